@@ -1,0 +1,65 @@
+// Imports point one way only: a room may import the rooms before it in this list, never those after it.
+const rooms = [
+  'platform',
+  'identity',
+  'alerts',
+  'catalogue',
+  'compliance',
+  'stock',
+  'clients',
+  'sessions',
+  'care',
+  'reorder',
+  'recalls',
+  'inspection',
+  'operations',
+];
+
+// In a room, a file without a role in its name (shelf-life.ts, not lot.entity.ts) is a rule: pure, and also
+// bundled for the browser. Platform is plumbing and holds no rules.
+const ruleFile = '^src/(?!platform/|web/)[a-z-]+/(?:[a-z0-9-]+/)*[a-z0-9-]+[.]ts$';
+
+module.exports = {
+  forbidden: [
+    ...rooms.slice(0, -1).map((room, index) => ({
+      name: `${room}-imports-only-leftwards`,
+      severity: 'error',
+      from: { path: `^src/${room}/`, pathNot: '[.]spec[.]ts$' },
+      to: { path: `^src/(${rooms.slice(index + 1).join('|')})/` },
+    })),
+    {
+      name: 'rooms-import-no-entry-point',
+      severity: 'error',
+      from: { path: `^src/(${rooms.join('|')})/` },
+      to: { path: '^src/[^/]+[.]ts$' },
+    },
+    {
+      name: 'rules-import-only-rules',
+      severity: 'error',
+      comment: 'A rule takes facts and gives a decision; it must also run in the browser.',
+      from: { path: ruleFile },
+      to: { pathNot: [ruleFile, '^node_modules/temporal-polyfill/'] },
+    },
+    {
+      name: 'web-imports-only-views-and-rules',
+      severity: 'error',
+      from: { path: '^src/web/' },
+      to: { path: '^src/(?!web/)', pathNot: ['[.]views[.]ts$', ruleFile] },
+    },
+    {
+      name: 'service-does-not-import-web-or-tests',
+      severity: 'error',
+      from: { path: '^src/(?!web/)', pathNot: '[.]spec[.]ts$' },
+      to: { path: '^(src/web|tests)/' },
+    },
+    { name: 'no-circular', severity: 'error', from: {}, to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } } },
+    { name: 'not-to-unresolvable', severity: 'error', from: {}, to: { couldNotResolve: true } },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    exclude: { path: '^(dist|data)/' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'require', 'node', 'default', 'types'] },
+  },
+};
