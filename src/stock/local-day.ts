@@ -1,0 +1,13 @@
+import { Temporal } from 'temporal-polyfill';
+
+/**
+ * The calendar day it is in the studio at an instant.
+ *
+ * @param instant ISO 8601 instant with `Z` or an offset, e.g. `2026-03-29T00:30:00Z`
+ * @param timeZone IANA time zone of the studio, e.g. `Europe/Berlin`
+ * @returns ISO `YYYY-MM-DD`
+ * @throws RangeError when the instant or the time zone cannot be read: both are checked where they come in
+ */
+export function localDay(instant: string, timeZone: string): string {
+  return Temporal.Instant.from(instant).toZonedDateTimeISO(timeZone).toPlainDate().toString();
+}
