@@ -1,0 +1,177 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type ContainerLifeFacts, lastUsableDay, readOpenedLife } from './opened-life.js';
+
+function opened(facts: Partial<ContainerLifeFacts> & { timeZone?: string }) {
+  return lastUsableDay({
+    useByLastDay: null,
+    openedAt: '2026-03-01T10:00:00Z',
+    openedLife: null,
+    assumedOpenedLife: null,
+    timeZone: 'Europe/Berlin',
+    ...facts,
+  });
+}
+
+describe('an opened life', () => {
+  it('is read in months, days or hours', () => {
+    // Regulation (EC) 1223/2009, Annex VII [P]: the period after opening stands on the label as "12M".
+    expect(readOpenedLife('P12M')).toEqual({ amount: 12, unit: 'months' });
+    expect(readOpenedLife('P30D')).toEqual({ amount: 30, unit: 'days' });
+    expect(readOpenedLife('PT48H')).toEqual({ amount: 48, unit: 'hours' });
+  });
+
+  it.each([
+    ['P1M', 'P120M', 'P121M'],
+    ['P1D', 'P3650D', 'P3651D'],
+    ['PT1H', 'PT8760H', 'PT8761H'],
+  ])('is believed from %s to %s and no further', (least, most, beyond) => {
+    expect(readOpenedLife(least)).not.toHaveProperty('error');
+    expect(readOpenedLife(most)).not.toHaveProperty('error');
+    expect(readOpenedLife(beyond)).toHaveProperty('error.code', 'opened life out of range');
+  });
+
+  it.each([
+    '',
+    '12M',
+    'P1Y',
+    'P4W',
+    'P1M3D',
+    'P1DT2H',
+    'PT30M',
+    'P0D',
+    'P012M',
+    'P-3M',
+    '-P3M',
+    'P1.5M',
+    'p12m',
+    'P48H',
+  ])('is not read from %j', (text) => {
+    expect(readOpenedLife(text)).toHaveProperty('error.code', 'opened life not a duration');
+  });
+
+  it('tells how the label symbol is written', () => {
+    const reading = readOpenedLife('12M');
+    expect('error' in reading && reading.error.message).toContain('"12M" as P12M');
+  });
+});
+
+describe('the last usable day', () => {
+  it('of a sealed container is its use-by, whatever its opened life', () => {
+    expect(opened({ openedAt: null, useByLastDay: '2027-04-30', openedLife: 'P1D' })).toEqual({
+      lastDay: '2027-04-30',
+      boundBy: 'use-by',
+      lifeFrom: 'none',
+      lastInstant: null,
+    });
+  });
+
+  it('of an opened container is the day of opening plus the opened life', () => {
+    expect(opened({ openedLife: 'P6M' })).toEqual({
+      lastDay: '2026-09-01',
+      boundBy: 'opened life',
+      lifeFrom: 'label',
+      lastInstant: null,
+    });
+    expect(opened({ openedLife: 'P30D' }).lastDay).toBe('2026-03-31');
+  });
+
+  it('is clamped to the end of a shorter month', () => {
+    // Calendar months, clamped [C]: 31 Aug + 6 months = 28 or 29 Feb.
+    expect(opened({ openedAt: '2026-08-31T10:00:00Z', openedLife: 'P6M' }).lastDay).toBe('2027-02-28');
+    expect(opened({ openedAt: '2027-08-31T10:00:00Z', openedLife: 'P6M' }).lastDay).toBe('2028-02-29');
+    expect(opened({ openedAt: '2028-02-29T10:00:00Z', openedLife: 'P12M' }).lastDay).toBe('2029-02-28');
+    expect(opened({ openedAt: '2026-01-31T10:00:00Z', openedLife: 'P1M' }).lastDay).toBe('2026-02-28');
+  });
+
+  it('counts from the local day of opening, not the day in UTC', () => {
+    const openedAt = '2026-05-31T22:30:00Z';
+    expect(opened({ openedAt, openedLife: 'P1M' }).lastDay).toBe('2026-07-01');
+    expect(opened({ openedAt, openedLife: 'P1M', timeZone: 'America/New_York' }).lastDay).toBe('2026-06-30');
+  });
+
+  it('is the use-by when that comes first', () => {
+    expect(opened({ openedLife: 'P12M', useByLastDay: '2026-12-31' })).toEqual({
+      lastDay: '2026-12-31',
+      boundBy: 'use-by',
+      lifeFrom: 'label',
+      lastInstant: null,
+    });
+  });
+
+  it('is bound by the opened life when both end on one day', () => {
+    expect(opened({ openedLife: 'P1M', useByLastDay: '2026-04-01' }).boundBy).toBe('opened life');
+  });
+
+  it('takes the label before the assumption of the studio, even when the assumption is shorter', () => {
+    expect(opened({ openedLife: 'P12M', assumedOpenedLife: 'P6M' })).toMatchObject({
+      lastDay: '2027-03-01',
+      lifeFrom: 'label',
+    });
+  });
+
+  it('says so when the life is the assumption of the studio', () => {
+    expect(opened({ assumedOpenedLife: 'P6M' })).toMatchObject({
+      lastDay: '2026-09-01',
+      lifeFrom: 'assumed',
+    });
+  });
+
+  it('invents no opened life where neither label nor studio gives one', () => {
+    expect(opened({ useByLastDay: '2027-04-30' })).toEqual({
+      lastDay: '2027-04-30',
+      boundBy: 'use-by',
+      lifeFrom: 'none',
+      lastInstant: null,
+    });
+    expect(opened({})).toEqual({ lastDay: null, boundBy: 'none', lifeFrom: 'none', lastInstant: null });
+  });
+
+  it('counts hours exactly across the change of clocks', () => {
+    // Berlin goes from +01:00 to +02:00 on 29 March 2026 at 01:00 UTC.
+    expect(opened({ openedAt: '2026-03-28T20:00:00Z', openedLife: 'PT24H' })).toEqual({
+      lastDay: '2026-03-29',
+      boundBy: 'opened life',
+      lifeFrom: 'label',
+      lastInstant: '2026-03-29T20:00:00Z',
+    });
+    expect(opened({ openedAt: '2026-03-28T22:30:00Z', openedLife: 'PT24H' }).lastDay).toBe('2026-03-30');
+  });
+
+  it('gives no last instant when the use-by ends it before the hours do', () => {
+    expect(opened({ openedLife: 'PT48H', useByLastDay: '2026-03-02' })).toMatchObject({
+      lastDay: '2026-03-02',
+      boundBy: 'use-by',
+      lastInstant: null,
+    });
+    expect(opened({ openedLife: 'PT48H', useByLastDay: '2026-03-03' })).toMatchObject({
+      boundBy: 'opened life',
+      lastInstant: '2026-03-03T10:00:00Z',
+    });
+  });
+
+  it('refuses a stored life it cannot read instead of ignoring it', () => {
+    expect(() => opened({ openedLife: 'a year' })).toThrow(RangeError);
+  });
+
+  it('never lies beyond the use-by, and never before the day of opening unless the use-by does', () => {
+    const life = fc.oneof(
+      fc.integer({ min: 1, max: 120 }).map((months) => `P${months}M`),
+      fc.integer({ min: 1, max: 3650 }).map((days) => `P${days}D`),
+      fc.integer({ min: 1, max: 8760 }).map((hours) => `PT${hours}H`),
+    );
+    const instant = fc
+      .date({ min: new Date('2010-01-01'), max: new Date('2090-01-01'), noInvalidDate: true })
+      .map((date) => date.toISOString());
+    fc.assert(
+      fc.property(life, instant, instant, (openedLife, openedAt, useByInstant) => {
+        const useByLastDay = useByInstant.slice(0, 10);
+        const both = opened({ openedLife, openedAt, useByLastDay, timeZone: 'UTC' });
+        const alone = opened({ openedLife, openedAt, timeZone: 'UTC' });
+        expect([useByLastDay, alone.lastDay]).toContain(both.lastDay);
+        expect((both.lastDay ?? '') <= useByLastDay).toBe(true);
+        expect((alone.lastDay ?? '') >= openedAt.slice(0, 10)).toBe(true);
+      }),
+    );
+  });
+});
