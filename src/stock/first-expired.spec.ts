@@ -69,6 +69,11 @@ describe('first expired, first out', () => {
     ]);
   });
 
+  it('takes an opened one without a known date after the sealed dated ones', () => {
+    const opened = { openedAt: '2026-06-01T10:00:00Z', useByLastDay: null, openedLife: null };
+    expect(idsInOrder(container('undated', opened), container('sealed'))).toEqual(['sealed', 'undated']);
+  });
+
   it.each([
     ['held', { held: true }],
     ['expired', { useByLastDay: '2026-06-14' }],
