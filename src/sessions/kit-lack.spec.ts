@@ -50,6 +50,8 @@ describe('what a tray lacks', () => {
     expect(kitLack([ofProduct('x', 1), ofProduct('x', 1)], [onTray('x', 1)]).lacking).toEqual([
       ofProduct('x', 1),
     ]);
+    const line = ofProduct('x', 1);
+    expect(kitLack([line, line, line], [onTray('x', 1)]).lacking).toEqual([line, line]);
   });
 
   it('is not met by a product without a pool', () => {
