@@ -1,0 +1,14 @@
+import { Identity1795600000001 } from './1795600000001-identity.js';
+import { Alerts1795600000002 } from './1795600000002-alerts.js';
+import { Catalogue1795600000003 } from './1795600000003-catalogue.js';
+import { Stock1795600000004 } from './1795600000004-stock.js';
+import { Sessions1795600000005 } from './1795600000005-sessions.js';
+
+/** The history of the schema, in order. Append only: a landed migration is never edited. */
+export const migrations = [
+  Identity1795600000001,
+  Alerts1795600000002,
+  Catalogue1795600000003,
+  Stock1795600000004,
+  Sessions1795600000005,
+];

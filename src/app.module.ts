@@ -1,0 +1,44 @@
+import { Module } from '@nestjs/common';
+import { APP_FILTER, APP_PIPE } from '@nestjs/core';
+import { migrations } from '../migrations/list.js';
+import { AlertsModule, alertsEntities } from './alerts/alerts.module.js';
+import { CatalogueModule, catalogueEntities } from './catalogue/catalogue.module.js';
+import { ClientsModule, clientsEntities } from './clients/clients.module.js';
+import { IdentityModule, identityEntities } from './identity/identity.module.js';
+import { platformEntities } from './platform/platform.entities.js';
+import { PlatformModule } from './platform/platform.module.js';
+import { ProblemFilter } from './platform/problem.filter.js';
+import { makeValidationPipe } from './platform/validation.pipe.js';
+import { SessionsModule, sessionsEntities } from './sessions/sessions.module.js';
+import { StockModule, stockEntities } from './stock/stock.module.js';
+
+export const schema = {
+  entities: [
+    ...platformEntities,
+    ...identityEntities,
+    ...alertsEntities,
+    ...catalogueEntities,
+    ...stockEntities,
+    ...clientsEntities,
+    ...sessionsEntities,
+  ],
+  migrations,
+};
+
+/** Puts the rooms together. */
+@Module({
+  imports: [
+    PlatformModule.forRoot(schema),
+    IdentityModule,
+    AlertsModule,
+    CatalogueModule,
+    StockModule,
+    ClientsModule,
+    SessionsModule,
+  ],
+  providers: [
+    { provide: APP_FILTER, useClass: ProblemFilter },
+    { provide: APP_PIPE, useFactory: makeValidationPipe },
+  ],
+})
+export class AppModule {}

@@ -1,0 +1,144 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../platform/actor.js';
+import { Database } from '../platform/database/database.js';
+import type { Transaction } from '../platform/database/transaction.js';
+import { Transactions } from '../platform/database/transactions.js';
+import { DataKeys } from '../platform/encryption/data-keys.service.js';
+import { notFound, Problem } from '../platform/problem.js';
+import type { AddPersonDto, ChangePersonDto } from './people.dto.js';
+import type { PersonView } from './people.views.js';
+import { Person } from './person.entity.js';
+
+const maximumPeople = 500;
+
+const namePlace = (personId: string) => `person.name:${personId}`;
+
+/** Who works in a studio. Names are sealed like every personal field. */
+@Injectable()
+export class People {
+  constructor(
+    private readonly database: Database,
+    private readonly transactions: Transactions,
+    private readonly dataKeys: DataKeys,
+  ) {}
+
+  async list(actor: Actor): Promise<PersonView[]> {
+    const people = await this.database.reader.manager.find(Person, {
+      where: { studioId: actor.studioId },
+      order: { createdAt: 'ASC', id: 'ASC' },
+      take: maximumPeople,
+    });
+    const names = await this.names(actor.studioId, people);
+    return people.map((person) => ({
+      id: person.id,
+      name: names.get(person.id) ?? null,
+      role: person.role,
+      state: person.state,
+      version: person.version,
+    }));
+  }
+
+  /** Names by person id, for those who may be shown them. */
+  async namesOf(studioId: string, ids: readonly string[]): Promise<Map<string, string>> {
+    const wanted = new Set(ids);
+    if (wanted.size === 0) return new Map();
+    const people = await this.database.reader.manager.find(Person, { where: { studioId } });
+    return this.names(
+      studioId,
+      people.filter((person) => wanted.has(person.id)),
+    );
+  }
+
+  async make(actor: Actor, dto: AddPersonDto): Promise<PersonView> {
+    return this.transactions.write(
+      actor,
+      { id: dto.id, action: 'identity.add-person', subject: { kind: 'person', id: dto.id }, content: dto },
+      async (transaction) => {
+        const person = await this.add(transaction, dto.id, dto);
+        // The answer is kept for a repeated request, so it holds no name in the clear.
+        return { id: person.id, name: null, role: person.role, state: person.state, version: person.version };
+      },
+    );
+  }
+
+  async change(actor: Actor, personId: string, dto: ChangePersonDto): Promise<PersonView> {
+    return this.transactions.write(
+      actor,
+      {
+        id: dto.id,
+        action: 'identity.change-person',
+        subject: { kind: 'person', id: personId },
+        content: dto,
+      },
+      async (transaction) => {
+        const changes: Partial<Person> = {};
+        if (dto.role !== undefined) changes.role = dto.role;
+        if (dto.state !== undefined) changes.state = dto.state;
+        if (dto.name !== undefined) {
+          const [row] = await transaction.query<{ data_key_id: string }>(
+            'SELECT data_key_id FROM person WHERE studio_id = $1 AND id = $2',
+            [actor.studioId, personId],
+          );
+          if (!row) throw notFound('person', personId);
+          const sealer = await this.dataKeys.sealer(actor.studioId, row.data_key_id);
+          if (!sealer) throw notFound('person', personId);
+          changes.nameSealed = sealer.seal(dto.name, namePlace(personId)) ?? '';
+        }
+        const person = await transaction.change(
+          Person,
+          'person',
+          { studioId: actor.studioId, id: personId },
+          dto.version,
+          changes,
+        );
+        const [owners] = await transaction.query<{ count: number }>(
+          `SELECT count(*) AS count FROM person WHERE studio_id = $1 AND role = 'owner' AND state = 'active'`,
+          [actor.studioId],
+        );
+        if (owners?.count === 0) {
+          throw new Problem(
+            409,
+            'wrong-state',
+            'This is the last active owner; a studio keeps at least one. Make another person owner first.',
+          );
+        }
+        transaction.note({ fields: Object.keys(dto).filter((field) => !['id', 'version'].includes(field)) });
+        return { id: person.id, name: null, role: person.role, state: person.state, version: person.version };
+      },
+    );
+  }
+
+  /** Adds a person in the caller's transaction. */
+  async add(
+    transaction: Transaction,
+    id: string,
+    given: { name: string; role: Person['role'] },
+  ): Promise<Person> {
+    const sealer = await this.dataKeys.make(transaction);
+    const person: Person = {
+      studioId: transaction.studioId,
+      id,
+      dataKeyId: sealer.dataKeyId,
+      nameSealed: sealer.seal(given.name, namePlace(id)) ?? '',
+      role: given.role,
+      state: 'active',
+      version: 1,
+      createdAt: transaction.recordedAt,
+    };
+    await transaction.insert(Person, person);
+    return person;
+  }
+
+  private async names(studioId: string, people: Person[]): Promise<Map<string, string>> {
+    const sealers = await this.dataKeys.sealers(
+      studioId,
+      people.map((person) => person.dataKeyId),
+    );
+    return new Map(
+      people.flatMap((person) => {
+        const name = sealers.get(person.dataKeyId)?.open(person.nameSealed, namePlace(person.id));
+        return name == null ? [] : [[person.id, name] as const];
+      }),
+    );
+  }
+}

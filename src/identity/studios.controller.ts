@@ -1,0 +1,31 @@
+import { Body, Controller, Get, Patch } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import type { Actor } from '../platform/actor.js';
+import { CurrentActor } from './actor.guard.js';
+import { ChangeStudioDto } from './studios.dto.js';
+import { Studios } from './studios.service.js';
+import { StudioView } from './studios.views.js';
+
+@ApiTags('identity')
+@Controller('v1/studios')
+export class StudiosController {
+  constructor(private readonly studios: Studios) {}
+
+  /** The studios of this service. */
+  @Get()
+  list(): Promise<StudioView[]> {
+    return this.studios.list();
+  }
+
+  /** A studio and its settings. */
+  @Get(':studioId')
+  show(@CurrentActor() actor: Actor): Promise<StudioView> {
+    return this.studios.show(actor);
+  }
+
+  /** Changes settings. */
+  @Patch(':studioId')
+  change(@CurrentActor() actor: Actor, @Body() dto: ChangeStudioDto): Promise<StudioView> {
+    return this.studios.change(actor, dto);
+  }
+}

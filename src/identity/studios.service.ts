@@ -1,0 +1,60 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../platform/actor.js';
+import { Database } from '../platform/database/database.js';
+import { Transactions } from '../platform/database/transactions.js';
+import { notFound } from '../platform/problem.js';
+import { Studio } from './studio.entity.js';
+import type { ChangeStudioDto } from './studios.dto.js';
+import type { StudioView } from './studios.views.js';
+
+const maximumStudios = 200;
+
+function viewOf(studio: Studio): StudioView {
+  const { chainId: _, createdAt: __, ...view } = studio;
+  return view;
+}
+
+/** The studios kept here and their settings. */
+@Injectable()
+export class Studios {
+  constructor(
+    private readonly database: Database,
+    private readonly transactions: Transactions,
+  ) {}
+
+  async list(): Promise<StudioView[]> {
+    const studios = await this.database.reader.manager.find(Studio, {
+      order: { createdAt: 'ASC', id: 'ASC' },
+      take: maximumStudios,
+    });
+    return studios.map(viewOf);
+  }
+
+  async get(studioId: string): Promise<Studio> {
+    const studio = await this.database.reader.manager.findOneBy(Studio, { id: studioId });
+    if (!studio) throw notFound('studio', studioId);
+    return studio;
+  }
+
+  async show(actor: Actor): Promise<StudioView> {
+    return viewOf(await this.get(actor.studioId));
+  }
+
+  async change(actor: Actor, dto: ChangeStudioDto): Promise<StudioView> {
+    const { id, version, ...changes } = dto;
+    return this.transactions.write(
+      actor,
+      {
+        id,
+        action: 'identity.change-studio',
+        subject: { kind: 'studio', id: actor.studioId },
+        content: dto,
+      },
+      async (transaction) => {
+        const studio = await transaction.change(Studio, 'studio', { id: actor.studioId }, version, changes);
+        transaction.note({ fields: Object.keys(changes) });
+        return viewOf(studio);
+      },
+    );
+  }
+}

@@ -1,0 +1,14 @@
+/** By what way a write came in. */
+export type Via = 'api' | 'paper' | 'system' | 'cli';
+
+/** Who writes, and in which studio: every write carries one, made by one guard. */
+export interface Actor {
+  studioId: string;
+  /** The chain whose product register the studio uses. */
+  chainId: string;
+  /** IANA time zone by which the studio's days are judged. */
+  timeZone: string;
+  /** Null only for what the service does by itself, such as the daily sweep. */
+  personId: string | null;
+  via: Via;
+}

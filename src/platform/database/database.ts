@@ -1,0 +1,164 @@
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type BetterSqlite3 from 'better-sqlite3';
+import pg from 'pg';
+import {
+  DataSource,
+  type EntityManager,
+  type EntitySchema,
+  type MigrationInterface,
+  type QueryRunner,
+} from 'typeorm';
+import type { Config } from '../config.js';
+import { SnakeCaseNaming } from './snake-case.naming.js';
+
+export type Engine = 'sqlite' | 'postgres';
+export type SqlValue = string | number | null;
+export type EntityClass = new () => object;
+
+export interface Schema {
+  entities: (EntityClass | EntitySchema)[];
+  migrations: (new () => MigrationInterface)[];
+}
+
+const busyTimeoutMilliseconds = 10_000;
+const postgresPoolSize = 10;
+
+// Counts and sums are 64-bit in PostgreSQL and would come back as text; every quantity here is far below 2^53.
+pg.types.setTypeParser(pg.types.builtins.INT8, Number);
+pg.types.setTypeParser(pg.types.builtins.NUMERIC, Number);
+
+/**
+ * The database of the service. On SQLite `writer` is the one connection that writes, used only through `Transactions`,
+ * and `reader` a second, read-only one on the same file, so that plain reads never see what is not committed.
+ * On PostgreSQL both are the same pool.
+ */
+export class Database {
+  private constructor(
+    readonly engine: Engine,
+    readonly writer: DataSource,
+    readonly reader: DataSource,
+  ) {}
+
+  /** Opens the database, bringing its schema up to date. Refuses a schema newer than the program. */
+  static async open(config: Config, schema: Schema): Promise<Database> {
+    const naming = { ...schema, namingStrategy: new SnakeCaseNaming(), synchronize: false };
+    if (config.DATABASE_URL !== undefined) {
+      const source = new DataSource({
+        ...naming,
+        type: 'postgres',
+        url: config.DATABASE_URL,
+        poolSize: postgresPoolSize,
+      });
+      await source.initialize();
+      await migrate(source);
+      return new Database('postgres', source, source);
+    }
+    mkdirSync(config.dataFolder, { recursive: true, mode: 0o700 });
+    const file = join(config.dataFolder, 'lotward.sqlite');
+    const writer = new DataSource({
+      ...naming,
+      type: 'better-sqlite3',
+      database: file,
+      enableWAL: true,
+      timeout: busyTimeoutMilliseconds,
+      statementCacheSize: 500,
+      // A ledger must not lose its last entries with the power: better-sqlite3 opens WAL files at NORMAL.
+      prepareDatabase: (database: BetterSqlite3.Database) => {
+        database.pragma('journal_mode = WAL');
+        database.pragma('synchronous = FULL');
+        database.pragma('foreign_keys = ON');
+      },
+    });
+    await writer.initialize();
+    await migrate(writer);
+    const reader = new DataSource({
+      ...naming,
+      type: 'better-sqlite3',
+      database: file,
+      readonly: true,
+      timeout: busyTimeoutMilliseconds,
+      statementCacheSize: 500,
+    });
+    await reader.initialize();
+    return new Database('sqlite', writer, reader);
+  }
+
+  /** Reads committed rows. Parameters are `$1`, `$2`, … on both engines. */
+  read<Row>(sql: string, parameters: readonly SqlValue[] = []): Promise<Row[]> {
+    return query<Row>(this.reader.manager, this.engine, sql, parameters);
+  }
+
+  async close(): Promise<void> {
+    if (this.reader.isInitialized) await this.reader.destroy();
+    if (this.writer.isInitialized) await this.writer.destroy();
+  }
+}
+
+interface PositionalStatement {
+  text: string;
+  /** Which parameter stands at each `?`. */
+  order: number[];
+}
+
+const rememberedStatements = 2_000;
+const positionalStatements = new Map<string, PositionalStatement>();
+
+/** better-sqlite3 binds `?` by position but takes `$1` for a name, so numbered parameters are put in order. */
+function positional(sql: string): PositionalStatement {
+  let statement = positionalStatements.get(sql);
+  if (!statement) {
+    const order: number[] = [];
+    const text = sql.replace(/\$(\d+)/g, (_, number: string) => {
+      order.push(Number(number) - 1);
+      return '?';
+    });
+    statement = { text, order };
+    if (positionalStatements.size < rememberedStatements) positionalStatements.set(sql, statement);
+  }
+  return statement;
+}
+
+/** Runs SQL written with `$1`, `$2`, … and returns its rows, also those of RETURNING. */
+export async function query<Row>(
+  manager: EntityManager,
+  engine: Engine,
+  sql: string,
+  parameters: readonly SqlValue[],
+): Promise<Row[]> {
+  let text = sql;
+  let values = [...parameters];
+  if (engine === 'sqlite') {
+    const statement = positional(sql);
+    text = statement.text;
+    values = statement.order.map((index) => parameters[index] ?? null);
+  }
+  const runner: QueryRunner = manager.queryRunner ?? manager.dataSource.createQueryRunner();
+  try {
+    const result = await runner.query(text, values, true);
+    return (result.records ?? []) as Row[];
+  } finally {
+    if (manager.queryRunner === undefined) await runner.release();
+  }
+}
+
+export class SchemaTooNewError extends Error {}
+
+async function migrate(source: DataSource): Promise<void> {
+  const known = new Set(source.migrations.map((migration) => migration.name ?? migration.constructor.name));
+  const runner = source.createQueryRunner();
+  try {
+    if (await runner.hasTable('migrations')) {
+      const applied = (await runner.query('SELECT name FROM migrations')) as { name: string }[];
+      const unknown = applied.map((row) => row.name).filter((name) => !known.has(name));
+      if (unknown.length > 0) {
+        throw new SchemaTooNewError(
+          `The database was written by a newer version of Lotward (it has ${unknown.join(', ')}). Start that version, or restore an older backup.`,
+        );
+      }
+    }
+  } finally {
+    await runner.release();
+  }
+  await source.runMigrations({ transaction: 'each' });
+}

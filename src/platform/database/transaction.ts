@@ -1,0 +1,136 @@
+import type { EntityManager } from 'typeorm';
+import type { Actor } from '../actor.js';
+import { digestOf } from '../canonical-json.js';
+import { notFound, staleVersion } from '../problem.js';
+import { type Engine, query, type SqlValue } from './database.js';
+import { databaseRow, equalTo, fromDatabaseRow, rowShape, toSqlValue } from './rows.js';
+
+export interface WrittenRow {
+  table: string;
+  id: string;
+  digest: string;
+}
+
+const maximumRowsPerInsert = 200;
+
+/**
+ * What a write may do inside its transaction. Every row inserted or updated here is listed with its digest in the audit
+ * entry that closes the transaction, so rows are written through this class and never by a repository.
+ */
+export class Transaction {
+  readonly writtenRows: WrittenRow[] = [];
+  readonly notes: Record<string, unknown> = {};
+
+  constructor(
+    readonly actor: Actor,
+    readonly engine: Engine,
+    /** TypeORM's manager of this transaction, for finding entities. */
+    readonly manager: EntityManager,
+    /** The instant at which the server records this write. */
+    readonly recordedAt: string,
+  ) {}
+
+  get studioId(): string {
+    return this.actor.studioId;
+  }
+
+  /** Runs SQL with `$1`, `$2`, … on either engine. */
+  query<Row>(sql: string, parameters: readonly SqlValue[] = []): Promise<Row[]> {
+    return query<Row>(this.manager, this.engine, sql, parameters);
+  }
+
+  /** Inserts whole rows: every column has a value, null included. */
+  async insert<Entity extends object>(entity: new () => Entity, rows: Entity | Entity[]): Promise<void> {
+    const all = Array.isArray(rows) ? rows : [rows];
+    const shape = rowShape(this.manager.dataSource, entity);
+    for (let start = 0; start < all.length; start += maximumRowsPerInsert) {
+      const batch = all.slice(start, start + maximumRowsPerInsert);
+      const parameters: SqlValue[] = [];
+      const tuples = batch.map((row) => {
+        const values = databaseRow(shape, row as Record<string, unknown>);
+        this.writtenRows.push({
+          table: shape.table,
+          id: String(values.id ?? values.hold_id ?? values.use_id ?? values.gtin ?? ''),
+          digest: digestOf(values),
+        });
+        return `(${shape.columns.map(({ column }) => `$${parameters.push(values[column] ?? null)}`).join(', ')})`;
+      });
+      await this.query(shape.insertHead + tuples.join(', '), parameters);
+    }
+  }
+
+  /**
+   * Updates the one row that `where` names and returns it as it stands now, or undefined when there is none – which,
+   * with the version in `where`, means that someone else changed it first.
+   */
+  async update<Entity extends object>(
+    entity: new () => Entity,
+    where: Partial<Entity> & Record<string, unknown>,
+    changes: Partial<Entity>,
+  ): Promise<Entity | undefined> {
+    const shape = rowShape(this.manager.dataSource, entity);
+    const json = new Map(shape.columns.map((column) => [column.property, column]));
+    const parameters: SqlValue[] = [];
+    const assignments = Object.entries(changes).map(([property, value]) => {
+      const column = json.get(property);
+      if (!column) throw new TypeError(`${shape.table} has no ${property}.`);
+      return `"${column.column}" = $${parameters.push(toSqlValue(value, column.json))}`;
+    });
+    const [condition, keys] = equalTo(where as Record<string, SqlValue>, parameters.length + 1);
+    const rows = await this.query<Record<string, SqlValue>>(
+      `UPDATE "${shape.table}" SET ${assignments.join(', ')} WHERE ${condition} RETURNING *`,
+      [...parameters, ...keys],
+    );
+    const [row] = rows;
+    if (!row) return undefined;
+    if (rows.length > 1) throw new Error(`An update of ${shape.table} met ${rows.length} rows.`);
+    const updated = fromDatabaseRow<Entity>(shape, row);
+    const values = databaseRow(shape, updated as Record<string, unknown>);
+    this.writtenRows.push({ table: shape.table, id: String(values.id ?? ''), digest: digestOf(values) });
+    return updated;
+  }
+
+  /**
+   * Changes the row that `key` names, provided it still stands at `version`, and moves it one version on.
+   * @param what the row's name in messages, such as `session`
+   * @throws Problem not-found or stale-version
+   */
+  async change<Entity extends { id: string; version: number }>(
+    entity: new () => Entity,
+    what: string,
+    key: Partial<Entity> & { id: string },
+    version: number,
+    changes: Partial<Entity>,
+  ): Promise<Entity> {
+    const where = { ...key, version } as Partial<Entity> & Record<string, unknown>;
+    const changed = await this.update(entity, where, { ...changes, version: version + 1 });
+    if (changed) return changed;
+    const shape = rowShape(this.manager.dataSource, entity);
+    const [condition, parameters] = equalTo(key as Record<string, SqlValue>, 1);
+    const [row] = await this.query<{ version: number }>(
+      `SELECT version FROM "${shape.table}" WHERE ${condition}`,
+      parameters,
+    );
+    throw row ? staleVersion(what, row.version) : notFound(what, key.id);
+  }
+
+  /**
+   * Locks rows until the end of the transaction, in one order for all, so that what is decided on them still holds when
+   * it is written. SQLite needs no lock: its transactions queue.
+   */
+  async lock(table: 'lot' | 'session' | 'container' | 'product', ids: readonly string[]): Promise<void> {
+    if (this.engine === 'sqlite' || ids.length === 0) return;
+    const scope =
+      table === 'product' ? 'chain_id = (SELECT chain_id FROM studio WHERE id = $1)' : 'studio_id = $1';
+    const list = [...new Set(ids)].sort().map((_, index) => `$${index + 2}`);
+    await this.query(
+      `SELECT id FROM "${table}" WHERE ${scope} AND id IN (${list.join(', ')}) ORDER BY id FOR UPDATE`,
+      [this.studioId, ...[...new Set(ids)].sort()],
+    );
+  }
+
+  /** Adds to the payload of the audit entry. Never personal data: ids and names of changed fields only. */
+  note(facts: Record<string, unknown>): void {
+    Object.assign(this.notes, facts);
+  }
+}

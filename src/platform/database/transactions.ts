@@ -1,0 +1,127 @@
+import { AsyncLocalStorage } from 'node:async_hooks';
+import { Injectable } from '@nestjs/common';
+import { QueryFailedError } from 'typeorm';
+import type { Actor } from '../actor.js';
+import { appendAuditEntry } from '../audit/audit-log.js';
+import { canonicalJson, keyedDigestOf } from '../canonical-json.js';
+import { Clock } from '../clock.js';
+import { StudioKeys } from '../encryption/studio-keys.service.js';
+import { Problem } from '../problem.js';
+import { Database } from './database.js';
+import { Transaction } from './transaction.js';
+
+export interface WriteRequest {
+  /** Made by the client, so that it can repeat the request; null for what the service does by itself. */
+  id: string | null;
+  /** Room and verb: `stock.open`. */
+  action: string;
+  subject: { kind: string; id: string };
+  /** What the client sent; a repeated id with other content is refused. */
+  content: unknown;
+}
+
+const postgresAttempts = 4;
+const deadlockOrSerialization = new Set(['40P01', '40001']);
+
+/**
+ * The only opener of transactions. Guarantees:
+ * - on SQLite, where TypeORM has one connection, transactions run one after the other and never inside each other;
+ * - a request id is carried out once: repeated with equal content it gets the first answer, with other content an error;
+ * - every committed write ends with its audit entry, whose head is locked last;
+ * - what throws leaves nothing behind, the request id included.
+ */
+@Injectable()
+export class Transactions {
+  private queue: Promise<unknown> = Promise.resolve();
+  private readonly inside = new AsyncLocalStorage<true>();
+
+  constructor(
+    readonly database: Database,
+    private readonly clock: Clock,
+    private readonly studioKeys: StudioKeys,
+  ) {}
+
+  async write<Answer>(
+    actor: Actor,
+    request: WriteRequest,
+    work: (transaction: Transaction) => Promise<Answer>,
+  ): Promise<Answer> {
+    if (this.inside.getStore()) throw new Error('A transaction was opened inside a transaction.');
+    const digest =
+      request.id === null
+        ? null
+        : keyedDigestOf(await this.studioKeys.searchKey(actor.studioId), {
+            action: request.action,
+            content: request.content ?? null,
+          });
+    return this.inTurn(() =>
+      this.inside.run(true, () =>
+        this.database.writer.transaction(async (manager) => {
+          const transaction = new Transaction(actor, this.database.engine, manager, this.clock.now());
+          if (request.id !== null && digest !== null) {
+            const earlier = await this.accept(transaction, request.id, request.action, digest);
+            if (earlier) return earlier.answer as Answer;
+          }
+          const answer = await work(transaction);
+          if (request.id !== null) {
+            await transaction.query(
+              'UPDATE accepted_request SET answer = $1 WHERE studio_id = $2 AND id = $3',
+              [canonicalJson(answer ?? null), actor.studioId, request.id],
+            );
+          }
+          await appendAuditEntry(transaction, request);
+          return answer;
+        }),
+      ),
+    );
+  }
+
+  /** Undefined when the request is new; else the answer it got. */
+  private async accept(
+    transaction: Transaction,
+    id: string,
+    action: string,
+    digest: string,
+  ): Promise<{ answer: unknown } | undefined> {
+    const { studioId, personId } = transaction.actor;
+    const fresh = await transaction.query(
+      `INSERT INTO accepted_request (studio_id, id, action, digest, person_id, accepted_at) VALUES ($1, $2, $3, $4, $5, $6)
+       ON CONFLICT (studio_id, id) DO NOTHING RETURNING id`,
+      [studioId, id, action, digest, personId, transaction.recordedAt],
+    );
+    if (fresh.length > 0) return undefined;
+    const [earlier] = await transaction.query<{ digest: string; answer: string }>(
+      'SELECT digest, answer FROM accepted_request WHERE studio_id = $1 AND id = $2',
+      [studioId, id],
+    );
+    if (earlier?.digest !== digest) {
+      throw new Problem(
+        409,
+        'request-id-reused',
+        `The id ${id} was already used for a request with other content. Nothing was changed; make a new id for a new request.`,
+      );
+    }
+    return { answer: JSON.parse(earlier.answer) };
+  }
+
+  private inTurn<Result>(task: () => Promise<Result>): Promise<Result> {
+    if (this.database.engine === 'postgres') return withRetries(task);
+    const result = this.queue.then(task);
+    this.queue = result.catch(() => undefined);
+    return result;
+  }
+}
+
+/** PostgreSQL may end one of two transactions that wait for each other: it is simply run again. */
+async function withRetries<Result>(task: () => Promise<Result>): Promise<Result> {
+  for (let attempt = 1; ; attempt += 1) {
+    try {
+      return await task();
+    } catch (error) {
+      const code =
+        error instanceof QueryFailedError ? (error.driverError as { code?: string }).code : undefined;
+      if (attempt >= postgresAttempts || code === undefined || !deadlockOrSerialization.has(code))
+        throw error;
+    }
+  }
+}

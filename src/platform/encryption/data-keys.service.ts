@@ -1,0 +1,93 @@
+import { randomBytes } from 'node:crypto';
+import { Injectable } from '@nestjs/common';
+import { v7 as uuidv7 } from 'uuid';
+import { Database } from '../database/database.js';
+import type { Transaction } from '../database/transaction.js';
+import { DataKey } from './data-key.entity.js';
+import { MasterKeys } from './master-keys.js';
+import { open, seal } from './sealing.js';
+
+/** A data key in the clear, in memory only: seals and opens the fields of one person. */
+export class FieldSealer {
+  constructor(
+    readonly dataKeyId: string,
+    private readonly key: Buffer,
+  ) {}
+
+  /** @param place table, column and row: `client.name:<id>` */
+  seal(plain: string | null, place: string): string | null {
+    return plain === null ? null : seal(this.key, plain, place);
+  }
+
+  open(sealed: string | null, place: string): string | null {
+    return sealed === null ? null : open(this.key, sealed, place).toString('utf8');
+  }
+}
+
+const rememberedKeys = 5_000;
+
+/** Makes, finds and unwraps data keys. */
+@Injectable()
+export class DataKeys {
+  private readonly known = new Map<string, FieldSealer>();
+
+  constructor(
+    private readonly database: Database,
+    private readonly masterKeys: MasterKeys,
+  ) {}
+
+  /** Makes a data key in the caller's transaction. */
+  async make(transaction: Transaction): Promise<FieldSealer> {
+    const id = uuidv7();
+    const key = randomBytes(32);
+    const masterKeyId = this.masterKeys.currentId;
+    await transaction.insert(DataKey, {
+      studioId: transaction.studioId,
+      id,
+      masterKeyId,
+      wrappedKey: seal(this.masterKeys.get(masterKeyId), key, `data_key:${id}`),
+      createdAt: transaction.recordedAt,
+      destroyedAt: null,
+    });
+    return new FieldSealer(id, key);
+  }
+
+  /** The sealers of many data keys in one look-up; a destroyed key is absent from the answer. */
+  async sealers(studioId: string, ids: readonly string[]): Promise<Map<string, FieldSealer>> {
+    const found = new Map<string, FieldSealer>();
+    const wanted = [...new Set(ids)].filter((id) => {
+      const sealer = this.known.get(`${studioId}:${id}`);
+      if (sealer) found.set(id, sealer);
+      return sealer === undefined;
+    });
+    for (let start = 0; start < wanted.length; start += 500) {
+      const batch = wanted.slice(start, start + 500);
+      const rows = await this.database.read<{
+        id: string;
+        master_key_id: string;
+        wrapped_key: string | null;
+      }>(
+        `SELECT id, master_key_id, wrapped_key FROM data_key WHERE studio_id = $1 AND id IN (${batch.map((_, index) => `$${index + 2}`).join(', ')})`,
+        [studioId, ...batch],
+      );
+      for (const row of rows) {
+        if (row.wrapped_key === null) continue;
+        const key = open(this.masterKeys.get(row.master_key_id), row.wrapped_key, `data_key:${row.id}`);
+        const sealer = new FieldSealer(row.id, key);
+        if (this.known.size >= rememberedKeys) this.known.clear();
+        this.known.set(`${studioId}:${row.id}`, sealer);
+        found.set(row.id, sealer);
+      }
+    }
+    return found;
+  }
+
+  async sealer(studioId: string, id: string): Promise<FieldSealer | undefined> {
+    return (await this.sealers(studioId, [id])).get(id);
+  }
+
+  /** Forgets a key that was destroyed. */
+  forget(studioId: string, id: string): void {
+    this.known.delete(`${studioId}:${id}`);
+  }
+}

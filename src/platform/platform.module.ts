@@ -1,0 +1,50 @@
+import { type DynamicModule, Global, Injectable, Module, type OnApplicationShutdown } from '@nestjs/common';
+import { Clock } from './clock.js';
+import { Config, readConfig } from './config.js';
+import { Database, type Schema } from './database/database.js';
+import { Transactions } from './database/transactions.js';
+import { DataKeys } from './encryption/data-keys.service.js';
+import { MasterKeys } from './encryption/master-keys.js';
+import { StudioKeys } from './encryption/studio-keys.service.js';
+
+@Injectable()
+class DatabaseCloser implements OnApplicationShutdown {
+  constructor(private readonly database: Database) {}
+
+  async onApplicationShutdown(): Promise<void> {
+    await this.database.close();
+  }
+}
+
+/** Clock, settings, database, transactions and keys, for every room. */
+@Global()
+@Module({})
+export class PlatformModule {
+  static forRoot(schema: Schema): DynamicModule {
+    return {
+      module: PlatformModule,
+      providers: [
+        Clock,
+        { provide: Config, useFactory: () => readConfig(process.env) },
+        {
+          provide: Database,
+          useFactory: (config: Config) => Database.open(config, schema),
+          inject: [Config],
+        },
+        {
+          provide: MasterKeys,
+          useFactory: async (config: Config, database: Database) => {
+            const sealed = await database.read('SELECT studio_id FROM studio_key LIMIT 1');
+            return MasterKeys.load(config.masterKeyFile, sealed.length === 0);
+          },
+          inject: [Config, Database],
+        },
+        StudioKeys,
+        DataKeys,
+        Transactions,
+        DatabaseCloser,
+      ],
+      exports: [Clock, Config, Database, StudioKeys, DataKeys, Transactions],
+    };
+  }
+}

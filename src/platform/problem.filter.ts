@@ -1,0 +1,70 @@
+import { type ArgumentsHost, Catch, type ExceptionFilter, HttpException, Logger } from '@nestjs/common';
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import { type FieldFault, Problem } from './problem.js';
+
+interface FastifyError {
+  statusCode: number;
+  code: string;
+  message: string;
+}
+
+function isFastifyError(error: unknown): error is FastifyError {
+  return error instanceof Error && 'statusCode' in error && 'code' in error;
+}
+
+function asProblem(error: unknown): Problem | undefined {
+  if (error instanceof Problem) return error;
+  const status =
+    error instanceof HttpException ? error.getStatus() : isFastifyError(error) ? error.statusCode : undefined;
+  if (status === undefined || status >= 500) return undefined;
+  const detail = (error as Error).message;
+  if (status === 404) return new Problem(404, 'not-found', `Nothing is served here: ${detail}.`);
+  if (status === 413)
+    return new Problem(413, 'body-too-large', `${detail}. Send less at a time, in several requests.`);
+  if (status === 401 || status === 403) return new Problem(status, 'not-allowed', detail);
+  return new Problem(status, 'malformed-request', detail);
+}
+
+/** Turns every error into an RFC 9457 problem document; what is not a problem is logged and told as 500 without its inside. */
+@Catch()
+export class ProblemFilter implements ExceptionFilter {
+  private readonly logger = new Logger('problem');
+
+  catch(error: unknown, host: ArgumentsHost): void {
+    const http = host.switchToHttp();
+    const request = http.getRequest<FastifyRequest>();
+    const reply = http.getResponse<FastifyReply>();
+    let problem = asProblem(error);
+    if (!problem) {
+      // A failed query carries its parameters, which may be personal: only the message of the driver is logged.
+      const cause = error instanceof Error ? (error.stack ?? error.message) : String(error);
+      this.logger.error(`${request.method} ${request.routeOptions.url ?? ''}: ${cause}`);
+      problem = new Problem(
+        500,
+        'internal-error',
+        'Nothing was changed. Try again; if it happens again, look at the log of the service.',
+      );
+    }
+    void reply
+      .status(problem.status)
+      .header('content-type', 'application/problem+json')
+      .send({
+        ...problem.extensions,
+        type: `urn:lotward:problem:${problem.code}`,
+        title: problem.title,
+        status: problem.status,
+        detail: problem.detail,
+        code: problem.code,
+      });
+  }
+}
+
+/** What class-validator found, as one problem naming every field. */
+export function validationProblem(faults: FieldFault[]): Problem {
+  const [first] = faults;
+  const detail =
+    faults.length === 1 && first
+      ? `${first.field}: ${first.message}.`
+      : `${faults.length} fields cannot be accepted; see faults.`;
+  return new Problem(400, 'invalid-fields', detail, { faults });
+}

@@ -1,0 +1,84 @@
+/** The stable codes a client of the API may rely on. */
+export type ProblemCode =
+  | 'malformed-request'
+  | 'invalid-fields'
+  | 'body-too-large'
+  | 'not-found'
+  | 'not-allowed'
+  | 'request-id-reused'
+  | 'stale-version'
+  | 'wrong-state'
+  | 'already-exists'
+  | 'unusable-date'
+  | 'unusable-time'
+  | 'unusable-symbol'
+  | 'unusable-quantity'
+  | 'same-code-other-use-by'
+  | 'not-enough-stock'
+  | 'decision-needed'
+  | 'internal-error';
+
+export interface FieldFault {
+  /** Path in the request body, such as `lines.0.quantity`. */
+  field: string;
+  message: string;
+}
+
+const titles: Record<ProblemCode, string> = {
+  'malformed-request': 'The request could not be read',
+  'invalid-fields': 'Some fields cannot be accepted',
+  'body-too-large': 'The request body is too large',
+  'not-found': 'Not found',
+  'not-allowed': 'Not allowed',
+  'request-id-reused': 'This id was already used for another request',
+  'stale-version': 'Someone changed this in the meantime',
+  'wrong-state': 'Not possible in its present state',
+  'already-exists': 'Already exists',
+  'unusable-date': 'The date cannot be used',
+  'unusable-time': 'The time cannot be used',
+  'unusable-symbol': 'The symbol cannot be used',
+  'unusable-quantity': 'The quantity cannot be used',
+  'same-code-other-use-by': 'This code is known with another use-by date',
+  'not-enough-stock': 'Not enough stock',
+  'decision-needed': 'A decision is needed',
+  'internal-error': 'Something went wrong on our side',
+};
+
+/**
+ * An answer of HTTP status 4xx in the form of RFC 9457.
+ * `detail` says what was seen, what is allowed and what to do.
+ */
+export class Problem extends Error {
+  readonly title: string;
+
+  constructor(
+    readonly status: number,
+    readonly code: ProblemCode,
+    readonly detail: string,
+    /** Further members of the problem document, such as `faults` or `choices`. */
+    readonly extensions: Record<string, unknown> = {},
+  ) {
+    super(detail);
+    this.title = titles[code];
+  }
+}
+
+/** Not found, or not in this studio: the two are never told apart. */
+export function notFound(what: string, id: string): Problem {
+  return new Problem(404, 'not-found', `This studio has no ${what} with the id ${id}.`);
+}
+
+/** A request that names a field whose value cannot be accepted. */
+export function invalidField(field: string, message: string): Problem {
+  return new Problem(400, 'invalid-fields', message, { faults: [{ field, message }] satisfies FieldFault[] });
+}
+
+/** An edit that was made from an older version of what it changes. */
+export function staleVersion(what: string, version: number): Problem {
+  return new Problem(
+    409,
+    'stale-version',
+    `This ${what} was changed by someone else; it is now at version ${version}. Read it again, then repeat your change.`,
+    { version },
+  );
+}

@@ -1,0 +1,24 @@
+import { Column, Entity, PrimaryColumn } from 'typeorm';
+import type { ContainerForm, ContainerState } from './vocabulary.js';
+
+/** A bottle or tube of a lot, or a box of its counted pieces: what stands somewhere and carries Lotward's label. */
+@Entity('container')
+export class Container {
+  @PrimaryColumn('text') studioId: string;
+  @PrimaryColumn('text') id: string;
+  @Column('text') lotId: string;
+  @Column('text') form: ContainerForm;
+  /** Lotward's own code on the label, 12 characters. */
+  @Column('text') labelCode: string;
+  @Column('text') placeId: string;
+  /** The artist whose it is; null: the studio's. */
+  @Column('text', { nullable: true }) ownerId: string | null;
+  @Column('text') state: ContainerState;
+  /** Instant of opening; travels with the container. */
+  @Column('text', { nullable: true }) openedAt: string | null;
+  @Column('text', { nullable: true }) openedBy: string | null;
+  @Column('text') receivedAt: string;
+  /** When it was finished or discarded. */
+  @Column('text', { nullable: true }) endedAt: string | null;
+  @Column('integer') version: number;
+}

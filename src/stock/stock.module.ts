@@ -1,0 +1,39 @@
+import { Module } from '@nestjs/common';
+import { AlertsModule } from '../alerts/alerts.module.js';
+import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { IdentityModule } from '../identity/identity.module.js';
+import { Balance } from './balance.entity.js';
+import { Blend, BlendParent } from './blend.entity.js';
+import { Container } from './container.entity.js';
+import { Delivery, DeliveryLine } from './delivery.entity.js';
+import { Hold, HoldRelease } from './hold.entity.js';
+import { Ledger } from './ledger.service.js';
+import { Lot } from './lot.entity.js';
+import { LotCode } from './lot-code.entity.js';
+import { Movement } from './movement.entity.js';
+import { Place } from './place.entity.js';
+import { StockLevel } from './stock-level.entity.js';
+
+export const stockEntities = [
+  Place,
+  Lot,
+  LotCode,
+  Container,
+  Balance,
+  Movement,
+  Hold,
+  HoldRelease,
+  Delivery,
+  DeliveryLine,
+  StockLevel,
+  Blend,
+  BlendParent,
+];
+
+@Module({
+  imports: [IdentityModule, AlertsModule, CatalogueModule],
+  controllers: [],
+  providers: [Ledger],
+  exports: [Ledger],
+})
+export class StockModule {}
