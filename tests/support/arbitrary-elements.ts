@@ -98,7 +98,7 @@ function componentValue(component: Component): fc.Arbitrary<string> {
 }
 
 /** A valid value; optional components are taken from the left, any number of them. */
-function valueOf(entry: ApplicationIdentifier): fc.Arbitrary<string> {
+function valueFor(entry: ApplicationIdentifier): fc.Arbitrary<string> {
   const mandatory = entry.components.filter((component) => !component.optional);
   const optionals = entry.components.filter((component) => component.optional);
   return fc
@@ -158,7 +158,7 @@ export const arbitraryElements: fc.Arbitrary<Element[]> = arbitraryIdentifiers.c
 export function elementOf(applicationIdentifier: string): fc.Arbitrary<Element> {
   const entry = findApplicationIdentifier(applicationIdentifier);
   if (!entry) throw new Error(`No application identifier ${applicationIdentifier}`);
-  return valueOf(entry).map((value) => ({ applicationIdentifier, value }));
+  return valueFor(entry).map((value) => ({ applicationIdentifier, value }));
 }
 
 /** For one identifier: it and everything it requires, with valid values. */
