@@ -33,6 +33,11 @@ describe('drops to microlitres', () => {
     expect(label.assumption).toContain('40 µL a drop, from the label');
   });
 
+  it('takes nothing and the most drops allowed', () => {
+    expect(dropsToMicrolitres(0, null).quantityMicrolitres).toBe(0);
+    expect(dropsToMicrolitres(MOST_DROPS, null).quantityMicrolitres).toBe(500_000);
+  });
+
   it.each([-1, 0.5, Number.NaN, MOST_DROPS + 1])('refuses %d drops', (drops) => {
     expect(() => dropsToMicrolitres(drops, null)).toThrow(/Allowed are whole drops/);
   });

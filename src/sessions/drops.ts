@@ -80,7 +80,8 @@ export function microlitresToDrops(quantityMicrolitres: number, dropSize: DropSi
  */
 export function learnDropSize(emptied: EmptiedBottles): number | null {
   const { labelledMicrolitres, dropsUsedUntilEmpty, emptiedBottles } = emptied;
-  if (emptiedBottles < LEAST_EMPTIED_BOTTLES || dropsUsedUntilEmpty <= 0) return null;
+  if (emptiedBottles < LEAST_EMPTIED_BOTTLES) return null;
+  // No drops at all give no finite size, which is not believed either.
   const dropMicrolitres = Math.round(labelledMicrolitres / dropsUsedUntilEmpty);
   return believed(dropMicrolitres) ? dropMicrolitres : null;
 }

@@ -54,6 +54,13 @@ describe('what a tray lacks', () => {
     expect(kitLack([line, line, line], [onTray('x', 1)]).lacking).toEqual([line, line]);
   });
 
+  it('is not met by a product of another pool', () => {
+    expect(kitLack([ofPool('7 liner', 1)], [onTray('x', 1, '9 magnum')])).toEqual({
+      lacking: [ofPool('7 liner', 1)],
+      notOnKitList: [onTray('x', 1, '9 magnum')],
+    });
+  });
+
   it('is not met by a product without a pool', () => {
     expect(kitLack([ofPool('7 liner', 1)], [onTray('x', 1)])).toEqual({
       lacking: [ofPool('7 liner', 1)],

@@ -55,7 +55,7 @@ export function kitLack(kitItems: readonly KitItem[], trayItems: readonly TrayIt
 function serves(trayItem: TrayItem, kitItem: KitItem): boolean {
   return kitItem.kind === 'product'
     ? trayItem.productId === kitItem.productId
-    : trayItem.poolId !== null && trayItem.poolId === kitItem.poolId;
+    : trayItem.poolId === kitItem.poolId;
 }
 
 function refuseBrokenQuantity(item: KitItem | TrayItem): void {

@@ -57,6 +57,10 @@ describe('a touch-up window', () => {
     expect(() => touchUpWindow('2026-03-01', { fromDays, toDays })).toThrow(/setting of the procedure/);
   });
 
+  it('may lie as far off as ten years of days', () => {
+    expect(touchUpWindow('2026-03-01', { fromDays: 3650, toDays: 3650 }).closesOn).toBe('2036-02-27');
+  });
+
   it('refuses a day that is not in the calendar', () => {
     expect(() => touchUpWindow('2026-02-30')).toThrow(RangeError);
   });
