@@ -15,6 +15,7 @@ export default defineConfig({
         test: {
           name: 'end to end',
           include: ['tests/**/*.spec.ts'],
+          globalSetup: ['tests/support/global-set-up.ts'],
           environment: 'node',
           testTimeout: 60_000,
           hookTimeout: 120_000,

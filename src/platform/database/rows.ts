@@ -13,8 +13,8 @@ export interface RowShape {
 const shapes = new WeakMap<DataSource, Map<object, RowShape>>();
 
 export function rowShape(source: DataSource, entity: new () => object): RowShape {
-  let known = shapes.get(source);
-  if (!known) shapes.set(source, (known = new Map()));
+  const known = shapes.get(source) ?? new Map<object, RowShape>();
+  shapes.set(source, known);
   let shape = known.get(entity);
   if (!shape) {
     const metadata = source.getMetadata(entity);

@@ -1,0 +1,19 @@
+import { existsSync } from 'node:fs';
+import { startPostgres } from './postgres.js';
+
+/** Starts one PostgreSQL server for all end-to-end tests. */
+export default async function setUp(): Promise<(() => Promise<void>) | undefined> {
+  if (!existsSync('dist/src/main.js')) throw new Error('The service is not built; run `npm test`.');
+  try {
+    const postgres = await startPostgres();
+    process.env.LOTWARD_TEST_POSTGRES = postgres.url;
+    return postgres.stop;
+  } catch (error) {
+    const cause = error instanceof Error ? error.message : String(error);
+    if (process.env.CI) throw new Error(`PostgreSQL could not be started: ${cause}`);
+    process.stdout.write(
+      `\nSKIPPED: everything on PostgreSQL, which could not be started here: ${cause}\n\n`,
+    );
+    return undefined;
+  }
+}

@@ -1,0 +1,183 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import pg from 'pg';
+import { v7 as uuidv7 } from 'uuid';
+
+export type TestedEngine = 'sqlite' | 'postgres';
+
+/** The engines that tests run on: PostgreSQL only where its server could be started, which the set-up says aloud. */
+export const engines: TestedEngine[] = process.env.LOTWARD_TEST_POSTGRES
+  ? ['sqlite', 'postgres']
+  : ['sqlite'];
+
+export interface Answer<Body = unknown> {
+  status: number;
+  headers: Headers;
+  body: Body;
+}
+
+export interface ProblemBody {
+  type: string;
+  title: string;
+  status: number;
+  detail: string;
+  code: string;
+  faults?: { field: string; message: string }[];
+}
+
+export interface StartOptions {
+  /** Kept from an earlier start, to run on the same data again. */
+  dataFolder?: string;
+  databaseUrl?: string;
+  environment?: Record<string, string>;
+}
+
+const startDeadlineMilliseconds = 30_000;
+
+/** Makes an empty database on the tests' PostgreSQL server and returns its URL. */
+export async function makePostgresDatabase(): Promise<string> {
+  const server = process.env.LOTWARD_TEST_POSTGRES;
+  if (!server) throw new Error('There is no PostgreSQL server in this run.');
+  const name = `lotward_${uuidv7().replaceAll('-', '')}`;
+  const client = new pg.Client({ connectionString: server });
+  await client.connect();
+  await client.query(`CREATE DATABASE ${name}`);
+  await client.end();
+  const url = new URL(server);
+  url.pathname = `/${name}`;
+  return url.href;
+}
+
+/** The built service, running in a process of its own on real migrations. */
+export class RunningService {
+  constructor(
+    readonly url: string,
+    readonly dataFolder: string,
+    readonly databaseUrl: string | undefined,
+    readonly child: ChildProcess,
+    readonly log: string[],
+    readonly studioId: string,
+  ) {}
+
+  /** The address of the studio in the API. */
+  get studio(): string {
+    return `${this.url}/api/v1/studios/${this.studioId}`;
+  }
+
+  get<Body = unknown>(path: string, headers: Record<string, string> = {}): Promise<Answer<Body>> {
+    return this.send<Body>('GET', path, undefined, headers);
+  }
+
+  /** Posts a body; a fresh `id` is added when it has none. */
+  post<Body = unknown>(path: string, body: object = {}, headers: Record<string, string> = {}) {
+    return this.send<Body>('POST', path, { id: uuidv7(), ...body }, headers);
+  }
+
+  put<Body = unknown>(path: string, body: object = {}, headers: Record<string, string> = {}) {
+    return this.send<Body>('PUT', path, { id: uuidv7(), ...body }, headers);
+  }
+
+  patch<Body = unknown>(path: string, body: object = {}, headers: Record<string, string> = {}) {
+    return this.send<Body>('PATCH', path, { id: uuidv7(), ...body }, headers);
+  }
+
+  /** Paths are below the studio; whole addresses are taken as they are. */
+  async send<Body>(
+    method: string,
+    path: string,
+    body?: unknown,
+    headers: Record<string, string> = {},
+  ): Promise<Answer<Body>> {
+    const response = await fetch(path.startsWith('http') ? path : this.studio + path, {
+      method,
+      headers: body === undefined ? headers : { 'content-type': 'application/json', ...headers },
+      body: body === undefined ? undefined : typeof body === 'string' ? body : JSON.stringify(body),
+    });
+    const text = await response.text();
+    const isJson = response.headers.get('content-type')?.includes('json') ?? false;
+    return {
+      status: response.status,
+      headers: response.headers,
+      body: (isJson && text !== '' ? JSON.parse(text) : text) as Body,
+    };
+  }
+
+  /** As `post`, but expects success and returns the body. */
+  async made<Body>(path: string, body: object = {}, headers: Record<string, string> = {}): Promise<Body> {
+    const answer = await this.post<Body>(path, body, headers);
+    if (answer.status >= 300) {
+      throw new Error(`POST ${path} was answered ${answer.status}: ${JSON.stringify(answer.body)}`);
+    }
+    return answer.body;
+  }
+
+  /** As `get`, but expects success and returns the body. */
+  async seen<Body>(path: string): Promise<Body> {
+    const answer = await this.get<Body>(path);
+    if (answer.status >= 300) {
+      throw new Error(`GET ${path} was answered ${answer.status}: ${JSON.stringify(answer.body)}`);
+    }
+    return answer.body;
+  }
+
+  /** Ends the process and waits for it; the data stays. */
+  async stop(signal: NodeJS.Signals = 'SIGTERM'): Promise<number | null> {
+    if (this.child.exitCode !== null || this.child.signalCode !== null) return this.child.exitCode;
+    const ended = new Promise<number | null>((resolve) => this.child.once('exit', (code) => resolve(code)));
+    this.child.kill(signal);
+    return ended;
+  }
+
+  /** Ends the process and removes its data folder. */
+  async dispose(): Promise<void> {
+    await this.stop();
+    rmSync(this.dataFolder, { recursive: true, force: true });
+  }
+}
+
+/** Starts the built service on an empty database, or on the data of an earlier start. */
+export async function startService(
+  engine: TestedEngine = 'sqlite',
+  options: StartOptions = {},
+): Promise<RunningService> {
+  const dataFolder = options.dataFolder ?? mkdtempSync(join(tmpdir(), 'lotward-test-'));
+  const databaseUrl =
+    engine === 'postgres' ? (options.databaseUrl ?? (await makePostgresDatabase())) : undefined;
+  const child = spawn(process.execPath, ['dist/src/main.js'], {
+    env: {
+      PATH: process.env.PATH,
+      TZ: 'UTC',
+      PORT: '0',
+      DATA_DIR: dataFolder,
+      LOG_LEVEL: 'log',
+      ...(databaseUrl === undefined ? {} : { DATABASE_URL: databaseUrl }),
+      ...options.environment,
+    },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  const log: string[] = [];
+  const url = await new Promise<string>((resolve, reject) => {
+    const timer = setTimeout(() => {
+      child.kill('SIGKILL');
+      reject(new Error(`The service was not ready in time:\n${log.join('')}`));
+    }, startDeadlineMilliseconds);
+    const listen = (chunk: Buffer) => {
+      log.push(chunk.toString('utf8'));
+      const ready = /Lotward is ready on (\S+)/.exec(log.join(''));
+      if (ready?.[1]) {
+        clearTimeout(timer);
+        resolve(ready[1]);
+      }
+    };
+    child.stdout?.on('data', listen);
+    child.stderr?.on('data', listen);
+    child.once('exit', (code) => {
+      clearTimeout(timer);
+      reject(new Error(`The service ended with ${code} before it was ready:\n${log.join('')}`));
+    });
+  });
+  const studios = (await (await fetch(`${url}/api/v1/studios`)).json()) as { id: string }[];
+  return new RunningService(url, dataFolder, databaseUrl, child, log, studios[0]?.id ?? '');
+}
