@@ -5,6 +5,7 @@ import { IdentityModule } from '../identity/identity.module.js';
 import { Balance } from './balance.entity.js';
 import { Blend, BlendParent } from './blend.entity.js';
 import { Container } from './container.entity.js';
+import { ContainerFacts } from './container-facts.service.js';
 import { Delivery, DeliveryLine } from './delivery.entity.js';
 import { Hold, HoldRelease } from './hold.entity.js';
 import { Ledger } from './ledger.service.js';
@@ -33,7 +34,7 @@ export const stockEntities = [
 @Module({
   imports: [IdentityModule, AlertsModule, CatalogueModule],
   controllers: [],
-  providers: [Ledger],
-  exports: [Ledger],
+  providers: [ContainerFacts, Ledger],
+  exports: [ContainerFacts, Ledger],
 })
 export class StockModule {}

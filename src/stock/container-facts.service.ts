@@ -1,0 +1,174 @@
+import { Injectable } from '@nestjs/common';
+import type { Membrane, PigmentRole, ProductKind, StockForm } from '../catalogue/vocabulary.js';
+import type { SqlValue } from '../platform/database/database.js';
+import type {
+  CodeState,
+  ContainerForm,
+  ContainerState,
+  HoldKind,
+  HoldReason,
+  UseByPrecision,
+} from './vocabulary.js';
+
+/** Reads rows, inside a transaction or outside: `Transaction.query` and `Database.read` both fit. */
+export type Read = <Row>(sql: string, parameters?: readonly SqlValue[]) => Promise<Row[]>;
+
+export interface OpenHold {
+  holdId: string;
+  kind: HoldKind;
+  reason: HoldReason;
+  /** Where it was placed; `parent lot`: on a lot that was blended into this one. */
+  on: 'container' | 'lot' | 'parent lot';
+}
+
+/** All that rules ask about one container: itself, its lot, its product, its book quantity and its open holds. */
+export interface ContainerFact {
+  containerId: string;
+  lotId: string;
+  productId: string;
+  form: ContainerForm;
+  labelCode: string;
+  state: ContainerState;
+  placeId: string;
+  ownerId: string | null;
+  openedAt: string | null;
+  receivedAt: string;
+  version: number;
+  pieces: number;
+  microlitres: number;
+  code: string | null;
+  codeState: CodeState;
+  useBy: string | null;
+  useByPrecision: UseByPrecision;
+  kind: ProductKind;
+  productName: string;
+  shade: string | null;
+  makerName: string;
+  stockForm: StockForm;
+  volumeMicrolitres: number | null;
+  openedLife: string | null;
+  dropMicrolitres: number | null;
+  pigmentRole: PigmentRole | null;
+  points: number | null;
+  grouping: string | null;
+  diameterHundredthsMillimetre: number | null;
+  taper: string | null;
+  machineFit: string | null;
+  membrane: Membrane | null;
+  holds: OpenHold[];
+}
+
+/** Which containers: of these ids, lots, products or places, or all; ended ones only when `ended` is set. */
+export type ContainerChoice = (
+  | { containerIds: readonly string[] }
+  | { lotIds: readonly string[] }
+  | { productIds: readonly string[] }
+  | { placeIds: readonly string[] }
+  | { all: true }
+) & { ended?: true };
+
+interface HoldRow {
+  container_id: string;
+  hold_id: string;
+  kind: HoldKind;
+  reason: HoldReason;
+  placed_on: OpenHold['on'];
+}
+
+type ContainerRow = Omit<ContainerFact, 'holds'>;
+
+const columns = `
+  container.id AS "containerId", container.lot_id AS "lotId", lot.product_id AS "productId", container.form,
+  container.label_code AS "labelCode", container.state, container.place_id AS "placeId",
+  container.owner_id AS "ownerId", container.opened_at AS "openedAt", container.received_at AS "receivedAt",
+  container.version, balance.pieces, balance.microlitres, lot.code, lot.code_state AS "codeState",
+  lot.use_by AS "useBy", lot.use_by_precision AS "useByPrecision", product.kind, product.name AS "productName",
+  product.shade, maker.name AS "makerName", product.stock_form AS "stockForm",
+  product.volume_microlitres AS "volumeMicrolitres", product.opened_life AS "openedLife",
+  product.drop_microlitres AS "dropMicrolitres", product.pigment_role AS "pigmentRole", product.points,
+  product."grouping", product.diameter_hundredths_millimetre AS "diameterHundredthsMillimetre", product.taper,
+  product.machine_fit AS "machineFit", product.membrane`;
+
+const tables = `container
+  JOIN balance ON balance.studio_id = container.studio_id AND balance.container_id = container.id
+  JOIN lot ON lot.studio_id = container.studio_id AND lot.id = container.lot_id
+  JOIN product ON product.chain_id = lot.chain_id AND product.id = lot.product_id
+  JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id`;
+
+function condition(choice: ContainerChoice): { where: string; values: readonly string[] } {
+  const list = (column: string, values: readonly string[]) => ({
+    where: `container.studio_id = $1 AND ${column} IN (${values.map((_, index) => `$${index + 2}`).join(', ')})`,
+    values,
+  });
+  if ('containerIds' in choice) return list('container.id', choice.containerIds);
+  if ('lotIds' in choice) return list('container.lot_id', choice.lotIds);
+  if ('productIds' in choice) return list('lot.product_id', choice.productIds);
+  if ('placeIds' in choice) return list('container.place_id', choice.placeIds);
+  return { where: 'container.studio_id = $1', values: [] };
+}
+
+/** Loads what rules ask about containers: one look-up for the containers, one for their holds. */
+@Injectable()
+export class ContainerFacts {
+  async load(read: Read, studioId: string, choice: ContainerChoice): Promise<ContainerFact[]> {
+    const { where, values } = condition(choice);
+    if (values.length === 0 && !('all' in choice)) return [];
+    const present = choice.ended ? '' : ` AND container.state NOT IN ('finished', 'discarded')`;
+    const parameters = [studioId, ...new Set(values)];
+    const rows = await read<ContainerRow>(
+      `SELECT ${columns} FROM ${tables} WHERE ${where}${present} ORDER BY container.id`,
+      parameters,
+    );
+    if (rows.length === 0) return [];
+    const holds = await this.openHolds(read, where + present, parameters);
+    return rows.map((row) => ({ ...row, holds: holds.get(row.containerId) ?? [] }));
+  }
+
+  /** Open holds by container id, those on the container, on its lot and on any lot blended into it at any depth. */
+  private async openHolds(
+    read: Read,
+    where: string,
+    parameters: readonly SqlValue[],
+  ): Promise<Map<string, OpenHold[]>> {
+    // Most studios have few open holds: the walk starts from those, down to the blends made of what is held.
+    const rows = await read<HoldRow>(
+      `WITH RECURSIVE open_hold AS (
+         SELECT hold.id, hold.kind, hold.reason, hold.lot_id, hold.container_id
+         FROM hold
+         WHERE hold.studio_id = $1 AND NOT EXISTS (
+           SELECT 1 FROM hold_release
+           WHERE hold_release.studio_id = hold.studio_id AND hold_release.hold_id = hold.id)),
+       reached (hold_id, lot_id, depth) AS (
+         SELECT open_hold.id, open_hold.lot_id, 0 FROM open_hold WHERE open_hold.lot_id IS NOT NULL
+         UNION
+         SELECT open_hold.id, blend_parent.lot_id, 1
+         FROM open_hold JOIN blend_parent
+           ON blend_parent.studio_id = $1 AND blend_parent.parent_container_id = open_hold.container_id
+         UNION
+         SELECT reached.hold_id, blend_parent.lot_id, 1
+         FROM reached JOIN blend_parent
+           ON blend_parent.studio_id = $1 AND blend_parent.parent_lot_id = reached.lot_id)
+       SELECT container.id AS container_id, open_hold.id AS hold_id, open_hold.kind, open_hold.reason,
+         CASE WHEN reached.depth = 0 THEN 'lot' ELSE 'parent lot' END AS placed_on
+       FROM reached
+         JOIN open_hold ON open_hold.id = reached.hold_id
+         JOIN container ON container.studio_id = $1 AND container.lot_id = reached.lot_id
+         JOIN lot ON lot.studio_id = container.studio_id AND lot.id = container.lot_id
+       WHERE ${where}
+       UNION ALL
+       SELECT container.id, open_hold.id, open_hold.kind, open_hold.reason, 'container'
+       FROM open_hold
+         JOIN container ON container.studio_id = $1 AND container.id = open_hold.container_id
+         JOIN lot ON lot.studio_id = container.studio_id AND lot.id = container.lot_id
+       WHERE ${where}`,
+      parameters,
+    );
+    const holds = new Map<string, OpenHold[]>();
+    for (const row of rows) {
+      const known = holds.get(row.container_id) ?? [];
+      known.push({ holdId: row.hold_id, kind: row.kind, reason: row.reason, on: row.placed_on });
+      holds.set(row.container_id, known);
+    }
+    return holds;
+  }
+}
