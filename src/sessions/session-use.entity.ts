@@ -10,7 +10,8 @@ export class SessionUse {
   @Column('text') clientId: string;
   @Column('text') lotId: string;
   @Column('text') containerId: string;
-  @Column('text') movementId: string;
+  /** Null when the amount is not known, and so nothing is booked. */
+  @Column('text', { nullable: true }) movementId: string | null;
   @Column('text', { nullable: true }) mixId: string | null;
   @Column('text') knownBy: KnownBy;
   /** Pieces used; 0 for a share of a container. */
@@ -44,7 +45,7 @@ export class SessionUse {
 export class SessionUseReversal {
   @PrimaryColumn('text') studioId: string;
   @PrimaryColumn('text') useId: string;
-  @Column('text') movementId: string;
+  @Column('text', { nullable: true }) movementId: string | null;
   @Column('text') reason: string;
   @Column('text') recordedAt: string;
   @Column('text', { nullable: true }) personId: string | null;

@@ -1,0 +1,189 @@
+import { Injectable } from '@nestjs/common';
+import { v7 as uuidv7 } from 'uuid';
+import { Alerts } from '../alerts/alerts.service.js';
+import type { Transaction } from '../platform/database/transaction.js';
+import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
+import { Ledger } from '../stock/ledger.service.js';
+import { StockConditions } from '../stock/stock-conditions.service.js';
+import { SessionUse } from './session-use.entity.js';
+import type { KnownBy } from './vocabulary.js';
+
+/** The session that uses belong to. */
+export interface UsingSession {
+  id: string;
+  clientId: string;
+}
+
+/** One use as it happened. Quantities are absolute; both zero when the amount is not known. */
+export interface UseToRecord {
+  id?: string;
+  containerId: string;
+  mixId: string | null;
+  knownBy: KnownBy;
+  pieces: number;
+  drops: number | null;
+  microlitres: number;
+  /** Codes of the refusals it was used against; empty: none. */
+  againstRefusal: string[];
+  reason: string | null;
+  appliedAt: string | null;
+  removedAt: string | null;
+  appliedBy: string | null;
+  occurredAt: string;
+}
+
+/** What was opened for a session and touched nobody: it still ends in the sharps container. */
+export interface WasteToRecord {
+  containerId: string;
+  pieces: number;
+  reason: string;
+  occurredAt: string;
+}
+
+export const useAgainstRefusal = 'use against a refusal';
+
+/**
+ * Writes what touched a client. Guarantees: it never refuses – a use above the book first books an adjustment; each use
+ * keeps the label as it was known then; a use against a refusal opens an urgent alert in the same transaction.
+ */
+@Injectable()
+export class UseRecorder {
+  constructor(
+    private readonly containerFacts: ContainerFacts,
+    private readonly ledger: Ledger,
+    private readonly alerts: Alerts,
+    private readonly stockConditions: StockConditions,
+  ) {}
+
+  async record(
+    transaction: Transaction,
+    session: UsingSession,
+    uses: readonly UseToRecord[],
+    wastes: readonly WasteToRecord[] = [],
+  ): Promise<SessionUse[]> {
+    const { studioId, personId, via } = transaction.actor;
+    const containerIds = [...uses, ...wastes].map((thing) => thing.containerId);
+    const facts = await this.containerFacts.load(transaction.query.bind(transaction), studioId, {
+      containerIds,
+      ended: true,
+    });
+    const byId = new Map(facts.map((fact) => [fact.containerId, fact]));
+    const factOf = (containerId: string): ContainerFact => {
+      const fact = byId.get(containerId);
+      if (!fact) throw new Error(`The container ${containerId} is not in this studio.`);
+      return fact;
+    };
+    const codes = await this.codesOf(transaction, [...new Set(facts.map((fact) => fact.lotId))]);
+    await transaction.lock(
+      'lot',
+      facts.map((fact) => fact.lotId),
+    );
+
+    const bookedUses = uses.map((use) => ({
+      ...use,
+      id: use.id ?? uuidv7(),
+      movementId: use.pieces === 0 && use.microlitres === 0 ? null : uuidv7(),
+    }));
+    await this.ledger.bookWhatHappened(transaction, [
+      ...bookedUses.flatMap((use) =>
+        use.movementId === null
+          ? []
+          : [
+              {
+                id: use.movementId,
+                lotId: factOf(use.containerId).lotId,
+                containerId: use.containerId,
+                kind: 'used' as const,
+                pieces: use.pieces,
+                microlitres: use.microlitres,
+                sessionId: session.id,
+                occurredAt: use.occurredAt,
+              },
+            ],
+      ),
+      ...wastes.map((waste) => ({
+        lotId: factOf(waste.containerId).lotId,
+        containerId: waste.containerId,
+        kind: 'wasted' as const,
+        pieces: waste.pieces,
+        microlitres: 0,
+        sessionId: session.id,
+        reason: waste.reason,
+        occurredAt: waste.occurredAt,
+      })),
+    ]);
+
+    const rows = bookedUses.map((use): SessionUse => {
+      const fact = factOf(use.containerId);
+      return {
+        studioId,
+        id: use.id,
+        sessionId: session.id,
+        clientId: session.clientId,
+        lotId: fact.lotId,
+        containerId: use.containerId,
+        movementId: use.movementId,
+        mixId: use.mixId,
+        knownBy: use.knownBy,
+        pieces: use.pieces,
+        drops: use.drops,
+        microlitres: use.microlitres,
+        againstRefusal: use.againstRefusal.length > 0 ? use.againstRefusal : null,
+        reason: use.reason,
+        appliedAt: use.appliedAt,
+        removedAt: use.removedAt,
+        appliedBy: use.appliedBy,
+        makerName: fact.makerName,
+        productName: fact.productName,
+        shade: fact.shade,
+        lotCode: fact.code,
+        codes: codes.get(fact.lotId) ?? [],
+        useBy: fact.useBy,
+        occurredAt: use.occurredAt,
+        recordedAt: transaction.recordedAt,
+        personId,
+        via,
+      };
+    });
+    if (rows.length > 0) await transaction.insert(SessionUse, rows);
+
+    for (const row of rows.filter((use) => use.againstRefusal !== null)) {
+      await this.alerts.raise(transaction, {
+        kind: useAgainstRefusal,
+        subjectKind: 'use',
+        subjectId: row.id,
+        severity: 'urgent',
+        facts: {
+          product: row.productName,
+          maker: row.makerName,
+          shade: row.shade,
+          lotCode: row.lotCode,
+          useBy: row.useBy,
+          reasons: row.againstRefusal,
+          sessionId: session.id,
+        },
+      });
+    }
+    await this.stockConditions.reevaluate(transaction, [...new Set(facts.map((fact) => fact.productId))]);
+    return rows;
+  }
+
+  /** The codes printed for each lot that stand now. */
+  private async codesOf(
+    transaction: Transaction,
+    lotIds: readonly string[],
+  ): Promise<Map<string, { kind: string; code: string }[]>> {
+    const codes = new Map<string, { kind: string; code: string }[]>();
+    if (lotIds.length === 0) return codes;
+    const rows = await transaction.query<{ lot_id: string; kind: string; code: string }>(
+      `SELECT lot_id, kind, code FROM lot_code
+       WHERE studio_id = $1 AND superseded_at IS NULL AND lot_id IN (${lotIds.map((_, index) => `$${index + 2}`).join(', ')})
+       ORDER BY lot_id, id`,
+      [transaction.studioId, ...lotIds],
+    );
+    for (const row of rows) {
+      codes.set(row.lot_id, [...(codes.get(row.lot_id) ?? []), { kind: row.kind, code: row.code }]);
+    }
+    return codes;
+  }
+}
