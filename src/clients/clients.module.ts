@@ -1,7 +1,9 @@
 import { Module } from '@nestjs/common';
 import { Client } from './client.entity.js';
+import { ClientsController } from './clients.controller.js';
+import { Clients } from './clients.service.js';
 
 export const clientsEntities = [Client];
 
-@Module({ controllers: [], providers: [], exports: [] })
+@Module({ controllers: [ClientsController], providers: [Clients], exports: [Clients] })
 export class ClientsModule {}

@@ -1,0 +1,219 @@
+import { randomBytes } from 'node:crypto';
+import { Injectable } from '@nestjs/common';
+import { In, MoreThan } from 'typeorm';
+import type { Actor } from '../platform/actor.js';
+import { Database } from '../platform/database/database.js';
+import type { Transaction } from '../platform/database/transaction.js';
+import { Transactions } from '../platform/database/transactions.js';
+import { DataKeys, type FieldSealer } from '../platform/encryption/data-keys.service.js';
+import { StudioKeys } from '../platform/encryption/studio-keys.service.js';
+import { notFound, Problem } from '../platform/problem.js';
+import type { PageDto } from '../platform/request.dto.js';
+import { Client } from './client.entity.js';
+import { clientReferenceCharacters, makeClientReference } from './client-reference.js';
+import type { AddClientDto, ChangeClientDto, NewClientDto, SearchClientsDto } from './clients.dto.js';
+import type { ClientPageView, ClientView, WrittenClientView } from './clients.views.js';
+import { foldContact } from './contact-folding.js';
+
+const defaultPageSize = 50;
+const maximumFound = 50;
+const referenceAttempts = 8;
+
+const namePlace = (clientId: string) => `client.name:${clientId}`;
+const contactPlace = (clientId: string) => `client.contact:${clientId}`;
+const notePlace = (clientId: string) => `client.note:${clientId}`;
+
+/** A client with what seals and opens their fields; without a sealer the client was erased. */
+export interface KnownClient {
+  client: Client;
+  sealer: FieldSealer | undefined;
+}
+
+/** Who was treated. Everything personal is sealed under the client's own data key; destroying it erases the client. */
+@Injectable()
+export class Clients {
+  constructor(
+    private readonly database: Database,
+    private readonly transactions: Transactions,
+    private readonly dataKeys: DataKeys,
+    private readonly studioKeys: StudioKeys,
+  ) {}
+
+  async list(actor: Actor, page: PageDto): Promise<ClientPageView> {
+    const limit = page.limit ?? defaultPageSize;
+    const clients = await this.database.reader.manager.find(Client, {
+      where: { studioId: actor.studioId, ...(page.after && { id: MoreThan(page.after.toLowerCase()) }) },
+      order: { id: 'ASC' },
+      take: limit + 1,
+    });
+    const shown = clients.slice(0, limit);
+    const next = clients.length > limit ? (shown.at(-1)?.id ?? null) : null;
+    return { items: await this.views(actor.studioId, shown), next };
+  }
+
+  async show(actor: Actor, clientId: string): Promise<ClientView> {
+    const { client, sealer } = await this.known(actor.studioId, clientId);
+    return viewOf(client, sealer);
+  }
+
+  /** Clients whose whole name, contact or reference is the text; the oldest first. */
+  async search(actor: Actor, dto: SearchClientsDto): Promise<ClientView[]> {
+    const { studioId } = actor;
+    const text = dto.text.trim();
+    const clients = await this.database.reader.manager.find(Client, {
+      where: [
+        { studioId, nameHash: await this.studioKeys.searchHash(studioId, text) },
+        { studioId, contactHash: await this.studioKeys.searchHash(studioId, foldContact(text)) },
+        { studioId, reference: text.toUpperCase() },
+      ],
+      order: { createdAt: 'ASC', id: 'ASC' },
+      take: maximumFound,
+    });
+    return this.views(studioId, clients);
+  }
+
+  async add(actor: Actor, dto: AddClientDto): Promise<WrittenClientView> {
+    return this.transactions.write(
+      actor,
+      { id: dto.id, action: 'clients.add', subject: { kind: 'client', id: dto.id }, content: dto },
+      async (transaction) => {
+        const { client } = await this.make(transaction, dto.id, dto);
+        return { id: client.id, reference: client.reference, version: client.version };
+      },
+    );
+  }
+
+  async change(actor: Actor, clientId: string, dto: ChangeClientDto): Promise<WrittenClientView> {
+    const { studioId } = actor;
+    // Keys are read before the transaction: inside it would need a second connection.
+    const { sealer } = await this.known(studioId, clientId);
+    return this.transactions.write(
+      actor,
+      { id: dto.id, action: 'clients.change', subject: { kind: 'client', id: clientId }, content: dto },
+      async (transaction) => {
+        if (!sealer) throw erased(clientId);
+        const changes: Partial<Client> = {};
+        if (dto.name !== undefined) {
+          changes.nameSealed = sealer.seal(dto.name, namePlace(clientId));
+          changes.nameHash = await this.studioKeys.searchHash(studioId, dto.name);
+        }
+        if (dto.contact !== undefined) {
+          changes.contactSealed = sealer.seal(dto.contact, contactPlace(clientId));
+          changes.contactHash = await this.contactHash(studioId, dto.contact);
+        }
+        if (dto.note !== undefined) changes.noteSealed = sealer.seal(dto.note, notePlace(clientId));
+        const client = await transaction.change(
+          Client,
+          'client',
+          { studioId, id: clientId },
+          dto.version,
+          changes,
+        );
+        transaction.note({ fields: Object.keys(dto).filter((field) => !['id', 'version'].includes(field)) });
+        return { id: client.id, reference: client.reference, version: client.version };
+      },
+    );
+  }
+
+  /** Makes a client with their own data key in the caller's transaction. */
+  async make(
+    transaction: Transaction,
+    id: string,
+    given: NewClientDto,
+  ): Promise<{ client: Client; sealer: FieldSealer }> {
+    const { studioId } = transaction;
+    const sealer = await this.dataKeys.make(transaction);
+    const client: Client = {
+      studioId,
+      id,
+      reference: await this.freeReference(transaction),
+      dataKeyId: sealer.dataKeyId,
+      nameSealed: sealer.seal(given.name, namePlace(id)),
+      contactSealed: sealer.seal(given.contact ?? null, contactPlace(id)),
+      noteSealed: sealer.seal(given.note ?? null, notePlace(id)),
+      nameHash: await this.studioKeys.searchHash(studioId, given.name),
+      contactHash: await this.contactHash(studioId, given.contact ?? null),
+      version: 1,
+      createdAt: transaction.recordedAt,
+      erasedAt: null,
+    };
+    await transaction.insert(Client, client);
+    return { client, sealer };
+  }
+
+  /**
+   * A client and their sealer. Call before a transaction, not inside it.
+   * @throws Problem not-found
+   */
+  async known(studioId: string, clientId: string): Promise<KnownClient> {
+    const client = await this.database.reader.manager.findOneBy(Client, { studioId, id: clientId });
+    if (!client) throw notFound('client', clientId);
+    return { client, sealer: await this.dataKeys.sealer(studioId, client.dataKeyId) };
+  }
+
+  /** Clients and their sealers by client id, in two look-ups. */
+  async knownOf(studioId: string, clientIds: readonly string[]): Promise<Map<string, KnownClient>> {
+    const ids = [...new Set(clientIds)];
+    if (ids.length === 0) return new Map();
+    const clients = await this.database.reader.manager.find(Client, { where: { studioId, id: In(ids) } });
+    const sealers = await this.dataKeys.sealers(
+      studioId,
+      clients.map((client) => client.dataKeyId),
+    );
+    return new Map(
+      clients.map((client) => [client.id, { client, sealer: sealers.get(client.dataKeyId) }] as const),
+    );
+  }
+
+  /** A client's name, for those who may be shown it; null after erasure. */
+  nameOf({ client, sealer }: KnownClient): string | null {
+    return sealer?.open(client.nameSealed, namePlace(client.id)) ?? null;
+  }
+
+  private async views(studioId: string, clients: Client[]): Promise<ClientView[]> {
+    const sealers = await this.dataKeys.sealers(
+      studioId,
+      clients.map((client) => client.dataKeyId),
+    );
+    return clients.map((client) => viewOf(client, sealers.get(client.dataKeyId)));
+  }
+
+  private async contactHash(studioId: string, contact: string | null): Promise<string | null> {
+    return contact === null ? null : this.studioKeys.searchHash(studioId, foldContact(contact));
+  }
+
+  private async freeReference(transaction: Transaction): Promise<string> {
+    const candidates = Array.from({ length: referenceAttempts }, () =>
+      makeClientReference(randomBytes(clientReferenceCharacters)),
+    );
+    const taken = await transaction.query<{ reference: string }>(
+      `SELECT reference FROM client WHERE studio_id = $1 AND reference IN (${candidates.map((_, index) => `$${index + 2}`).join(', ')})`,
+      [transaction.studioId, ...candidates],
+    );
+    const free = candidates.find((candidate) => !taken.some(({ reference }) => reference === candidate));
+    if (free === undefined) throw new Error(`${referenceAttempts} client references in a row were taken.`);
+    return free;
+  }
+}
+
+/** The client's data key was destroyed; nothing can be sealed or opened any more. */
+export function erased(clientId: string): Problem {
+  return new Problem(
+    409,
+    'wrong-state',
+    `The client ${clientId} was erased; nothing personal can be written about them any more. Add them anew as a new client.`,
+  );
+}
+
+function viewOf(client: Client, sealer: FieldSealer | undefined): ClientView {
+  return {
+    id: client.id,
+    reference: client.reference,
+    name: sealer?.open(client.nameSealed, namePlace(client.id)) ?? null,
+    contact: sealer?.open(client.contactSealed, contactPlace(client.id)) ?? null,
+    note: sealer?.open(client.noteSealed, notePlace(client.id)) ?? null,
+    erasedAt: client.erasedAt,
+    createdAt: client.createdAt,
+    version: client.version,
+  };
+}
