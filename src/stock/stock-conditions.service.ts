@@ -1,0 +1,210 @@
+import { Injectable, type OnModuleInit } from '@nestjs/common';
+import { Alerts } from '../alerts/alerts.service.js';
+import { ConditionEvaluators } from '../alerts/condition-evaluators.service.js';
+import type { OpenCondition } from '../alerts/open-condition.js';
+import type { Transaction } from '../platform/database/transaction.js';
+import {
+  type AlertCondition,
+  alertConditions,
+  type DateCondition,
+  type StockLevel,
+} from './alert-conditions.js';
+import { ConfigurationPools } from './configuration-pools.service.js';
+import { type ContainerFact, ContainerFacts, type Read } from './container-facts.service.js';
+import { stockOnHand } from './stock-on-hand.js';
+
+const dateKinds = ['use-by near', 'opened life ending', 'expired on the shelf'];
+const kinds = ['low stock', ...dateKinds];
+
+interface Settings {
+  use_by_near_days: number;
+  opened_life_ending_days: number;
+  assumed_opened_life: string | null;
+}
+
+interface ProductNames {
+  productName: string;
+  shade: string | null;
+  makerName: string;
+}
+
+/**
+ * Low stock and dates running out. Whatever changes stock calls `reevaluate` at the end of its transaction, so that an
+ * alert stands or falls with its cause; the daily sweep finds what only time has changed.
+ */
+@Injectable()
+export class StockConditions implements OnModuleInit {
+  constructor(
+    private readonly alerts: Alerts,
+    private readonly evaluators: ConditionEvaluators,
+    private readonly containerFacts: ContainerFacts,
+    private readonly pools: ConfigurationPools,
+  ) {}
+
+  onModuleInit(): void {
+    this.evaluators.register({
+      name: 'stock',
+      kinds,
+      evaluate: async (transaction) => {
+        const levels = await this.levels(transaction);
+        const containers = await this.containerFacts.load(readIn(transaction), transaction.studioId, {
+          all: true,
+        });
+        return this.standing(transaction, containers, levels);
+      },
+    });
+  }
+
+  /** Opens and closes the alerts of these products and of the configuration pools they belong to. */
+  async reevaluate(transaction: Transaction, productIds: readonly string[]): Promise<void> {
+    if (productIds.length === 0) return;
+    await this.alerts.judgeAlone(transaction);
+    const changed = new Set(productIds);
+    const levels = (await this.levels(transaction)).filter((level) =>
+      level.productIds.some((productId) => changed.has(productId)),
+    );
+    // A pool is judged whole, so the other products of the pool are loaded, and thus judged, with it.
+    const judged = [...new Set([...productIds, ...levels.flatMap((level) => level.productIds)])];
+    const containers = await this.containerFacts.load(readIn(transaction), transaction.studioId, {
+      productIds: judged,
+    });
+    const standing = await this.standing(transaction, containers, levels);
+    const subjects = [
+      ...standing.map(({ subjectKind, subjectId }) => ({ kind: subjectKind, id: subjectId })),
+      ...levels.map(({ subjectKind, subjectId }) => ({ kind: subjectKind, id: subjectId })),
+      ...(await this.subjectsOfOpenAlerts(transaction, judged)),
+    ];
+    await this.alerts.reconcile(transaction, { kinds, subjects }, standing);
+  }
+
+  private async standing(
+    transaction: Transaction,
+    containers: readonly ContainerFact[],
+    levels: readonly StockLevel[],
+  ): Promise<OpenCondition[]> {
+    const [settings] = await transaction.query<Settings>(
+      'SELECT use_by_near_days, opened_life_ending_days, assumed_opened_life FROM studio WHERE id = $1',
+      [transaction.studioId],
+    );
+    if (!settings) throw new Error(`The studio ${transaction.studioId} is gone.`);
+    const conditions = alertConditions(
+      stockOnHand(containers, settings.assumed_opened_life),
+      levels,
+      {
+        useByNearDays: settings.use_by_near_days,
+        openedLifeEndingDays: settings.opened_life_ending_days,
+      },
+      transaction.recordedAt,
+      transaction.actor.timeZone,
+    );
+    return this.named(transaction, conditions, containers, levels);
+  }
+
+  /** Adds to each condition what a reader knows things by. */
+  private async named(
+    transaction: Transaction,
+    conditions: readonly AlertCondition[],
+    containers: readonly ContainerFact[],
+    levels: readonly StockLevel[],
+  ): Promise<OpenCondition[]> {
+    const byContainer = new Map(containers.map((container) => [container.containerId, container]));
+    const byLot = new Map(containers.map((container) => [container.lotId, container]));
+    const productsOf = new Map(levels.map((level) => [level.subjectId, level.productIds]));
+    const low = conditions.filter(({ kind }) => kind === 'low stock');
+    const names = await this.productNames(
+      transaction,
+      low.flatMap(({ subjectId }) => productsOf.get(subjectId) ?? []),
+    );
+    return conditions.map((condition): OpenCondition => {
+      const { kind, subjectKind, subjectId, severity } = condition;
+      if (condition.kind === 'low stock') {
+        const { usableQuantity, lowLevelQuantity } = condition.facts;
+        const quantities = { usablePieces: usableQuantity, minimumPieces: lowLevelQuantity };
+        const productIds = productsOf.get(subjectId) ?? [];
+        const facts =
+          condition.subjectKind === 'product'
+            ? { ...names.get(subjectId), ...quantities }
+            : { configuration: subjectId, productIds: [...productIds], ...quantities };
+        return { kind, subjectKind, subjectId, severity, facts };
+      }
+      const container = subjectKind === 'lot' ? byLot.get(subjectId) : byContainer.get(subjectId);
+      if (!container) throw new Error(`The ${subjectKind} ${subjectId} was judged but not loaded.`);
+      return { kind, subjectKind, subjectId, severity, facts: dateFacts(condition, container) };
+    });
+  }
+
+  /** The levels of the studio, each with the products it counts. */
+  private async levels(transaction: Transaction): Promise<StockLevel[]> {
+    const rows = await transaction.query<{
+      subject_kind: 'product' | 'configuration';
+      subject_id: string;
+      minimum_pieces: number;
+    }>(
+      'SELECT subject_kind, subject_id, minimum_pieces FROM stock_level WHERE studio_id = $1 ORDER BY subject_kind, subject_id',
+      [transaction.studioId],
+    );
+    const pools = rows.some((row) => row.subject_kind === 'configuration')
+      ? await this.pools.load(readIn(transaction), transaction.actor.chainId)
+      : [];
+    return rows.map((row) => ({
+      subjectKind: row.subject_kind === 'product' ? 'product' : 'configuration pool',
+      subjectId: row.subject_id,
+      productIds:
+        row.subject_kind === 'product'
+          ? [row.subject_id]
+          : (pools.find(({ poolKeys }) => poolKeys.includes(row.subject_id))?.productIds ?? []),
+      lowLevelQuantity: row.minimum_pieces,
+      unit: 'pieces',
+    }));
+  }
+
+  private async productNames(
+    transaction: Transaction,
+    productIds: readonly string[],
+  ): Promise<Map<string, ProductNames>> {
+    const ids = [...new Set(productIds)];
+    if (ids.length === 0) return new Map();
+    const rows = await transaction.query<ProductNames & { id: string }>(
+      `SELECT product.id, product.name AS "productName", product.shade, maker.name AS "makerName"
+       FROM product JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
+       WHERE product.chain_id = $1 AND product.id IN (${ids.map((_, index) => `$${index + 2}`).join(', ')})`,
+      [transaction.actor.chainId, ...ids],
+    );
+    return new Map(rows.map(({ id, ...names }) => [id, names]));
+  }
+
+  /** What of these products an alert is open for, so that it can close when it is gone from the shelf. */
+  private async subjectsOfOpenAlerts(
+    transaction: Transaction,
+    productIds: readonly string[],
+  ): Promise<{ kind: string; id: string }[]> {
+    const list = (first: number, values: readonly string[]) =>
+      values.map((_, index) => `$${index + first}`).join(', ');
+    const open = `alert.studio_id = $1 AND alert.closed_at IS NULL AND alert.kind IN (${list(2, dateKinds)})`;
+    const products = `lot.product_id IN (${list(2 + dateKinds.length, productIds)})`;
+    return transaction.query<{ kind: string; id: string }>(
+      `SELECT alert.subject_kind AS kind, alert.subject_id AS id
+       FROM alert JOIN lot ON lot.studio_id = alert.studio_id AND lot.id = alert.subject_id
+       WHERE ${open} AND alert.subject_kind = 'lot' AND ${products}
+       UNION
+       SELECT alert.subject_kind, alert.subject_id
+       FROM alert
+         JOIN container ON container.studio_id = alert.studio_id AND container.id = alert.subject_id
+         JOIN lot ON lot.studio_id = container.studio_id AND lot.id = container.lot_id
+       WHERE ${open} AND alert.subject_kind = 'container' AND ${products}`,
+      [transaction.studioId, ...dateKinds, ...productIds],
+    );
+  }
+}
+
+function dateFacts(condition: DateCondition, container: ContainerFact): Record<string, unknown> {
+  const { productName, shade, makerName, code, useBy, labelCode, openedAt, placeId } = container;
+  // The days left change every day by themselves; the last day says the same and stands still.
+  const { daysLeft: _, quantity, unit: __, ...facts } = condition.facts;
+  const single = condition.subjectKind === 'container' ? { labelCode, openedAt, placeId } : {};
+  return { productName, shade, makerName, lotCode: code, useBy, ...single, ...facts, pieces: quantity };
+}
+
+function readIn(transaction: Transaction): Read {
+  return (sql, parameters) => transaction.query(sql, parameters);
+}
