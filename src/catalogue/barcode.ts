@@ -69,7 +69,10 @@ export type SymbolReading = WhatWasRead &
       }
   );
 
-/** Reads a symbol or typed text. `today` is YYYY-MM-DD; its year decides the century of dates. */
+/**
+ * Reads a symbol or typed text. `today` is YYYY-MM-DD; its year decides the century of dates.
+ * No text makes it throw; a `today` that is no date does (RangeError): a caller's mistake.
+ */
 export function readSymbol(input: SymbolInput, today: string): SymbolReading {
   if (input.text.length > maximumSymbolCharacters) return refuseLength(input.text);
   const trimmed = input.text.trim();

@@ -14,7 +14,7 @@ export type IdentifiedText = {
   readonly text: string;
 };
 
-/** GS1-128, GS1 DataBar, GS1 DataMatrix, GS1 QR Code, GS1 DotCode. GS1 General Specifications 5.10 [P]. */
+/** GS1-128, GS1 DataBar, GS1 DataMatrix, GS1 QR Code, GS1 DotCode. GS1 General Specifications [P]. */
 const carryElements = new Set([']C1', ']e0', ']d2', ']Q3', ']J1']);
 
 /** EAN-13 and UPC, EAN-8, and ITF with a check digit [P]. */

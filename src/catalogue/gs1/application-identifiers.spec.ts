@@ -31,7 +31,7 @@ describe('the table of application identifiers', () => {
     expect(count((entry) => entry.excludes.length > 0)).toBe(394);
   });
 
-  // GS1 General Specifications, figure "GS1 application identifiers" [P].
+  // Formats as the General Specifications write them, from the dictionary [P].
   it.each([
     ['00', 'N18'],
     ['01', 'N14'],

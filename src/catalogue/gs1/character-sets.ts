@@ -2,7 +2,7 @@ import type { CharacterSetName } from './application-identifier-format.js';
 
 /**
  * The character sets of GS1 element strings, in the order that gives each character its value.
- * GS1 General Specifications, section 7.11 [P, by way of the GS1 Barcode Syntax Dictionary].
+ * GS1 General Specifications, AI encodable character sets [P, by way of the GS1 Barcode Syntax Dictionary].
  */
 
 /** Set 82: no space, no # $ @ [ \ ] ^ ` { | } ~. */

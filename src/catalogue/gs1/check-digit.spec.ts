@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { checkCharacterPair, checkDigit, gtin14, hasValidCheckDigit } from './check-digit.js';
 
 describe('the check digit', () => {
-  // Worked examples of GS1 [P].
+  // The first two are worked examples of GS1 [P], the third is a GTIN of its example range [M].
   it.each([
     ['629104150021', '3'],
     ['1234567890123', '1'],
@@ -57,7 +57,7 @@ describe('a GTIN', () => {
 });
 
 describe('the check character pair', () => {
-  // GS1 General Specifications, worked example of the global model number [P].
+  // An example of the dictionary's reference check [P].
   it('of 1987654Ad4X4bL5ttr2310c is 2K', () => {
     expect(checkCharacterPair('1987654Ad4X4bL5ttr2310c')).toBe('2K');
   });

@@ -3,7 +3,7 @@ import { characterSet32, characterSet82 } from './character-sets.js';
 /**
  * The check digit of GTIN, SSCC, GLN and their like: weights 3 and 1 in turn, starting with 3 at the digit
  * before the check digit; the sum with the check digit is a multiple of ten.
- * GS1 General Specifications, check digit calculation (7.9) [P, by way of the dictionary's reference check].
+ * GS1 General Specifications, check digit calculation [P, by way of the dictionary's reference check].
  *
  * It catches every single wrong digit, and every swap of two neighbours that do not differ by 5.
  */

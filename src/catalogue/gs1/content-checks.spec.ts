@@ -8,8 +8,7 @@ import { packageTypes } from './package-types.js';
 
 /**
  * For every check: contents it lets pass, and contents it refuses, with the 0-based offset it names.
- * From the rules of the GS1 Barcode Syntax Dictionary's reference checks [P]; the account numbers are published
- * examples of the IBAN registry's kind [S].
+ * From the rules of the GS1 Barcode Syntax Dictionary's reference checks, some examples with them [P].
  */
 const examples: Readonly<Record<ContentCheckName, { passes: string[]; refuses: [string, number][] }>> = {
   'bank-account': {

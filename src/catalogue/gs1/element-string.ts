@@ -7,7 +7,7 @@
  * - bracketed, as people read it: `(01)09506000134352(17)260131(10)ABC`. Spaces around values are dropped. An
  *   opening bracket inside a value is written `\(`, since the backslash can be in no value.
  *
- * GS1 General Specifications 7.8 and the GS1 Barcode Syntax Dictionary [P].
+ * GS1 General Specifications, processing of data from GS1 symbols, and the GS1 Barcode Syntax Dictionary [P].
  */
 import { Temporal } from 'temporal-polyfill';
 import { findApplicationIdentifier, identifierLength, valueLengths } from './application-identifiers.js';

@@ -5,7 +5,7 @@ import { Temporal } from 'temporal-polyfill';
  *
  * - The century is chosen so that the year lies from 49 years back to 50 years ahead of the year of reading
  *   (GS1 General Specifications 7.12) [P, by way of the dictionary's reference check].
- * - DD = 00 means the last day of the month where it is allowed (General Specifications 3.4) [S]: a month-only
+ * - DD = 00 means the last day of the month where it is allowed (General Specifications 3.4.5) [S]: a month-only
  *   use-by date may be used until the month is over.
  * - A date that is not in the calendar is refused; it is never moved to the next month.
  */
