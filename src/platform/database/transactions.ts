@@ -27,7 +27,7 @@ const deadlockOrSerialization = new Set(['40P01', '40001']);
  * The only opener of transactions. Guarantees:
  * - on SQLite, where TypeORM has one connection, transactions run one after the other and never inside each other;
  * - a request id is carried out once: repeated with equal content it gets the first answer, with other content an error;
- * - every committed write ends with its audit entry, whose head is locked last;
+ * - every committed write ends with its audit entry, whose head is locked last (but see `quietly`);
  * - what throws leaves nothing behind, the request id included.
  */
 @Injectable()
@@ -72,6 +72,22 @@ export class Transactions {
           await appendAuditEntry(transaction, request);
           return answer;
         }),
+      ),
+    );
+  }
+
+  /**
+   * Runs in turn like a write, but ends without an audit entry and may run again without harm. Only for the state of
+   * outbox rows: that a promised delivery was tried is no change of the record, and an entry for each attempt would bury
+   * what people did. The row that promises the delivery is in the audit entry of its cause.
+   */
+  async quietly<Answer>(actor: Actor, work: (transaction: Transaction) => Promise<Answer>): Promise<Answer> {
+    if (this.inside.getStore()) throw new Error('A transaction was opened inside a transaction.');
+    return this.inTurn(() =>
+      this.inside.run(true, () =>
+        this.database.writer.transaction((manager) =>
+          work(new Transaction(actor, this.database.engine, manager, this.clock.now())),
+        ),
       ),
     );
   }

@@ -1,0 +1,85 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../platform/actor.js';
+import { Database, type SqlValue } from '../platform/database/database.js';
+import { Transactions } from '../platform/database/transactions.js';
+import { notFound } from '../platform/problem.js';
+import { maximumPageSize, type WriteDto } from '../platform/request.dto.js';
+import { Alert } from './alert.entity.js';
+import type { AlertPageDto } from './alerts.dto.js';
+import type { AlertDeliveryView, AlertPageView, AlertView } from './alerts.views.js';
+import { OutboxRow } from './outbox-row.entity.js';
+
+type AlertRow = Omit<AlertView, 'facts'> & { facts: string };
+
+const columns = `id, kind, subject_kind AS "subjectKind", subject_id AS "subjectId", severity, facts,
+  opened_at AS "openedAt", acknowledged_at AS "acknowledgedAt", acknowledged_by AS "acknowledgedBy",
+  closed_at AS "closedAt"`;
+
+/** Shows alerts, and notes that somebody has seen to one. */
+@Injectable()
+export class AlertList {
+  constructor(
+    private readonly database: Database,
+    private readonly transactions: Transactions,
+  ) {}
+
+  async page(
+    actor: Actor,
+    { state = 'open', limit = maximumPageSize, after }: AlertPageDto,
+  ): Promise<AlertPageView> {
+    const parameters: SqlValue[] = [actor.studioId];
+    const conditions = ['studio_id = $1'];
+    if (state !== 'all') conditions.push(`closed_at IS ${state === 'open' ? '' : 'NOT '}NULL`);
+    if (after !== undefined) {
+      parameters.push(after);
+      conditions.push('(opened_at, id) < (SELECT opened_at, id FROM alert WHERE studio_id = $1 AND id = $2)');
+    }
+    const rows = await this.database.read<AlertRow>(
+      `SELECT ${columns} FROM alert WHERE ${conditions.join(' AND ')}
+       ORDER BY opened_at DESC, id DESC LIMIT ${limit + 1}`,
+      parameters,
+    );
+    const alerts = rows.slice(0, limit).map((row) => ({ ...row, facts: JSON.parse(row.facts) }));
+    return { alerts, next: rows.length > limit ? (alerts.at(-1)?.id ?? null) : null };
+  }
+
+  /** Notes who has seen to an alert; the first to say so stays. */
+  acknowledge(actor: Actor, alertId: string, dto: WriteDto): Promise<AlertView> {
+    return this.transactions.write(
+      actor,
+      {
+        id: dto.id,
+        action: 'alerts.acknowledge',
+        subject: { kind: 'alert', id: alertId },
+        content: { ...dto, alertId },
+      },
+      async (transaction) => {
+        const key = { studioId: actor.studioId, id: alertId };
+        const alert = await transaction.manager.findOneBy(Alert, key);
+        if (!alert) throw notFound('alert', alertId);
+        if (alert.acknowledgedAt !== null) return viewOf(alert);
+        const changed = await transaction.update(Alert, key, {
+          acknowledgedAt: transaction.recordedAt,
+          acknowledgedBy: actor.personId,
+        });
+        return viewOf(changed ?? alert);
+      },
+    );
+  }
+
+  async deliveries(actor: Actor, alertId: string): Promise<AlertDeliveryView[]> {
+    const key = { studioId: actor.studioId, id: alertId };
+    if (!(await this.database.reader.manager.existsBy(Alert, key))) throw notFound('alert', alertId);
+    // One for its opening and one for its closing.
+    const rows = await this.database.reader.manager.find(OutboxRow, {
+      where: { studioId: actor.studioId, alertId },
+      order: { createdAt: 'ASC', id: 'ASC' },
+      take: maximumPageSize,
+    });
+    return rows.map(({ studioId: _, alertId: __, ...view }) => view);
+  }
+}
+
+function viewOf({ studioId: _, ...view }: Alert): AlertView {
+  return view;
+}

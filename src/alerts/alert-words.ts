@@ -1,0 +1,46 @@
+/** One announcement of an alert. */
+export interface AlertAnnouncement {
+  event: 'opened' | 'closed';
+  kind: string;
+  severity: 'notice' | 'warning' | 'urgent';
+  facts: Readonly<Record<string, unknown>>;
+}
+
+const names: readonly string[] = ['productName', 'shade', 'makerName'];
+const longestValue = 120;
+
+/**
+ * An alert in one line of plain words: what it is, of what product, then the facts in the order given. Ids are left out,
+ * a person reads this; so is whatever is unknown, and control characters, which could forge a second line.
+ */
+export function alertWords({ event, kind, severity, facts }: AlertAnnouncement): string {
+  const head = kind.charAt(0).toUpperCase() + kind.slice(1);
+  const said = event === 'opened' ? `${head} (${severity})` : `${head} is over`;
+  const product = [plain(facts.productName), plain(facts.shade)].filter((part) => part !== '').join(' ');
+  const maker = plain(facts.makerName);
+  const parts = [maker === '' ? product : `${product} by ${maker}`.trim()];
+  for (const [name, value] of Object.entries(facts)) {
+    if (names.includes(name) || /Ids?$/.test(name)) continue;
+    if (value === true) parts.push(words(name));
+    else if (plain(value) !== '') parts.push(`${words(name)} ${plain(value)}`);
+  }
+  const rest = parts.filter((part) => part !== '').join(', ');
+  return rest === '' ? said : `${said}: ${rest}`;
+}
+
+function words(name: string): string {
+  return name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+}
+
+function plain(value: unknown): string {
+  if (Array.isArray(value))
+    return value
+      .map(plain)
+      .filter((each) => each !== '')
+      .join(' and ');
+  if (typeof value !== 'string' && typeof value !== 'number') return '';
+  return String(value)
+    .replace(/\p{Cc}+/gu, ' ')
+    .trim()
+    .slice(0, longestValue);
+}

@@ -1,0 +1,122 @@
+import { Injectable, Logger, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
+import { Temporal } from 'temporal-polyfill';
+import type { Actor } from '../platform/actor.js';
+import { Clock } from '../platform/clock.js';
+import { Database } from '../platform/database/database.js';
+import { Transactions } from '../platform/database/transactions.js';
+import { Alerts, type ReconciledAlerts } from './alerts.service.js';
+import { ConditionEvaluators } from './condition-evaluators.service.js';
+import { nextMorning } from './next-morning.js';
+
+const lookMilliseconds = 30_000;
+
+interface StudioRow {
+  id: string;
+  chain_id: string;
+  time_zone: string;
+  morning: string;
+}
+
+/**
+ * Once on each of the studio's mornings, and at the start of the service, all conditions are judged anew: what only time
+ * changes opens and closes here. The clock is looked at every half minute rather than one long timer set, so that a
+ * machine that slept, or a studio that moved its morning, is not missed.
+ */
+@Injectable()
+export class Sweep implements OnApplicationBootstrap, OnModuleDestroy {
+  private readonly logger = new Logger('sweep');
+  private readonly sweptAt = new Map<string, string>();
+  private timer: NodeJS.Timeout | undefined;
+  private looking: Promise<void> | undefined;
+
+  constructor(
+    private readonly database: Database,
+    private readonly transactions: Transactions,
+    private readonly clock: Clock,
+    private readonly alerts: Alerts,
+    private readonly evaluators: ConditionEvaluators,
+  ) {}
+
+  onApplicationBootstrap(): void {
+    this.timer = setInterval(() => this.look(), lookMilliseconds);
+    this.timer.unref();
+    this.look();
+  }
+
+  async onModuleDestroy(): Promise<void> {
+    clearInterval(this.timer);
+    await this.looking;
+  }
+
+  /** Judges all conditions of one studio anew. Doing it twice changes nothing more. */
+  sweep(actor: Actor, requestId: string | null): Promise<ReconciledAlerts> {
+    return this.transactions.write(
+      actor,
+      {
+        id: requestId,
+        action: 'alerts.sweep',
+        subject: { kind: 'studio', id: actor.studioId },
+        content: { id: requestId },
+      },
+      async (transaction) => {
+        await this.alerts.judgeAlone(transaction);
+        const day = Temporal.Instant.from(transaction.recordedAt)
+          .toZonedDateTimeISO(actor.timeZone)
+          .toPlainDate()
+          .toString();
+        const kinds: string[] = [];
+        const standing = [];
+        for (const evaluator of this.evaluators.all()) {
+          kinds.push(...evaluator.kinds);
+          standing.push(...(await evaluator.evaluate(transaction, day)));
+        }
+        const done = await this.alerts.reconcile(transaction, { kinds, subjects: 'all' }, standing);
+        transaction.note({ day, ...done });
+        return done;
+      },
+    );
+  }
+
+  private look(): void {
+    this.looking ??= this.sweepWhatIsDue().finally(() => {
+      this.looking = undefined;
+    });
+  }
+
+  private async sweepWhatIsDue(): Promise<void> {
+    let studios: StudioRow[] = [];
+    try {
+      studios = await this.database.read<StudioRow>(
+        'SELECT id, chain_id, time_zone, morning FROM studio ORDER BY id',
+      );
+    } catch (error) {
+      this.logger.error(`The studios cannot be read, trying on: ${String(error)}`);
+    }
+    for (const studio of studios) {
+      try {
+        await this.sweepIfDue(studio);
+      } catch (error) {
+        // One studio's fault is not the others' ; it is tried again at the next look.
+        this.logger.error(`The sweep of studio ${studio.id} failed: ${String(error)}`);
+      }
+    }
+  }
+
+  private async sweepIfDue(studio: StudioRow): Promise<void> {
+    const now = this.clock.now();
+    const sweptAt = this.sweptAt.get(studio.id);
+    if (sweptAt !== undefined) {
+      const due = nextMorning(sweptAt, studio.morning, studio.time_zone);
+      if (Temporal.Instant.compare(now, due) < 0) return;
+    }
+    const actor: Actor = {
+      studioId: studio.id,
+      chainId: studio.chain_id,
+      timeZone: studio.time_zone,
+      personId: null,
+      via: 'system',
+    };
+    await this.sweep(actor, null);
+    this.sweptAt.set(studio.id, now);
+  }
+}
