@@ -1,11 +1,32 @@
 import { Module } from '@nestjs/common';
+import { Companies } from './companies.service.js';
 import { ConfigurationEquivalence } from './configuration-equivalence.entity.js';
+import { ConfigurationsController } from './configurations.controller.js';
+import { Configurations } from './configurations.service.js';
 import { Maker } from './maker.entity.js';
+import { MakersController } from './makers.controller.js';
 import { Product } from './product.entity.js';
 import { ProductGtin } from './product-gtin.entity.js';
+import { ProductGtins } from './product-gtins.service.js';
+import { ProductRegister } from './product-register.service.js';
+import { ProductsController } from './products.controller.js';
+import { Products } from './products.service.js';
 import { Supplier } from './supplier.entity.js';
+import { SuppliersController } from './suppliers.controller.js';
+import { SymbolsController } from './symbols.controller.js';
+import { Symbols } from './symbols.service.js';
 
 export const catalogueEntities = [Maker, Supplier, Product, ProductGtin, ConfigurationEquivalence];
 
-@Module({ controllers: [], providers: [], exports: [] })
+@Module({
+  controllers: [
+    MakersController,
+    SuppliersController,
+    ProductsController,
+    ConfigurationsController,
+    SymbolsController,
+  ],
+  providers: [Companies, Products, ProductGtins, Configurations, Symbols, ProductRegister],
+  exports: [ProductRegister],
+})
 export class CatalogueModule {}

@@ -1,4 +1,5 @@
 import { Column, Entity, PrimaryColumn } from 'typeorm';
+import type { NeedleGrouping, NeedleTaper } from './cartridge-notation.js';
 import type { Membrane, PigmentRole, ProductKind, StockForm } from './vocabulary.js';
 
 /** A product of the chain's register. */
@@ -24,9 +25,9 @@ export class Product {
   @Column('simple-json') colourIndexNumbers: string[];
 
   @Column('integer', { nullable: true }) points: number | null;
-  @Column('text', { nullable: true }) grouping: string | null;
+  @Column('text', { nullable: true }) grouping: NeedleGrouping | null;
   @Column('integer', { nullable: true }) diameterHundredthsMillimetre: number | null;
-  @Column('text', { nullable: true }) taper: string | null;
+  @Column('text', { nullable: true }) taper: NeedleTaper | null;
   /** Which machines the module fits, in the maker's words. */
   @Column('text', { nullable: true }) machineFit: string | null;
   @Column('text', { nullable: true }) membrane: Membrane | null;

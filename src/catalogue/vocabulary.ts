@@ -1,4 +1,5 @@
 /** The words of the catalogue, as they stand in the database and the API. */
+import type { NeedleGrouping, NeedleTaper } from './cartridge-notation.js';
 
 export const productKinds = ['pigment', 'cartridge', 'consumable'] as const;
 export type ProductKind = (typeof productKinds)[number];
@@ -17,3 +18,22 @@ export type StockForm = (typeof stockForms)[number];
 /** The back-flow barrier of a cartridge. */
 export const membranes = ['yes', 'no', 'unknown'] as const;
 export type Membrane = (typeof membranes)[number];
+
+/** How needles are grouped; every word of the notation stands here. */
+export const needleGroupings = [
+  'round liner',
+  'round shader',
+  'magnum',
+  'stacked magnum',
+  'curved magnum',
+  'flat',
+  'slope',
+  'hand blade',
+] as const satisfies readonly NeedleGrouping[];
+
+export const needleTapers = [
+  'short',
+  'medium',
+  'long',
+  'extra long',
+] as const satisfies readonly NeedleTaper[];

@@ -1,0 +1,5 @@
+/** A maker or a supplier. */
+export class CompanyView {
+  id: string;
+  name: string;
+}

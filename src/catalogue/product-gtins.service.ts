@@ -1,0 +1,66 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../platform/actor.js';
+import { Transactions } from '../platform/database/transactions.js';
+import { invalidField, notFound, Problem } from '../platform/problem.js';
+import { gtin14 } from './gs1/check-digit.js';
+import { ProductGtin } from './product-gtin.entity.js';
+import { ProductRegister } from './product-register.service.js';
+import type { AddGtinDto } from './products.dto.js';
+import type { ProductView } from './products.views.js';
+
+/** The numbers under which products are traded; one number serves one product. */
+@Injectable()
+export class ProductGtins {
+  constructor(
+    private readonly transactions: Transactions,
+    private readonly register: ProductRegister,
+  ) {}
+
+  async add(actor: Actor, productId: string, dto: AddGtinDto): Promise<ProductView> {
+    const gtin = gtin14(dto.gtin);
+    if (gtin === undefined) throw invalidField('gtin', faultOf(dto.gtin));
+    return this.transactions.write(
+      actor,
+      {
+        id: dto.id,
+        action: 'catalogue.add-gtin',
+        subject: { kind: 'product', id: productId },
+        content: { productId, ...dto },
+      },
+      async (transaction) => {
+        const { manager } = transaction;
+        await this.register.lock(transaction);
+        const [product] = await this.register.views(manager, actor.chainId, [productId]);
+        if (!product) throw notFound('product', productId);
+        const taken = (await this.register.gtins(manager, actor.chainId, [gtin])).get(gtin);
+        if (taken) {
+          const [holder] = await this.register.views(manager, actor.chainId, [taken.productId]);
+          const named = [holder?.makerName, holder?.name, holder?.shade].filter(Boolean).join(', ');
+          throw new Problem(
+            409,
+            'already-exists',
+            `The GTIN ${gtin} already stands for ${named} (content ${taken.contentCount}). A GTIN serves one product; compare the number with the package.`,
+            { existing: { kind: 'product', id: taken.productId, contentCount: taken.contentCount } },
+          );
+        }
+        const contentCount = dto.contentCount ?? 1;
+        await transaction.insert(ProductGtin, {
+          chainId: actor.chainId,
+          gtin,
+          productId,
+          contentCount,
+          createdAt: transaction.recordedAt,
+        });
+        const [view] = await this.register.views(manager, actor.chainId, [productId]);
+        return view ?? product;
+      },
+    );
+  }
+}
+
+function faultOf(text: string): string {
+  if (!/^\d+$/.test(text) || ![8, 12, 13, 14].includes(text.length)) {
+    return `"${text.slice(0, 20)}" is not a GTIN: allowed are 8, 12, 13 or 14 digits. Copy the number below the bars.`;
+  }
+  return `The check digit of ${text} is wrong. Compare the number with the package; one digit is mistyped.`;
+}

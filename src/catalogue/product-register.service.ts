@@ -1,0 +1,83 @@
+import { Injectable } from '@nestjs/common';
+import { type EntityManager, In } from 'typeorm';
+import type { Transaction } from '../platform/database/transaction.js';
+import { printCartridge } from './cartridge-notation.js';
+import { Maker } from './maker.entity.js';
+import { Product } from './product.entity.js';
+import { ProductGtin } from './product-gtin.entity.js';
+import type { ProductView } from './products.views.js';
+
+/** The chain's products as this and later rooms look them up, in few queries however many there are. */
+@Injectable()
+export class ProductRegister {
+  /**
+   * Lets one change of the register at a time through, so that a name or number that was free when it was looked for
+   * still is when it is written. SQLite needs no lock: its transactions queue.
+   */
+  async lock(transaction: Transaction): Promise<void> {
+    if (transaction.engine === 'sqlite') return;
+    await transaction.query('SELECT id FROM chain WHERE id = $1 FOR NO KEY UPDATE', [
+      transaction.actor.chainId,
+    ]);
+  }
+
+  /** Products by id, archived ones too; an id of another chain is not found. */
+  async products(
+    manager: EntityManager,
+    chainId: string,
+    ids: readonly string[],
+  ): Promise<Map<string, Product>> {
+    const wanted = [...new Set(ids)];
+    if (wanted.length === 0) return new Map();
+    const products = await manager.find(Product, { where: { chainId, id: In(wanted) } });
+    return new Map(products.map((product) => [product.id, product]));
+  }
+
+  /** What GTINs of 14 digits stand for; one that is not registered has no entry. */
+  async gtins(
+    manager: EntityManager,
+    chainId: string,
+    gtins: readonly string[],
+  ): Promise<Map<string, ProductGtin>> {
+    const wanted = [...new Set(gtins)];
+    if (wanted.length === 0) return new Map();
+    const found = await manager.find(ProductGtin, { where: { chainId, gtin: In(wanted) } });
+    return new Map(found.map((row) => [row.gtin, row]));
+  }
+
+  /** Products as they are shown, in the order of the ids given. */
+  async views(manager: EntityManager, chainId: string, ids: readonly string[]): Promise<ProductView[]> {
+    const products = await this.products(manager, chainId, ids);
+    if (products.size === 0) return [];
+    const makerIds = [...new Set([...products.values()].map((product) => product.makerId))];
+    const makers = await manager.find(Maker, { where: { chainId, id: In(makerIds) } });
+    const makerNames = new Map(makers.map((maker) => [maker.id, maker.name]));
+    const gtins = await manager.find(ProductGtin, {
+      where: { chainId, productId: In([...products.keys()]) },
+      order: { contentCount: 'ASC', gtin: 'ASC' },
+    });
+    return ids.flatMap((id) => {
+      const product = products.get(id);
+      if (!product) return [];
+      const own = gtins.filter((row) => row.productId === id);
+      return [viewOf(product, makerNames.get(product.makerId) ?? '', own)];
+    });
+  }
+}
+
+function viewOf(product: Product, makerName: string, gtins: ProductGtin[]): ProductView {
+  const { chainId: _, createdAt: __, archivedAt, points, grouping, ...rest } = product;
+  const { diameterHundredthsMillimetre, taper } = product;
+  return {
+    ...rest,
+    points,
+    grouping,
+    makerName,
+    notation:
+      points === null || grouping === null
+        ? null
+        : printCartridge({ points, grouping, diameterHundredthsMillimetre, taper }),
+    gtins: gtins.map(({ gtin, contentCount }) => ({ gtin, contentCount })),
+    archived: archivedAt !== null,
+  };
+}
