@@ -12,6 +12,7 @@ export type ProblemCode =
   | 'unusable-date'
   | 'unusable-time'
   | 'unusable-symbol'
+  | 'unknown-symbol'
   | 'unusable-quantity'
   | 'same-code-other-use-by'
   | 'not-enough-stock'
@@ -37,6 +38,7 @@ const titles: Record<ProblemCode, string> = {
   'unusable-date': 'The date cannot be used',
   'unusable-time': 'The time cannot be used',
   'unusable-symbol': 'The symbol cannot be used',
+  'unknown-symbol': 'The symbol is not known here',
   'unusable-quantity': 'The quantity cannot be used',
   'same-code-other-use-by': 'This code is known with another use-by date',
   'not-enough-stock': 'Not enough stock',

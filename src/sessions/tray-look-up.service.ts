@@ -1,0 +1,288 @@
+import { Injectable } from '@nestjs/common';
+import type { SymbolReading } from '../catalogue/barcode.js';
+import type { Actor } from '../platform/actor.js';
+import { notFound, Problem } from '../platform/problem.js';
+import {
+  type ContainerChoice,
+  type ContainerFact,
+  ContainerFacts,
+  type Read,
+} from '../stock/container-facts.service.js';
+import type { KitItem } from './kit-list.entity.js';
+import type { TrayThing } from './tray-thing.js';
+import type { BodyPlace, SessionState, VisitKind } from './vocabulary.js';
+
+/** The session a tray belongs to, with what its rules ask about. */
+export interface TraySession {
+  id: string;
+  clientId: string;
+  artistId: string;
+  procedureId: string;
+  visitKind: VisitKind;
+  bodyPlace: BodyPlace;
+  state: SessionState;
+  version: number;
+  plannedStart: string | null;
+  touchUpFromDays: number;
+  touchUpToDays: number;
+  assumedOpenedLife: string | null;
+  /** The artist's own kit list, else the procedure's; null when there is none. */
+  kitItems: KitItem[] | null;
+}
+
+/** A line that lies on some tray. */
+export interface LineOnTray {
+  id: string;
+  sessionId: string;
+  containerId: string;
+  productId: string;
+  lotId: string;
+  pieces: number;
+  knownBy: string;
+  serial: string | null;
+  admittedAt: string;
+}
+
+/** What a symbol or a pick names: lots of which any container may be meant, or the container itself. */
+export interface Named {
+  productIds: string[];
+  lotIds: string[] | null;
+  containerId: string | null;
+}
+
+/** Loads the facts of a tray. Every question is one look-up. */
+@Injectable()
+export class TrayLookUp {
+  constructor(private readonly containerFacts: ContainerFacts) {}
+
+  /** @throws Problem not-found */
+  async session(read: Read, studioId: string, sessionId: string): Promise<TraySession> {
+    const [row] = await read<Omit<TraySession, 'kitItems'> & { kitItems: string | null }>(
+      `SELECT session.id, session.client_id AS "clientId", session.artist_id AS "artistId",
+         session.procedure_id AS "procedureId", session.visit_kind AS "visitKind", session.body_place AS "bodyPlace",
+         session.state, session.version, session.planned_start AS "plannedStart",
+         procedure.touch_up_from_days AS "touchUpFromDays", procedure.touch_up_to_days AS "touchUpToDays",
+         studio.assumed_opened_life AS "assumedOpenedLife",
+         (SELECT kit_list.items FROM kit_list
+          WHERE kit_list.studio_id = session.studio_id AND kit_list.procedure_id = session.procedure_id
+            AND (kit_list.artist_id = session.artist_id OR kit_list.artist_id IS NULL)
+          ORDER BY CASE WHEN kit_list.artist_id IS NULL THEN 1 ELSE 0 END LIMIT 1) AS "kitItems"
+       FROM session
+         JOIN procedure ON procedure.studio_id = session.studio_id AND procedure.id = session.procedure_id
+         JOIN studio ON studio.id = session.studio_id
+       WHERE session.studio_id = $1 AND session.id = $2`,
+      [studioId, sessionId],
+    );
+    if (!row) throw notFound('session', sessionId);
+    return { ...row, kitItems: row.kitItems === null ? null : (JSON.parse(row.kitItems) as KitItem[]) };
+  }
+
+  /** Lines on trays: those of one session, and those that reserve pieces of the given products anywhere. */
+  async linesOnTrays(
+    read: Read,
+    studioId: string,
+    sessionId: string,
+    productIds: readonly string[],
+  ): Promise<LineOnTray[]> {
+    const list = productIds.map((_, index) => `$${index + 3}`).join(', ');
+    const orProducts = productIds.length > 0 ? ` OR product_id IN (${list})` : '';
+    return read<LineOnTray>(
+      `SELECT id, session_id AS "sessionId", container_id AS "containerId", product_id AS "productId",
+         lot_id AS "lotId", pieces, known_by AS "knownBy", serial, admitted_at AS "admittedAt"
+       FROM tray_line WHERE studio_id = $1 AND state = 'on tray' AND (session_id = $2${orProducts})
+       ORDER BY admitted_at, id`,
+      [studioId, sessionId, ...productIds],
+    );
+  }
+
+  /** Whether a serial lies on a tray or was used. */
+  async serialTaken(read: Read, studioId: string, productId: string, serial: string): Promise<boolean> {
+    const rows = await read(
+      `SELECT id FROM tray_line WHERE studio_id = $1 AND product_id = $2 AND serial = $3
+         AND (state = 'on tray' OR settled_as IN ('used', 'opened unused')) LIMIT 1`,
+      [studioId, productId, serial],
+    );
+    return rows.length > 0;
+  }
+
+  async facts(read: Read, studioId: string, choice: ContainerChoice): Promise<ContainerFact[]> {
+    return this.containerFacts.load(read, studioId, choice);
+  }
+
+  /**
+   * What a symbol names in this studio.
+   * @throws Problem unusable-symbol when it cannot be read, unknown-symbol when nothing here has it
+   */
+  async named(read: Read, actor: Actor, reading: SymbolReading): Promise<Named> {
+    switch (reading.kind) {
+      case 'invalid':
+        throw new Problem(
+          400,
+          'unusable-symbol',
+          `The symbol cannot be used: ${reading.errors[0]?.message ?? 'it holds nothing'} Scan it again, or type the lot code.`,
+          { errors: reading.errors },
+        );
+      case 'own label':
+        return this.byLabel(read, actor, reading.code);
+      case 'product only':
+        return this.byProductNumber(read, actor, reading.gtin14);
+      case 'gs1': {
+        const gtin = reading.gtin14 ?? reading.contentGtin14;
+        if (gtin === undefined) {
+          throw unknownSymbol('This symbol names no product (it has neither AI 01 nor AI 02).');
+        }
+        const product = await this.byProductNumber(read, actor, gtin);
+        if (reading.lotCode === undefined) return product;
+        const lots = await this.lotsByCode(read, actor, [reading.lotCode], product.productIds[0]);
+        if (lots.length === 0) {
+          throw unknownSymbol(
+            `Lot ${reading.lotCode} of this product was never received here. Receive it first, or pick the lot from the list.`,
+            { productId: product.productIds[0] ?? null, lotCode: reading.lotCode },
+          );
+        }
+        // The same code with another use-by is another lot: the date in the symbol tells which.
+        const dated = lots.filter((lot) => lot.use_by === reading.useBy?.date);
+        return {
+          productIds: product.productIds,
+          lotIds: (dated.length > 0 ? dated : lots).map((lot) => lot.id),
+          containerId: null,
+        };
+      }
+      case 'plain text': {
+        const text = reading.text.trim();
+        const lots = await this.lotsByCode(read, actor, [text, text.toUpperCase()]);
+        if (lots.length === 0) {
+          throw unknownSymbol(
+            `"${text.slice(0, 60)}" is no lot code known here. Check the label, or pick the product and lot from the list.`,
+          );
+        }
+        return {
+          productIds: [...new Set(lots.map((lot) => lot.product_id))],
+          lotIds: lots.map((lot) => lot.id),
+          containerId: null,
+        };
+      }
+    }
+  }
+
+  /** What was picked from a list. @throws Problem not-found */
+  async picked(
+    read: Read,
+    actor: Actor,
+    pick: { containerId?: string; lotId?: string; productId?: string },
+  ): Promise<Named> {
+    if (pick.containerId !== undefined) {
+      const [row] = await read<{ product_id: string; lot_id: string }>(
+        `SELECT lot.product_id, lot.id AS lot_id FROM container
+           JOIN lot ON lot.studio_id = container.studio_id AND lot.id = container.lot_id
+         WHERE container.studio_id = $1 AND container.id = $2`,
+        [actor.studioId, pick.containerId],
+      );
+      if (!row) throw notFound('container', pick.containerId);
+      return { productIds: [row.product_id], lotIds: [row.lot_id], containerId: pick.containerId };
+    }
+    if (pick.lotId !== undefined) {
+      const [row] = await read<{ product_id: string }>(
+        'SELECT product_id FROM lot WHERE studio_id = $1 AND id = $2',
+        [actor.studioId, pick.lotId],
+      );
+      if (!row) throw notFound('lot', pick.lotId);
+      return { productIds: [row.product_id], lotIds: [pick.lotId], containerId: null };
+    }
+    const productId = pick.productId ?? '';
+    const [row] = await read('SELECT id FROM product WHERE chain_id = $1 AND id = $2', [
+      actor.chainId,
+      productId,
+    ]);
+    if (!row) throw notFound('product', productId);
+    return { productIds: [productId], lotIds: null, containerId: null };
+  }
+
+  /** How a product is called, for an answer about a product of which nothing is here. */
+  async productLabel(read: Read, chainId: string, productId: string): Promise<string> {
+    const [row] = await read<{ maker: string; name: string; shade: string | null }>(
+      `SELECT maker.name AS maker, product.name, product.shade FROM product
+         JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
+       WHERE product.chain_id = $1 AND product.id = $2`,
+      [chainId, productId],
+    );
+    return row ? labelOf(row.maker, row.name, row.shade) : 'this product';
+  }
+
+  private async byLabel(read: Read, actor: Actor, code: string): Promise<Named> {
+    const [row] = await read<{ id: string; lot_id: string; product_id: string }>(
+      `SELECT container.id, container.lot_id, lot.product_id FROM container
+         JOIN lot ON lot.studio_id = container.studio_id AND lot.id = container.lot_id
+       WHERE container.studio_id = $1 AND container.label_code = $2`,
+      [actor.studioId, code],
+    );
+    if (!row)
+      throw unknownSymbol(`The label ${code} belongs to nothing in this studio.`, { labelCode: code });
+    return { productIds: [row.product_id], lotIds: [row.lot_id], containerId: row.id };
+  }
+
+  private async byProductNumber(read: Read, actor: Actor, gtin: string): Promise<Named> {
+    const [row] = await read<{ product_id: string }>(
+      'SELECT product_id FROM product_gtin WHERE chain_id = $1 AND gtin = $2',
+      [actor.chainId, gtin],
+    );
+    if (!row) {
+      throw unknownSymbol(`No product here has the GTIN ${gtin}. Add the GTIN to its product first.`, {
+        gtin,
+      });
+    }
+    return { productIds: [row.product_id], lotIds: null, containerId: null };
+  }
+
+  private lotsByCode(read: Read, actor: Actor, codes: string[], productId?: string) {
+    const parameters = [actor.studioId, ...new Set(codes)];
+    const list = parameters.slice(1).map((_, index) => `$${index + 2}`);
+    const ofProduct = productId === undefined ? '' : ` AND lot.product_id = $${parameters.push(productId)}`;
+    return read<{ id: string; product_id: string; use_by: string | null }>(
+      `SELECT DISTINCT lot.id, lot.product_id, lot.use_by FROM lot_code
+         JOIN lot ON lot.studio_id = lot_code.studio_id AND lot.id = lot_code.lot_id
+       WHERE lot_code.studio_id = $1 AND lot_code.code IN (${list.join(', ')})${ofProduct}
+       ORDER BY lot.id LIMIT 50`,
+      parameters,
+    );
+  }
+}
+
+function unknownSymbol(detail: string, extensions: Record<string, unknown> = {}): Problem {
+  return new Problem(422, 'unknown-symbol', detail, extensions);
+}
+
+function labelOf(maker: string, name: string, shade: string | null): string {
+  return shade === null ? `${maker} ${name}` : `${maker} ${name} ${shade}`;
+}
+
+/** A container with what lies on trays, as the tray's rules see it. */
+export function trayThing(
+  fact: ContainerFact,
+  assumedOpenedLife: string | null,
+  linesOnTrays: readonly LineOnTray[],
+): TrayThing {
+  return {
+    containerId: fact.containerId,
+    lotId: fact.lotId,
+    productId: fact.productId,
+    label: labelOf(fact.makerName, fact.productName, fact.shade),
+    labelCode: fact.labelCode,
+    lotCode: fact.code,
+    stockForm: fact.stockForm,
+    isPigment: fact.kind === 'pigment',
+    state: fact.state,
+    receivedAt: fact.receivedAt,
+    ownerId: fact.ownerId,
+    pieces: fact.pieces,
+    reservedPieces: linesOnTrays
+      .filter((line) => line.containerId === fact.containerId)
+      .reduce((sum, line) => sum + line.pieces, 0),
+    holds: fact.holds,
+    useByLastDay: fact.useBy,
+    // A box is opened to take pieces out; its pieces stay in their own sterile barriers.
+    openedAt: fact.stockForm === 'container' ? fact.openedAt : null,
+    openedLife: fact.openedLife,
+    assumedOpenedLife,
+  };
+}

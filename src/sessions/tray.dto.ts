@@ -1,0 +1,33 @@
+import { IsBoolean, IsOptional, IsString, IsUUID, Length, MaxLength, ValidateIf } from 'class-validator';
+import { EventDto } from '../platform/request.dto.js';
+
+const longestSymbol = 4_096;
+
+/** What an artist shows to the tray: a symbol, or what was picked after a question. */
+export class ScanDto extends EventDto {
+  /** The text of the symbol as the reader gave it, or a lot code typed from a label. */
+  @ValidateIf(
+    (scan: ScanDto) => scan.symbol !== undefined || !(scan.containerId ?? scan.lotId ?? scan.productId),
+  )
+  @IsString({ message: 'one of symbol, containerId, lotId and productId must be given' })
+  @Length(1, longestSymbol)
+  symbol?: string;
+
+  /** ISO/IEC 15424 symbology identifier such as `]d2`, when the reader tells it apart. */
+  @IsOptional()
+  @IsString()
+  @MaxLength(3)
+  symbologyIdentifier?: string;
+
+  /** The bottle or box that is meant, after the question which. */
+  @IsOptional() @IsUUID() containerId?: string;
+  /** The lot picked from a list. */
+  @IsOptional() @IsUUID() lotId?: string;
+  /** A product wanted without a symbol: its lots are listed, or `none left` is counted. */
+  @IsOptional() @IsUUID() productId?: string;
+
+  /** The answer to "another one?": this is one piece more with the same symbol. */
+  @IsOptional() @IsBoolean() another?: boolean;
+}
+
+export class TakeOffDto extends EventDto {}
