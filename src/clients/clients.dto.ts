@@ -1,55 +1,54 @@
-import { IsInt, IsOptional, IsString, Length, Matches, Min, ValidateIf } from 'class-validator';
+import { IsInt, IsOptional, IsString, Length, Matches, Min } from 'class-validator';
+import { MayBeLeftOut } from '../platform/may-be-left-out.js';
+import { PlainText } from '../platform/plain-text.js';
 import { WriteDto } from '../platform/request.dto.js';
 
-const notBlank = /\S/;
-export const maximumClientNameLength = 200;
-export const maximumContactLength = 200;
-export const maximumClientNoteLength = 2_000;
+const maximumNameLength = 200;
+const maximumContactLength = 200;
+const maximumNoteLength = 2_000;
+/** Several lines, without characters that cannot be seen. */
+const visibleLines = /^(?:[^\p{Cc}\p{Cs}]|[\n\t])*$/u;
+const visibleLinesMessage = { message: 'note must not hold control characters' };
 
 /** What is known of a person when they become a client. */
 export class NewClientDto {
-  @IsString()
-  @Length(1, maximumClientNameLength)
-  @Matches(notBlank, { message: 'name must hold more than spaces' })
-  name: string;
-
+  @PlainText(maximumNameLength) name: string;
   /** How to reach them: a telephone number or a mail address. */
-  @IsOptional() @IsString() @Length(1, maximumContactLength) contact?: string | null;
-  @IsOptional() @IsString() @Length(1, maximumClientNoteLength) note?: string | null;
+  @IsOptional() @PlainText(maximumContactLength) contact?: string | null;
+  @IsOptional()
+  @IsString()
+  @Length(1, maximumNoteLength)
+  @Matches(visibleLines, visibleLinesMessage)
+  note?: string | null;
 }
 
 export class AddClientDto extends WriteDto {
-  @IsString()
-  @Length(1, maximumClientNameLength)
-  @Matches(notBlank, { message: 'name must hold more than spaces' })
-  name: string;
-
+  @PlainText(maximumNameLength) name: string;
   /** How to reach them: a telephone number or a mail address. */
-  @IsOptional() @IsString() @Length(1, maximumContactLength) contact?: string | null;
-  @IsOptional() @IsString() @Length(1, maximumClientNoteLength) note?: string | null;
+  @IsOptional() @PlainText(maximumContactLength) contact?: string | null;
+  @IsOptional()
+  @IsString()
+  @Length(1, maximumNoteLength)
+  @Matches(visibleLines, visibleLinesMessage)
+  note?: string | null;
 }
 
 export class ChangeClientDto extends WriteDto {
   /** The version this change was made from. */
   @IsInt() @Min(1) version: number;
-
-  @ValidateIf((_, value) => value !== undefined)
+  @MayBeLeftOut() @PlainText(maximumNameLength) name?: string;
+  /** Null takes it away. */
+  @IsOptional() @PlainText(maximumContactLength) contact?: string | null;
+  /** Null takes it away. */
+  @IsOptional()
   @IsString()
-  @Length(1, maximumClientNameLength)
-  @Matches(notBlank, { message: 'name must hold more than spaces' })
-  name?: string;
-
-  /** Null takes it away. */
-  @IsOptional() @IsString() @Length(1, maximumContactLength) contact?: string | null;
-  /** Null takes it away. */
-  @IsOptional() @IsString() @Length(1, maximumClientNoteLength) note?: string | null;
+  @Length(1, maximumNoteLength)
+  @Matches(visibleLines, visibleLinesMessage)
+  note?: string | null;
 }
 
 /** Sent in the body, so that no name or contact ever stands in an address or a log. */
 export class SearchClientsDto {
   /** The whole name, contact or reference; capitals and spaces do not matter. */
-  @IsString()
-  @Length(1, maximumClientNameLength)
-  @Matches(notBlank, { message: 'text must hold more than spaces' })
-  text: string;
+  @PlainText(maximumNameLength) text: string;
 }

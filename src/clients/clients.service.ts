@@ -59,7 +59,7 @@ export class Clients {
   /** Clients whose whole name, contact or reference is the text; the oldest first. */
   async search(actor: Actor, dto: SearchClientsDto): Promise<ClientView[]> {
     const { studioId } = actor;
-    const text = dto.text.trim();
+    const { text } = dto;
     const clients = await this.database.reader.manager.find(Client, {
       where: [
         { studioId, nameHash: await this.studioKeys.searchHash(studioId, text) },
@@ -89,7 +89,12 @@ export class Clients {
     const { sealer } = await this.known(studioId, clientId);
     return this.transactions.write(
       actor,
-      { id: dto.id, action: 'clients.change', subject: { kind: 'client', id: clientId }, content: dto },
+      {
+        id: dto.id,
+        action: 'clients.change',
+        subject: { kind: 'client', id: clientId },
+        content: { clientId, ...dto },
+      },
       async (transaction) => {
         if (!sealer) throw erased(clientId);
         const changes: Partial<Client> = {};

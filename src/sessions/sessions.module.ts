@@ -5,13 +5,24 @@ import { ClientsModule } from '../clients/clients.module.js';
 import { IdentityModule } from '../identity/identity.module.js';
 import { StockModule } from '../stock/stock.module.js';
 import { KitList } from './kit-list.entity.js';
+import { KitListsController } from './kit-lists.controller.js';
+import { KitLists } from './kit-lists.service.js';
 import { Mix, MixComponent } from './mix.entity.js';
 import { Procedure } from './procedure.entity.js';
+import { ProceduresController } from './procedures.controller.js';
+import { Procedures } from './procedures.service.js';
 import { Scan } from './scan.entity.js';
 import { Session } from './session.entity.js';
+import { SessionList } from './session-list.service.js';
+import { SessionPlanning } from './session-planning.service.js';
+import { SessionRecord } from './session-record.service.js';
+import { SessionSteps } from './session-steps.service.js';
+import { SessionThings } from './session-things.service.js';
 import { SessionUse, SessionUseReversal } from './session-use.entity.js';
+import { SessionsController } from './sessions.controller.js';
 import { TrayLine } from './tray-line.entity.js';
 import { UnmetDemand } from './unmet-demand.entity.js';
+import { WalkIns } from './walk-in.service.js';
 
 export const sessionsEntities = [
   Procedure,
@@ -28,8 +39,17 @@ export const sessionsEntities = [
 
 @Module({
   imports: [IdentityModule, AlertsModule, CatalogueModule, StockModule, ClientsModule],
-  controllers: [],
-  providers: [],
+  controllers: [ProceduresController, KitListsController, SessionsController],
+  providers: [
+    Procedures,
+    KitLists,
+    SessionPlanning,
+    WalkIns,
+    SessionSteps,
+    SessionList,
+    SessionRecord,
+    SessionThings,
+  ],
   exports: [],
 })
 export class SessionsModule {}

@@ -1,0 +1,39 @@
+import { Transform, Type } from 'class-transformer';
+import { ArrayMaxSize, IsArray, IsInt, IsOptional, IsUUID, Max, Min, ValidateNested } from 'class-validator';
+import { MayBeLeftOut } from '../platform/may-be-left-out.js';
+import { PlainText } from '../platform/plain-text.js';
+import { WriteDto } from '../platform/request.dto.js';
+
+const maximumItems = 100;
+const maximumQuantity = 100;
+const maximumConfigurationLength = 300;
+
+const lowerCase = ({ value }: { value: unknown }) =>
+  typeof value === 'string' ? value.toLowerCase() : value;
+
+/** One line of a kit list: exactly one of product and configuration is named. */
+export class KitItemDto {
+  @IsOptional() @Transform(lowerCase) @IsUUID() productId?: string | null;
+  /** Key of a configuration, as the catalogue lists them: any cartridge of it will do. */
+  @IsOptional() @PlainText(maximumConfigurationLength) configuration?: string | null;
+  @IsInt() @Min(1) @Max(maximumQuantity) quantity: number;
+}
+
+export class PutKitListDto extends WriteDto {
+  /** Whose own list this is; left out or null: the procedure's, for all who have none of their own. */
+  @IsOptional() @Transform(lowerCase) @IsUUID() artistId?: string | null;
+  /** In the order in which they are laid out; empty: nothing is needed. */
+  @IsArray()
+  @ArrayMaxSize(maximumItems)
+  @ValidateNested({ each: true })
+  @Type(() => KitItemDto)
+  items: KitItemDto[];
+
+  /** The version this change was made from; left out: there is no such list yet. */
+  @MayBeLeftOut() @IsInt() @Min(1) version?: number;
+}
+
+export class ShowKitListDto {
+  /** The artist for whom it is asked. */
+  @MayBeLeftOut() @Transform(lowerCase) @IsUUID() artistId?: string;
+}

@@ -1,0 +1,124 @@
+import { Injectable } from '@nestjs/common';
+import { Database } from '../platform/database/database.js';
+import type { MixPartView, MixView, TrayLineView, UseView } from './session-record.views.js';
+
+interface UseRow extends Omit<UseView, 'codes' | 'againstRefusal' | 'reversal'> {
+  sessionId: string;
+  codes: string;
+  againstRefusal: string | null;
+  reversedBecause: string | null;
+  reversedAt: string | null;
+  reversedBy: string | null;
+}
+
+interface MixPartRow extends MixPartView {
+  mixId: string;
+  sessionId: string;
+  label: string;
+  occurredAt: string;
+  withoutDrops: number;
+}
+
+/** What lay on trays, went into cups and touched clients, a fixed number of questions for any number of sessions. */
+@Injectable()
+export class SessionThings {
+  constructor(private readonly database: Database) {}
+
+  async trayOf(studioId: string, sessionId: string): Promise<TrayLineView[]> {
+    return this.database.read<TrayLineView>(
+      `SELECT tray_line.id, tray_line.product_id AS "productId", product.name AS "productName",
+         tray_line.lot_id AS "lotId", lot.code AS "lotCode", tray_line.container_id AS "containerId",
+         tray_line.pieces, tray_line.serial, tray_line.known_by AS "knownBy",
+         tray_line.admitted_at AS "admittedAt", tray_line.state, tray_line.settled_as AS "settledAs"
+       FROM tray_line
+         JOIN lot ON lot.studio_id = tray_line.studio_id AND lot.id = tray_line.lot_id
+         JOIN product ON product.chain_id = lot.chain_id AND product.id = lot.product_id
+       WHERE tray_line.studio_id = $1 AND tray_line.session_id = $2
+       ORDER BY tray_line.admitted_at, tray_line.id`,
+      [studioId, sessionId],
+    );
+  }
+
+  /** Mixes by session id, each with what it holds; what was dropped in and taken back again is left out. */
+  async mixesOf(studioId: string, sessionIds: readonly string[]): Promise<Map<string, MixView[]>> {
+    const mixes = new Map<string, MixView[]>();
+    if (sessionIds.length === 0) return mixes;
+    const rows = await this.database.read<MixPartRow>(
+      `SELECT mix.id AS "mixId", mix.session_id AS "sessionId", mix.label, mix.occurred_at AS "occurredAt",
+         lot.product_id AS "productId", product.name AS "productName", product.shade,
+         part.lot_id AS "lotId", lot.code AS "lotCode", part.container_id AS "containerId",
+         part.drops, part.without_drops AS "withoutDrops", part.microlitres
+       FROM (
+         SELECT studio_id, mix_id, lot_id, container_id, sum(drops) AS drops,
+           sum(CASE WHEN drops IS NULL THEN 1 ELSE 0 END) AS without_drops,
+           sum(microlitres) AS microlitres, min(recorded_at) AS first_recorded_at
+         FROM mix_component WHERE studio_id = $1 AND session_id IN (${places(sessionIds, 2)})
+         GROUP BY studio_id, mix_id, lot_id, container_id
+         HAVING sum(microlitres) > 0) AS part
+         JOIN mix ON mix.studio_id = part.studio_id AND mix.id = part.mix_id
+         JOIN lot ON lot.studio_id = part.studio_id AND lot.id = part.lot_id
+         JOIN product ON product.chain_id = lot.chain_id AND product.id = lot.product_id
+       ORDER BY mix.occurred_at, mix.id, part.first_recorded_at, part.container_id`,
+      [studioId, ...sessionIds],
+    );
+    for (const row of rows) {
+      const { mixId, sessionId, label, occurredAt, withoutDrops, ...part } = row;
+      const ofSession = mixes.get(sessionId) ?? [];
+      mixes.set(sessionId, ofSession);
+      let mix = ofSession.find((one) => one.id === mixId);
+      if (!mix) {
+        mix = { id: mixId, label, occurredAt, parts: [] };
+        ofSession.push(mix);
+      }
+      mix.parts.push({ ...part, drops: withoutDrops > 0 ? null : part.drops });
+    }
+    return mixes;
+  }
+
+  /** Uses by session id, reversed ones too. */
+  async usesOf(studioId: string, sessionIds: readonly string[]): Promise<Map<string, UseView[]>> {
+    const uses = new Map<string, UseView[]>();
+    if (sessionIds.length === 0) return uses;
+    const rows = await this.database.read<UseRow>(
+      `SELECT session_use.id, session_use.session_id AS "sessionId", session_use.lot_id AS "lotId",
+         session_use.container_id AS "containerId", lot.product_id AS "productId", product.kind,
+         session_use.mix_id AS "mixId", session_use.maker_name AS "makerName",
+         session_use.product_name AS "productName", session_use.shade, session_use.lot_code AS "lotCode",
+         session_use.codes, session_use.use_by AS "useBy", session_use.known_by AS "knownBy",
+         session_use.pieces, session_use.drops, session_use.microlitres,
+         session_use.against_refusal AS "againstRefusal", session_use.reason,
+         session_use.applied_at AS "appliedAt", session_use.removed_at AS "removedAt",
+         session_use.applied_by AS "appliedBy", session_use.occurred_at AS "occurredAt",
+         session_use.recorded_at AS "recordedAt", session_use.person_id AS "personId",
+         session_use_reversal.reason AS "reversedBecause", session_use_reversal.recorded_at AS "reversedAt",
+         session_use_reversal.person_id AS "reversedBy"
+       FROM session_use
+         JOIN lot ON lot.studio_id = session_use.studio_id AND lot.id = session_use.lot_id
+         JOIN product ON product.chain_id = lot.chain_id AND product.id = lot.product_id
+         LEFT JOIN session_use_reversal ON session_use_reversal.studio_id = session_use.studio_id
+           AND session_use_reversal.use_id = session_use.id
+       WHERE session_use.studio_id = $1 AND session_use.session_id IN (${places(sessionIds, 2)})
+       ORDER BY session_use.occurred_at, session_use.id`,
+      [studioId, ...sessionIds],
+    );
+    for (const row of rows) {
+      const { sessionId, reversedBecause, reversedAt, reversedBy, ...use } = row;
+      const ofSession = uses.get(sessionId) ?? [];
+      uses.set(sessionId, ofSession);
+      ofSession.push({
+        ...use,
+        codes: JSON.parse(use.codes) as UseView['codes'],
+        againstRefusal: use.againstRefusal === null ? null : (JSON.parse(use.againstRefusal) as string[]),
+        reversal:
+          reversedBecause === null || reversedAt === null
+            ? null
+            : { reason: reversedBecause, recordedAt: reversedAt, personId: reversedBy },
+      });
+    }
+    return uses;
+  }
+}
+
+function places(values: readonly unknown[], first: number): string {
+  return values.map((_, index) => `$${index + first}`).join(', ');
+}
