@@ -35,7 +35,7 @@ export class Mixes {
       },
       async (transaction) => {
         await transaction.lock('session', [sessionId]);
-        const session = await this.lookUp.session(readOf(transaction), actor.studioId, sessionId);
+        const session = await this.lookUp.session(transaction.read, actor.studioId, sessionId);
         requireSetup(session.state);
         await transaction.insert(Mix, {
           studioId: actor.studioId,
@@ -60,7 +60,7 @@ export class Mixes {
         content: { sessionId, mixId, ...dto },
       },
       async (transaction) => {
-        const read = readOf(transaction);
+        const read = transaction.read;
         await transaction.lock('session', [sessionId]);
         const session = await this.lookUp.session(read, actor.studioId, sessionId);
         requireSetup(session.state);
@@ -187,10 +187,6 @@ export class Mixes {
       );
     }
   }
-}
-
-function readOf(transaction: Transaction): Read {
-  return (sql, parameters) => transaction.query(sql, parameters);
 }
 
 /** Signed microlitres of an addition, reckoned from drops where no volume was given. */

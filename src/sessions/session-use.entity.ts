@@ -21,7 +21,8 @@ export class SessionUse {
   @Column('integer') microlitres: number;
   /** The reasons for which it had been refused, when it was used all the same. */
   @Column('simple-json', { nullable: true }) againstRefusal: string[] | null;
-  @Column('text', { nullable: true }) reason: string | null;
+  /** Why, in the artist's words, sealed under the client's key: it may speak of the client. */
+  @Column('text', { nullable: true }) reasonSealed: string | null;
   /** When a topical anaesthetic was put on and taken off, and by whom. */
   @Column('text', { nullable: true }) appliedAt: string | null;
   @Column('text', { nullable: true }) removedAt: string | null;
@@ -46,7 +47,8 @@ export class SessionUseReversal {
   @PrimaryColumn('text') studioId: string;
   @PrimaryColumn('text') useId: string;
   @Column('text', { nullable: true }) movementId: string | null;
-  @Column('text') reason: string;
+  /** Sealed under the client's key. */
+  @Column('text') reasonSealed: string;
   @Column('text') recordedAt: string;
   @Column('text', { nullable: true }) personId: string | null;
   @Column('text') via: string;

@@ -6,7 +6,7 @@ import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
 import { notFound, Problem } from '../platform/problem.js';
 import { ConfigurationPools } from '../stock/configuration-pools.service.js';
-import type { ContainerFact, Read } from '../stock/container-facts.service.js';
+import type { ContainerFact } from '../stock/container-facts.service.js';
 import { localDay } from '../stock/local-day.js';
 import { judgeShelfLife } from '../stock/shelf-life.js';
 import { meantContainer } from './meant-container.js';
@@ -93,7 +93,7 @@ export class SetupTray {
       },
       async (transaction) => {
         await transaction.lock('session', [sessionId]);
-        const { state } = await this.lookUp.session(read(transaction), actor.studioId, sessionId);
+        const { state } = await this.lookUp.session(transaction.read, actor.studioId, sessionId);
         requireSetup(state);
         const [mixed] = await transaction.query<{ microlitres: number | null }>(
           `SELECT sum(mix_component.microlitres) AS microlitres FROM mix_component JOIN tray_line
@@ -140,20 +140,20 @@ export class SetupTray {
             localDay(at, actor.timeZone),
           );
     await transaction.lock('session', [sessionId]);
-    const session = await this.lookUp.session(read(transaction), actor.studioId, sessionId);
+    const session = await this.lookUp.session(transaction.read, actor.studioId, sessionId);
     requireSetup(session.state);
     const named = reading
-      ? await this.lookUp.named(read(transaction), actor, reading)
-      : await this.lookUp.picked(read(transaction), actor, dto);
+      ? await this.lookUp.named(transaction.read, actor, reading)
+      : await this.lookUp.picked(transaction.read, actor, dto);
     const chosen = reading ? chosenFrom(named, dto) : named;
     await transaction.lock('product', chosen.productIds);
     // A label names its container even when that one has ended; of a product only what is present is looked at.
-    const facts = await this.lookUp.facts(read(transaction), actor.studioId, {
+    const facts = await this.lookUp.facts(transaction.read, actor.studioId, {
       productIds: chosen.productIds,
       ended: true,
     });
     const lines = await this.lookUp.linesOnTrays(
-      read(transaction),
+      transaction.read,
       actor.studioId,
       sessionId,
       chosen.productIds,
@@ -185,7 +185,7 @@ export class SetupTray {
     const { thing } = meant;
     if (!thing) {
       const [productId = ''] = named.productIds;
-      const label = await this.lookUp.productLabel(read(transaction), actor.chainId, productId);
+      const label = await this.lookUp.productLabel(transaction.read, actor.chainId, productId);
       return { ...open, verdict: 'refused', reasons: [noneLeft(label)], unmetProductId: productId };
     }
     const serial = serialOf(reading);
@@ -199,7 +199,7 @@ export class SetupTray {
         serialTaken:
           serial !== null &&
           thing.stockForm === 'pieces' &&
-          (await this.lookUp.serialTaken(read(transaction), actor.studioId, thing.productId, serial)),
+          (await this.lookUp.serialTaken(transaction.read, actor.studioId, thing.productId, serial)),
         linesOnTray: lines.filter(
           (line) => line.sessionId === session.id && line.containerId === thing.containerId,
         ).length,
@@ -271,7 +271,7 @@ export class SetupTray {
     const configurations = new Set(kitItems.map((item) => item.configuration));
     configurations.delete(null);
     if (configurations.size === 0) return 'no';
-    const pools = await this.pools.load(read(transaction), actor.chainId);
+    const pools = await this.pools.load(transaction.read, actor.chainId);
     const pool = pools.find(({ productIds }) => productIds.includes(productId));
     return pool?.poolKeys.some((key) => configurations.has(key)) ? 'yes' : 'no';
   }
@@ -345,10 +345,6 @@ export class SetupTray {
       occurredAt: at,
     };
   }
-}
-
-function read(transaction: Transaction): Read {
-  return (sql, parameters) => transaction.query(sql, parameters);
 }
 
 export function requireSetup(state: string): void {

@@ -2,9 +2,11 @@ import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
 import { Alerts } from '../alerts/alerts.service.js';
 import type { Transaction } from '../platform/database/transaction.js';
+import type { FieldSealer } from '../platform/encryption/data-keys.service.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
 import { Ledger } from '../stock/ledger.service.js';
 import { StockConditions } from '../stock/stock-conditions.service.js';
+import { useReasonPlace } from './sealed-places.js';
 import { SessionUse } from './session-use.entity.js';
 import type { KnownBy } from './vocabulary.js';
 
@@ -12,6 +14,8 @@ import type { KnownBy } from './vocabulary.js';
 export interface UsingSession {
   id: string;
   clientId: string;
+  /** Seals under the client's key. */
+  sealer: FieldSealer;
 }
 
 /** One use as it happened. Quantities are absolute; both zero when the amount is not known. */
@@ -63,7 +67,7 @@ export class UseRecorder {
   ): Promise<SessionUse[]> {
     const { studioId, personId, via } = transaction.actor;
     const containerIds = [...uses, ...wastes].map((thing) => thing.containerId);
-    const facts = await this.containerFacts.load(transaction.query.bind(transaction), studioId, {
+    const facts = await this.containerFacts.load(transaction.read, studioId, {
       containerIds,
       ended: true,
     });
@@ -129,7 +133,7 @@ export class UseRecorder {
         drops: use.drops,
         microlitres: use.microlitres,
         againstRefusal: use.againstRefusal.length > 0 ? use.againstRefusal : null,
-        reason: use.reason,
+        reasonSealed: session.sealer.seal(use.reason, useReasonPlace(use.id)),
         appliedAt: use.appliedAt,
         removedAt: use.removedAt,
         appliedBy: use.appliedBy,

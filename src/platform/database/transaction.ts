@@ -39,6 +39,10 @@ export class Transaction {
     return query<Row>(this.manager, this.engine, sql, parameters);
   }
 
+  /** `query` as a function of its own, for what reads inside a transaction or outside. */
+  readonly read = <Row>(sql: string, parameters?: readonly SqlValue[]): Promise<Row[]> =>
+    this.query<Row>(sql, parameters);
+
   /** Inserts whole rows: every column has a value, null included. */
   async insert<Entity extends object>(entity: new () => Entity, rows: Entity | Entity[]): Promise<void> {
     const all = Array.isArray(rows) ? rows : [rows];
