@@ -6,9 +6,9 @@ const lowStock: AlertAnnouncement = {
   kind: 'low stock',
   severity: 'warning',
   facts: {
-    productName: 'Brow Umber',
+    product: 'Brow Umber',
     shade: '03',
-    makerName: 'Example Maker',
+    maker: 'Example Maker',
     usablePieces: 0,
     minimumPieces: 3,
   },
@@ -41,7 +41,7 @@ describe('alertWords', () => {
   });
 
   it('keeps to one line whatever a name holds', () => {
-    const facts = { productName: 'Umber\n2026-01-01 ERROR forged', lotCode: 'x'.repeat(500) };
+    const facts = { product: 'Umber\n2026-01-01 ERROR forged', lotCode: 'x'.repeat(500) };
     const line = alertWords({ ...lowStock, facts });
     expect(line).not.toMatch(/\p{Cc}/u);
     expect(line).toContain('Umber 2026-01-01 ERROR forged');

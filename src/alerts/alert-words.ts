@@ -6,7 +6,7 @@ export interface AlertAnnouncement {
   facts: Readonly<Record<string, unknown>>;
 }
 
-const names: readonly string[] = ['productName', 'shade', 'makerName'];
+const names: readonly string[] = ['product', 'shade', 'maker'];
 const longestValue = 120;
 
 /**
@@ -16,8 +16,8 @@ const longestValue = 120;
 export function alertWords({ event, kind, severity, facts }: AlertAnnouncement): string {
   const head = kind.charAt(0).toUpperCase() + kind.slice(1);
   const said = event === 'opened' ? `${head} (${severity})` : `${head} is over`;
-  const product = [plain(facts.productName), plain(facts.shade)].filter((part) => part !== '').join(' ');
-  const maker = plain(facts.makerName);
+  const product = [plain(facts.product), plain(facts.shade)].filter((part) => part !== '').join(' ');
+  const maker = plain(facts.maker);
   const parts = [maker === '' ? product : `${product} by ${maker}`.trim()];
   for (const [name, value] of Object.entries(facts)) {
     if (names.includes(name) || /Ids?$/.test(name)) continue;

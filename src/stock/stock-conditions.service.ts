@@ -23,9 +23,9 @@ interface Settings {
 }
 
 interface ProductNames {
-  productName: string;
+  product: string;
   shade: string | null;
-  makerName: string;
+  maker: string;
 }
 
 /**
@@ -165,7 +165,7 @@ export class StockConditions implements OnModuleInit {
     const ids = [...new Set(productIds)];
     if (ids.length === 0) return new Map();
     const rows = await transaction.query<ProductNames & { id: string }>(
-      `SELECT product.id, product.name AS "productName", product.shade, maker.name AS "makerName"
+      `SELECT product.id, product.name AS product, product.shade, maker.name AS maker
        FROM product JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
        WHERE product.chain_id = $1 AND product.id IN (${ids.map((_, index) => `$${index + 2}`).join(', ')})`,
       [transaction.actor.chainId, ...ids],
@@ -202,7 +202,16 @@ function dateFacts(condition: DateCondition, container: ContainerFact): Record<s
   // The days left change every day by themselves; the last day says the same and stands still.
   const { daysLeft: _, quantity, unit: __, ...facts } = condition.facts;
   const single = condition.subjectKind === 'container' ? { labelCode, openedAt, placeId } : {};
-  return { productName, shade, makerName, lotCode: code, useBy, ...single, ...facts, pieces: quantity };
+  return {
+    product: productName,
+    shade,
+    maker: makerName,
+    lotCode: code,
+    useBy,
+    ...single,
+    ...facts,
+    pieces: quantity,
+  };
 }
 
 function readIn(transaction: Transaction): Read {

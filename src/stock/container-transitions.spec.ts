@@ -1,0 +1,132 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  type ContainerAction,
+  type ContainerFacts,
+  openingWarnings,
+  stateAfterReversal,
+  transition,
+} from './container-transitions.js';
+
+const sealed: ContainerFacts = {
+  form: 'bottle',
+  state: 'sealed',
+  openedAt: null,
+  lifeStatus: 'usable',
+  holdKinds: [],
+};
+const opened: ContainerFacts = { ...sealed, state: 'opened', openedAt: '2026-03-01T09:00:00.000Z' };
+const box: ContainerFacts = { ...sealed, form: 'box' };
+const expired = { lifeStatus: 'expired' } as const;
+
+describe('transition', () => {
+  it('opens a sealed bottle, also one that is held or expired: opening is a fact', () => {
+    for (const container of [
+      sealed,
+      { ...sealed, ...expired },
+      { ...sealed, holdKinds: ['recall' as const] },
+    ]) {
+      expect(transition(container, 'open')).toEqual({ allowed: true, state: 'opened' });
+    }
+  });
+
+  it('does not open what is opened, a box, or what is kept for practice', () => {
+    for (const container of [opened, box, { ...opened, state: 'practice only' as const }]) {
+      expect(transition(container, 'open').allowed).toBe(false);
+    }
+  });
+
+  it('corrects the opened date also of what is finished, and of nothing that was never opened', () => {
+    expect(transition({ ...opened, state: 'finished' }, 'correct opened date')).toEqual({
+      allowed: true,
+      state: 'finished',
+    });
+    expect(transition(sealed, 'correct opened date').allowed).toBe(false);
+  });
+
+  it('finishes an opened bottle, and neither a sealed one nor a box', () => {
+    expect(transition(opened, 'finish')).toEqual({ allowed: true, state: 'finished' });
+    expect(transition(sealed, 'finish').allowed).toBe(false);
+    expect(transition(box, 'finish').allowed).toBe(false);
+  });
+
+  it('wastes single pieces of a box only', () => {
+    expect(transition(box, 'waste pieces')).toEqual({ allowed: true, state: 'sealed' });
+    expect(transition(opened, 'waste pieces').allowed).toBe(false);
+  });
+
+  it('keeps for practice what is expired or open too long', () => {
+    expect(transition({ ...sealed, ...expired }, 'keep for practice')).toEqual({
+      allowed: true,
+      state: 'practice only',
+    });
+    expect(transition({ ...opened, lifeStatus: 'open too long' }, 'keep for practice').allowed).toBe(true);
+  });
+
+  it('never keeps for practice what is recalled, or still good', () => {
+    expect(transition({ ...sealed, ...expired, holdKinds: ['recall'] }, 'keep for practice').allowed).toBe(
+      false,
+    );
+    expect(transition(sealed, 'keep for practice').allowed).toBe(false);
+    expect(transition({ ...sealed, lifeStatus: 'no date known' }, 'keep for practice').allowed).toBe(false);
+  });
+
+  it('lets nothing but a reversal bring back what has ended', () => {
+    const actions: ContainerAction[] = [
+      'open',
+      'finish',
+      'discard',
+      'waste pieces',
+      'count',
+      'return',
+      'move',
+      'keep for practice',
+    ];
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...actions),
+        fc.constantFrom('finished' as const, 'discarded' as const),
+        fc.constantFrom(sealed, opened, box),
+        (action, state, container) => {
+          expect(transition({ ...container, state }, action).allowed).toBe(false);
+        },
+      ),
+    );
+  });
+});
+
+describe('openingWarnings', () => {
+  it('says nothing of a usable bottle', () => {
+    expect(openingWarnings(opened)).toEqual([]);
+  });
+
+  it('warns of a recall before any other hold, and of a passed date besides', () => {
+    const warnings = openingWarnings({ ...opened, ...expired, holdKinds: ['quarantine', 'recall'] });
+    expect(warnings).toHaveLength(2);
+    expect(warnings[0]).toContain('recalled');
+    expect(warnings[1]).toContain('use-by');
+  });
+});
+
+describe('stateAfterReversal', () => {
+  it('brings a discarded bottle back as it was, opened or sealed', () => {
+    expect(stateAfterReversal({ state: 'discarded', openedAt: null }, 'wasted', 1)).toBe('sealed');
+    expect(stateAfterReversal({ state: 'finished', openedAt: opened.openedAt }, 'adjusted', 1)).toBe(
+      'opened',
+    );
+  });
+
+  it('leaves a bottle ended while the book still holds no piece of it', () => {
+    expect(stateAfterReversal({ state: 'finished', openedAt: opened.openedAt }, 'adjusted', 0)).toBe(
+      'finished',
+    );
+  });
+
+  it('ends a container whose receipt never was', () => {
+    expect(stateAfterReversal({ state: 'sealed', openedAt: null }, 'received', 0)).toBe('discarded');
+  });
+
+  it('leaves a box as it is when some of its pieces come back', () => {
+    expect(stateAfterReversal({ state: 'sealed', openedAt: null }, 'wasted', 12)).toBe('sealed');
+  });
+});
