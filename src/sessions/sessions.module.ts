@@ -4,10 +4,12 @@ import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { ClientsModule } from '../clients/clients.module.js';
 import { IdentityModule } from '../identity/identity.module.js';
 import { StockModule } from '../stock/stock.module.js';
+import { Completion } from './completion.service.js';
 import { KitList } from './kit-list.entity.js';
 import { KitListsController } from './kit-lists.controller.js';
 import { KitLists } from './kit-lists.service.js';
 import { Mix, MixComponent } from './mix.entity.js';
+import { Mixes } from './mixes.service.js';
 import { Procedure } from './procedure.entity.js';
 import { ProceduresController } from './procedures.controller.js';
 import { Procedures } from './procedures.service.js';
@@ -20,8 +22,13 @@ import { SessionSteps } from './session-steps.service.js';
 import { SessionThings } from './session-things.service.js';
 import { SessionUse, SessionUseReversal } from './session-use.entity.js';
 import { SessionsController } from './sessions.controller.js';
+import { SetupTray } from './setup-tray.service.js';
+import { TrayController } from './tray.controller.js';
 import { TrayLine } from './tray-line.entity.js';
+import { TrayLookUp } from './tray-look-up.service.js';
+import { TrayReader } from './tray-reader.service.js';
 import { UnmetDemand } from './unmet-demand.entity.js';
+import { UseRecorder } from './use-recorder.service.js';
 import { WalkIns } from './walk-in.service.js';
 
 export const sessionsEntities = [
@@ -39,7 +46,7 @@ export const sessionsEntities = [
 
 @Module({
   imports: [IdentityModule, AlertsModule, CatalogueModule, StockModule, ClientsModule],
-  controllers: [ProceduresController, KitListsController, SessionsController],
+  controllers: [ProceduresController, KitListsController, SessionsController, TrayController],
   providers: [
     Procedures,
     KitLists,
@@ -49,7 +56,13 @@ export const sessionsEntities = [
     SessionList,
     SessionRecord,
     SessionThings,
+    TrayLookUp,
+    TrayReader,
+    SetupTray,
+    Mixes,
+    UseRecorder,
+    Completion,
   ],
-  exports: [],
+  exports: [UseRecorder],
 })
 export class SessionsModule {}

@@ -107,6 +107,23 @@ export function admit(facts: TrayFacts, at: string, timeZone: string): TrayDecis
   };
 }
 
+/** Refusals that are about the client's safety, not about the book: what a use is recorded against. */
+export type SafetyRefusal = Exclude<RefusalCode, 'already used' | 'none left'>;
+
+/**
+ * The refusals that stand against using a thing at an instant, the worst first; empty: none. For what was used without
+ * having been admitted.
+ */
+export function safetyRefusals(thing: TrayThing, at: string, timeZone: string): SafetyRefusal[] {
+  const { status } = judgeShelfLife(thing, at, timeZone);
+  const refusals: SafetyRefusal[] = [];
+  if (thing.holds.some((hold) => hold.kind === 'recall')) refusals.push('recalled');
+  if (thing.holds.some((hold) => hold.kind !== 'recall')) refusals.push('on hold');
+  if (status === 'expired' || status === 'open too long') refusals.push(status);
+  if (thing.state === 'practice only') refusals.push('practice only');
+  return refusals;
+}
+
 /** The refusal of something of which nothing usable is here, when no container could even be meant. */
 export function noneLeft(label: string): Reason {
   return {

@@ -79,3 +79,8 @@ export class TrayView {
   /** What the kit list asks for and the tray lacks; empty without a kit list. */
   lacking: KitGapView[];
 }
+
+export class TakenOffView {
+  /** The line. */
+  id: string;
+}

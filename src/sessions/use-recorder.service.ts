@@ -3,6 +3,7 @@ import { v7 as uuidv7 } from 'uuid';
 import { Alerts } from '../alerts/alerts.service.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import type { FieldSealer } from '../platform/encryption/data-keys.service.js';
+import { Container } from '../stock/container.entity.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
 import { Ledger } from '../stock/ledger.service.js';
 import { StockConditions } from '../stock/stock-conditions.service.js';
@@ -40,6 +41,7 @@ export interface UseToRecord {
 export interface WasteToRecord {
   containerId: string;
   pieces: number;
+  microlitres: number;
   reason: string;
   occurredAt: string;
 }
@@ -110,7 +112,7 @@ export class UseRecorder {
         containerId: waste.containerId,
         kind: 'wasted' as const,
         pieces: waste.pieces,
-        microlitres: 0,
+        microlitres: waste.microlitres,
         sessionId: session.id,
         reason: waste.reason,
         occurredAt: waste.occurredAt,
@@ -151,6 +153,8 @@ export class UseRecorder {
     });
     if (rows.length > 0) await transaction.insert(SessionUse, rows);
 
+    await this.openWhatWasUsed(transaction, facts, rows);
+
     for (const row of rows.filter((use) => use.againstRefusal !== null)) {
       await this.alerts.raise(transaction, {
         kind: useAgainstRefusal,
@@ -170,6 +174,32 @@ export class UseRecorder {
     }
     await this.stockConditions.reevaluate(transaction, [...new Set(facts.map((fact) => fact.productId))]);
     return rows;
+  }
+
+  /** A sealed bottle that was used has been opened, at its first use at the latest. */
+  private async openWhatWasUsed(
+    transaction: Transaction,
+    facts: readonly ContainerFact[],
+    uses: readonly SessionUse[],
+  ): Promise<void> {
+    for (const fact of facts) {
+      if (fact.form !== 'bottle' || fact.state !== 'sealed') continue;
+      const [first] = uses
+        .filter((use) => use.containerId === fact.containerId)
+        .map((use) => use.occurredAt)
+        .sort();
+      if (first === undefined) continue;
+      await transaction.update(
+        Container,
+        { studioId: transaction.studioId, id: fact.containerId, version: fact.version },
+        {
+          state: 'opened',
+          openedAt: first,
+          openedBy: transaction.actor.personId,
+          version: fact.version + 1,
+        },
+      );
+    }
   }
 
   /** The codes printed for each lot that stand now. */

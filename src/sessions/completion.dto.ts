@@ -1,0 +1,78 @@
+import { Transform, Type } from 'class-transformer';
+import {
+  ArrayMaxSize,
+  IsArray,
+  IsIn,
+  IsInt,
+  IsISO8601,
+  IsOptional,
+  IsUUID,
+  Max,
+  Min,
+  ValidateNested,
+} from 'class-validator';
+import { MayBeLeftOut } from '../platform/may-be-left-out.js';
+import { PlainText } from '../platform/plain-text.js';
+import { EventDto } from '../platform/request.dto.js';
+import { type Outcome, outcomes } from './completion-rules.js';
+
+const lowerCase = ({ value }: { value: unknown }) =>
+  typeof value === 'string' ? value.toLowerCase() : value;
+const instant = { message: '$property must be an instant such as 2026-03-01T09:30:00Z' };
+const mostLines = 300;
+const mostDrops = 500;
+const mostMicrolitres = 50_000;
+const mostPieces = 100;
+const longestReason = 500;
+const longestComplications = 4_000;
+
+/** How much, and for a topical anaesthetic when and by whom. */
+class AmountDto {
+  /** Drops outside any mix. */
+  @MayBeLeftOut() @IsInt() @Min(1) @Max(mostDrops) drops?: number;
+  /** A volume outside any mix, an estimate. */
+  @MayBeLeftOut() @IsInt() @Min(1) @Max(mostMicrolitres) microlitres?: number;
+  /** When a topical anaesthetic was put on. */
+  @MayBeLeftOut() @IsISO8601({ strict: true }, instant) appliedAt?: string;
+  /** When it was taken off. */
+  @MayBeLeftOut() @IsISO8601({ strict: true }, instant) removedAt?: string;
+  /** Who put it on. */
+  @MayBeLeftOut() @Transform(lowerCase) @IsUUID() appliedBy?: string;
+  /** Why, where something was used against a refusal; kept sealed. */
+  @IsOptional() @PlainText(longestReason) reason?: string | null;
+}
+
+export class CompletedLineDto extends AmountDto {
+  @Transform(lowerCase) @IsUUID() trayLineId: string;
+  @IsIn(outcomes) outcome: Outcome;
+}
+
+/** Something that was used though it was not admitted to the tray: recorded all the same. */
+export class UsedBesidesDto extends AmountDto {
+  @Transform(lowerCase) @IsUUID() containerId: string;
+  /** Pieces, for what is counted in pieces. */
+  @MayBeLeftOut() @IsInt() @Min(1) @Max(mostPieces) pieces?: number;
+}
+
+export class CompleteSessionDto extends EventDto {
+  /** What became of lines; a piece not named was used, a container not named was used when it is in a mix. */
+  @IsArray()
+  @ArrayMaxSize(mostLines)
+  @ValidateNested({ each: true })
+  @Type(() => CompletedLineDto)
+  lines: CompletedLineDto[];
+
+  /** Used without having been admitted. */
+  @MayBeLeftOut()
+  @IsArray()
+  @ArrayMaxSize(mostLines)
+  @ValidateNested({ each: true })
+  @Type(() => UsedBesidesDto)
+  besides?: UsedBesidesDto[];
+
+  /** Complications, in words; null: there were none. Kept sealed. */
+  @IsOptional() @PlainText(longestComplications) complications: string | null;
+
+  /** The artist who signs off. */
+  @Transform(lowerCase) @IsUUID() signedBy: string;
+}

@@ -1,0 +1,276 @@
+import { Injectable } from '@nestjs/common';
+import { Clients } from '../clients/clients.service.js';
+import type { Actor } from '../platform/actor.js';
+import { Database } from '../platform/database/database.js';
+import type { Transaction } from '../platform/database/transaction.js';
+import { Transactions } from '../platform/database/transactions.js';
+import type { FieldSealer } from '../platform/encryption/data-keys.service.js';
+import { occurredAt } from '../platform/occurred-at.js';
+import { notFound, Problem } from '../platform/problem.js';
+import type { ContainerFact } from '../stock/container-facts.service.js';
+import type { CompletedLineDto, CompleteSessionDto, UsedBesidesDto } from './completion.dto.js';
+import type { CompletionView } from './completion.views.js';
+import { type Settlement, settleTray } from './completion-rules.js';
+import { type DropSize, dropsToMicrolitres } from './drops.js';
+import { mixTotals } from './mix-totals.js';
+import { Mixes } from './mixes.service.js';
+import { complicationsPlace } from './sealed-places.js';
+import { Session } from './session.entity.js';
+import { requireSetup } from './setup-tray.service.js';
+import { TrayLine } from './tray-line.entity.js';
+import { type LineOnTray, TrayLookUp, type TraySession, trayThing } from './tray-look-up.service.js';
+import { safetyRefusals } from './tray-rules.js';
+import { UseRecorder, type UseToRecord } from './use-recorder.service.js';
+import type { KnownBy } from './vocabulary.js';
+
+/**
+ * Completes a session: books what was used and wasted, settles the tray and signs it off, all in one transaction. Nothing
+ * that touched the client is refused; what is on hold by now needs a word for each.
+ */
+@Injectable()
+export class Completion {
+  constructor(
+    private readonly database: Database,
+    private readonly transactions: Transactions,
+    private readonly lookUp: TrayLookUp,
+    private readonly mixes: Mixes,
+    private readonly recorder: UseRecorder,
+    private readonly clients: Clients,
+  ) {}
+
+  async complete(actor: Actor, sessionId: string, dto: CompleteSessionDto): Promise<CompletionView> {
+    const sealer = await this.sealerOf(actor, sessionId);
+    return this.transactions.write(
+      actor,
+      {
+        id: dto.id,
+        action: 'sessions.complete',
+        subject: { kind: 'session', id: sessionId },
+        content: { sessionId, ...dto },
+      },
+      async (transaction) => {
+        const at = occurredAt(dto.occurredAt, transaction.recordedAt);
+        await transaction.lock('session', [sessionId]);
+        const session = await this.lookUp.session(transaction.read, actor.studioId, sessionId);
+        requireSetup(session.state);
+        await this.requirePeople(transaction, dto);
+        const lines = (
+          await this.lookUp.linesOnTrays(transaction.read, actor.studioId, sessionId, [])
+        ).filter((line) => line.sessionId === sessionId);
+        const besides = dto.besides ?? [];
+        // Locked before holds are read, so that a hold placed at the same moment is either seen here or comes after.
+        await transaction.lock(
+          'lot',
+          lines.map((line) => line.lotId),
+        );
+        const facts = await this.factsOf(transaction, lines, besides);
+        const settlement = this.settle(lines, facts, dto, await this.mixTotals(transaction, sessionId));
+        const uses = await this.recorder.record(
+          transaction,
+          { id: sessionId, clientId: session.clientId, sealer },
+          [
+            ...settlement.uses.map((use) => this.settledUse(use, lines, dto, at)),
+            ...besides.map((use) => besidesUse(use, facts, session, actor, at)),
+          ],
+          settlement.wastes.map(({ containerId, pieces, microlitres, reason }) => ({
+            containerId,
+            pieces,
+            microlitres,
+            reason,
+            occurredAt: at,
+          })),
+        );
+        for (const { lineId, settledAs } of settlement.lines) {
+          await transaction.update(
+            TrayLine,
+            { studioId: actor.studioId, id: lineId },
+            { state: 'settled', settledAs },
+          );
+        }
+        const completed = await transaction.change(
+          Session,
+          'session',
+          { studioId: actor.studioId, id: sessionId },
+          session.version,
+          {
+            state: 'completed',
+            completedAt: at,
+            signedBy: dto.signedBy,
+            signedAt: at,
+            complicationsSealed: sealer.seal(dto.complications ?? 'none', complicationsPlace(sessionId)),
+          },
+        );
+        return {
+          sessionId,
+          state: 'completed',
+          completedAt: at,
+          version: completed.version,
+          uses: uses.map((use) => ({
+            id: use.id,
+            lotId: use.lotId,
+            containerId: use.containerId,
+            mixId: use.mixId,
+            pieces: use.pieces,
+            microlitres: use.microlitres,
+            againstRefusal: use.againstRefusal ?? [],
+          })),
+          wastedPieces: settlement.wastes.reduce((sum, waste) => sum + waste.pieces, 0),
+        };
+      },
+    );
+  }
+
+  private async sealerOf(actor: Actor, sessionId: string): Promise<FieldSealer> {
+    const [row] = await this.database.read<{ client_id: string }>(
+      'SELECT client_id FROM session WHERE studio_id = $1 AND id = $2',
+      [actor.studioId, sessionId],
+    );
+    if (!row) throw notFound('session', sessionId);
+    const { sealer } = await this.clients.known(actor.studioId, row.client_id);
+    if (!sealer) {
+      throw new Problem(
+        409,
+        'wrong-state',
+        'This client was erased; nothing personal can be recorded any more.',
+      );
+    }
+    return sealer;
+  }
+
+  private async requirePeople(transaction: Transaction, dto: CompleteSessionDto): Promise<void> {
+    const named = new Set([
+      dto.signedBy,
+      ...[...dto.lines, ...(dto.besides ?? [])].flatMap(({ appliedBy }) => (appliedBy ? [appliedBy] : [])),
+    ]);
+    const list = [...named];
+    const rows = await transaction.query<{ id: string }>(
+      `SELECT id FROM person WHERE studio_id = $1 AND id IN (${list.map((_, index) => `$${index + 2}`).join(', ')})`,
+      [transaction.studioId, ...list],
+    );
+    const missing = list.find((id) => !rows.some((row) => row.id === id));
+    if (missing !== undefined) throw notFound('person', missing);
+  }
+
+  private async factsOf(
+    transaction: Transaction,
+    lines: readonly LineOnTray[],
+    besides: readonly UsedBesidesDto[],
+  ): Promise<Map<string, ContainerFact>> {
+    const facts = await this.lookUp.facts(transaction.read, transaction.studioId, {
+      containerIds: [...lines, ...besides].map((thing) => thing.containerId),
+      ended: true,
+    });
+    const byId = new Map(facts.map((fact) => [fact.containerId, fact]));
+    const missing = besides.find((use) => !byId.has(use.containerId));
+    if (missing) throw notFound('container', missing.containerId);
+    return byId;
+  }
+
+  private async mixTotals(transaction: Transaction, sessionId: string) {
+    return mixTotals(await this.mixes.additions(transaction.read, transaction.studioId, sessionId));
+  }
+
+  private settle(
+    lines: readonly LineOnTray[],
+    facts: ReadonlyMap<string, ContainerFact>,
+    dto: CompleteSessionDto,
+    mixes: ReturnType<typeof mixTotals>,
+  ): Settlement {
+    const settlement = settleTray(
+      lines.flatMap((line) => {
+        const fact = facts.get(line.containerId);
+        if (!fact) return [];
+        const { label, holds } = trayThing(fact, null, []);
+        const { id: lineId, containerId, pieces } = line;
+        return [{ lineId, containerId, label, stockForm: fact.stockForm, pieces, holds }];
+      }),
+      mixes,
+      dto.lines.map((word) => {
+        const line = lines.find(({ id }) => id === word.trayLineId);
+        const fact = line && facts.get(line.containerId);
+        return {
+          lineId: word.trayLineId,
+          outcome: word.outcome,
+          drops: word.drops ?? null,
+          microlitres: fact ? microlitresOf(word, fact) : null,
+        };
+      }),
+    );
+    const { faults } = settlement;
+    if (faults.length > 0) {
+      const undecided = faults.some((fault) => fault.code === 'decision needed');
+      throw new Problem(
+        409,
+        undecided ? 'decision-needed' : 'wrong-state',
+        `${faults.map((fault) => fault.message).join(' ')} Nothing was booked; complete the session again with these decided.`,
+        { lines: faults },
+      );
+    }
+    return settlement;
+  }
+
+  private settledUse(
+    use: Settlement['uses'][number],
+    lines: readonly LineOnTray[],
+    dto: CompleteSessionDto,
+    at: string,
+  ): UseToRecord {
+    const line = lines.find(({ id }) => id === use.lineId);
+    const word = dto.lines.find(({ trayLineId }) => trayLineId === use.lineId);
+    return {
+      containerId: use.containerId,
+      mixId: use.mixId,
+      knownBy: (line?.knownBy ?? 'picked from a list') as KnownBy,
+      pieces: use.pieces,
+      drops: use.drops,
+      microlitres: use.microlitres,
+      againstRefusal: use.againstRefusal,
+      ...timesOf(word, at),
+      occurredAt: at,
+    };
+  }
+}
+
+/** What was used without having been admitted: judged at the instant of the session, and recorded whatever the answer. */
+function besidesUse(
+  use: UsedBesidesDto,
+  facts: ReadonlyMap<string, ContainerFact>,
+  session: TraySession,
+  actor: Actor,
+  at: string,
+): UseToRecord {
+  const fact = facts.get(use.containerId);
+  if (!fact) throw notFound('container', use.containerId);
+  const thing = trayThing(fact, session.assumedOpenedLife, []);
+  const inPieces = fact.stockForm === 'pieces';
+  return {
+    containerId: use.containerId,
+    mixId: null,
+    knownBy: 'picked from a list',
+    pieces: inPieces ? (use.pieces ?? 1) : 0,
+    drops: inPieces ? null : (use.drops ?? null),
+    microlitres: inPieces ? 0 : (microlitresOf(use, fact) ?? 0),
+    againstRefusal: safetyRefusals(thing, at, actor.timeZone),
+    ...timesOf(use, at),
+    occurredAt: at,
+  };
+}
+
+function timesOf(word: CompletedLineDto | UsedBesidesDto | undefined, at: string) {
+  const instantOf = (given: string | undefined) => (given === undefined ? null : occurredAt(given, at));
+  return {
+    reason: word?.reason ?? null,
+    appliedAt: instantOf(word?.appliedAt),
+    removedAt: instantOf(word?.removedAt),
+    appliedBy: word?.appliedBy ?? null,
+  };
+}
+
+/** The volume said, or reckoned from drops; null when no amount was said. */
+function microlitresOf(word: { drops?: number; microlitres?: number }, fact: ContainerFact): number | null {
+  if (word.microlitres !== undefined) return word.microlitres;
+  if (word.drops === undefined) return null;
+  const size: DropSize | null =
+    fact.dropMicrolitres === null ? null : { dropMicrolitres: fact.dropMicrolitres, from: 'label' };
+  return dropsToMicrolitres(word.drops, size).quantityMicrolitres;
+}

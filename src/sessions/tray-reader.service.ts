@@ -1,0 +1,149 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../platform/actor.js';
+import { Clock } from '../platform/clock.js';
+import { Database } from '../platform/database/database.js';
+import { ConfigurationPools } from '../stock/configuration-pools.service.js';
+import type { Read } from '../stock/container-facts.service.js';
+import { kitLack } from './kit-lack.js';
+import type { KitItem } from './kit-list.entity.js';
+import type { KitGapView, TrayLineView, TrayView } from './tray.views.js';
+import { TrayLookUp, trayThing } from './tray-look-up.service.js';
+import { safetyRefusals } from './tray-rules.js';
+
+interface LineRow {
+  id: string;
+  containerId: string;
+  pieces: number;
+  knownBy: TrayLineView['knownBy'];
+  admittedAt: string;
+  state: TrayLineView['state'];
+  settledAs: TrayLineView['settledAs'];
+}
+
+const refusalWords: Record<string, string> = {
+  recalled: 'It was recalled after it was laid out. Do not use it.',
+  'on hold': 'It was put on hold after it was laid out. Do not use it until the hold is released.',
+  expired: 'It has expired since it was laid out.',
+  'open too long': 'Its opened life has ended since it was laid out.',
+  'practice only': 'It was set aside for practice skin.',
+};
+
+/** A tray as it lies: its lines, what has changed about them since, and what the kit lacks. */
+@Injectable()
+export class TrayReader {
+  constructor(
+    private readonly database: Database,
+    private readonly lookUp: TrayLookUp,
+    private readonly pools: ConfigurationPools,
+    private readonly clock: Clock,
+  ) {}
+
+  async show(actor: Actor, sessionId: string): Promise<TrayView> {
+    const read: Read = (sql, parameters) => this.database.read(sql, parameters);
+    const session = await this.lookUp.session(read, actor.studioId, sessionId);
+    const rows = await read<LineRow>(
+      `SELECT id, container_id AS "containerId", pieces, known_by AS "knownBy", admitted_at AS "admittedAt", state,
+         settled_as AS "settledAs"
+       FROM tray_line WHERE studio_id = $1 AND session_id = $2 ORDER BY admitted_at, id`,
+      [actor.studioId, sessionId],
+    );
+    const facts = await this.lookUp.facts(read, actor.studioId, {
+      containerIds: rows.map((row) => row.containerId),
+      ended: true,
+    });
+    const byId = new Map(facts.map((fact) => [fact.containerId, fact]));
+    const now = this.clock.now();
+    const lines = rows.flatMap((row): TrayLineView[] => {
+      const fact = byId.get(row.containerId);
+      if (!fact) return [];
+      const thing = trayThing(fact, session.assumedOpenedLife, []);
+      const { productId, lotId, containerId, label, labelCode, lotCode, stockForm, isPigment } = thing;
+      const refusals = row.state === 'on tray' ? safetyRefusals(thing, now, actor.timeZone) : [];
+      return [
+        {
+          ...{ productId, lotId, containerId, label, labelCode, lotCode, stockForm, isPigment },
+          id: row.id,
+          pieces: row.pieces,
+          knownBy: row.knownBy,
+          admittedAt: row.admittedAt,
+          state: row.state,
+          settledAs: row.settledAs,
+          refusedNow: refusals.map((code) => ({ code, message: refusalWords[code] ?? code })),
+        },
+      ];
+    });
+    const lacking =
+      session.kitItems === null ? [] : await this.lacking(read, actor.chainId, session.kitItems, lines);
+    return { sessionId, state: session.state, version: session.version, lines, lacking };
+  }
+
+  private async lacking(
+    read: Read,
+    chainId: string,
+    kitItems: readonly KitItem[],
+    lines: readonly TrayLineView[],
+  ): Promise<KitGapView[]> {
+    const pools = await this.pools.load(read, chainId);
+    const poolOfProduct = (productId: string) =>
+      pools.findIndex((pool) => pool.productIds.includes(productId));
+    const poolOfKey = (key: string) => pools.findIndex((pool) => pool.poolKeys.includes(key));
+    const names = await this.productNames(
+      read,
+      chainId,
+      kitItems.flatMap((item) => item.productId ?? []),
+    );
+    const wanted = kitItems.map((item) => ({
+      item,
+      rule:
+        item.productId !== null
+          ? {
+              kind: 'product' as const,
+              productId: item.productId,
+              label: names.get(item.productId) ?? item.productId,
+              quantityPieces: item.quantity,
+            }
+          : {
+              kind: 'configuration pool' as const,
+              poolId: String(poolOfKey(item.configuration ?? '')),
+              label: item.configuration ?? '',
+              quantityPieces: item.quantity,
+            },
+    }));
+    const { lacking } = kitLack(
+      wanted.map(({ rule }) => rule),
+      lines
+        .filter((line) => line.state !== 'taken off')
+        .map((line) => {
+          const pool = poolOfProduct(line.productId);
+          return {
+            productId: line.productId,
+            poolId: pool === -1 ? null : String(pool),
+            label: line.label,
+            // A bottle on the tray serves its line of the kit list, though no piece of it is reserved.
+            quantityPieces: Math.max(1, line.pieces),
+          };
+        }),
+    );
+    return lacking.map((gap) => ({
+      productId: gap.kind === 'product' ? gap.productId : null,
+      configuration: gap.kind === 'product' ? null : gap.label,
+      label: gap.label,
+      quantityPieces: gap.quantityPieces,
+    }));
+  }
+
+  private async productNames(
+    read: Read,
+    chainId: string,
+    productIds: string[],
+  ): Promise<Map<string, string>> {
+    if (productIds.length === 0) return new Map();
+    const rows = await read<{ id: string; maker: string; name: string; shade: string | null }>(
+      `SELECT product.id, maker.name AS maker, product.name, product.shade FROM product
+         JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
+       WHERE product.chain_id = $1 AND product.id IN (${productIds.map((_, index) => `$${index + 2}`).join(', ')})`,
+      [chainId, ...productIds],
+    );
+    return new Map(rows.map((row) => [row.id, [row.maker, row.name, row.shade ?? ''].join(' ').trim()]));
+  }
+}

@@ -1,0 +1,90 @@
+import { Body, Controller, Get, Param, Post } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { CurrentActor } from '../identity/actor.guard.js';
+import type { Actor } from '../platform/actor.js';
+import { IdPipe } from '../platform/id.pipe.js';
+import { CompleteSessionDto } from './completion.dto.js';
+import { Completion } from './completion.service.js';
+import { CompletionView } from './completion.views.js';
+import { AddToMixDto, StartMixDto } from './mixes.dto.js';
+import { Mixes } from './mixes.service.js';
+import { MixView } from './mixes.views.js';
+import { SetupTray } from './setup-tray.service.js';
+import { ScanDto, TakeOffDto } from './tray.dto.js';
+import { ScanView, TakenOffView, TrayView } from './tray.views.js';
+import { TrayReader } from './tray-reader.service.js';
+
+@ApiTags('tray')
+@Controller('v1/studios/:studioId/sessions/:sessionId')
+export class TrayController {
+  constructor(
+    private readonly tray: SetupTray,
+    private readonly reader: TrayReader,
+    private readonly mixes: Mixes,
+    private readonly completion: Completion,
+  ) {}
+
+  /** The tray: what lies on it, what changed since, and what the kit lacks. */
+  @Get('tray')
+  show(@CurrentActor() actor: Actor, @Param('sessionId', IdPipe) sessionId: string): Promise<TrayView> {
+    return this.reader.show(actor, sessionId);
+  }
+
+  /** Shows a symbol, or what was picked, to the tray and is answered admitted, warned, refused or with a question. */
+  @Post('scans')
+  scan(
+    @CurrentActor() actor: Actor,
+    @Param('sessionId', IdPipe) sessionId: string,
+    @Body() dto: ScanDto,
+  ): Promise<ScanView> {
+    return this.tray.scan(actor, sessionId, dto);
+  }
+
+  /** Takes a line off the tray again, unopened. */
+  @Post('tray/:lineId/take-off')
+  takeOff(
+    @CurrentActor() actor: Actor,
+    @Param('sessionId', IdPipe) sessionId: string,
+    @Param('lineId', IdPipe) lineId: string,
+    @Body() dto: TakeOffDto,
+  ): Promise<TakenOffView> {
+    return this.tray.takeOff(actor, sessionId, lineId, dto);
+  }
+
+  /** The mixes of the session. */
+  @Get('mixes')
+  listMixes(@CurrentActor() actor: Actor, @Param('sessionId', IdPipe) sessionId: string): Promise<MixView[]> {
+    return this.mixes.list(actor, sessionId);
+  }
+
+  /** Starts a mix: a single-use cup. */
+  @Post('mixes')
+  startMix(
+    @CurrentActor() actor: Actor,
+    @Param('sessionId', IdPipe) sessionId: string,
+    @Body() dto: StartMixDto,
+  ): Promise<MixView> {
+    return this.mixes.start(actor, sessionId, dto);
+  }
+
+  /** Adds drops or a volume of a bottle on the tray to a mix, or takes a slip back. */
+  @Post('mixes/:mixId/components')
+  addToMix(
+    @CurrentActor() actor: Actor,
+    @Param('sessionId', IdPipe) sessionId: string,
+    @Param('mixId', IdPipe) mixId: string,
+    @Body() dto: AddToMixDto,
+  ): Promise<MixView> {
+    return this.mixes.add(actor, sessionId, mixId, dto);
+  }
+
+  /** Completes the session: books what was used and wasted, and signs it off. */
+  @Post('completion')
+  complete(
+    @CurrentActor() actor: Actor,
+    @Param('sessionId', IdPipe) sessionId: string,
+    @Body() dto: CompleteSessionDto,
+  ): Promise<CompletionView> {
+    return this.completion.complete(actor, sessionId, dto);
+  }
+}
