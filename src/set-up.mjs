@@ -277,8 +277,18 @@ export async function setUp() {
   }
 }
 
+/** npm passes on what ends it politely; when it is killed outright, what it started must not stay behind. */
+export function endWithNpm() {
+  if (process.env.npm_lifecycle_event === undefined) return;
+  const npm = process.ppid;
+  setInterval(() => {
+    if (process.ppid !== npm) process.kill(process.pid, 'SIGTERM');
+  }, heartbeatMilliseconds).unref();
+}
+
 async function main() {
   const [file, ...parameters] = process.argv.slice(2);
+  endWithNpm();
   await setUp();
   if (file === undefined) return;
   const built = resolve(file);

@@ -6,7 +6,7 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { runTool, SetUpError, setUp } from '../src/set-up.mjs';
+import { endWithNpm, runTool, SetUpError, setUp } from '../src/set-up.mjs';
 
 const given = process.argv.slice(2);
 const runnerArguments = given.filter((argument) => argument !== '--soak');
@@ -74,4 +74,5 @@ async function main() {
   process.stdout.write(`\n${total.passed} passed, ${total.failed} failed${skipped}\n`);
 }
 
+endWithNpm();
 await main();
