@@ -10,7 +10,7 @@ import { type DropSize, dropsToMicrolitres } from './drops.js';
 import { Mix, MixComponent } from './mix.entity.js';
 import { type MixAddition, mixTotals } from './mix-totals.js';
 import type { AddToMixDto, StartMixDto } from './mixes.dto.js';
-import type { MixView } from './mixes.views.js';
+import type { CupView } from './mixes.views.js';
 import { requireSetup } from './setup-tray.service.js';
 import { TrayLookUp } from './tray-look-up.service.js';
 
@@ -24,7 +24,7 @@ export class Mixes {
     private readonly containerFacts: ContainerFacts,
   ) {}
 
-  async start(actor: Actor, sessionId: string, dto: StartMixDto): Promise<MixView> {
+  async start(actor: Actor, sessionId: string, dto: StartMixDto): Promise<CupView> {
     return this.transactions.write(
       actor,
       {
@@ -50,7 +50,7 @@ export class Mixes {
     );
   }
 
-  async add(actor: Actor, sessionId: string, mixId: string, dto: AddToMixDto): Promise<MixView> {
+  async add(actor: Actor, sessionId: string, mixId: string, dto: AddToMixDto): Promise<CupView> {
     return this.transactions.write(
       actor,
       {
@@ -107,14 +107,14 @@ export class Mixes {
     );
   }
 
-  async list(actor: Actor, sessionId: string): Promise<MixView[]> {
+  async list(actor: Actor, sessionId: string): Promise<CupView[]> {
     const read: Read = (sql, parameters) => this.database.read(sql, parameters);
     await this.lookUp.session(read, actor.studioId, sessionId);
     return this.views(read, actor.studioId, sessionId);
   }
 
   /** The mixes of a session with their totals, in the order in which they were started. */
-  async views(read: Read, studioId: string, sessionId: string, mixId?: string): Promise<MixView[]> {
+  async views(read: Read, studioId: string, sessionId: string, mixId?: string): Promise<CupView[]> {
     const mixes = await read<{ id: string; label: string }>(
       'SELECT id, label FROM mix WHERE studio_id = $1 AND session_id = $2 ORDER BY recorded_at, id',
       [studioId, sessionId],

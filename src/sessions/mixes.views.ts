@@ -1,4 +1,4 @@
-export class MixComponentView {
+export class CupComponentView {
   containerId: string;
   lotId: string;
   productId: string;
@@ -11,11 +11,11 @@ export class MixComponentView {
   isThinner: boolean;
 }
 
-export class MixView {
+export class CupView {
   id: string;
   sessionId: string;
   label: string;
-  components: MixComponentView[];
+  components: CupComponentView[];
   /** An estimate. */
   microlitres: number;
 }

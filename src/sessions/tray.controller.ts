@@ -8,7 +8,7 @@ import { Completion } from './completion.service.js';
 import { CompletionView } from './completion.views.js';
 import { AddToMixDto, StartMixDto } from './mixes.dto.js';
 import { Mixes } from './mixes.service.js';
-import { MixView } from './mixes.views.js';
+import { CupView } from './mixes.views.js';
 import { SetupTray } from './setup-tray.service.js';
 import { ScanDto, TakeOffDto } from './tray.dto.js';
 import { ScanView, TakenOffView, TrayView } from './tray.views.js';
@@ -53,7 +53,7 @@ export class TrayController {
 
   /** The mixes of the session. */
   @Get('mixes')
-  listMixes(@CurrentActor() actor: Actor, @Param('sessionId', IdPipe) sessionId: string): Promise<MixView[]> {
+  listMixes(@CurrentActor() actor: Actor, @Param('sessionId', IdPipe) sessionId: string): Promise<CupView[]> {
     return this.mixes.list(actor, sessionId);
   }
 
@@ -63,7 +63,7 @@ export class TrayController {
     @CurrentActor() actor: Actor,
     @Param('sessionId', IdPipe) sessionId: string,
     @Body() dto: StartMixDto,
-  ): Promise<MixView> {
+  ): Promise<CupView> {
     return this.mixes.start(actor, sessionId, dto);
   }
 
@@ -74,7 +74,7 @@ export class TrayController {
     @Param('sessionId', IdPipe) sessionId: string,
     @Param('mixId', IdPipe) mixId: string,
     @Body() dto: AddToMixDto,
-  ): Promise<MixView> {
+  ): Promise<CupView> {
     return this.mixes.add(actor, sessionId, mixId, dto);
   }
 
