@@ -61,7 +61,7 @@ export class SessionRecord {
       healedResult: healed === null ? null : (JSON.parse(healed) as HealedResultView),
       tray: await this.things.trayOf(studioId, sessionId),
       mixes: (await this.things.mixesOf(studioId, [sessionId])).get(sessionId) ?? [],
-      uses: (await this.things.usesOf(studioId, [sessionId])).get(sessionId) ?? [],
+      uses: (await this.things.usesOf(studioId, [sessionId], known.sealer)).get(sessionId) ?? [],
     };
   }
 

@@ -6,7 +6,8 @@ export class PrintedCodeView {
 }
 
 export class UseReversalView {
-  reason: string;
+  /** Null after erasure. */
+  reason: string | null;
   recordedAt: string;
   personId: string | null;
 }

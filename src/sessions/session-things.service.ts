@@ -1,11 +1,14 @@
 import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
+import type { FieldSealer } from '../platform/encryption/data-keys.service.js';
+import { useReasonPlace, useReversalReasonPlace } from './sealed-places.js';
 import type { MixPartView, MixView, TrayLineView, UseView } from './session-record.views.js';
 
-interface UseRow extends Omit<UseView, 'codes' | 'againstRefusal' | 'reversal'> {
+interface UseRow extends Omit<UseView, 'codes' | 'againstRefusal' | 'reason' | 'reversal'> {
   sessionId: string;
   codes: string;
   againstRefusal: string | null;
+  reasonSealed: string | null;
   reversedBecause: string | null;
   reversedAt: string | null;
   reversedBy: string | null;
@@ -75,8 +78,15 @@ export class SessionThings {
     return mixes;
   }
 
-  /** Uses by session id, reversed ones too. */
-  async usesOf(studioId: string, sessionIds: readonly string[]): Promise<Map<string, UseView[]>> {
+  /**
+   * Uses of one client's sessions by session id, reversed ones too.
+   * @param sealer the client's; undefined after erasure, when reasons are no longer known
+   */
+  async usesOf(
+    studioId: string,
+    sessionIds: readonly string[],
+    sealer: FieldSealer | undefined,
+  ): Promise<Map<string, UseView[]>> {
     const uses = new Map<string, UseView[]>();
     if (sessionIds.length === 0) return uses;
     const rows = await this.database.read<UseRow>(
@@ -86,11 +96,11 @@ export class SessionThings {
          session_use.product_name AS "productName", session_use.shade, session_use.lot_code AS "lotCode",
          session_use.codes, session_use.use_by AS "useBy", session_use.known_by AS "knownBy",
          session_use.pieces, session_use.drops, session_use.microlitres,
-         session_use.against_refusal AS "againstRefusal", session_use.reason,
+         session_use.against_refusal AS "againstRefusal", session_use.reason_sealed AS "reasonSealed",
          session_use.applied_at AS "appliedAt", session_use.removed_at AS "removedAt",
          session_use.applied_by AS "appliedBy", session_use.occurred_at AS "occurredAt",
          session_use.recorded_at AS "recordedAt", session_use.person_id AS "personId",
-         session_use_reversal.reason AS "reversedBecause", session_use_reversal.recorded_at AS "reversedAt",
+         session_use_reversal.reason_sealed AS "reversedBecause", session_use_reversal.recorded_at AS "reversedAt",
          session_use_reversal.person_id AS "reversedBy"
        FROM session_use
          JOIN lot ON lot.studio_id = session_use.studio_id AND lot.id = session_use.lot_id
@@ -102,17 +112,22 @@ export class SessionThings {
       [studioId, ...sessionIds],
     );
     for (const row of rows) {
-      const { sessionId, reversedBecause, reversedAt, reversedBy, ...use } = row;
+      const { sessionId, reasonSealed, reversedBecause, reversedAt, reversedBy, ...use } = row;
       const ofSession = uses.get(sessionId) ?? [];
       uses.set(sessionId, ofSession);
       ofSession.push({
         ...use,
+        reason: sealer?.open(reasonSealed, useReasonPlace(use.id)) ?? null,
         codes: JSON.parse(use.codes) as UseView['codes'],
         againstRefusal: use.againstRefusal === null ? null : (JSON.parse(use.againstRefusal) as string[]),
         reversal:
-          reversedBecause === null || reversedAt === null
+          reversedAt === null
             ? null
-            : { reason: reversedBecause, recordedAt: reversedAt, personId: reversedBy },
+            : {
+                reason: sealer?.open(reversedBecause, useReversalReasonPlace(use.id)) ?? null,
+                recordedAt: reversedAt,
+                personId: reversedBy,
+              },
       });
     }
     return uses;
