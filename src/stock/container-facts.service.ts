@@ -96,10 +96,11 @@ const tables = `container
   JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id`;
 
 function condition(choice: ContainerChoice): { where: string; values: readonly string[] } {
-  const list = (column: string, values: readonly string[]) => ({
-    where: `container.studio_id = $1 AND ${column} IN (${values.map((_, index) => `$${index + 2}`).join(', ')})`,
-    values,
-  });
+  const list = (column: string, given: readonly string[]) => {
+    const values = [...new Set(given)];
+    const placeholders = values.map((_, index) => `$${index + 2}`).join(', ');
+    return { where: `container.studio_id = $1 AND ${column} IN (${placeholders})`, values };
+  };
   if ('containerIds' in choice) return list('container.id', choice.containerIds);
   if ('lotIds' in choice) return list('container.lot_id', choice.lotIds);
   if ('productIds' in choice) return list('lot.product_id', choice.productIds);
@@ -114,7 +115,7 @@ export class ContainerFacts {
     const { where, values } = condition(choice);
     if (values.length === 0 && !('all' in choice)) return [];
     const present = choice.ended ? '' : ` AND container.state NOT IN ('finished', 'discarded')`;
-    const parameters = [studioId, ...new Set(values)];
+    const parameters = [studioId, ...values];
     const rows = await read<ContainerRow>(
       `SELECT ${columns} FROM ${tables} WHERE ${where}${present} ORDER BY container.id`,
       parameters,

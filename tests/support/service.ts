@@ -165,6 +165,7 @@ export async function startService(
     }, startDeadlineMilliseconds);
     const listen = (chunk: Buffer) => {
       log.push(chunk.toString('utf8'));
+      if (process.env.SHOW_SERVICE_LOG) process.stderr.write(chunk);
       const ready = /Lotward is ready on (\S+)/.exec(log.join(''));
       if (ready?.[1]) {
         clearTimeout(timer);

@@ -131,7 +131,11 @@ export async function query<Row>(
   if (engine === 'sqlite') {
     const statement = positional(sql);
     text = statement.text;
-    values = statement.order.map((index) => parameters[index] ?? null);
+    values = statement.order.map((index) => {
+      const value = parameters[index];
+      if (value === undefined) throw new RangeError(`Parameter $${index + 1} of a statement is missing.`);
+      return value;
+    });
   }
   const runner: QueryRunner = manager.queryRunner ?? manager.dataSource.createQueryRunner();
   try {

@@ -3,7 +3,7 @@ import { Injectable } from '@nestjs/common';
 import { QueryFailedError } from 'typeorm';
 import type { Actor } from '../actor.js';
 import { appendAuditEntry } from '../audit/audit-log.js';
-import { canonicalJson, keyedDigestOf } from '../canonical-json.js';
+import { keyedDigestOf } from '../canonical-json.js';
 import { Clock } from '../clock.js';
 import { StudioKeys } from '../encryption/studio-keys.service.js';
 import { Problem } from '../problem.js';
@@ -66,7 +66,7 @@ export class Transactions {
           if (request.id !== null) {
             await transaction.query(
               'UPDATE accepted_request SET answer = $1 WHERE studio_id = $2 AND id = $3',
-              [canonicalJson(answer ?? null), actor.studioId, request.id],
+              [JSON.stringify(answer ?? null), actor.studioId, request.id],
             );
           }
           await appendAuditEntry(transaction, request);

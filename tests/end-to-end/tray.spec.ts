@@ -1,0 +1,366 @@
+import { v7 as uuidv7 } from 'uuid';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { CompletionView } from '../../src/sessions/completion.views.js';
+import type { CupView } from '../../src/sessions/mixes.views.js';
+import type { ScanView, TrayView } from '../../src/sessions/tray.views.js';
+import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
+import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+
+const today = new Date().toISOString().slice(0, 10);
+const daysAgo = (days: number) => new Date(Date.now() - days * 86_400_000).toISOString();
+
+describe.each(engines)('the setup tray on %s', (engine) => {
+  let service: RunningService;
+  let studio: SampleStudio;
+
+  beforeAll(async () => {
+    service = await startService(engine);
+    studio = await makeSampleStudio(service);
+  });
+  afterAll(() => service.dispose());
+
+  const scan = (sessionId: string, body: object) =>
+    service.made<ScanView>(`/sessions/${sessionId}/scans`, body);
+  /** Admitted, though perhaps with a warning: other tests leave earlier-expiring stock behind. */
+  const admitted = (answer: ScanView) => answer.verdict === 'admitted' || answer.verdict === 'warned';
+  const codes = (answer: ScanView) => answer.reasons.map((reason) => reason.code);
+  const alerts = async () =>
+    (await service.seen<{ alerts: { kind: string; subjectId: string }[] }>('/alerts?limit=200')).alerts;
+
+  it('admits a bottle by its own label and offers to open it', async () => {
+    const { containers } = await receive(service, studio, { productId: studio.umberId, code: 'U1' });
+    const session = await walkIn(service, studio);
+    const answer = await scan(session, { symbol: containers[0]?.labelCode });
+    expect(answer).toMatchObject({ verdict: 'admitted', knownBy: 'own label', offers: ['open'] });
+    expect(answer.thing).toMatchObject({ lotCode: 'U1', label: 'Halden Colour Works Umber Warm 02' });
+    await service.made(`/containers/${containers[0]?.id}/open`, {});
+    const again = await scan(session, { symbol: containers[0]?.labelCode });
+    expect(again).toMatchObject({ verdict: 'admitted', trayLineId: null, offers: [] });
+    const tray = await service.seen<TrayView>(`/sessions/${session}/tray`);
+    expect(tray.lines).toHaveLength(1);
+  });
+
+  it("admits a cartridge by its maker's symbol, and asks before a second piece of the same symbol", async () => {
+    await receive(service, studio, {
+      productId: studio.linerId,
+      code: 'N-1',
+      useBy: '2030-06-30',
+      quantity: 5,
+    });
+    const session = await walkIn(service, studio);
+    const symbol = `]d201${studio.linerGtin}1730063010N-1`;
+    const first = await scan(session, { symbol });
+    expect(first).toMatchObject({ verdict: 'admitted', knownBy: "maker's symbol" });
+    const asked = await scan(session, { symbol });
+    expect([asked.verdict, ...codes(asked)]).toEqual(['question', 'another one?']);
+    const second = await scan(session, { symbol, another: true });
+    expect(second.verdict).toBe('admitted');
+    const tray = await service.seen<TrayView>(`/sessions/${session}/tray`);
+    expect(tray.lines.map((line) => line.pieces)).toEqual([1, 1]);
+  });
+
+  it('gives a repeated scan id its first answer and puts one piece on the tray', async () => {
+    await receive(service, studio, { productId: studio.linerId, code: 'N-2', quantity: 5 });
+    const session = await walkIn(service, studio);
+    const id = uuidv7();
+    const symbol = `]d201${studio.linerGtin}10N-2`;
+    const answers = await Promise.all([1, 2, 3].map(() => scan(session, { id, symbol })));
+    expect(new Set(answers.map((answer) => JSON.stringify(answer))).size).toBe(1);
+    expect((await service.seen<TrayView>(`/sessions/${session}/tray`)).lines).toHaveLength(1);
+    const other = await service.post<ProblemBody>(`/sessions/${session}/scans`, {
+      id,
+      symbol,
+      another: true,
+    });
+    expect([other.status, other.body.code]).toEqual([409, 'request-id-reused']);
+  });
+
+  it('uses a serial once only, on any tray', async () => {
+    await receive(service, studio, { productId: studio.linerId, code: 'N-3', quantity: 5 });
+    const symbol = `]d201${studio.linerGtin}10N-3\u001d21S1`;
+    const first = await walkIn(service, studio);
+    expect(admitted(await scan(first, { symbol }))).toBe(true);
+    expect(codes(await scan(await walkIn(service, studio), { symbol }))).toEqual(['already used']);
+    expect(admitted(await scan(first, { symbol: symbol.replace('S1', 'S2') }))).toBe(true);
+  });
+
+  it('refuses an expired bottle, one open too long, and a lot on hold, and records each refusal', async () => {
+    const expired = await receive(service, studio, {
+      productId: studio.umberId,
+      code: 'U-old',
+      useBy: '2020-01',
+    });
+    for (const hold of expired.holds) {
+      await service.made(`/holds/${hold.id}/release`, { reason: 'looked at; kept for the test' });
+    }
+    const openTooLong = await receive(service, studio, {
+      productId: studio.umberId,
+      code: 'U-open',
+      openedAt: daysAgo(400),
+    });
+    const held = await receive(service, studio, { productId: studio.umberId, code: 'U-held' });
+    await service.made('/holds', { kind: 'quarantine', reason: 'doubt', lotId: held.lot.id });
+    const session = await walkIn(service, studio);
+    const refusals = [];
+    for (const line of [expired, openTooLong, held]) {
+      refusals.push(await scan(session, { symbol: line.containers[0]?.labelCode }));
+    }
+    expect(refusals.map((answer) => [answer.verdict, codes(answer)[0]])).toEqual([
+      ['refused', 'expired'],
+      ['refused', 'open too long'],
+      ['refused', 'on hold'],
+    ]);
+    expect(refusals[0]?.reasons[0]?.message).toContain('2020-01-31');
+    expect(refusals[0]?.instead).not.toBeNull();
+    expect((await service.seen<TrayView>(`/sessions/${session}/tray`)).lines).toEqual([]);
+  });
+
+  it('gives the last cartridge to one of two artists who take it at once, and tells the other', async () => {
+    await receive(service, studio, { productId: studio.linerId, code: 'N-last', quantity: 1 });
+    const sessions = await Promise.all([walkIn(service, studio), walkIn(service, studio)]);
+    const symbol = `]d201${studio.linerGtin}10N-last`;
+    const answers = await Promise.all(sessions.map((session) => scan(session, { symbol })));
+    expect(answers.filter(admitted)).toHaveLength(1);
+    const told = answers.filter((answer) => !admitted(answer));
+    expect(told.map((answer) => [answer.verdict, ...codes(answer)])).toEqual([['refused', 'none left']]);
+  });
+
+  it('lists the lots to pick from when a symbol names only the product', async () => {
+    const session = await walkIn(service, studio);
+    const asked = await scan(session, { symbol: studio.linerGtin.slice(1), symbologyIdentifier: ']E0' });
+    expect([asked.verdict, ...codes(asked)]).toEqual(['question', 'which lot?']);
+    expect(asked.choices.length).toBeGreaterThan(1);
+    const lotId = asked.choices[0]?.lotId;
+    const picked = await scan(session, {
+      symbol: studio.linerGtin.slice(1),
+      symbologyIdentifier: ']E0',
+      lotId,
+    });
+    expect(picked).toMatchObject({ knownBy: 'picked from a list', thing: { lotId } });
+  });
+
+  it('counts a product of which nothing is left as unmet demand', async () => {
+    const session = await walkIn(service, studio);
+    const answer = await scan(session, { productId: studio.thinnerId });
+    expect([answer.verdict, ...codes(answer)]).toEqual(['refused', 'none left']);
+  });
+
+  it('asks which bottle is meant when several of the lot are open', async () => {
+    const line = await receive(service, studio, {
+      productId: studio.umberId,
+      code: 'U-two',
+      quantity: 2,
+      openedAt: daysAgo(3),
+    });
+    const session = await walkIn(service, studio);
+    const asked = await scan(session, { symbol: 'U-two' });
+    expect([asked.verdict, ...codes(asked), asked.knownBy]).toEqual([
+      'question',
+      'which container?',
+      'typed',
+    ]);
+    const chosen = line.containers[1]?.id;
+    const answer = await scan(session, { symbol: 'U-two', containerId: chosen });
+    expect(answer).toMatchObject({ knownBy: 'typed', thing: { containerId: chosen } });
+  });
+
+  it.each([
+    ['a wrong check digit', { symbol: `]d201${'09506000134353'}10N-1` }, 400, 'unusable-symbol'],
+    ['a symbol nobody knows', { symbol: ']d20109506000134376' + '10ZZ' }, 422, 'unknown-symbol'],
+    ['a lot never received', { symbol: ']d20109506000134352' + '10NEVER' }, 422, 'unknown-symbol'],
+    ['nothing at all', {}, 400, 'invalid-fields'],
+    ['an unknown field', { symbol: 'U1', colour: 'red' }, 400, 'invalid-fields'],
+    ['a container of nobody', { containerId: '01936f3a-5b7c-7d2e-8f10-2a3b4c5d6e70' }, 404, 'not-found'],
+  ])('answers %s with a problem and records nothing', async (_, body, status, code) => {
+    const session = await walkIn(service, studio);
+    const answer = await service.post<ProblemBody>(`/sessions/${session}/scans`, body);
+    expect([answer.status, answer.body.code]).toEqual([status, code]);
+    expect(answer.body.detail.length).toBeGreaterThan(20);
+    expect((await service.seen<TrayView>(`/sessions/${session}/tray`)).lines).toEqual([]);
+  });
+
+  it('keeps a mix drop by drop, takes slips back, and never more than was added', async () => {
+    const umber = await receive(service, studio, {
+      productId: studio.umberId,
+      code: 'U-mix',
+      openedAt: daysAgo(2),
+    });
+    const containerId = umber.containers[0]?.id;
+    const session = await walkIn(service, studio);
+    const unscanned = await service.post<ProblemBody>(`/sessions/${session}/mixes`, { label: 'base' });
+    const mixId = (unscanned.body as unknown as CupView).id;
+    const refused = await service.post<ProblemBody>(`/sessions/${session}/mixes/${mixId}/components`, {
+      containerId,
+      drops: 3,
+    });
+    expect([refused.status, refused.body.code]).toEqual([409, 'wrong-state']);
+    await scan(session, { symbol: umber.containers[0]?.labelCode });
+    const add = (drops: number) =>
+      service.post<CupView & ProblemBody>(`/sessions/${session}/mixes/${mixId}/components`, {
+        containerId,
+        drops,
+      });
+    await add(3);
+    const cup = (await add(-1)).body;
+    // Drop size of the product: 40 µL.
+    expect(cup.components).toEqual([
+      expect.objectContaining({ drops: 2, microlitres: 80, lotCode: 'U-mix' }),
+    ]);
+    const tooMuch = await add(-3);
+    expect([tooMuch.status, tooMuch.body.code]).toEqual([409, 'unusable-quantity']);
+  });
+
+  it('completes a session once, books every use in one transaction and signs it off', async () => {
+    const umber = await receive(service, studio, {
+      productId: studio.umberId,
+      code: 'U-use',
+      openedAt: daysAgo(2),
+    });
+    const thinner = await receive(service, studio, {
+      productId: studio.thinnerId,
+      code: 'T-use',
+      openedAt: daysAgo(2),
+    });
+    const needles = await receive(service, studio, { productId: studio.linerId, code: 'N-use', quantity: 3 });
+    const gel = await receive(service, studio, {
+      productId: studio.gelId,
+      code: 'G-use',
+      openedAt: daysAgo(2),
+    });
+    const session = await walkIn(service, studio);
+    const labels = [umber, thinner, needles, gel].map((line) => line.containers[0]?.labelCode);
+    const scans: ScanView[] = [];
+    for (const symbol of labels) scans.push(await scan(session, { symbol }));
+    const spare = await scan(session, { symbol: labels[2], another: true });
+    const mix = await service.made<CupView>(`/sessions/${session}/mixes`, { label: 'base' });
+    for (const [line, drops] of [
+      [umber, 4],
+      [thinner, 1],
+    ] as const) {
+      await service.made(`/sessions/${session}/mixes/${mix.id}/components`, {
+        containerId: line.containers[0]?.id,
+        drops,
+      });
+    }
+    const body = {
+      id: uuidv7(),
+      lines: [
+        { trayLineId: spare.trayLineId, outcome: 'opened unused' },
+        {
+          trayLineId: scans[3]?.trayLineId,
+          outcome: 'used',
+          appliedAt: daysAgo(0.02),
+          removedAt: daysAgo(0.01),
+          appliedBy: studio.ownerId,
+        },
+      ],
+      complications: 'slight redness',
+      signedBy: studio.ownerId,
+    };
+    const completed = await service.made<CompletionView>(`/sessions/${session}/completion`, body);
+    expect(completed).toMatchObject({ state: 'completed', wastedPieces: 1 });
+    expect(completed.uses.map((use) => [use.pieces, use.microlitres]).sort()).toEqual([
+      [0, 0],
+      [0, 160],
+      [0, 50],
+      [1, 0],
+    ]);
+    const repeated = await service.made<CompletionView>(`/sessions/${session}/completion`, body);
+    expect(repeated).toEqual(completed);
+    const twice = await service.post<ProblemBody>(`/sessions/${session}/completion`, {
+      ...body,
+      id: uuidv7(),
+    });
+    expect([twice.status, twice.body.code]).toEqual([409, 'wrong-state']);
+    const box = await service.seen<{ pieces: number }>(`/containers/${needles.containers[0]?.id}`);
+    expect(box.pieces).toBe(1);
+  });
+
+  it('asks about what was put on hold meanwhile, then records the use against the refusal with an alert', async () => {
+    const umber = await receive(service, studio, {
+      productId: studio.umberId,
+      code: 'U-rec',
+      openedAt: daysAgo(2),
+    });
+    const session = await walkIn(service, studio);
+    const line = await scan(session, { symbol: umber.containers[0]?.labelCode });
+    const mix = await service.made<CupView>(`/sessions/${session}/mixes`, { label: 'base' });
+    await service.made(`/sessions/${session}/mixes/${mix.id}/components`, {
+      containerId: umber.containers[0]?.id,
+      drops: 2,
+    });
+    await service.made('/holds', { kind: 'recall', reason: 'recall notice', lotId: umber.lot.id });
+    const tray = await service.seen<TrayView>(`/sessions/${session}/tray`);
+    expect(tray.lines[0]?.refusedNow.map((reason) => reason.code)).toEqual(['recalled']);
+    const end = { complications: null, signedBy: studio.ownerId };
+    const asked = await service.post<ProblemBody>(`/sessions/${session}/completion`, { ...end, lines: [] });
+    expect([asked.status, asked.body.code]).toEqual([409, 'decision-needed']);
+    const completed = await service.made<CompletionView>(`/sessions/${session}/completion`, {
+      ...end,
+      lines: [{ trayLineId: line.trayLineId, outcome: 'used', reason: 'mixed before the notice came' }],
+    });
+    expect(completed.uses[0]?.againstRefusal).toEqual(['recalled']);
+    const opened = (await alerts()).filter((alert) => alert.kind === 'use against a refusal');
+    expect(opened.map((alert) => alert.subjectId)).toContain(completed.uses[0]?.id);
+  });
+
+  it('records what was used though it was refused', async () => {
+    const expired = await receive(service, studio, {
+      productId: studio.umberId,
+      code: 'U-late',
+      useBy: '2020-01',
+    });
+    const session = await walkIn(service, studio);
+    const completed = await service.made<CompletionView>(`/sessions/${session}/completion`, {
+      lines: [],
+      besides: [{ containerId: expired.containers[0]?.id, drops: 3, reason: 'the only one at hand' }],
+      complications: null,
+      signedBy: studio.ownerId,
+    });
+    expect(completed.uses).toEqual([
+      expect.objectContaining({ microlitres: 120, againstRefusal: ['on hold', 'expired'] }),
+    ]);
+    const bottle = await service.seen<{ state: string }>(`/containers/${expired.containers[0]?.id}`);
+    expect(bottle.state).toBe('opened');
+  });
+
+  it('frees a piece that is taken off the tray again', async () => {
+    const needles = await receive(service, studio, { productId: studio.linerId, code: 'N-off', quantity: 1 });
+    const [first, second] = [await walkIn(service, studio), await walkIn(service, studio)];
+    const symbol = needles.containers[0]?.labelCode;
+    const line = await scan(first, { symbol });
+    expect((await scan(second, { symbol })).verdict).toBe('refused');
+    await service.made(`/sessions/${first}/tray/${line.trayLineId}/take-off`, {});
+    expect(admitted(await scan(second, { symbol }))).toBe(true);
+  });
+
+  it('tells what the kit lacks, and warns of what is not on the kit list', async () => {
+    const procedure = await service.made<{ id: string }>('/procedures', {
+      name: 'Hair strokes',
+      bodyPlace: 'brows',
+    });
+    await service.put(`/procedures/${procedure.id}/kit-list`, {
+      items: [{ productId: studio.linerId, quantity: 2 }],
+    });
+    const umber = await receive(service, studio, {
+      productId: studio.umberId,
+      code: 'U-kit',
+      openedAt: daysAgo(2),
+    });
+    const needles = await receive(service, studio, { productId: studio.linerId, code: 'N-kit', quantity: 2 });
+    const session = await walkIn(service, studio, { procedureId: procedure.id });
+    const bottle = await scan(session, { symbol: umber.containers[0]?.labelCode });
+    expect(codes(bottle)).toContain('not on the kit list');
+    await scan(session, { symbol: needles.containers[0]?.labelCode });
+    const tray = await service.seen<TrayView>(`/sessions/${session}/tray`);
+    expect(tray.lacking).toEqual([expect.objectContaining({ productId: studio.linerId, quantityPieces: 1 })]);
+  });
+
+  it('judges dates on the studio’s local day of the scan', async () => {
+    const line = await receive(service, studio, { productId: studio.umberId, code: 'U-today', useBy: today });
+    const session = await walkIn(service, studio);
+    const answer = await scan(session, { symbol: line.containers[0]?.labelCode });
+    expect(answer.verdict).not.toBe('refused');
+    expect(answer.thing?.lastDay).toBe(today);
+  });
+});
