@@ -1,0 +1,315 @@
+import { Injectable } from '@nestjs/common';
+import { v7 as uuidv7 } from 'uuid';
+import type { Actor } from '../platform/actor.js';
+import type { Transaction } from '../platform/database/transaction.js';
+import { Transactions } from '../platform/database/transactions.js';
+import { occurredAt } from '../platform/occurred-at.js';
+import { invalidField, notFound, Problem } from '../platform/problem.js';
+import { Blend, BlendParent } from './blend.entity.js';
+import { admitToBlend, blendUseBy } from './blend-admission.js';
+import type { MakeBlendDto } from './blends.dto.js';
+import type { BlendView } from './blends.views.js';
+import { Container } from './container.entity.js';
+import { type ContainerFact, ContainerFacts } from './container-facts.service.js';
+import { assumedOpenedLife } from './container-views.service.js';
+import { LabelCodes } from './label-codes.service.js';
+import { Ledger } from './ledger.service.js';
+import { localDay } from './local-day.js';
+import { Lot } from './lot.entity.js';
+import { LotCode } from './lot-code.entity.js';
+import { StandingPlaces } from './standing-places.service.js';
+import { StockConditions } from './stock-conditions.service.js';
+import { containerLife } from './stock-on-hand.js';
+import { readUseBy } from './use-by.js';
+
+/** A drop where nothing is known of the product: about 20 a millilitre [C]; dropper tips give 20 to 70 µL [S]. */
+const assumedDropMicrolitres = 50;
+
+interface Pour {
+  parent: ContainerFact;
+  movementId: string;
+  microlitres: number;
+}
+
+/**
+ * Pours pigments together into a kept container. Guarantees: the volumes leave the parents and arrive in the blend in one
+ * transaction; the blend's lot names every parent lot, so that a hold and a recall reach it at any depth.
+ */
+@Injectable()
+export class Blending {
+  constructor(
+    private readonly transactions: Transactions,
+    private readonly containerFacts: ContainerFacts,
+    private readonly labelCodes: LabelCodes,
+    private readonly ledger: Ledger,
+    private readonly places: StandingPlaces,
+    private readonly conditions: StockConditions,
+  ) {}
+
+  /**
+   * @throws Problem wrong-state while the studio has house blends off, or naming every parent that may not go in;
+   * unusable-date when the use-by is later than the parents allow
+   */
+  make(actor: Actor, dto: MakeBlendDto): Promise<BlendView> {
+    return this.transactions.write(
+      actor,
+      { id: dto.id, action: 'stock.blend', subject: { kind: 'blend', id: dto.id }, content: dto },
+      async (transaction) => {
+        await refuseUnlessAllowed(transaction);
+        await this.checkProduct(transaction, dto.productId);
+        await this.places.checkPlace(transaction, dto.placeId);
+        if (dto.ownerId !== undefined) await this.places.checkOwner(transaction, dto.ownerId);
+        const at = occurredAt(dto.occurredAt, transaction.recordedAt);
+        const parents = await this.lockedParents(transaction, dto);
+        const pours = dto.parents.map((given, index): Pour => {
+          const parent = parents.get(given.containerId);
+          if (!parent) throw notFound('container', given.containerId);
+          return { parent, movementId: uuidv7(), microlitres: volumeOf(given, parent, index) };
+        });
+        const useBy = await this.admit(transaction, dto, pours, at);
+        const view = await this.write(transaction, dto, pours, at, useBy);
+        await this.conditions.reevaluate(transaction, [
+          ...new Set([dto.productId, ...pours.map(({ parent }) => parent.productId)]),
+        ]);
+        return view;
+      },
+    );
+  }
+
+  private async lockedParents(
+    transaction: Transaction,
+    dto: MakeBlendDto,
+  ): Promise<Map<string, ContainerFact>> {
+    const containerIds = dto.parents.map(({ containerId }) => containerId);
+    if (new Set(containerIds).size < containerIds.length) {
+      throw invalidField('parents', 'A bottle is named twice. Name each once, with all that went in of it.');
+    }
+    const load = () =>
+      this.containerFacts.load(
+        (sql, parameters) => transaction.query(sql, parameters),
+        transaction.studioId,
+        { containerIds, ended: true },
+      );
+    await transaction.lock(
+      'lot',
+      (await load()).map(({ lotId }) => lotId),
+    );
+    await transaction.lock('container', containerIds);
+    return new Map((await load()).map((fact) => [fact.containerId, fact]));
+  }
+
+  /** @returns the use-by of the blend */
+  private async admit(
+    transaction: Transaction,
+    dto: MakeBlendDto,
+    pours: readonly Pour[],
+    at: string,
+  ): Promise<string | null> {
+    const { timeZone } = transaction.actor;
+    const assumed = await assumedOpenedLife(
+      (sql, parameters) => transaction.query(sql, parameters),
+      transaction.studioId,
+    );
+    const admission = admitToBlend(
+      pours.map(({ parent }) => ({
+        ...containerLife(parent, assumed),
+        containerId: parent.containerId,
+        label: labelOf(parent),
+        isPigment: parent.kind === 'pigment' && parent.form === 'bottle',
+        state: parent.state,
+        holdKinds: parent.holds.map(({ kind }) => kind),
+      })),
+      at,
+      timeZone,
+    );
+    if (!admission.admitted) {
+      const messages = admission.refusals.map(({ message }) => message).join(' ');
+      throw new Problem(409, 'wrong-state', messages, { refusals: admission.refusals });
+    }
+    let chosen: string | null = null;
+    if (dto.useBy !== undefined) {
+      const reading = readUseBy(dto.useBy);
+      if ('error' in reading) throw new Problem(400, 'unusable-date', reading.error.message);
+      chosen = reading.lastDay;
+    }
+    const decision = blendUseBy(chosen, admission.latestUseBy, localDay(at, timeZone));
+    if ('message' in decision) throw new Problem(400, 'unusable-date', decision.message);
+    return decision.useBy;
+  }
+
+  private async write(
+    transaction: Transaction,
+    dto: MakeBlendDto,
+    pours: readonly Pour[],
+    at: string,
+    useBy: string | null,
+  ): Promise<BlendView> {
+    const { studioId, recordedAt, actor } = transaction;
+    const { personId, via, chainId, timeZone } = actor;
+    const lotId = uuidv7();
+    const containerId = uuidv7();
+    const [labelCode = ''] = await this.labelCodes.make(transaction, 1);
+    const code = dto.code ?? `B${localDay(at, timeZone).replaceAll('-', '')}-${labelCode.slice(0, 4)}`;
+    const microlitres = pours.reduce((sum, pour) => sum + pour.microlitres, 0);
+    await this.refuseKnownCode(transaction, dto.productId, code);
+    await transaction.insert(Lot, {
+      studioId,
+      id: lotId,
+      chainId,
+      productId: dto.productId,
+      code,
+      codeState: 'printed',
+      useBy,
+      useByPrecision: useBy === null ? 'none printed' : 'day',
+      manufacturedOn: localDay(at, timeZone),
+      origin: 'blend',
+      version: 1,
+      createdAt: recordedAt,
+    });
+    await transaction.insert(LotCode, {
+      studioId,
+      id: uuidv7(),
+      lotId,
+      kind: 'lot',
+      code,
+      recordedAt,
+      supersededAt: null,
+    });
+    await transaction.insert(Container, {
+      studioId,
+      id: containerId,
+      lotId,
+      form: 'bottle',
+      labelCode,
+      placeId: dto.placeId,
+      ownerId: dto.ownerId ?? null,
+      // What was poured has met the air: its opened life runs from the day of blending.
+      state: 'opened',
+      openedAt: at,
+      openedBy: personId,
+      receivedAt: at,
+      endedAt: null,
+      version: 1,
+    });
+    await this.ledger.bookWhatHappened(
+      transaction,
+      pours.map(({ parent, movementId, microlitres }) => ({
+        id: movementId,
+        lotId: parent.lotId,
+        containerId: parent.containerId,
+        kind: 'blended' as const,
+        pieces: 0,
+        microlitres,
+        occurredAt: at,
+      })),
+    );
+    await this.ledger.book(transaction, [
+      { lotId, containerId, kind: 'produced', pieces: 1, microlitres, occurredAt: at },
+    ]);
+    await transaction.insert(Blend, {
+      studioId,
+      id: dto.id,
+      lotId,
+      containerId,
+      microlitres,
+      occurredAt: at,
+      recordedAt,
+      personId,
+      via,
+    });
+    await transaction.insert(
+      BlendParent,
+      pours.map(
+        (pour): BlendParent => ({
+          studioId,
+          id: uuidv7(),
+          blendId: dto.id,
+          lotId,
+          parentLotId: pour.parent.lotId,
+          parentContainerId: pour.parent.containerId,
+          movementId: pour.movementId,
+          microlitres: pour.microlitres,
+          recordedAt,
+        }),
+      ),
+    );
+    return {
+      id: dto.id,
+      productId: dto.productId,
+      lotId,
+      containerId,
+      code,
+      labelCode,
+      useBy,
+      microlitres,
+      occurredAt: at,
+      parents: pours.map((pour) => ({
+        containerId: pour.parent.containerId,
+        lotId: pour.parent.lotId,
+        microlitres: pour.microlitres,
+      })),
+    };
+  }
+
+  private async checkProduct(transaction: Transaction, productId: string): Promise<void> {
+    const [product] = await transaction.query<{
+      kind: string;
+      stock_form: string;
+      archived_at: string | null;
+    }>('SELECT kind, stock_form, archived_at FROM product WHERE chain_id = $1 AND id = $2', [
+      transaction.actor.chainId,
+      productId,
+    ]);
+    if (!product) throw notFound('product', productId);
+    if (product.kind !== 'pigment' || product.stock_form !== 'container' || product.archived_at !== null) {
+      throw invalidField(
+        'productId',
+        'A blend is kept as a pigment product in bottles that is still in use. Add one for it to the catalogue, or choose another.',
+      );
+    }
+  }
+
+  private async refuseKnownCode(transaction: Transaction, productId: string, code: string): Promise<void> {
+    const [known] = await transaction.query<{ id: string }>(
+      'SELECT id FROM lot WHERE studio_id = $1 AND product_id = $2 AND code = $3',
+      [transaction.studioId, productId, code],
+    );
+    if (known) {
+      throw new Problem(
+        409,
+        'already-exists',
+        `A lot ${code} of this product exists already. Each blend is a lot of its own: choose another code, or leave it out.`,
+        { existing: { kind: 'lot', id: known.id } },
+      );
+    }
+  }
+}
+
+async function refuseUnlessAllowed(transaction: Transaction): Promise<void> {
+  const [studio] = await transaction.query<{ house_blends: string }>(
+    'SELECT house_blends FROM studio WHERE id = $1',
+    [transaction.studioId],
+  );
+  if (studio?.house_blends === 'allowed') return;
+  throw new Problem(
+    409,
+    'wrong-state',
+    'House blends are off in this studio, since some places forbid them. If local rules allow them, an owner turns them on in the settings of the studio.',
+  );
+}
+
+function volumeOf(
+  given: { microlitres?: number; drops?: number },
+  parent: ContainerFact,
+  index: number,
+): number {
+  if ((given.microlitres === undefined) === (given.drops === undefined)) {
+    throw invalidField(`parents.${index}.microlitres`, 'Give the volume either in microlitres or in drops.');
+  }
+  return given.microlitres ?? (given.drops ?? 0) * (parent.dropMicrolitres ?? assumedDropMicrolitres);
+}
+
+function labelOf({ makerName, productName, shade, code }: ContainerFact): string {
+  const name = [makerName, productName, shade].filter((part) => part !== null).join(' ');
+  return `${name}, ${code === null ? 'no lot code' : `lot ${code}`},`;
+}

@@ -1,0 +1,51 @@
+import { Type } from 'class-transformer';
+import {
+  ArrayMaxSize,
+  ArrayMinSize,
+  IsArray,
+  IsInt,
+  IsString,
+  Max,
+  Min,
+  ValidateNested,
+} from 'class-validator';
+import { MayBeLeftOut } from '../platform/may-be-left-out.js';
+import { NamedId } from '../platform/named-id.js';
+import { PlainText } from '../platform/plain-text.js';
+import { EventDto, PageDto } from '../platform/request.dto.js';
+
+const maximumParents = 20;
+const maximumMicrolitres = 1_000_000;
+const maximumDrops = 10_000;
+
+export class BlendParentDto {
+  @NamedId() containerId: string;
+  /** How much went in, or else in drops. */
+  @MayBeLeftOut()
+  @IsInt()
+  @Min(1)
+  @Max(maximumMicrolitres)
+  microlitres?: number;
+  /** Turned into microlitres by the drop size of the product. */
+  @MayBeLeftOut() @IsInt() @Min(1) @Max(maximumDrops) drops?: number;
+}
+
+export class MakeBlendDto extends EventDto {
+  /** The pigment product that the blend is kept as. */
+  @NamedId() productId: string;
+  @IsArray()
+  @ArrayMinSize(2)
+  @ArrayMaxSize(maximumParents)
+  @ValidateNested({ each: true })
+  @Type(() => BlendParentDto)
+  parents: BlendParentDto[];
+  @NamedId() placeId: string;
+  /** The artist whose it is; left out: the studio's. */
+  @MayBeLeftOut() @NamedId() ownerId?: string;
+  /** Left out: one is made. */
+  @MayBeLeftOut() @PlainText(40) code?: string;
+  /** Last day of use, YYYY-MM-DD; left out: as long as the first of the parents lasts. */
+  @MayBeLeftOut() @IsString() useBy?: string;
+}
+
+export class BlendPageDto extends PageDto {}

@@ -1,0 +1,120 @@
+import { Injectable } from '@nestjs/common';
+import { checkLabelCode } from '../catalogue/own-label.js';
+import type { Actor } from '../platform/actor.js';
+import { Clock } from '../platform/clock.js';
+import { Database, type SqlValue } from '../platform/database/database.js';
+import { notFound, Problem } from '../platform/problem.js';
+import { maximumPageSize } from '../platform/request.dto.js';
+import { type ContainerFact, ContainerFacts, type Read } from './container-facts.service.js';
+import type { ContainerPageDto } from './container-list.dto.js';
+import type { ContainerPageView, ContainerPickView, ContainerView } from './container-list.views.js';
+import { assumedOpenedLife, ContainerViews, containerView } from './container-views.service.js';
+import { type ContainerCandidate, orderFirstExpired } from './first-expired.js';
+import { localDay } from './local-day.js';
+import { containerLife } from './stock-on-hand.js';
+
+const maximumPicks = 100;
+
+/** Finds containers: by place, lot or product, by the code on their label, and in the order in which to take them. */
+@Injectable()
+export class ContainerList {
+  private readonly read: Read;
+
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly containerFacts: ContainerFacts,
+    private readonly views: ContainerViews,
+  ) {
+    this.read = (sql, parameters) => database.read(sql, parameters);
+  }
+
+  async page(actor: Actor, query: ContainerPageDto): Promise<ContainerPageView> {
+    const { limit = maximumPageSize, after, placeId, lotId, productId, state } = query;
+    const parameters: SqlValue[] = [actor.studioId];
+    const conditions = ['container.studio_id = $1'];
+    const equals = (column: string, value: string | undefined) => {
+      if (value !== undefined) conditions.push(`${column} = $${parameters.push(value)}`);
+    };
+    equals('container.place_id', placeId);
+    equals('container.lot_id', lotId);
+    equals('lot.product_id', productId);
+    equals('container.state', state);
+    if (state === undefined) conditions.push(`container.state NOT IN ('finished', 'discarded')`);
+    if (after !== undefined) conditions.push(`container.id > $${parameters.push(after)}`);
+    const rows = await this.database.read<{ id: string }>(
+      `SELECT container.id FROM container
+         JOIN lot ON lot.studio_id = container.studio_id AND lot.id = container.lot_id
+       WHERE ${conditions.join(' AND ')} ORDER BY container.id LIMIT ${limit + 1}`,
+      parameters,
+    );
+    const containerIds = rows.slice(0, limit).map(({ id }) => id);
+    const containers = await this.views.load(
+      this.read,
+      actor,
+      { containerIds, ended: true },
+      this.clock.now(),
+    );
+    return { containers, next: rows.length > limit ? (containerIds.at(-1) ?? null) : null };
+  }
+
+  async show(actor: Actor, containerId: string): Promise<ContainerView> {
+    const [container] = await this.views.load(
+      this.read,
+      actor,
+      { containerIds: [containerId], ended: true },
+      this.clock.now(),
+    );
+    if (!container) throw notFound('container', containerId);
+    return container;
+  }
+
+  /** The container that carries a label, as scanned or typed by a person. */
+  async byLabel(actor: Actor, text: string): Promise<ContainerView> {
+    const reading = checkLabelCode(text.trim().slice(0, 60));
+    if (!reading.ok) throw new Problem(400, 'unusable-symbol', reading.message);
+    const [row] = await this.database.read<{ id: string }>(
+      'SELECT id FROM container WHERE studio_id = $1 AND label_code = $2',
+      [actor.studioId, reading.code],
+    );
+    if (!row)
+      throw new Problem(404, 'not-found', `This studio has no container with the label ${reading.code}.`);
+    return this.show(actor, row.id);
+  }
+
+  /** What is here of a product in the order in which to take it, and what must be left. */
+  async pick(actor: Actor, productId: string): Promise<ContainerPickView> {
+    const at = this.clock.now();
+    const assumed = await assumedOpenedLife(this.read, actor.studioId);
+    const facts = await this.containerFacts.load(this.read, actor.studioId, { productIds: [productId] });
+    const { order, excluded } = orderFirstExpired(
+      facts.map((fact) => asCandidate(fact, assumed, actor.timeZone)),
+      at,
+      actor.timeZone,
+    );
+    const show = (fact: ContainerFact) => containerView(fact, assumed, at, actor.timeZone);
+    return {
+      order: order.slice(0, maximumPicks).map(({ fact }) => show(fact)),
+      leftOut: excluded
+        .slice(0, maximumPicks)
+        .map(({ candidate, reasons }) => ({ container: show(candidate.fact), reasons })),
+    };
+  }
+}
+
+/** A container in the form in which first-expired-first-out orders it. */
+export function asCandidate(
+  fact: ContainerFact,
+  assumed: string | null,
+  timeZone: string,
+): ContainerCandidate & { fact: ContainerFact } {
+  return {
+    ...containerLife(fact, assumed),
+    fact,
+    id: fact.containerId,
+    receivedOn: localDay(fact.receivedAt, timeZone),
+    held: fact.holds.length > 0,
+    practice: fact.state === 'practice only',
+    finished: fact.state === 'finished' || fact.state === 'discarded' || fact.pieces <= 0,
+  };
+}

@@ -1,0 +1,89 @@
+import { Injectable } from '@nestjs/common';
+import { v7 as uuidv7 } from 'uuid';
+import type { Actor } from '../platform/actor.js';
+import { invalidField } from '../platform/problem.js';
+import { Container } from './container.entity.js';
+import { checkPieces } from './container-ending.service.js';
+import {
+  ContainerOperation,
+  type OperationFacts,
+  type OperationResult,
+} from './container-operation.service.js';
+import type { MoveContainerDto } from './container-operations.dto.js';
+import type { ContainerChangeView } from './container-operations.views.js';
+import { LabelCodes } from './label-codes.service.js';
+import { Ledger } from './ledger.service.js';
+import { StandingPlaces } from './standing-places.service.js';
+
+/** Another place or another owner. What is opened stays opened on its day; part of a box becomes a box of its own. */
+@Injectable()
+export class ContainerMove {
+  constructor(
+    private readonly operation: ContainerOperation,
+    private readonly labelCodes: LabelCodes,
+    private readonly ledger: Ledger,
+    private readonly places: StandingPlaces,
+  ) {}
+
+  move(actor: Actor, containerId: string, dto: MoveContainerDto): Promise<ContainerChangeView> {
+    if (dto.placeId === undefined && dto.ownerId === undefined) {
+      throw invalidField('placeId', 'Name the place it goes to, or whose it becomes, or both.');
+    }
+    return this.operation.record(
+      actor,
+      dto,
+      { action: 'move', audit: 'stock.move', containerId },
+      async (facts) => {
+        const { transaction, container } = facts;
+        if (dto.placeId !== undefined) await this.places.checkPlace(transaction, dto.placeId);
+        if (dto.ownerId != null) await this.places.checkOwner(transaction, dto.ownerId);
+        const target = {
+          placeId: dto.placeId ?? container.placeId,
+          ownerId: dto.ownerId === undefined ? container.ownerId : dto.ownerId,
+        };
+        if (dto.pieces === undefined || dto.pieces === container.pieces) return { changes: target };
+        if (container.form === 'bottle') {
+          throw invalidField('pieces', 'A bottle moves whole. Leave the pieces out.');
+        }
+        return this.movePart(facts, dto.pieces, target);
+      },
+    );
+  }
+
+  private async movePart(
+    { transaction, container, occurredAt }: OperationFacts,
+    pieces: number,
+    target: { placeId: string; ownerId: string | null },
+  ): Promise<OperationResult> {
+    checkPieces(container, pieces);
+    if (container.holds.some(({ on }) => on === 'container')) {
+      throw invalidField(
+        'pieces',
+        'This box is on hold by itself, and a new box would not be. Move it whole, or release it first.',
+      );
+    }
+    const { lotId, containerId, receivedAt, state, form } = container;
+    const [labelCode = ''] = await this.labelCodes.make(transaction, 1);
+    const newBox: Container = {
+      studioId: transaction.studioId,
+      id: uuidv7(),
+      lotId,
+      form,
+      labelCode,
+      ...target,
+      state,
+      openedAt: container.openedAt,
+      openedBy: null,
+      receivedAt,
+      endedAt: null,
+      version: 1,
+    };
+    await transaction.insert(Container, newBox);
+    const moved = { lotId, pieces, microlitres: 0, occurredAt };
+    const movements = await this.ledger.book(transaction, [
+      { ...moved, containerId, kind: 'transferred out', reason: `into ${newBox.labelCode}` },
+      { ...moved, containerId: newBox.id, kind: 'transferred in', reason: `from ${container.labelCode}` },
+    ]);
+    return { newContainerId: newBox.id, movementIds: movements.map(({ id }) => id) };
+  }
+}

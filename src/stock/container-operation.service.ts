@@ -1,0 +1,148 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../platform/actor.js';
+import type { Transaction } from '../platform/database/transaction.js';
+import { Transactions } from '../platform/database/transactions.js';
+import { maximumLagDays, occurredAt } from '../platform/occurred-at.js';
+import { notFound, Problem } from '../platform/problem.js';
+import type { EventDto } from '../platform/request.dto.js';
+import { Container } from './container.entity.js';
+import { type ContainerFact, ContainerFacts } from './container-facts.service.js';
+import type { ContainerChangeView } from './container-operations.views.js';
+import { type ContainerAction, type ContainerCondition, transition } from './container-transitions.js';
+import { assumedOpenedLife, ContainerViews } from './container-views.service.js';
+import { judgeShelfLife } from './shelf-life.js';
+import { StockConditions } from './stock-conditions.service.js';
+import { containerLife } from './stock-on-hand.js';
+
+export interface Operation {
+  /** The rule's name for what is done; null when the work decides by itself. */
+  action: ContainerAction | null;
+  /** Room and verb, for the audit log. */
+  audit: string;
+  containerId: string;
+  /** How far back it may lie. */
+  lagDays?: number;
+}
+
+/** What the work of an operation is given: facts under lock, and the state that the rule allows afterwards. */
+export interface OperationFacts {
+  transaction: Transaction;
+  container: ContainerFact;
+  occurredAt: string;
+  state: ContainerCondition;
+}
+
+export interface OperationResult {
+  /** What changes on the container itself; nothing when undefined. */
+  changes?: Partial<Container>;
+  movementIds?: string[];
+  newContainerId?: string;
+  warnings?: string[];
+}
+
+/**
+ * One frame for everything recorded of a container: lock, load, decide by the rule, write, judge the conditions of its
+ * product anew, show it as it stands now.
+ */
+@Injectable()
+export class ContainerOperation {
+  constructor(
+    private readonly transactions: Transactions,
+    private readonly containerFacts: ContainerFacts,
+    private readonly containerViews: ContainerViews,
+    private readonly conditions: StockConditions,
+  ) {}
+
+  /** @throws Problem not-found; wrong-state when the rule refuses, with its message */
+  record(
+    actor: Actor,
+    dto: EventDto,
+    operation: Operation,
+    work: (facts: OperationFacts) => Promise<OperationResult>,
+  ): Promise<ContainerChangeView> {
+    const { containerId } = operation;
+    return this.transactions.write(
+      actor,
+      {
+        id: dto.id,
+        action: operation.audit,
+        subject: { kind: 'container', id: containerId },
+        content: { ...dto, containerId },
+      },
+      async (transaction) => {
+        const container = await this.locked(transaction, containerId);
+        const at = occurredAt(dto.occurredAt, transaction.recordedAt, operation.lagDays ?? maximumLagDays);
+        const state = await this.allowed(transaction, container, operation.action, at);
+        const result = await work({ transaction, container, occurredAt: at, state });
+        if (result.changes !== undefined) {
+          const key = { studioId: actor.studioId, id: containerId };
+          await transaction.change(Container, 'container', key, container.version, result.changes);
+        }
+        await this.conditions.reevaluate(transaction, [container.productId]);
+        return this.answer(transaction, containerId, result);
+      },
+    );
+  }
+
+  /** Locks a container, its lot first as everywhere, and loads its facts. */
+  async locked(transaction: Transaction, containerId: string): Promise<ContainerFact> {
+    const [row] = await transaction.query<{ lot_id: string }>(
+      'SELECT lot_id FROM container WHERE studio_id = $1 AND id = $2',
+      [transaction.studioId, containerId],
+    );
+    if (!row) throw notFound('container', containerId);
+    await transaction.lock('lot', [row.lot_id]);
+    await transaction.lock('container', [containerId]);
+    const [container] = await this.containerFacts.load(
+      (sql, parameters) => transaction.query(sql, parameters),
+      transaction.studioId,
+      { containerIds: [containerId], ended: true },
+    );
+    if (!container) throw notFound('container', containerId);
+    return container;
+  }
+
+  async answer(
+    transaction: Transaction,
+    containerId: string,
+    { newContainerId, movementIds = [], warnings = [] }: OperationResult,
+  ): Promise<ContainerChangeView> {
+    const containerIds = [containerId, ...(newContainerId === undefined ? [] : [newContainerId])];
+    const views = await this.containerViews.load(
+      (sql, parameters) => transaction.query(sql, parameters),
+      transaction.actor,
+      { containerIds, ended: true },
+      transaction.recordedAt,
+    );
+    const container = views.find(({ id }) => id === containerId);
+    if (!container) throw notFound('container', containerId);
+    const newContainer = views.find(({ id }) => id === newContainerId) ?? null;
+    return { container, newContainer, movementIds, warnings };
+  }
+
+  private async allowed(
+    transaction: Transaction,
+    container: ContainerFact,
+    action: ContainerAction | null,
+    at: string,
+  ): Promise<ContainerCondition> {
+    if (action === null) return container.state;
+    const assumed = await assumedOpenedLife(
+      (sql, parameters) => transaction.query(sql, parameters),
+      transaction.studioId,
+    );
+    const { status } = judgeShelfLife(containerLife(container, assumed), at, transaction.actor.timeZone);
+    const decision = transition(
+      {
+        form: container.form,
+        state: container.state,
+        openedAt: container.openedAt,
+        lifeStatus: status,
+        holdKinds: container.holds.map(({ kind }) => kind),
+      },
+      action,
+    );
+    if (!decision.allowed) throw new Problem(409, 'wrong-state', decision.message);
+    return decision.state;
+  }
+}

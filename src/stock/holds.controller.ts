@@ -1,0 +1,30 @@
+import { Body, Controller, Param, Post } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { CurrentActor } from '../identity/actor.guard.js';
+import type { Actor } from '../platform/actor.js';
+import { IdPipe } from '../platform/id.pipe.js';
+import { PlaceHoldDto, ReleaseHoldDto } from './holds.dto.js';
+import { Holds } from './holds.service.js';
+import { HoldView } from './holds.views.js';
+
+@ApiTags('stock')
+@Controller('v1/studios/:studioId/holds')
+export class HoldsController {
+  constructor(private readonly holds: Holds) {}
+
+  /** Puts a lot or a container on hold: it may not be used, nor any blend made of it, until released. */
+  @Post()
+  place(@CurrentActor() actor: Actor, @Body() dto: PlaceHoldDto): Promise<HoldView> {
+    return this.holds.place(actor, dto);
+  }
+
+  /** Releases a hold, with the reason why. */
+  @Post(':holdId/release')
+  release(
+    @CurrentActor() actor: Actor,
+    @Param('holdId', IdPipe) holdId: string,
+    @Body() dto: ReleaseHoldDto,
+  ): Promise<HoldView> {
+    return this.holds.release(actor, holdId, dto);
+  }
+}

@@ -1,0 +1,171 @@
+import { Injectable } from '@nestjs/common';
+import { v7 as uuidv7 } from 'uuid';
+import type { Actor } from '../platform/actor.js';
+import { Clock } from '../platform/clock.js';
+import { Database } from '../platform/database/database.js';
+import type { Transaction } from '../platform/database/transaction.js';
+import { Transactions } from '../platform/database/transactions.js';
+import { invalidField, notFound, staleVersion } from '../platform/problem.js';
+import { ConfigurationPools } from './configuration-pools.service.js';
+import { type ContainerFact, ContainerFacts, type Read } from './container-facts.service.js';
+import { asCandidate } from './container-list.service.js';
+import { assumedOpenedLife } from './container-views.service.js';
+import { orderFirstExpired } from './first-expired.js';
+import type { SetLevelDto } from './levels.dto.js';
+import type { ConfigurationLevelView, LevelView, ProductLevelView, StockLevelsView } from './levels.views.js';
+import { lastUsableDay } from './opened-life.js';
+import { StockConditions } from './stock-conditions.service.js';
+import { StockLevel } from './stock-level.entity.js';
+import { summariseStock } from './stock-level-summary.js';
+
+const maximumProducts = 2_000;
+const maximumToTake = 10;
+
+type ProductRow = Pick<ProductLevelView, 'productId' | 'productName' | 'shade' | 'makerName' | 'kind'>;
+type Counted = Pick<ProductLevelView, 'quantities' | 'level' | 'low' | 'toTake'>;
+
+/** How much usable stock there is, by product and by configuration, and the minimum below which it is low. */
+@Injectable()
+export class Levels {
+  private readonly read: Read;
+
+  constructor(
+    private readonly database: Database,
+    private readonly transactions: Transactions,
+    private readonly clock: Clock,
+    private readonly containerFacts: ContainerFacts,
+    private readonly pools: ConfigurationPools,
+    private readonly conditions: StockConditions,
+  ) {
+    this.read = (sql, parameters) => database.read(sql, parameters);
+  }
+
+  async show(actor: Actor): Promise<StockLevelsView> {
+    const { studioId, chainId } = actor;
+    const products = await this.read<ProductRow>(
+      `SELECT product.id AS "productId", product.name AS "productName", product.shade,
+         maker.name AS "makerName", product.kind
+       FROM product JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
+       WHERE product.chain_id = $1 AND (product.archived_at IS NULL OR EXISTS (
+         SELECT 1 FROM lot JOIN balance ON balance.studio_id = lot.studio_id AND balance.lot_id = lot.id
+         WHERE lot.studio_id = $2 AND lot.product_id = product.id AND balance.pieces > 0))
+       ORDER BY lower(product.name), lower(coalesce(product.shade, '')), product.id LIMIT ${maximumProducts}`,
+      [chainId, studioId],
+    );
+    const byProduct = new Map<string, ContainerFact[]>();
+    for (const fact of await this.containerFacts.load(this.read, studioId, { all: true })) {
+      const containers = byProduct.get(fact.productId);
+      if (containers) containers.push(fact);
+      else byProduct.set(fact.productId, [fact]);
+    }
+    const levels = await this.database.reader.manager.find(StockLevel, { where: { studioId } });
+    const assumed = await assumedOpenedLife(this.read, studioId);
+    const count = (containers: ContainerFact[], level: StockLevel | undefined) =>
+      this.count(actor, containers, level, assumed);
+    const pools = await this.pools.load(this.read, chainId);
+    return {
+      products: products.map((product) => ({
+        ...product,
+        ...count(
+          byProduct.get(product.productId) ?? [],
+          levels.find((level) => level.subjectKind === 'product' && level.subjectId === product.productId),
+        ),
+      })),
+      configurations: pools
+        .filter(({ poolKeys }) => poolKeys.length > 0)
+        .map(({ poolKeys, productIds }): ConfigurationLevelView => {
+          const containers = productIds.flatMap((productId) => byProduct.get(productId) ?? []);
+          const level = levels.find(
+            ({ subjectKind, subjectId }) => subjectKind === 'configuration' && poolKeys.includes(subjectId),
+          );
+          return { keys: poolKeys, productIds, ...count(containers, level) };
+        }),
+    };
+  }
+
+  /** @throws Problem not-found; stale-version when the level was set by someone else since it was read */
+  set(actor: Actor, dto: SetLevelDto): Promise<LevelView> {
+    const { id, subjectKind, subjectId, minimumPieces, version } = dto;
+    return this.transactions.write(
+      actor,
+      { id, action: 'stock.set-level', subject: { kind: subjectKind, id: subjectId }, content: dto },
+      async (transaction) => {
+        const productIds = await this.productsOf(transaction, dto);
+        const { studioId, recordedAt } = transaction;
+        const subject = { studioId, subjectKind, subjectId };
+        const existing = await transaction.manager.findOneBy(StockLevel, subject);
+        let level: StockLevel;
+        if (existing) {
+          if (version === undefined) throw staleVersion('stock level', existing.version);
+          level = await transaction.change(
+            StockLevel,
+            'stock level',
+            { studioId, id: existing.id },
+            version,
+            { minimumPieces, updatedAt: recordedAt },
+          );
+        } else {
+          if (version !== undefined) throw notFound('stock level for', subjectId);
+          level = { ...subject, id: uuidv7(), minimumPieces, version: 1, updatedAt: recordedAt };
+          await transaction.insert(StockLevel, level);
+        }
+        await this.conditions.reevaluate(transaction, productIds);
+        return viewOf(level);
+      },
+    );
+  }
+
+  private async productsOf(
+    transaction: Transaction,
+    { subjectKind, subjectId }: SetLevelDto,
+  ): Promise<string[]> {
+    const { chainId } = transaction.actor;
+    if (subjectKind === 'product') {
+      const [product] = await transaction.query<{ id: string }>(
+        'SELECT id FROM product WHERE chain_id = $1 AND id = $2',
+        [chainId, subjectId],
+      );
+      if (!product) throw notFound('product', subjectId);
+      return [product.id];
+    }
+    const pools = await this.pools.load((sql, parameters) => transaction.query(sql, parameters), chainId);
+    const pool = pools.find(({ poolKeys }) => poolKeys.includes(subjectId));
+    if (!pool) {
+      throw invalidField(
+        'subjectId',
+        `No cartridge has the configuration "${subjectId}". Give a key from the list of configurations; a cartridge of which too little is known has none, so set the level of its product.`,
+      );
+    }
+    return pool.productIds;
+  }
+
+  private count(
+    actor: Actor,
+    containers: ContainerFact[],
+    level: StockLevel | undefined,
+    assumed: string | null,
+  ): Counted {
+    const at = this.clock.now();
+    const { timeZone } = actor;
+    const quantities = summariseStock(containers, assumed, at, timeZone);
+    const { order } = orderFirstExpired(
+      containers.map((fact) => asCandidate(fact, assumed, timeZone)),
+      at,
+      timeZone,
+    );
+    return {
+      quantities,
+      level: level === undefined ? null : viewOf(level),
+      low: level !== undefined && quantities.usablePieces <= level.minimumPieces,
+      toTake: order.slice(0, maximumToTake).map((candidate) => {
+        const { containerId, lotId, productId, form, openedAt, pieces } = candidate.fact;
+        const { lastDay } = lastUsableDay({ ...candidate, timeZone });
+        return { containerId, lotId, productId, form, openedAt, lastDay, pieces };
+      }),
+    };
+  }
+}
+
+function viewOf({ subjectKind, subjectId, minimumPieces, version }: StockLevel): LevelView {
+  return { subjectKind, subjectId, minimumPieces, version };
+}

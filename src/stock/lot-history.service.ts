@@ -1,0 +1,113 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../platform/actor.js';
+import { Clock } from '../platform/clock.js';
+import { Database, type SqlValue } from '../platform/database/database.js';
+import { notFound } from '../platform/problem.js';
+import { maximumPageSize, type PageDto } from '../platform/request.dto.js';
+import { ContainerViews } from './container-views.service.js';
+import { LotList } from './lot-list.service.js';
+import type {
+  LotBlendView,
+  LotCodeView,
+  LotHoldView,
+  LotView,
+  MassBalanceView,
+  MovementView,
+} from './lot-list.views.js';
+import { movementKinds } from './vocabulary.js';
+
+const maximumContainersOfLot = 1_000;
+const maximumHoldsOfLot = 500;
+const maximumCodesOfLot = 100;
+const maximumBlendsOfLot = 200;
+
+/** All that is recorded of one lot. */
+@Injectable()
+export class LotHistory {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly lots: LotList,
+    private readonly containerViews: ContainerViews,
+  ) {}
+
+  async show(actor: Actor, lotId: string, page: PageDto): Promise<LotView> {
+    const summary = await this.lots.summary(actor, lotId);
+    if (!summary) throw notFound('lot', lotId);
+    const key = [actor.studioId, lotId];
+    const containers = await this.containerViews.load(
+      (sql, parameters) => this.database.read(sql, parameters),
+      actor,
+      { lotIds: [lotId], ended: true },
+      this.clock.now(),
+    );
+    const codes = await this.database.read<LotCodeView>(
+      `SELECT id, kind, code, recorded_at AS "recordedAt", superseded_at AS "supersededAt"
+       FROM lot_code WHERE studio_id = $1 AND lot_id = $2 ORDER BY recorded_at, id LIMIT ${maximumCodesOfLot}`,
+      key,
+    );
+    const holds = await this.database.read<LotHoldView>(
+      `SELECT hold.id, hold.kind, hold.reason, hold.note, hold.container_id AS "containerId",
+         hold.occurred_at AS "occurredAt", hold_release.occurred_at AS "releasedAt",
+         hold_release.reason AS "releaseReason"
+       FROM hold
+         LEFT JOIN hold_release ON hold_release.studio_id = hold.studio_id AND hold_release.hold_id = hold.id
+       WHERE hold.studio_id = $1 AND (hold.lot_id = $2 OR hold.container_id IN (
+         SELECT id FROM container WHERE studio_id = $1 AND lot_id = $2))
+       ORDER BY hold.recorded_at DESC, hold.id DESC LIMIT ${maximumHoldsOfLot}`,
+      key,
+    );
+    const blends = (of: string, other: string) =>
+      this.database.read<LotBlendView>(
+        `SELECT ${other} AS "lotId", sum(microlitres) AS microlitres FROM blend_parent
+         WHERE studio_id = $1 AND ${of} = $2 GROUP BY ${other} ORDER BY ${other} LIMIT ${maximumBlendsOfLot}`,
+        key,
+      );
+    return {
+      ...summary,
+      codes,
+      containers: containers.slice(0, maximumContainersOfLot),
+      holds,
+      massBalance: await this.massBalance(actor, lotId),
+      blendedFrom: await blends('lot_id', 'parent_lot_id'),
+      blendedInto: await blends('parent_lot_id', 'lot_id'),
+      ...(await this.movements(actor, lotId, page)),
+    };
+  }
+
+  private async massBalance(actor: Actor, lotId: string): Promise<MassBalanceView[]> {
+    const rows = await this.database.read<MassBalanceView>(
+      `SELECT kind, sum(pieces) AS pieces, sum(microlitres) AS microlitres FROM movement
+       WHERE studio_id = $1 AND lot_id = $2 GROUP BY kind`,
+      [actor.studioId, lotId],
+    );
+    return movementKinds.flatMap((kind) => rows.find((row) => row.kind === kind) ?? []);
+  }
+
+  private async movements(
+    actor: Actor,
+    lotId: string,
+    { limit = maximumPageSize, after }: PageDto,
+  ): Promise<Pick<LotView, 'movements' | 'nextMovement'>> {
+    const parameters: SqlValue[] = [actor.studioId, lotId];
+    let earlier = '';
+    if (after !== undefined) {
+      parameters.push(after);
+      earlier = 'AND movement.sequence < (SELECT sequence FROM movement WHERE studio_id = $1 AND id = $3)';
+    }
+    const rows = await this.database.read<MovementView>(
+      `SELECT movement.id, movement.container_id AS "containerId", movement.kind, movement.pieces,
+         movement.microlitres, movement.reverses_id AS "reversesId", reversal.id AS "reversedById",
+         movement.session_id AS "sessionId", movement.reason, movement.occurred_at AS "occurredAt",
+         movement.recorded_at AS "recordedAt", movement.person_id AS "personId"
+       FROM movement
+         LEFT JOIN movement AS reversal
+           ON reversal.studio_id = movement.studio_id AND reversal.reverses_id = movement.id
+       WHERE movement.studio_id = $1 AND movement.lot_id = $2 ${earlier}
+       ORDER BY movement.sequence DESC LIMIT ${limit + 1}`,
+      parameters,
+    );
+    const movements = rows.slice(0, limit);
+    return { movements, nextMovement: rows.length > limit ? (movements.at(-1)?.id ?? null) : null };
+  }
+}

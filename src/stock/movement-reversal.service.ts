@@ -1,0 +1,87 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../platform/actor.js';
+import { Transactions } from '../platform/database/transactions.js';
+import { occurredAt } from '../platform/occurred-at.js';
+import { notFound, Problem } from '../platform/problem.js';
+import { Container } from './container.entity.js';
+import { ContainerOperation } from './container-operation.service.js';
+import type { ReverseMovementDto } from './container-operations.dto.js';
+import type { ContainerChangeView } from './container-operations.views.js';
+import { stateAfterReversal } from './container-transitions.js';
+import { Ledger } from './ledger.service.js';
+import { StockConditions } from './stock-conditions.service.js';
+import type { MovementKind } from './vocabulary.js';
+
+/** Undoes a movement that was a mistake by one that names it; both stay visible. */
+@Injectable()
+export class MovementReversal {
+  constructor(
+    private readonly transactions: Transactions,
+    private readonly operation: ContainerOperation,
+    private readonly ledger: Ledger,
+    private readonly conditions: StockConditions,
+  ) {}
+
+  /**
+   * @throws Problem not-found; wrong-state when it belongs to a session, is half of a transfer or part of a blend, or is
+   * reversed already; not-enough-stock when what it brought in is no longer there
+   */
+  reverse(actor: Actor, movementId: string, dto: ReverseMovementDto): Promise<ContainerChangeView> {
+    return this.transactions.write(
+      actor,
+      {
+        id: dto.id,
+        action: 'stock.reverse',
+        subject: { kind: 'movement', id: movementId },
+        content: { ...dto, movementId },
+      },
+      async (transaction) => {
+        const [movement] = await transaction.query<{
+          container_id: string;
+          kind: MovementKind;
+          session_id: string | null;
+        }>('SELECT container_id, kind, session_id FROM movement WHERE studio_id = $1 AND id = $2', [
+          actor.studioId,
+          movementId,
+        ]);
+        if (!movement) throw notFound('movement', movementId);
+        const containerId = movement.container_id;
+        refuseWhatBelongsElsewhere(movement.kind, movement.session_id);
+        const container = await this.operation.locked(transaction, containerId);
+        const at = occurredAt(dto.occurredAt, transaction.recordedAt);
+        const reversal = await this.ledger.reverse(transaction, movementId, dto.reason, at);
+        const pieces = container.pieces + reversal.pieces;
+        const state = stateAfterReversal(container, movement.kind, pieces);
+        if (state !== container.state) {
+          const ended = state === 'finished' || state === 'discarded';
+          await transaction.change(
+            Container,
+            'container',
+            { studioId: actor.studioId, id: containerId },
+            container.version,
+            { state, endedAt: ended ? at : null },
+          );
+        }
+        await this.conditions.reevaluate(transaction, [container.productId]);
+        return this.operation.answer(transaction, containerId, { movementIds: [reversal.id] });
+      },
+    );
+  }
+}
+
+function refuseWhatBelongsElsewhere(kind: MovementKind, sessionId: string | null): void {
+  const refuse = (message: string) => new Problem(409, 'wrong-state', message);
+  if (sessionId !== null) {
+    throw refuse(
+      `This movement belongs to the session ${sessionId}. Amend the session instead: it reverses what it booked.`,
+    );
+  }
+  if (kind === 'transferred out' || kind === 'transferred in') {
+    throw refuse('This is one half of a move between boxes. Move the pieces back instead.');
+  }
+  if (kind === 'blended' || kind === 'produced') {
+    throw refuse(
+      'This belongs to a house blend, which cannot be poured apart. If the blend is not to be used, discard it; if a volume was wrong, count or finish the bottle.',
+    );
+  }
+}

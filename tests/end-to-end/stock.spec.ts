@@ -1,0 +1,411 @@
+import { v7 as uuidv7 } from 'uuid';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type {
+  ContainerPageView,
+  ContainerPickView,
+  ContainerView,
+} from '../../src/stock/container-list.views.js';
+import type { ContainerChangeView } from '../../src/stock/container-operations.views.js';
+import type { LevelView, StockLevelsView } from '../../src/stock/levels.views.js';
+import type { LotPageView, LotView } from '../../src/stock/lot-list.views.js';
+import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { dayAhead, daysAgo, StockedStudio } from '../support/stocked-studio.js';
+
+describe.each(engines)('stock on %s', (engine) => {
+  let service: RunningService;
+  let studio: StockedStudio;
+  let brown: string;
+  let liner: string;
+
+  beforeAll(async () => {
+    service = await startService(engine);
+    studio = new StockedStudio(service);
+    brown = await studio.product({ name: 'Umber' });
+    liner = await studio.product({
+      name: 'Liner 7',
+      kind: 'cartridge',
+      notation: '1207RLMT',
+      taper: 'medium',
+      machineFit: 'universal',
+    });
+  });
+  afterAll(() => service.dispose());
+
+  const lot = (lotId: string) => service.seen<LotView>(`/lots/${lotId}`);
+  const container = (id: string) => service.seen<ContainerView>(`/containers/${id}`);
+  const onHand = ({ massBalance }: LotView) => ({
+    pieces: massBalance.reduce((sum, term) => sum + term.pieces, 0),
+    microlitres: massBalance.reduce((sum, term) => sum + term.microlitres, 0),
+  });
+
+  describe('opening', () => {
+    it('opens a bottle on the day it was opened, which may be long ago', async () => {
+      const bottle = await studio.receiveOne(brown, { code: 'OPEN-1' });
+      const openedAt = daysAgo(400);
+      const { container: opened, warnings } = await studio.record(bottle, 'open', { occurredAt: openedAt });
+      expect(opened).toMatchObject({ state: 'opened', openedAt, life: { status: 'open too long' } });
+      expect(warnings.join(' ')).toContain('open too long');
+    });
+
+    it('opens a held bottle with a warning, since opening is a fact', async () => {
+      const bottle = await studio.receiveOne(brown, { code: 'OPEN-2' });
+      await service.made('/holds', { containerId: bottle, kind: 'recall', reason: 'recall notice' });
+      const { container: opened, warnings } = await studio.record(bottle, 'open');
+      expect(opened.state).toBe('opened');
+      expect(warnings).toEqual([expect.stringContaining('recalled')]);
+    });
+
+    it('does not open twice, and corrects the day instead', async () => {
+      const bottle = await studio.receiveOne(brown, { code: 'OPEN-3' });
+      await studio.record(bottle, 'open');
+      const again = await service.post<ProblemBody>(`/containers/${bottle}/open`);
+      expect(again).toMatchObject({ status: 409, body: { code: 'wrong-state' } });
+      const openedAt = daysAgo(20);
+      const corrected = await studio.record(bottle, 'correct-opened-date', {
+        openedAt,
+        reason: 'opened earlier',
+      });
+      expect(corrected.container.openedAt).toBe(openedAt);
+    });
+
+    it('does not open a box', async () => {
+      const box = await studio.receiveOne(liner, { code: 'OPEN-4', quantity: 20 });
+      expect((await service.post(`/containers/${box}/open`)).status).toBe(409);
+    });
+
+    it('opens once when the request is repeated', async () => {
+      const bottle = await studio.receiveOne(brown, { code: 'OPEN-5' });
+      const id = uuidv7();
+      const first = await studio.record(bottle, 'open', { id });
+      const second = await studio.record(bottle, 'open', { id });
+      expect(second).toEqual(first);
+    });
+  });
+
+  describe('leaving', () => {
+    it('writes off what the book still shows of an emptied bottle', async () => {
+      const line = await studio.receive(brown, { code: 'END-1' });
+      const bottle = line.containers[0]?.id ?? '';
+      await studio.record(bottle, 'open');
+      const finished = await studio.record(bottle, 'finish');
+      expect(finished.container).toMatchObject({ state: 'finished', pieces: 0, microlitres: 0 });
+      const seen = await lot(line.lot.id);
+      expect(seen.movements[0]).toMatchObject({ kind: 'adjusted', pieces: -1, reason: 'empty' });
+      expect(onHand(seen)).toEqual({ pieces: 0, microlitres: 0 });
+    });
+
+    it('discards a bottle whole and brings it back opened when that was a mistake', async () => {
+      const line = await studio.receive(brown, { code: 'END-2' });
+      const bottle = line.containers[0]?.id ?? '';
+      const { container: opened } = await studio.record(bottle, 'open');
+      const discarded = await studio.record(bottle, 'discard', { reason: 'dropped' });
+      expect(discarded.container).toMatchObject({ state: 'discarded', pieces: 0 });
+      const back = await service.made<ContainerChangeView>(
+        `/movements/${discarded.movementIds[0]}/reversal`,
+        { reason: 'the other bottle was meant' },
+      );
+      expect(back.container).toMatchObject({
+        state: 'opened',
+        openedAt: opened.openedAt,
+        pieces: 1,
+        microlitres: 15_000,
+      });
+      const twice = await service.post<ProblemBody>(`/movements/${discarded.movementIds[0]}/reversal`, {
+        reason: 'again',
+      });
+      expect(twice).toMatchObject({ status: 409, body: { code: 'wrong-state' } });
+      expect(onHand(await lot(line.lot.id))).toEqual({ pieces: 1, microlitres: 15_000 });
+    });
+
+    it('wastes pieces of a box, never more than the book shows', async () => {
+      const box = await studio.receiveOne(liner, { code: 'END-3', quantity: 20 });
+      const wasted = await studio.record(box, 'waste', { pieces: 3, reason: 'blister torn' });
+      expect(wasted.container.pieces).toBe(17);
+      const tooMany = await service.post<ProblemBody>(`/containers/${box}/waste`, {
+        pieces: 18,
+        reason: 'blister torn',
+      });
+      expect(tooMany).toMatchObject({ status: 409, body: { code: 'not-enough-stock' } });
+      expect((await container(box)).pieces).toBe(17);
+    });
+
+    it('sends some pieces back, then all', async () => {
+      const box = await studio.receiveOne(liner, { code: 'END-4', quantity: 10 });
+      const some = await studio.record(box, 'return', { pieces: 4, reason: 'wrong size' });
+      expect(some.container).toMatchObject({ pieces: 6, state: 'sealed' });
+      const all = await studio.record(box, 'return', { reason: 'wrong size' });
+      expect(all.container).toMatchObject({ pieces: 0, state: 'discarded' });
+    });
+
+    it('refuses to reverse a receipt of which something is gone', async () => {
+      const line = await studio.receive(liner, { code: 'END-5', quantity: 10 });
+      const box = line.containers[0]?.id ?? '';
+      const { movementIds } = await studio.record(box, 'waste', { pieces: 1, reason: 'dropped' });
+      const received = (await lot(line.lot.id)).movements.find(({ kind }) => kind === 'received');
+      const path = `/movements/${received?.id}/reversal`;
+      expect(await service.post(path, { reason: 'never came' })).toMatchObject({
+        status: 409,
+        body: { code: 'not-enough-stock' },
+      });
+      await service.made(`/movements/${movementIds[0]}/reversal`, { reason: 'was not dropped' });
+      const reversed = await service.made<ContainerChangeView>(path, { reason: 'never came' });
+      expect(reversed.container).toMatchObject({ pieces: 0, state: 'discarded' });
+      const seen = await lot(line.lot.id);
+      expect(onHand(seen)).toEqual({ pieces: 0, microlitres: 0 });
+      expect(seen.movements).toHaveLength(4);
+    });
+
+    it('keeps expired stock for practice, never what is recalled or still good', async () => {
+      const old = await studio.receive(brown, { code: 'END-6', useBy: '2020-01', quantity: 2 });
+      const [one, other] = old.containers.map(({ id }) => id);
+      const kept = await studio.record(one ?? '', 'keep-for-practice');
+      expect(kept.container.state).toBe('practice only');
+      await service.made('/holds', { lotId: old.lot.id, kind: 'recall', reason: 'recall notice' });
+      const recalled = await service.post<ProblemBody>(`/containers/${other}/keep-for-practice`);
+      expect(recalled).toMatchObject({ status: 409, body: { code: 'wrong-state' } });
+      expect(recalled.body.detail).toContain('recalled');
+      const good = await studio.receiveOne(brown, { code: 'END-7' });
+      expect((await service.post(`/containers/${good}/keep-for-practice`)).status).toBe(409);
+    });
+  });
+
+  describe('counting', () => {
+    it('follows the count, and audits one without a difference', async () => {
+      const line = await studio.receive(liner, { code: 'COUNT-1', quantity: 20 });
+      const box = line.containers[0]?.id ?? '';
+      expect((await studio.record(box, 'count', { pieces: 18 })).container.pieces).toBe(18);
+      expect((await studio.record(box, 'count', { pieces: 21 })).container.pieces).toBe(21);
+      expect((await studio.record(box, 'count', { pieces: 21 })).movementIds).toEqual([]);
+      const adjusted = (await lot(line.lot.id)).massBalance.find(({ kind }) => kind === 'adjusted');
+      expect(adjusted?.pieces).toBe(1);
+    });
+
+    it('takes a missing bottle off the book until it turns up again', async () => {
+      const bottle = await studio.receiveOne(brown, { code: 'COUNT-2' });
+      expect((await studio.record(bottle, 'count', { bottle: 'still there' })).movementIds).toEqual([]);
+      const missing = await studio.record(bottle, 'count', { bottle: 'missing' });
+      expect(missing.container).toMatchObject({ pieces: 0, microlitres: 0 });
+      const found = await service.made<ContainerChangeView>(`/movements/${missing.movementIds[0]}/reversal`, {
+        reason: 'stood behind the lamp',
+      });
+      expect(found.container).toMatchObject({ state: 'sealed', pieces: 1, microlitres: 15_000 });
+    });
+
+    it('asks for pieces of a box and for a word about a bottle', async () => {
+      const box = await studio.receiveOne(liner, { code: 'COUNT-3', quantity: 5 });
+      const bottle = await studio.receiveOne(brown, { code: 'COUNT-4' });
+      expect((await service.post(`/containers/${box}/count`, { bottle: 'missing' })).status).toBe(400);
+      expect((await service.post(`/containers/${bottle}/count`, { pieces: 1 })).status).toBe(400);
+    });
+  });
+
+  describe('moving', () => {
+    it('moves an opened bottle with its opened date', async () => {
+      const bottle = await studio.receiveOne(brown, { code: 'MOVE-1' });
+      const { container: opened } = await studio.record(bottle, 'open', { occurredAt: daysAgo(5) });
+      const { id: placeId } = await service.made<{ id: string }>('/places', {
+        name: 'Case',
+        kind: 'travelling case',
+      });
+      const moved = await studio.record(bottle, 'move', { placeId });
+      expect(moved.container).toMatchObject({ placeId, openedAt: opened.openedAt, state: 'opened' });
+      const there = await service.seen<ContainerPageView>(`/containers?placeId=${placeId}`);
+      expect(there.containers.map(({ id }) => id)).toEqual([bottle]);
+    });
+
+    it('moves part of a box into a box of its own, in a pair of movements', async () => {
+      const line = await studio.receive(liner, { code: 'MOVE-2', quantity: 20 });
+      const box = line.containers[0]?.id ?? '';
+      const { id: placeId } = await service.made<{ id: string }>('/places', {
+        name: 'Room 2',
+        kind: 'treatment room',
+      });
+      const moved = await studio.record(box, 'move', { placeId, pieces: 5 });
+      expect(moved.container.pieces).toBe(15);
+      expect(moved.newContainer).toMatchObject({ placeId, pieces: 5, lotId: line.lot.id });
+      const seen = await lot(line.lot.id);
+      expect(onHand(seen).pieces).toBe(20);
+      const half = await service.post<ProblemBody>(`/movements/${moved.movementIds[0]}/reversal`, {
+        reason: 'back',
+      });
+      expect(half).toMatchObject({ status: 409, body: { code: 'wrong-state' } });
+    });
+
+    it('refuses a place or an owner of nobody', async () => {
+      const bottle = await studio.receiveOne(brown, { code: 'MOVE-3' });
+      expect((await service.post(`/containers/${bottle}/move`, { placeId: uuidv7() })).status).toBe(404);
+      expect((await service.post(`/containers/${bottle}/move`, { ownerId: uuidv7() })).status).toBe(404);
+      expect((await service.post(`/containers/${bottle}/move`)).status).toBe(400);
+    });
+  });
+
+  describe('finding', () => {
+    it('finds a container by its label as a person types it', async () => {
+      const line = await studio.receive(brown, { code: 'FIND-1' });
+      const [bottle] = line.containers;
+      const typed = bottle?.labelCode
+        .toLowerCase()
+        .replace(/(.{4})(?=.)/g, '$1-')
+        .replaceAll('0', 'o');
+      expect((await service.seen<ContainerView>(`/containers/by-label/${typed}`)).id).toBe(bottle?.id);
+      expect((await service.get(`/containers/by-label/ABC`)).status).toBe(400);
+    });
+
+    it('finds lots by any code, in any case, and by what state they are in', async () => {
+      const line = await studio.receive(brown, { code: 'Find-2a' });
+      const found = await service.seen<LotPageView>('/lots?code=fIND-2A');
+      expect(found.lots.map(({ id }) => id)).toEqual([line.lot.id]);
+      const inState = async (state: string) =>
+        (await service.seen<LotPageView>(`/lots?code=FIND-2A&state=${state}`)).lots.length;
+      expect(await inState('usable')).toBe(1);
+      expect(await inState('empty')).toBe(0);
+      const { id: holdId } = await service.made<{ id: string }>('/holds', {
+        lotId: line.lot.id,
+        kind: 'quarantine',
+        reason: 'doubt',
+      });
+      expect(await inState('usable')).toBe(0);
+      expect(await inState('held')).toBe(1);
+      await service.made(`/holds/${holdId}/release`, { reason: 'looked at, sound' });
+      expect(await inState('usable')).toBe(1);
+      await studio.record(line.containers[0]?.id ?? '', 'discard', { reason: 'leaks' });
+      expect(await inState('empty')).toBe(1);
+    });
+
+    it('walks all lots page by page, each once', async () => {
+      const all = await service.seen<LotPageView>('/lots');
+      const seen: string[] = [];
+      for (let next: string | null = ''; next !== null; ) {
+        const page: LotPageView = await service.seen(`/lots?limit=4${next === '' ? '' : `&after=${next}`}`);
+        seen.push(...page.lots.map(({ id }) => id));
+        next = page.next;
+      }
+      expect(seen).toEqual(all.lots.map(({ id }) => id));
+      expect(new Set(seen).size).toBe(seen.length);
+    });
+
+    it('says what to take first: what is opened, then the first to expire', async () => {
+      const sand = await studio.product({ name: 'Sand' });
+      const late = await studio.receiveOne(sand, { code: 'PICK-1', useBy: '2099-12-31' });
+      const soon = await studio.receiveOne(sand, { code: 'PICK-2', useBy: '2098-12-31' });
+      const opened = await studio.receiveOne(sand, { code: 'PICK-3', useBy: '2099-12-31' });
+      const expired = await studio.receiveOne(sand, { code: 'PICK-4', useBy: '2020-12-31' });
+      await studio.record(opened, 'open');
+      const pick = await service.seen<ContainerPickView>(`/containers/pick?productId=${sand}`);
+      expect(pick.order.map(({ id }) => id)).toEqual([opened, soon, late]);
+      // Goods that come past their date are held on receipt as well.
+      expect(pick.leftOut.map(({ container: { id } }) => id)).toEqual([expired]);
+      expect(pick.leftOut[0]?.reasons).toContain('expired');
+    });
+  });
+
+  describe('holds', () => {
+    it('is released once, with its reason', async () => {
+      const line = await studio.receive(brown, { code: 'HOLD-1' });
+      const { id } = await service.made<{ id: string }>('/holds', {
+        lotId: line.lot.id,
+        kind: 'quarantine',
+        reason: 'doubt',
+        note: 'smells odd',
+      });
+      expect((await container(line.containers[0]?.id ?? '')).held).toBe(true);
+      await service.made(`/holds/${id}/release`, { reason: 'asked the maker' });
+      expect((await container(line.containers[0]?.id ?? '')).held).toBe(false);
+      const again = await service.post<ProblemBody>(`/holds/${id}/release`, { reason: 'once more' });
+      expect(again).toMatchObject({ status: 409, body: { code: 'wrong-state' } });
+      expect((await lot(line.lot.id)).holds).toMatchObject([
+        { id, note: 'smells odd', releaseReason: 'asked the maker' },
+      ]);
+    });
+
+    it('stays held while any hold is open', async () => {
+      const line = await studio.receive(brown, { code: 'HOLD-2' });
+      const bottle = line.containers[0]?.id ?? '';
+      const hold = (body: object) => service.made<{ id: string }>('/holds', body);
+      const one = await hold({ lotId: line.lot.id, kind: 'recall', reason: 'recall notice' });
+      await hold({ containerId: bottle, kind: 'quarantine', reason: 'doubt' });
+      await service.made(`/holds/${one.id}/release`, { reason: 'not our lot' });
+      expect((await container(bottle)).holds).toMatchObject([{ kind: 'quarantine', on: 'container' }]);
+    });
+
+    it('names a lot or a container, not both, and one of this studio', async () => {
+      const hold = { kind: 'recall', reason: 'recall notice' };
+      expect((await service.post('/holds', hold)).status).toBe(400);
+      expect((await service.post('/holds', { ...hold, lotId: uuidv7() })).status).toBe(404);
+      expect((await service.post('/holds', { ...hold, lotId: uuidv7(), containerId: uuidv7() })).status).toBe(
+        400,
+      );
+    });
+  });
+
+  describe('levels', () => {
+    it('counts only what is usable, by product and by configuration', async () => {
+      const fields = {
+        kind: 'cartridge',
+        notation: '1009M1',
+        taper: 'long',
+        machineFit: 'universal',
+      } as const;
+      const one = await studio.product({ name: 'Magnum of one maker', ...fields });
+      const other = await studio.product({ name: 'Magnum of another', ...fields });
+      await studio.receiveOne(one, { code: 'LEVEL-1', quantity: 10 });
+      const held = await studio.receiveOne(one, { code: 'LEVEL-2', quantity: 7 });
+      await service.made('/holds', { containerId: held, kind: 'quarantine', reason: 'doubt' });
+      await studio.receiveOne(other, { code: 'LEVEL-3', quantity: 5 });
+      const { products, configurations } = await service.seen<StockLevelsView>('/stock/levels');
+      expect(products.find(({ productId }) => productId === one)).toMatchObject({
+        quantities: { usablePieces: 10, heldPieces: 7, onHandPieces: 17 },
+        level: null,
+        low: false,
+      });
+      const pool = configurations.find(({ productIds }) => productIds.includes(one));
+      expect(pool?.productIds.sort()).toEqual([one, other].sort());
+      expect(pool?.quantities.usablePieces).toBe(15);
+
+      const subjectId = pool?.keys[0] ?? '';
+      const body = { subjectKind: 'configuration', subjectId, minimumPieces: 15 };
+      const level = await service.put<LevelView>('/stock/levels', body);
+      expect(level).toMatchObject({ status: 200, body: { minimumPieces: 15, version: 1 } });
+      const after = await service.seen<StockLevelsView>('/stock/levels');
+      expect(after.configurations.find(({ keys }) => keys.includes(subjectId))?.low).toBe(true);
+    });
+
+    it('is changed only from the version that stands', async () => {
+      const body = { subjectKind: 'product', subjectId: brown, minimumPieces: 2 };
+      expect((await service.put<LevelView>('/stock/levels', body)).body.version).toBe(1);
+      const blind = await service.put<ProblemBody>('/stock/levels', { ...body, minimumPieces: 3 });
+      expect(blind).toMatchObject({ status: 409, body: { code: 'stale-version' } });
+      const seen = await service.put<LevelView>('/stock/levels', { ...body, minimumPieces: 3, version: 1 });
+      expect(seen.body).toMatchObject({ minimumPieces: 3, version: 2 });
+    });
+
+    it('refuses a level of nothing known', async () => {
+      const level = (subjectKind: string, subjectId: string) =>
+        service.put('/stock/levels', { subjectKind, subjectId, minimumPieces: 1 });
+      expect((await level('product', uuidv7())).status).toBe(404);
+      expect((await level('configuration', 'no such needle')).status).toBe(400);
+    });
+
+    it('shows what to take first with its last day', async () => {
+      const sepia = await studio.product({ name: 'Sepia' });
+      await studio.receiveOne(sepia, { code: 'TAKE-1', useBy: dayAhead(900) });
+      await studio.receiveOne(sepia, { code: 'TAKE-2', useBy: dayAhead(500) });
+      const { products } = await service.seen<StockLevelsView>('/stock/levels');
+      const [first] = products.find(({ productId }) => productId === sepia)?.toTake ?? [];
+      expect(first?.lastDay).toBe(dayAhead(500));
+    });
+  });
+
+  it('never goes below zero when many take the last pieces at once', async () => {
+    const line = await studio.receive(liner, { code: 'RACE-1', quantity: 5 });
+    const box = line.containers[0]?.id ?? '';
+    const answers = await Promise.all(
+      Array.from({ length: 12 }, () =>
+        service.post(`/containers/${box}/waste`, { pieces: 1, reason: 'dropped' }),
+      ),
+    );
+    expect(answers.filter(({ status }) => status === 201)).toHaveLength(5);
+    expect(answers.filter(({ status }) => status === 409)).toHaveLength(7);
+    expect((await container(box)).pieces).toBe(0);
+  });
+});
