@@ -1,4 +1,3 @@
-import { Transform } from 'class-transformer';
 import {
   ArrayMaxSize,
   IsArray,
@@ -6,13 +5,13 @@ import {
   IsInt,
   IsOptional,
   IsString,
-  IsUUID,
   Matches,
   Max,
   MaxLength,
   Min,
 } from 'class-validator';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
+import { NamedId } from '../platform/named-id.js';
 import { PlainText } from '../platform/plain-text.js';
 import { PageDto, WriteDto } from '../platform/request.dto.js';
 import {
@@ -41,9 +40,6 @@ const mostVolumeMicrolitres = 1_000_000;
 const leastDropMicrolitres = 5;
 const mostDropMicrolitres = 200;
 export const mostPiecesInPack = 10_000;
-
-const lowerCase = ({ value }: { value: unknown }) =>
-  typeof value === 'string' ? value.toLowerCase() : value;
 
 export class ProductsQueryDto extends PageDto {
   @MayBeLeftOut() @IsIn(productKinds) kind?: ProductKind;
@@ -102,14 +98,14 @@ class ProductFieldsDto extends WriteDto {
 
 export class AddProductDto extends ProductFieldsDto {
   @IsIn(productKinds) kind: ProductKind;
-  @Transform(lowerCase) @IsUUID() makerId: string;
+  @NamedId() makerId: string;
   @PlainText(maximumNameLength) name: string;
 }
 
 export class ChangeProductDto extends ProductFieldsDto {
   /** The version this change was made from. */
   @IsInt() @Min(1) version: number;
-  @MayBeLeftOut() @Transform(lowerCase) @IsUUID() makerId?: string;
+  @MayBeLeftOut() @NamedId() makerId?: string;
   @MayBeLeftOut() @PlainText(maximumNameLength) name?: string;
 }
 

@@ -1,0 +1,187 @@
+import { Injectable } from '@nestjs/common';
+import { IsNull } from 'typeorm';
+import { v7 as uuidv7 } from 'uuid';
+import type { Actor } from '../platform/actor.js';
+import type { Transaction } from '../platform/database/transaction.js';
+import { Transactions } from '../platform/database/transactions.js';
+import { invalidField, notFound, Problem, staleVersion } from '../platform/problem.js';
+import { localDay } from './local-day.js';
+import { Lot } from './lot.entity.js';
+import { LotCode } from './lot-code.entity.js';
+import type { CorrectLotDto } from './lot-corrections.dto.js';
+import type { CorrectedLotView } from './lot-corrections.views.js';
+import { ReceiptHolds } from './receipt-holds.service.js';
+import { lotReasonsAtReceipt } from './receipt-rules.js';
+import { type PrintedCode, type PrintedFacts, printedFacts } from './received-line.js';
+import { StockConditions } from './stock-conditions.service.js';
+
+/** Puts right what was recorded of a lot. What stood there before stays findable, and the audit log names both. */
+@Injectable()
+export class LotCorrections {
+  constructor(
+    private readonly transactions: Transactions,
+    private readonly holds: ReceiptHolds,
+    private readonly conditions: StockConditions,
+  ) {}
+
+  async correct(actor: Actor, lotId: string, dto: CorrectLotDto): Promise<CorrectedLotView> {
+    return this.transactions.write(
+      actor,
+      {
+        id: dto.id,
+        action: 'stock.correct-lot',
+        subject: { kind: 'lot', id: lotId },
+        content: { lotId, ...dto },
+      },
+      async (transaction) => {
+        const { lot, codes } = await this.load(transaction, lotId);
+        if (lot.version !== dto.version) throw staleVersion('lot', lot.version);
+        const day = localDay(transaction.recordedAt, actor.timeZone);
+        const facts = correctedFacts(lot, codes, dto, day);
+        await this.refuseCollision(transaction, lot, facts);
+
+        const { code, codeState, useBy, useByPrecision, manufacturedOn } = facts;
+        const changes = { code, codeState, useBy, useByPrecision, manufacturedOn };
+        const corrected = await transaction.change(
+          Lot,
+          'lot',
+          { studioId: actor.studioId, id: lotId },
+          dto.version,
+          changes,
+        );
+        await this.replaceCodes(transaction, lot, codes, facts.codes);
+        const before = lotReasonsAtReceipt(lot, day);
+        const reasons = lotReasonsAtReceipt(corrected, day).filter((reason) => !before.includes(reason));
+        const holds = await this.holds.placeOnLot(transaction, lotId, reasons, transaction.recordedAt);
+        transaction.note({ reason: dto.reason, changes: differences(lot, codes, facts) });
+        await this.conditions.reevaluate(transaction, [lot.productId]);
+        const superseded = await transaction.query<PrintedCode>(
+          `SELECT kind, code FROM lot_code WHERE studio_id = $1 AND lot_id = $2
+             AND superseded_at IS NOT NULL ORDER BY superseded_at, id`,
+          [actor.studioId, lotId],
+        );
+        const { id, productId, version } = corrected;
+        return {
+          ...{ id, productId, ...changes, version, codes: facts.codes, holds },
+          supersededCodes: superseded.map((row) => ({ kind: row.kind, code: row.code })),
+        };
+      },
+    );
+  }
+
+  /** The lot under lock; its product first, as receiving locks it, so that no goods join it meanwhile. */
+  private async load(transaction: Transaction, lotId: string): Promise<{ lot: Lot; codes: LotCode[] }> {
+    const { studioId, manager } = transaction;
+    const found = await manager.findOneBy(Lot, { studioId, id: lotId });
+    if (!found) throw notFound('lot', lotId);
+    await transaction.lock('product', [found.productId]);
+    await transaction.lock('lot', [lotId]);
+    const lot = await manager.findOneByOrFail(Lot, { studioId, id: lotId });
+    const codes = await manager.find(LotCode, {
+      where: { studioId, lotId, supersededAt: IsNull() },
+      order: { recordedAt: 'ASC', id: 'ASC' },
+    });
+    return { lot, codes };
+  }
+
+  private async refuseCollision(transaction: Transaction, lot: Lot, facts: PrintedFacts): Promise<void> {
+    if (facts.code === null) return;
+    const other = await transaction.manager.findOneBy(Lot, {
+      studioId: lot.studioId,
+      productId: lot.productId,
+      code: facts.code,
+      useBy: facts.useBy ?? IsNull(),
+    });
+    if (!other || other.id === lot.id) return;
+    throw new Problem(
+      409,
+      'already-exists',
+      `The lot ${facts.code} with the use-by date ${facts.useBy ?? 'none printed'} is on record already for this product. Two lots cannot become one; compare both with their packages.`,
+      { existing: { kind: 'lot', id: other.id } },
+    );
+  }
+
+  private async replaceCodes(
+    transaction: Transaction,
+    { studioId, id: lotId }: Lot,
+    recorded: readonly LotCode[],
+    printed: readonly PrintedCode[],
+  ): Promise<void> {
+    const { recordedAt } = transaction;
+    for (const row of recorded) {
+      if (printed.some((code) => isSame(code, row))) continue;
+      await transaction.update(LotCode, { studioId, id: row.id }, { supersededAt: recordedAt });
+    }
+    const added = printed
+      .filter((code) => !recorded.some((row) => isSame(code, row)))
+      .map(
+        ({ kind, code }): LotCode => ({
+          studioId,
+          id: uuidv7(),
+          lotId,
+          kind,
+          code,
+          recordedAt,
+          supersededAt: null,
+        }),
+      );
+    if (added.length > 0) await transaction.insert(LotCode, added);
+  }
+}
+
+/** What is printed by the correction; what it does not name stays as it is recorded. */
+function correctedFacts(lot: Lot, codes: readonly LotCode[], dto: CorrectLotDto, day: string): PrintedFacts {
+  if (
+    dto.codes === undefined &&
+    dto.codeState === undefined &&
+    dto.useBy === undefined &&
+    dto.manufacturedOn === undefined
+  ) {
+    throw invalidField('codes', 'Nothing is corrected. Give codes, codeState, useBy or manufacturedOn.');
+  }
+  const codesStay = dto.codes === undefined && dto.codeState === undefined;
+  const said = codesStay
+    ? { codes: codes.map(({ kind, code }) => ({ kind, code })), codeState: lot.codeState }
+    : { codes: dto.codes, codeState: dto.codeState };
+  const decided = printedFacts(
+    {
+      ...said,
+      useBy: dto.useBy === undefined ? lot.useBy : dto.useBy,
+      manufacturedOn: dto.manufacturedOn === undefined ? lot.manufacturedOn : dto.manufacturedOn,
+    },
+    {},
+    day,
+  );
+  if ('faults' in decided) {
+    const [first] = decided.faults;
+    throw new Problem(
+      400,
+      first?.code ?? 'invalid-fields',
+      decided.faults.map(({ field, message }) => `${field}: ${message}.`).join(' '),
+      { faults: decided.faults.map(({ field, message }) => ({ field, message })) },
+    );
+  }
+  const { facts } = decided;
+  return {
+    ...facts,
+    code: codesStay ? lot.code : facts.code,
+    // A date that is not corrected keeps how exactly the label states it.
+    useByPrecision: dto.useBy === undefined ? lot.useByPrecision : facts.useByPrecision,
+  };
+}
+
+function differences(lot: Lot, codes: readonly LotCode[], facts: PrintedFacts): object[] {
+  const written = (list: readonly PrintedCode[]) => list.map(({ kind, code }) => `${kind} ${code}`);
+  const all = [
+    { field: 'codes', from: written(codes), to: written(facts.codes) },
+    { field: 'codeState', from: lot.codeState, to: facts.codeState },
+    { field: 'useBy', from: lot.useBy, to: facts.useBy },
+    { field: 'useByPrecision', from: lot.useByPrecision, to: facts.useByPrecision },
+    { field: 'manufacturedOn', from: lot.manufacturedOn, to: facts.manufacturedOn },
+  ];
+  return all.filter(({ from, to }) => JSON.stringify(from) !== JSON.stringify(to));
+}
+
+function isSame(one: PrintedCode, other: PrintedCode): boolean {
+  return one.kind === other.kind && one.code === other.code;
+}

@@ -1,0 +1,125 @@
+import { Injectable } from '@nestjs/common';
+import { v7 as uuidv7 } from 'uuid';
+import type { Transaction } from '../platform/database/transaction.js';
+import { Hold } from './hold.entity.js';
+import { localDay } from './local-day.js';
+import { lotReasonsAtReceipt, lotReasonsOnJoining } from './receipt-rules.js';
+import type { PutAwayLine } from './receiving.service.js';
+import type { ReceivedHoldView } from './receiving.views.js';
+import type { HoldKind, HoldReason } from './vocabulary.js';
+
+interface OpenLotHold {
+  id: string;
+  lot_id: string;
+  kind: HoldKind;
+  reason: HoldReason;
+}
+
+/** Puts received goods aside until a person decides on what is missing, past or damaged. */
+@Injectable()
+export class ReceiptHolds {
+  /** Places the holds of received lines and returns, by line number, these and those open on their lots before. */
+  async place(
+    transaction: Transaction,
+    putAway: readonly PutAwayLine[],
+    receivedAt: string,
+  ): Promise<Map<number, ReceivedHoldView[]>> {
+    const open = await this.openOnLots(
+      transaction,
+      putAway.filter(({ lot }) => !lot.isNew).map(({ lot }) => lot.lot.id),
+    );
+    const day = localDay(receivedAt, transaction.actor.timeZone);
+    const placed: Hold[] = [];
+    const make = (reason: HoldReason, on: { lotId: string } | { containerId: string }): Hold => {
+      const hold = newHold(transaction, reason, on, receivedAt);
+      placed.push(hold);
+      return hold;
+    };
+    const lotHolds = new Map<string, Hold[]>();
+    const answer = new Map<number, ReceivedHoldView[]>();
+    for (const { line, lot, containers } of putAway) {
+      const { id: lotId, codeState, useBy } = lot.lot;
+      const before = open.filter((hold) => hold.lot_id === lotId);
+      const reasons = lotReasonsAtReceipt({ codeState, useBy }, day);
+      const holds: Hold[] = [];
+      if (lot.isNew) {
+        const ofLot = lotHolds.get(lotId) ?? reasons.map((reason) => make(reason, { lotId }));
+        lotHolds.set(lotId, ofLot);
+        holds.push(...ofLot);
+      }
+      const asked = lot.isNew
+        ? []
+        : lotReasonsOnJoining(
+            reasons,
+            before.map((hold) => hold.reason),
+          );
+      for (const [index, container] of containers.entries()) {
+        const containerId = container.id;
+        const fault = line.containers[index]?.fault ?? null;
+        holds.push(...asked.map((reason) => make(reason, { containerId })));
+        if (fault !== null) holds.push(make(fault, { containerId }));
+      }
+      answer.set(line.lineNumber, [...before.map(viewOfEarlier), ...holds.map(viewOf)]);
+    }
+    if (placed.length > 0) await transaction.insert(Hold, placed);
+    return answer;
+  }
+
+  /** Places holds on a lot for those of the reasons for which none is open on it. */
+  async placeOnLot(
+    transaction: Transaction,
+    lotId: string,
+    reasons: readonly HoldReason[],
+    occurredAt: string,
+  ): Promise<ReceivedHoldView[]> {
+    if (reasons.length === 0) return [];
+    const open = await this.openOnLots(transaction, [lotId]);
+    const missing = reasons.filter((reason) => !open.some((hold) => hold.reason === reason));
+    const holds = missing.map((reason) => newHold(transaction, reason, { lotId }, occurredAt));
+    if (holds.length > 0) await transaction.insert(Hold, holds);
+    return holds.map(viewOf);
+  }
+
+  private async openOnLots(transaction: Transaction, lotIds: readonly string[]): Promise<OpenLotHold[]> {
+    const ids = [...new Set(lotIds)];
+    if (ids.length === 0) return [];
+    return transaction.query<OpenLotHold>(
+      `SELECT hold.id, hold.lot_id, hold.kind, hold.reason FROM hold
+       WHERE hold.studio_id = $1 AND hold.lot_id IN (${ids.map((_, index) => `$${index + 2}`).join(', ')})
+         AND NOT EXISTS (SELECT 1 FROM hold_release
+           WHERE hold_release.studio_id = hold.studio_id AND hold_release.hold_id = hold.id)
+       ORDER BY hold.recorded_at, hold.id`,
+      [transaction.studioId, ...ids],
+    );
+  }
+}
+
+function newHold(
+  transaction: Transaction,
+  reason: HoldReason,
+  on: { lotId: string } | { containerId: string },
+  occurredAt: string,
+): Hold {
+  const { studioId, personId, via } = transaction.actor;
+  return {
+    studioId,
+    id: uuidv7(),
+    kind: 'quarantine',
+    lotId: 'lotId' in on ? on.lotId : null,
+    containerId: 'containerId' in on ? on.containerId : null,
+    reason,
+    note: null,
+    occurredAt,
+    recordedAt: transaction.recordedAt,
+    personId,
+    via,
+  };
+}
+
+function viewOf({ id, kind, reason, lotId, containerId }: Hold): ReceivedHoldView {
+  return { id, kind, reason, lotId, containerId, placedNow: true };
+}
+
+function viewOfEarlier({ id, lot_id, kind, reason }: OpenLotHold): ReceivedHoldView {
+  return { id, kind, reason, lotId: lot_id, containerId: null, placedNow: false };
+}

@@ -1,0 +1,94 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { lotReasonsAtReceipt, lotReasonsOnJoining, pieceFaults, plannedContainers } from './receipt-rules.js';
+
+describe('what is put aside at receipt', () => {
+  const sound = { codeState: 'printed', useBy: '2026-11-25' } as const;
+
+  it('is nothing of a lot that is printed and in date, the last day included', () => {
+    // Usable through the end of the day shown (ISO 15223-1:2021, 5.1.4 [S]).
+    expect(lotReasonsAtReceipt(sound, '2026-11-25')).toEqual([]);
+  });
+
+  it('is a lot whose last day was yesterday', () => {
+    expect(lotReasonsAtReceipt(sound, '2026-11-26')).toEqual(['already past']);
+  });
+
+  it('is a lot without code or date, for each reason apart', () => {
+    expect(lotReasonsAtReceipt({ codeState: 'none printed', useBy: null }, '2026-11-25')).toEqual([
+      'no lot printed',
+      'no use-by printed',
+    ]);
+    expect(lotReasonsAtReceipt({ codeState: 'unreadable', useBy: '2026-01-31' }, '2026-11-25')).toEqual([
+      'lot unreadable',
+      'already past',
+    ]);
+  });
+
+  it('asks again for a past date when goods join a lot, but not for what was decided with it', () => {
+    expect(lotReasonsOnJoining(['no use-by printed'], [])).toEqual([]);
+    expect(lotReasonsOnJoining(['already past'], [])).toEqual(['already past']);
+    expect(lotReasonsOnJoining(['already past'], ['already past'])).toEqual([]);
+  });
+});
+
+describe('the containers of a received line', () => {
+  it('are one bottle for each piece of what is opened and used over time', () => {
+    const planned = plannedContainers('container', 3, [{ kind: 'broken seal', pieces: 1 }]);
+    expect(planned).toEqual({
+      containers: [
+        { form: 'bottle', pieces: 1, fault: null },
+        { form: 'bottle', pieces: 1, fault: null },
+        { form: 'bottle', pieces: 1, fault: 'broken seal' },
+      ],
+    });
+  });
+
+  it('are one box of pieces, with the faulty ones apart', () => {
+    const planned = plannedContainers('pieces', 20, [{ kind: 'damaged package', pieces: 2 }]);
+    expect(planned).toEqual({
+      containers: [
+        { form: 'box', pieces: 18, fault: null },
+        { form: 'box', pieces: 2, fault: 'damaged package' },
+      ],
+    });
+  });
+
+  it('leave no empty box when every piece is faulty', () => {
+    const planned = plannedContainers('pieces', 5, [{ kind: 'damaged package', pieces: 5 }]);
+    expect(planned).toEqual({ containers: [{ form: 'box', pieces: 5, fault: 'damaged package' }] });
+  });
+
+  it('hold together exactly the pieces that came, or say how many too many are faulty', () => {
+    const faults = fc.array(
+      fc.record({ kind: fc.constantFrom(...pieceFaults), pieces: fc.integer({ min: 1, max: 60 }) }),
+      { maxLength: 3 },
+    );
+    fc.assert(
+      fc.property(
+        fc.constantFrom('container' as const, 'pieces' as const),
+        fc.integer({ min: 1, max: 100 }),
+        faults,
+        (form, pieces, given) => {
+          const faulty = given.reduce((sum, fault) => sum + fault.pieces, 0);
+          const planned = plannedContainers(form, pieces, given);
+          if ('faultyPieces' in planned) {
+            expect(faulty).toBeGreaterThan(pieces);
+            expect(planned.faultyPieces).toBe(faulty);
+            return;
+          }
+          const held = (fault: string | null) =>
+            planned.containers
+              .filter((container) => container.fault === fault)
+              .reduce((sum, container) => sum + container.pieces, 0);
+          expect(held(null)).toBe(pieces - faulty);
+          for (const kind of pieceFaults) {
+            const named = given.filter((fault) => fault.kind === kind);
+            expect(held(kind)).toBe(named.reduce((sum, fault) => sum + fault.pieces, 0));
+          }
+          expect(planned.containers.every((container) => container.pieces > 0)).toBe(true);
+        },
+      ),
+    );
+  });
+});

@@ -1,0 +1,73 @@
+/** Why goods are put aside at receipt until a person decides; a lot's reasons come from what is printed on it. */
+export type LotReceiptReason = 'no lot printed' | 'lot unreadable' | 'no use-by printed' | 'already past';
+/** What can be wrong with single pieces. */
+export const pieceFaults = ['broken seal', 'damaged package'] as const;
+export type PieceFault = (typeof pieceFaults)[number];
+
+/**
+ * The reasons for which a lot is put aside at receipt, in the order in which a person should look at them. The use-by
+ * date is the last day of use (ISO 15223-1:2021, 5.1.4 [S]), so goods are past only on the day after it.
+ *
+ * @param day the studio's local day of receipt, YYYY-MM-DD
+ */
+export function lotReasonsAtReceipt(
+  lot: { codeState: 'printed' | 'none printed' | 'unreadable'; useBy: string | null },
+  day: string,
+): LotReceiptReason[] {
+  const reasons: LotReceiptReason[] = [];
+  if (lot.codeState === 'none printed') reasons.push('no lot printed');
+  if (lot.codeState === 'unreadable') reasons.push('lot unreadable');
+  if (lot.useBy === null) reasons.push('no use-by printed');
+  else if (lot.useBy < day) reasons.push('already past');
+  return reasons;
+}
+
+/**
+ * The reasons that still ask for a decision when goods join a lot on record. What is printed was decided with the lot,
+ * unless that is still open; that its date has passed is asked again for every arrival.
+ *
+ * @param open reasons of the open holds on the lot
+ */
+export function lotReasonsOnJoining(
+  reasons: readonly LotReceiptReason[],
+  open: readonly string[],
+): LotReceiptReason[] {
+  return reasons.filter((reason) => reason === 'already past' && !open.includes(reason));
+}
+
+export interface PlannedContainer {
+  form: 'bottle' | 'box';
+  pieces: number;
+  /** Put aside for this; null for sound pieces. */
+  fault: PieceFault | null;
+}
+
+/**
+ * The containers a received line makes: a bottle for each piece of what is opened and used over time, else one box.
+ * Faulty pieces come apart from the sound ones, so that they can be put aside alone.
+ *
+ * @param faults pieces by fault; a piece with two faults is named under one
+ * @returns what stands on the shelf, sound first; or how many more pieces are faulty than came
+ */
+export function plannedContainers(
+  stockForm: 'container' | 'pieces',
+  pieces: number,
+  faults: readonly { kind: PieceFault; pieces: number }[],
+): { containers: PlannedContainer[] } | { faultyPieces: number } {
+  const faultyPieces = faults.reduce((sum, fault) => sum + fault.pieces, 0);
+  if (faultyPieces > pieces) return { faultyPieces };
+  const groups: { pieces: number; fault: PieceFault | null }[] = [
+    { pieces: pieces - faultyPieces, fault: null },
+    ...pieceFaults.map((kind) => ({
+      pieces: faults.filter((fault) => fault.kind === kind).reduce((sum, fault) => sum + fault.pieces, 0),
+      fault: kind,
+    })),
+  ].filter((group) => group.pieces > 0);
+  if (stockForm === 'pieces') {
+    return { containers: groups.map((group) => ({ form: 'box', ...group })) };
+  }
+  const bottle = (fault: PieceFault | null): PlannedContainer => ({ form: 'bottle', pieces: 1, fault });
+  return {
+    containers: groups.flatMap((group) => Array.from({ length: group.pieces }, () => bottle(group.fault))),
+  };
+}

@@ -1,0 +1,102 @@
+import { readSymbol, type SymbolInput } from '../catalogue/barcode.js';
+import type { SymbolOfPackage } from './received-line.js';
+
+/** What a scanned symbol says of goods: which number, how many of it, and what is printed. */
+export interface ScannedGoods {
+  /** 14 digits. */
+  gtin: string;
+  /** How many of that number the symbol stands for: more than one on a box that names its content. */
+  count: number;
+  printed: SymbolOfPackage;
+}
+
+/** What a registered number stands for. */
+export interface TradedAs {
+  productId: string;
+  contentCount: number;
+}
+
+export interface Goods {
+  productId: string;
+  /** Pieces in one of what was counted. */
+  piecesEach: number;
+  warnings: string[];
+}
+
+/**
+ * Reads the symbol on received goods.
+ * @param today YYYY-MM-DD; its year decides the century of dates
+ * @returns what it says, or a message when it names no product or cannot be read
+ */
+export function scannedGoods(symbol: SymbolInput, today: string): ScannedGoods | { fault: string } {
+  const reading = readSymbol(symbol, today);
+  switch (reading.kind) {
+    case 'product only':
+      return { gtin: reading.gtin14, count: 1, printed: {} };
+    case 'gs1': {
+      const { lotCode, useBy, producedOn } = reading;
+      const printed: SymbolOfPackage = {
+        ...(lotCode === undefined ? {} : { lotCode }),
+        ...(useBy === undefined ? {} : { useBy }),
+        ...(producedOn === undefined ? {} : { producedOn }),
+      };
+      if (reading.gtin14 !== undefined) return { gtin: reading.gtin14, count: 1, printed };
+      if (reading.contentGtin14 !== undefined && (reading.count ?? 0) > 0) {
+        return { gtin: reading.contentGtin14, count: reading.count ?? 1, printed };
+      }
+      return {
+        fault: 'the symbol names no product; scan the one with the GTIN, or choose the product by hand',
+      };
+    }
+    case 'own label':
+      return {
+        fault: `this is the label ${reading.code} of a studio's own, not a maker's symbol; scan the maker's, or choose the product by hand`,
+      };
+    case 'plain text':
+      return {
+        fault: `"${reading.text.slice(0, 40)}" names no product; scan the symbol with the GTIN, or choose the product by hand`,
+      };
+    case 'invalid':
+      return { fault: reading.errors[0]?.message.replace(/\.$/, '') ?? 'the symbol cannot be read' };
+  }
+}
+
+/**
+ * Which product was received, and how many pieces stand behind one that was counted. A product chosen by hand and the
+ * number scanned must agree; a number not registered yet is taken as one piece of the product chosen, with a warning.
+ *
+ * @param traded what the scanned number stands for; undefined when it is not registered
+ */
+export function goodsOf(
+  chosenProductId: string | undefined,
+  scanned: ScannedGoods | null,
+  traded: TradedAs | undefined,
+): Goods | { field: 'productId' | 'symbol'; fault: string } {
+  if (scanned === null) {
+    return chosenProductId === undefined
+      ? { field: 'productId', fault: 'choose the product, or scan its symbol' }
+      : { productId: chosenProductId, piecesEach: 1, warnings: [] };
+  }
+  if (traded !== undefined) {
+    if (chosenProductId !== undefined && chosenProductId !== traded.productId) {
+      return {
+        field: 'productId',
+        fault: `the product ${chosenProductId} was chosen, but the scanned GTIN ${scanned.gtin} belongs to the product ${traded.productId}; compare with the package and give one of them`,
+      };
+    }
+    return { productId: traded.productId, piecesEach: scanned.count * traded.contentCount, warnings: [] };
+  }
+  if (chosenProductId === undefined) {
+    return {
+      field: 'symbol',
+      fault: `the GTIN ${scanned.gtin} is not registered for any product; choose the product by hand, or add the number to it first`,
+    };
+  }
+  return {
+    productId: chosenProductId,
+    piecesEach: scanned.count,
+    warnings: [
+      `The GTIN ${scanned.gtin} is not registered, so it was counted as one piece. Add it to the product, with its content if it is a pack.`,
+    ],
+  };
+}

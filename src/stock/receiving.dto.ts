@@ -1,0 +1,109 @@
+import { Type } from 'class-transformer';
+import {
+  ArrayMaxSize,
+  ArrayMinSize,
+  IsArray,
+  IsIn,
+  IsInt,
+  IsISO8601,
+  IsOptional,
+  IsString,
+  Length,
+  Matches,
+  Max,
+  MaxLength,
+  Min,
+  ValidateNested,
+} from 'class-validator';
+import { maximumSymbolCharacters } from '../catalogue/barcode.js';
+import { MayBeLeftOut } from '../platform/may-be-left-out.js';
+import { NamedId } from '../platform/named-id.js';
+import { PlainText } from '../platform/plain-text.js';
+import { EventDto } from '../platform/request.dto.js';
+import { type SameCodeDecision, sameCodeDecisions } from './lot-match.js';
+import { type PieceFault, pieceFaults } from './receipt-rules.js';
+import { type CodeState, codeStates, type LotCodeKind, lotCodeKinds } from './vocabulary.js';
+
+const maximumLines = 200;
+const maximumCodes = 10;
+const maximumDateLength = 20;
+export const mostPiecesInLine = 10_000;
+const mostUnitCostMinor = 100_000_000;
+export const deliveryOrigins = ['purchase', 'gift or sample', 'opening stock'] as const;
+
+export class ScannedSymbolDto {
+  /** What the scanner sent; separators stay as they are. */
+  @IsString() @Length(1, maximumSymbolCharacters) text: string;
+  /** What kind of symbol the reader saw, such as ]d2. */
+  @MayBeLeftOut()
+  @Matches(/^\][A-Za-z][0-9A-Za-z]$/, { message: 'symbologyIdentifier must be such as ]d2' })
+  symbologyIdentifier?: string;
+}
+
+export class PrintedCodeDto {
+  @IsIn(lotCodeKinds) kind: LotCodeKind;
+  /** As printed, spaces and hyphens inside it too. */
+  @PlainText(60) code: string;
+}
+
+export class FaultyPiecesDto {
+  @IsIn(pieceFaults) kind: PieceFault;
+  /** How many pieces; a piece with two faults is named under one. */
+  @IsInt() @Min(1) @Max(mostPiecesInLine) pieces: number;
+}
+
+export class DeliveryLineDto {
+  /** Which product; may be left out when a symbol names it. */
+  @MayBeLeftOut() @NamedId() productId?: string;
+  @MayBeLeftOut() @ValidateNested() @Type(() => ScannedSymbolDto) symbol?: ScannedSymbolDto;
+  /** Every code printed for the lot; may be left out when the symbol holds it. */
+  @MayBeLeftOut()
+  @IsArray()
+  @ArrayMaxSize(maximumCodes)
+  @ValidateNested({ each: true })
+  @Type(() => PrintedCodeDto)
+  codes?: PrintedCodeDto[];
+  /** Why there are no codes. */
+  @MayBeLeftOut() @IsIn(codeStates) codeState?: CodeState;
+  /** YYYY-MM-DD, YYYY-MM or YYYY as printed; null: none is printed; may be left out when the symbol holds it. */
+  @IsOptional() @IsString() @MaxLength(maximumDateLength) useBy?: string | null;
+  /** YYYY-MM-DD. */
+  @IsOptional() @IsString() @MaxLength(maximumDateLength) manufacturedOn?: string | null;
+  /** How many, of what the symbol stands for: a scanned pack counts with its content. Else pieces. */
+  @IsInt() @Min(1) @Max(mostPiecesInLine) quantity: number;
+  /** Cost of one piece in minor units of the studio's currency; null: unknown. */
+  @IsOptional() @IsInt() @Min(0) @Max(mostUnitCostMinor) unitCostMinor?: number | null;
+  /** The line of an order that this answers. */
+  @IsOptional() @PlainText(100) orderLineId?: string | null;
+  @NamedId() placeId: string;
+  /** The artist whose it is; null: the studio's. */
+  @IsOptional() @NamedId() ownerId?: string | null;
+  @MayBeLeftOut()
+  @IsArray()
+  @ArrayMaxSize(pieceFaults.length)
+  @ValidateNested({ each: true })
+  @Type(() => FaultyPiecesDto)
+  faults?: FaultyPiecesDto[];
+  /** Bottles that come opened: when they were opened, an instant. */
+  @IsOptional()
+  @IsISO8601({ strict: true }, { message: 'openedAt must be an instant such as 2026-03-01T09:30:00Z' })
+  openedAt?: string | null;
+  /** The answer to a code that is known with another use-by date. */
+  @MayBeLeftOut() @IsIn(sameCodeDecisions) sameCodeDecision?: SameCodeDecision;
+}
+
+export class ReceiveDeliveryDto extends EventDto {
+  @IsIn(deliveryOrigins) origin: (typeof deliveryOrigins)[number];
+  /** Whoever sold it; purchases only. */
+  @IsOptional() @NamedId() supplierId?: string | null;
+  /** YYYY-MM-DD; purchases only. */
+  @IsOptional() @IsString() @MaxLength(maximumDateLength) orderedOn?: string | null;
+  /** Number on the delivery note or invoice. */
+  @IsOptional() @PlainText(100) reference?: string | null;
+  @IsArray()
+  @ArrayMinSize(1)
+  @ArrayMaxSize(maximumLines)
+  @ValidateNested({ each: true })
+  @Type(() => DeliveryLineDto)
+  lines: DeliveryLineDto[];
+}
