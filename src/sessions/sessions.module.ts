@@ -4,6 +4,7 @@ import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { ClientsModule } from '../clients/clients.module.js';
 import { IdentityModule } from '../identity/identity.module.js';
 import { StockModule } from '../stock/stock.module.js';
+import { BlendAncestry } from './blend-ancestry.service.js';
 import { Completion } from './completion.service.js';
 import { KitList } from './kit-list.entity.js';
 import { KitListsController } from './kit-lists.controller.js';
@@ -23,11 +24,15 @@ import { SessionThings } from './session-things.service.js';
 import { SessionUse, SessionUseReversal } from './session-use.entity.js';
 import { SessionsController } from './sessions.controller.js';
 import { SetupTray } from './setup-tray.service.js';
+import { TraceController } from './trace.controller.js';
+import { Trace } from './trace.service.js';
+import { TraceCsv } from './trace-csv.service.js';
 import { TrayController } from './tray.controller.js';
 import { TrayLine } from './tray-line.entity.js';
 import { TrayLookUp } from './tray-look-up.service.js';
 import { TrayReader } from './tray-reader.service.js';
 import { UnmetDemand } from './unmet-demand.entity.js';
+import { UsePages } from './use-page.service.js';
 import { UseRecorder } from './use-recorder.service.js';
 import { WalkIns } from './walk-in.service.js';
 
@@ -46,7 +51,13 @@ export const sessionsEntities = [
 
 @Module({
   imports: [IdentityModule, AlertsModule, CatalogueModule, StockModule, ClientsModule],
-  controllers: [ProceduresController, KitListsController, SessionsController, TrayController],
+  controllers: [
+    ProceduresController,
+    KitListsController,
+    SessionsController,
+    TrayController,
+    TraceController,
+  ],
   providers: [
     Procedures,
     KitLists,
@@ -62,6 +73,10 @@ export const sessionsEntities = [
     Mixes,
     UseRecorder,
     Completion,
+    UsePages,
+    BlendAncestry,
+    Trace,
+    TraceCsv,
   ],
   exports: [UseRecorder],
 })
