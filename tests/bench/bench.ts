@@ -1,0 +1,88 @@
+/**
+ * `npm run bench`: measures the built service against the least that could do the same work, side by side in one run, and
+ * prints one table. Only the ratios mean anything elsewhere. BENCH_SMALL=1 runs a small one; BENCH_SEED sets the seed;
+ * BENCH_ONLY names measures, such as `verdicts,starts`.
+ */
+import { readBenchSettings } from './bench-settings.js';
+import { benchCompletions } from './completions.js';
+import { median } from './median.js';
+import type { Comparison } from './side-by-side.js';
+import { benchStarts } from './starts.js';
+import { benchVerdicts } from './verdicts.js';
+
+interface Line {
+  measure: string;
+  service: string;
+  yardstick: string;
+  ratio: string;
+  aim: string;
+}
+
+const settings = readBenchSettings(process.env);
+const only = process.env.BENCH_ONLY?.split(',');
+const whole = new Intl.NumberFormat('en', { maximumFractionDigits: 0 });
+
+function compared(measure: string, { servicePerSecond, barePerSecond, ratios }: Comparison): Line[] {
+  return [
+    {
+      measure,
+      service: whole.format(servicePerSecond),
+      yardstick: `${whole.format(barePerSecond)} (Fastify + better-sqlite3, same statements)`,
+      ratio: `${median(ratios).toFixed(2)} (${Math.min(...ratios).toFixed(2)} to ${Math.max(...ratios).toFixed(2)})`,
+      aim: 'at least 0.50',
+    },
+  ];
+}
+
+const measures: Record<string, () => Promise<Line[]>> = {
+  verdicts: async () => compared('scan verdicts per second', await benchVerdicts(settings)),
+  completions: async () => compared('completions per second', await benchCompletions(settings)),
+  starts: async () => {
+    const { readyMilliseconds, idleMebibytes } = await benchStarts(settings);
+    const line = (measure: string, service: string): Line => ({
+      measure,
+      service,
+      yardstick: '',
+      ratio: '',
+      aim: '',
+    });
+    return [
+      line('start to ready, ms', whole.format(readyMilliseconds)),
+      line(
+        'idle memory (RSS), MiB',
+        idleMebibytes === null ? 'not told by this system' : whole.format(idleMebibytes),
+      ),
+    ];
+  },
+};
+
+function table(lines: readonly Line[]): string {
+  const head: Line = {
+    measure: 'measure',
+    service: 'Lotward',
+    yardstick: 'yardstick',
+    ratio: 'ratio (rounds)',
+    aim: 'aim',
+  };
+  const columns = ['measure', 'service', 'yardstick', 'ratio', 'aim'] as const;
+  const widths = columns.map((column) => Math.max(...[head, ...lines].map((line) => line[column].length)));
+  return [head, ...lines]
+    .map((line) =>
+      columns
+        .map((column, index) => line[column].padEnd(widths[index] ?? 0))
+        .join('  ')
+        .trimEnd(),
+    )
+    .join('\n');
+}
+
+process.stdout.write(
+  `bench, seed ${settings.seed}${settings.small ? ', small' : ''}, Node ${process.version}\n`,
+);
+const lines: Line[] = [];
+for (const [name, measure] of Object.entries(measures)) {
+  if (only && !only.includes(name)) continue;
+  process.stdout.write(`measuring ${name}\n`);
+  lines.push(...(await measure()));
+}
+process.stdout.write(`\n${table(lines)}\n`);

@@ -1,0 +1,47 @@
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
+import { startService } from '../support/service.js';
+import type { BenchSettings } from './bench-settings.js';
+import { median } from './median.js';
+
+const idleMilliseconds = 3_000;
+
+export interface Starts {
+  readyMilliseconds: number;
+  /** Resident memory when idle; null where the system does not tell it under /proc. */
+  idleMebibytes: number | null;
+}
+
+/** Starts on existing data: the time until the service says it is ready, and its resident memory when idle. */
+export async function benchStarts(settings: BenchSettings): Promise<Starts> {
+  const dataFolder = mkdtempSync(join(tmpdir(), 'lotward-bench-'));
+  try {
+    await (await startService('sqlite', { dataFolder })).stop();
+    const milliseconds: number[] = [];
+    const mebibytes: number[] = [];
+    for (let start = 0; start < settings.starts; start += 1) {
+      const startedAt = performance.now();
+      const service = await startService('sqlite', { dataFolder });
+      milliseconds.push(performance.now() - startedAt);
+      await sleep(idleMilliseconds);
+      const resident = residentMebibytes(service.child.pid);
+      if (resident !== null) mebibytes.push(resident);
+      await service.stop();
+    }
+    return {
+      readyMilliseconds: median(milliseconds),
+      idleMebibytes: mebibytes.length > 0 ? median(mebibytes) : null,
+    };
+  } finally {
+    rmSync(dataFolder, { recursive: true, force: true });
+  }
+}
+
+function residentMebibytes(pid: number | undefined): number | null {
+  const file = `/proc/${pid}/status`;
+  if (!existsSync(file)) return null;
+  const [, kibibytes] = /VmRSS:\s+(\d+) kB/.exec(readFileSync(file, 'utf8')) ?? [];
+  return kibibytes === undefined ? null : Number(kibibytes) / 1_024;
+}

@@ -1,0 +1,37 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { BenchSettings } from './bench-settings.js';
+import { type BenchStudio, makeBenchStudio, refusedScan, setupScans } from './bench-studio.js';
+import type { LoadRequest } from './keep-alive-load.js';
+import { SeededRandom } from './seeded-random.js';
+import { type Comparison, compareSideBySide } from './side-by-side.js';
+
+// Trays are emptied between rounds, so that no more lies on them than in a busy studio.
+const emptyTrays = "UPDATE tray_line SET state = 'taken off' WHERE state = 'on tray'";
+
+/** Scans at setup: six cartridges by their maker's symbol, three bottles by own label, one bottle that is recalled. */
+export async function benchVerdicts(settings: BenchSettings): Promise<Comparison> {
+  const random = new SeededRandom(settings.seed);
+  const dataFolder = mkdtempSync(join(tmpdir(), 'lotward-bench-'));
+  try {
+    const rounds = settings.warmUpRounds + settings.rounds;
+    const studio = await makeBenchStudio(dataFolder, rounds * settings.sessionsPerRound + 1, random);
+    const [sampleSession = '', ...sessionIds] = studio.sessionIds;
+    const scans = chainOf(studio, sampleSession, random);
+    const samples = [...new Set(scans.map(({ kind }) => kind))].flatMap((kind) =>
+      scans.filter((scan) => scan.kind === kind).slice(0, 1),
+    );
+    const chains = sessionIds.map((sessionId) => chainOf(studio, sessionId, random));
+    const load = Array.from({ length: rounds }, (_, round) =>
+      chains.slice(round * settings.sessionsPerRound, (round + 1) * settings.sessionsPerRound),
+    );
+    return await compareSideBySide(dataFolder, samples, load, settings, emptyTrays);
+  } finally {
+    rmSync(dataFolder, { recursive: true, force: true });
+  }
+}
+
+function chainOf(studio: BenchStudio, sessionId: string, random: SeededRandom): LoadRequest[] {
+  return [...setupScans(studio, sessionId, random), ...refusedScan(studio, sessionId, random)];
+}
