@@ -4,20 +4,41 @@ import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { IdentityModule } from '../identity/identity.module.js';
 import { Balance } from './balance.entity.js';
 import { Blend, BlendParent } from './blend.entity.js';
+import { BlendList } from './blend-list.service.js';
+import { Blending } from './blending.service.js';
+import { BlendsController } from './blends.controller.js';
 import { ConfigurationPools } from './configuration-pools.service.js';
 import { Container } from './container.entity.js';
+import { ContainerCount } from './container-count.service.js';
+import { ContainerEnding } from './container-ending.service.js';
 import { ContainerFacts } from './container-facts.service.js';
+import { ContainerListController } from './container-list.controller.js';
+import { ContainerList } from './container-list.service.js';
+import { ContainerMove } from './container-move.service.js';
+import { ContainerOpening } from './container-opening.service.js';
+import { ContainerOperation } from './container-operation.service.js';
+import { ContainerOperationsController } from './container-operations.controller.js';
+import { ContainerViews } from './container-views.service.js';
 import { Deliveries } from './deliveries.service.js';
 import { Delivery, DeliveryLine } from './delivery.entity.js';
 import { Hold, HoldRelease } from './hold.entity.js';
+import { HoldsController } from './holds.controller.js';
+import { Holds } from './holds.service.js';
 import { LabelCodes } from './label-codes.service.js';
 import { Ledger } from './ledger.service.js';
+import { LevelsController } from './levels.controller.js';
+import { Levels } from './levels.service.js';
 import { Lot } from './lot.entity.js';
 import { LotCode } from './lot-code.entity.js';
 import { LotCorrectionsController } from './lot-corrections.controller.js';
 import { LotCorrections } from './lot-corrections.service.js';
+import { LotHistory } from './lot-history.service.js';
+import { LotListController } from './lot-list.controller.js';
+import { LotList } from './lot-list.service.js';
 import { LotsAtReceipt } from './lots-at-receipt.service.js';
 import { Movement } from './movement.entity.js';
+import { MovementReversal } from './movement-reversal.service.js';
+import { MovementsController } from './movements.controller.js';
 import { Place } from './place.entity.js';
 import { PlacesController } from './places.controller.js';
 import { Places } from './places.service.js';
@@ -25,6 +46,7 @@ import { ReceiptHolds } from './receipt-holds.service.js';
 import { ReceivedLines } from './received-lines.service.js';
 import { ReceivingController } from './receiving.controller.js';
 import { Receiving } from './receiving.service.js';
+import { StandingPlaces } from './standing-places.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { StockLevel } from './stock-level.entity.js';
 
@@ -46,21 +68,47 @@ export const stockEntities = [
 
 @Module({
   imports: [IdentityModule, AlertsModule, CatalogueModule],
-  controllers: [LotCorrectionsController, PlacesController, ReceivingController],
+  controllers: [
+    BlendsController,
+    ContainerListController,
+    ContainerOperationsController,
+    HoldsController,
+    LevelsController,
+    LotCorrectionsController,
+    LotListController,
+    MovementsController,
+    PlacesController,
+    ReceivingController,
+  ],
   providers: [
+    BlendList,
+    Blending,
     ConfigurationPools,
+    ContainerCount,
+    ContainerEnding,
     ContainerFacts,
+    ContainerList,
+    ContainerMove,
+    ContainerOpening,
+    ContainerOperation,
+    ContainerViews,
     Deliveries,
+    Holds,
     LabelCodes,
     Ledger,
+    Levels,
     LotCorrections,
+    LotHistory,
+    LotList,
     LotsAtReceipt,
+    MovementReversal,
     Places,
     ReceiptHolds,
     ReceivedLines,
     Receiving,
+    StandingPlaces,
     StockConditions,
   ],
-  exports: [ConfigurationPools, ContainerFacts, Ledger, StockConditions],
+  exports: [ConfigurationPools, ContainerFacts, ContainerViews, Holds, Ledger, StockConditions],
 })
 export class StockModule {}

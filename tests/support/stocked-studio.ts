@@ -46,7 +46,11 @@ export class StockedStudio {
 
   async product(given: GivenProduct): Promise<string> {
     const { kind = 'pigment', ...fields } = given;
-    const usual = kind === 'pigment' ? { volumeMicrolitres: 15_000, openedLife: 'P6M' } : {};
+    const usual = {
+      pigment: { volumeMicrolitres: 15_000, openedLife: 'P6M' },
+      cartridge: { notation: '3RL' },
+      consumable: {},
+    }[kind];
     const makerId = await this.maker();
     const made = await this.service.made<Made>('/products', { kind, makerId, ...usual, ...fields });
     return made.id;

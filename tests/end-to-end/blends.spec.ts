@@ -1,0 +1,160 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { BlendPageView, BlendView } from '../../src/stock/blends.views.js';
+import type { ContainerView } from '../../src/stock/container-list.views.js';
+import type { LotView } from '../../src/stock/lot-list.views.js';
+import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { dayAhead, daysAgo, StockedStudio } from '../support/stocked-studio.js';
+
+describe.each(engines)('house blends on %s', (engine) => {
+  let service: RunningService;
+  let studio: StockedStudio;
+  let umber: string;
+  let sand: string;
+  let house: string;
+
+  beforeAll(async () => {
+    service = await startService(engine);
+    studio = new StockedStudio(service);
+    umber = await studio.product({ name: 'Umber', dropMicrolitres: 40 });
+    sand = await studio.product({ name: 'Sand' });
+    house = await studio.product({ name: 'House brown' });
+  });
+  afterAll(() => service.dispose());
+
+  const opened = async (productId: string, code: string, useBy = '2099-12-31') => {
+    const line = await studio.receive(productId, { code, useBy });
+    const containerId = line.containers[0]?.id ?? '';
+    await studio.record(containerId, 'open', { occurredAt: daysAgo(1) });
+    return { containerId, lotId: line.lot.id };
+  };
+  const blend = async (parents: object[], more: object = {}) =>
+    service.post<BlendView & ProblemBody>('/blends', {
+      productId: house,
+      placeId: await studio.shelf(),
+      parents,
+      ...more,
+    });
+  const container = (id: string) => service.seen<ContainerView>(`/containers/${id}`);
+  const lot = (id: string) => service.seen<LotView>(`/lots/${id}`);
+
+  it('is refused until the studio allows it, and says how', async () => {
+    const one = await opened(umber, 'OFF-1');
+    const other = await opened(sand, 'OFF-2');
+    const parents = [one, other].map(({ containerId }) => ({ containerId, microlitres: 100 }));
+    const refused = await blend(parents);
+    expect(refused).toMatchObject({ status: 409, body: { code: 'wrong-state' } });
+    expect(refused.body.detail).toContain('settings');
+    const [studioView] = (await service.get<{ version: number }[]>(`${service.url}/api/v1/studios`)).body;
+    await service.patch('', { version: studioView?.version, houseBlends: 'allowed' });
+    expect((await blend(parents)).status).toBe(201);
+  });
+
+  it('takes from the parents what it puts into the blend, and lasts as long as the first of them', async () => {
+    const one = await opened(umber, 'POUR-1', dayAhead(40));
+    const other = await opened(sand, 'POUR-2');
+    const made = await blend([
+      { containerId: one.containerId, drops: 10 },
+      { containerId: other.containerId, microlitres: 600 },
+    ]);
+    expect(made).toMatchObject({ status: 201, body: { microlitres: 1_000, useBy: dayAhead(40) } });
+    expect((await container(one.containerId)).microlitres).toBe(15_000 - 400);
+    expect((await container(other.containerId)).microlitres).toBe(15_000 - 600);
+    expect(await container(made.body.containerId)).toMatchObject({
+      state: 'opened',
+      pieces: 1,
+      microlitres: 1_000,
+      lotCode: made.body.code,
+    });
+    const produced = await lot(made.body.lotId);
+    expect(produced).toMatchObject({
+      origin: 'blend',
+      massBalance: [{ kind: 'produced', microlitres: 1_000 }],
+    });
+    expect(produced.blendedFrom.map(({ lotId }) => lotId).sort()).toEqual([one.lotId, other.lotId].sort());
+    expect((await lot(one.lotId)).blendedInto).toEqual([{ lotId: made.body.lotId, microlitres: 400 }]);
+    expect(await service.seen<BlendView>(`/blends/${made.body.id}`)).toEqual(made.body);
+    const { blends } = await service.seen<BlendPageView>('/blends?limit=1');
+    expect(blends).toEqual([made.body]);
+  });
+
+  it('books what was poured even where the book shows less', async () => {
+    const one = await opened(umber, 'MORE-1');
+    const other = await opened(sand, 'MORE-2');
+    const made = await blend([
+      { containerId: one.containerId, microlitres: 16_000 },
+      { containerId: other.containerId, microlitres: 100 },
+    ]);
+    expect(made.status).toBe(201);
+    expect((await container(one.containerId)).microlitres).toBe(0);
+    expect((await lot(one.lotId)).massBalance).toContainEqual({
+      kind: 'adjusted',
+      pieces: 0,
+      microlitres: 1_000,
+    });
+  });
+
+  it('refuses a parent that could not lie on a tray, and takes nothing from the others', async () => {
+    const good = await opened(umber, 'BAD-1');
+    const held = await opened(sand, 'BAD-2');
+    await service.made('/holds', { lotId: held.lotId, kind: 'recall', reason: 'recall notice' });
+    const sealed = await studio.receiveOne(sand, { code: 'BAD-3' });
+    const openTooLong = await studio.receiveOne(sand, { code: 'BAD-4' });
+    await studio.record(openTooLong, 'open', { occurredAt: daysAgo(300) });
+    for (const bad of [held.containerId, sealed, openTooLong]) {
+      const refused = await blend([
+        { containerId: good.containerId, microlitres: 100 },
+        { containerId: bad, microlitres: 100 },
+      ]);
+      expect(refused).toMatchObject({ status: 409, body: { refusals: [{ containerId: bad }] } });
+    }
+    expect((await container(good.containerId)).microlitres).toBe(15_000);
+  });
+
+  it('refuses a use-by later than its parents allow, a known code, and a bottle named twice', async () => {
+    const one = await opened(umber, 'DATE-1', dayAhead(40));
+    const other = await opened(sand, 'DATE-2');
+    const parents = [one, other].map(({ containerId }) => ({ containerId, microlitres: 100 }));
+    expect((await blend(parents, { useBy: dayAhead(41) })).body.code).toBe('unusable-date');
+    expect((await blend(parents, { useBy: dayAhead(30), code: 'HOUSE-1' })).body).toMatchObject({
+      useBy: dayAhead(30),
+      code: 'HOUSE-1',
+    });
+    expect((await blend(parents, { code: 'HOUSE-1' })).status).toBe(409);
+    expect((await blend([...parents, ...parents])).status).toBe(400);
+    expect((await blend(parents.slice(1))).status).toBe(400);
+  });
+
+  it('is held with any parent at any depth, and free again with its release', async () => {
+    const one = await opened(umber, 'DEEP-1');
+    const other = await opened(sand, 'DEEP-2');
+    const third = await opened(sand, 'DEEP-3');
+    const first = await blend([one, other].map(({ containerId }) => ({ containerId, microlitres: 3_000 })));
+    const second = await blend(
+      [first.body.containerId, third.containerId].map((containerId) => ({ containerId, microlitres: 500 })),
+    );
+    const hold = await service.made<{ id: string }>('/holds', {
+      lotId: one.lotId,
+      kind: 'recall',
+      reason: 'recall notice',
+    });
+    for (const { body } of [first, second]) {
+      expect((await container(body.containerId)).holds).toMatchObject([
+        { holdId: hold.id, kind: 'recall', on: 'parent lot' },
+      ]);
+    }
+    expect((await container(third.containerId)).held).toBe(false);
+    await service.made(`/holds/${hold.id}/release`, { reason: 'another lot was meant' });
+    expect((await container(second.body.containerId)).held).toBe(false);
+  });
+
+  it('cannot be poured apart by reversing its movements', async () => {
+    const one = await opened(umber, 'APART-1');
+    const other = await opened(sand, 'APART-2');
+    const made = await blend([one, other].map(({ containerId }) => ({ containerId, microlitres: 100 })));
+    const [produced] = (await lot(made.body.lotId)).movements;
+    const reversal = await service.post<ProblemBody>(`/movements/${produced?.id}/reversal`, {
+      reason: 'undo',
+    });
+    expect(reversal).toMatchObject({ status: 409, body: { code: 'wrong-state' } });
+  });
+});
