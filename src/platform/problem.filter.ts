@@ -1,5 +1,6 @@
 import { type ArgumentsHost, Catch, type ExceptionFilter, HttpException, Logger } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
+import { QueryFailedError } from 'typeorm';
 import { type FieldFault, Problem } from './problem.js';
 
 interface FastifyError {
@@ -12,8 +13,18 @@ function isFastifyError(error: unknown): error is FastifyError {
   return error instanceof Error && 'statusCode' in error && 'code' in error;
 }
 
+/** The database's own word, when the rules before it were overtaken by something that ran at the same time. */
+const balanceChecks = /pieces_never_below_zero|microlitres_never_below_zero/;
+
 function asProblem(error: unknown): Problem | undefined {
   if (error instanceof Problem) return error;
+  if (error instanceof QueryFailedError && balanceChecks.test(error.message)) {
+    return new Problem(
+      409,
+      'not-enough-stock',
+      'This would take more than the book shows, so nothing was changed. Look at the balance again; if more is there than the book says, count it first.',
+    );
+  }
   const status =
     error instanceof HttpException ? error.getStatus() : isFastifyError(error) ? error.statusCode : undefined;
   if (status === undefined || status >= 500) return undefined;
