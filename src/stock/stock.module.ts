@@ -25,6 +25,9 @@ import { Hold, HoldRelease } from './hold.entity.js';
 import { HoldsController } from './holds.controller.js';
 import { Holds } from './holds.service.js';
 import { LabelCodes } from './label-codes.service.js';
+import { LabelDrawing } from './label-drawing.service.js';
+import { LabelsController } from './labels.controller.js';
+import { Labels } from './labels.service.js';
 import { Ledger } from './ledger.service.js';
 import { LevelsController } from './levels.controller.js';
 import { Levels } from './levels.service.js';
@@ -73,6 +76,7 @@ export const stockEntities = [
     ContainerListController,
     ContainerOperationsController,
     HoldsController,
+    LabelsController,
     LevelsController,
     LotCorrectionsController,
     LotListController,
@@ -95,6 +99,8 @@ export const stockEntities = [
     Deliveries,
     Holds,
     LabelCodes,
+    LabelDrawing,
+    Labels,
     Ledger,
     Levels,
     LotCorrections,
