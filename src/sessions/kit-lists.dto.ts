@@ -1,6 +1,7 @@
-import { Transform, Type } from 'class-transformer';
-import { ArrayMaxSize, IsArray, IsInt, IsOptional, IsUUID, Max, Min, ValidateNested } from 'class-validator';
+import { Type } from 'class-transformer';
+import { ArrayMaxSize, IsArray, IsInt, IsOptional, Max, Min, ValidateNested } from 'class-validator';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
+import { NamedId } from '../platform/named-id.js';
 import { PlainText } from '../platform/plain-text.js';
 import { WriteDto } from '../platform/request.dto.js';
 
@@ -8,12 +9,9 @@ const maximumItems = 100;
 const maximumQuantity = 100;
 const maximumConfigurationLength = 300;
 
-const lowerCase = ({ value }: { value: unknown }) =>
-  typeof value === 'string' ? value.toLowerCase() : value;
-
 /** One line of a kit list: exactly one of product and configuration is named. */
 export class KitItemDto {
-  @IsOptional() @Transform(lowerCase) @IsUUID() productId?: string | null;
+  @IsOptional() @NamedId() productId?: string | null;
   /** Key of a configuration, as the catalogue lists them: any cartridge of it will do. */
   @IsOptional() @PlainText(maximumConfigurationLength) configuration?: string | null;
   @IsInt() @Min(1) @Max(maximumQuantity) quantity: number;
@@ -21,7 +19,7 @@ export class KitItemDto {
 
 export class PutKitListDto extends WriteDto {
   /** Whose own list this is; left out or null: the procedure's, for all who have none of their own. */
-  @IsOptional() @Transform(lowerCase) @IsUUID() artistId?: string | null;
+  @IsOptional() @NamedId() artistId?: string | null;
   /** In the order in which they are laid out; empty: nothing is needed. */
   @IsArray()
   @ArrayMaxSize(maximumItems)
@@ -35,5 +33,5 @@ export class PutKitListDto extends WriteDto {
 
 export class ShowKitListDto {
   /** The artist for whom it is asked. */
-  @MayBeLeftOut() @Transform(lowerCase) @IsUUID() artistId?: string;
+  @MayBeLeftOut() @NamedId() artistId?: string;
 }

@@ -1,17 +1,8 @@
-import { Transform, Type } from 'class-transformer';
-import {
-  IsDefined,
-  IsIn,
-  IsInt,
-  IsISO8601,
-  IsOptional,
-  IsUUID,
-  Matches,
-  Min,
-  ValidateNested,
-} from 'class-validator';
+import { Type } from 'class-transformer';
+import { IsDefined, IsIn, IsInt, IsISO8601, IsOptional, Matches, Min, ValidateNested } from 'class-validator';
 import { NewClientDto } from '../clients/clients.dto.js';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
+import { NamedId } from '../platform/named-id.js';
 import { PlainText } from '../platform/plain-text.js';
 import { EventDto, PageDto, WriteDto } from '../platform/request.dto.js';
 import {
@@ -24,15 +15,13 @@ import {
 } from './vocabulary.js';
 
 const maximumDetailLength = 200;
-const lowerCase = ({ value }: { value: unknown }) =>
-  typeof value === 'string' ? value.toLowerCase() : value;
 const instant = { message: '$property must be an instant such as 2026-03-01T09:30:00Z' };
 const day = /^\d{4}-\d{2}-\d{2}$/;
 
 export class PlanSessionDto extends WriteDto {
-  @Transform(lowerCase) @IsUUID() clientId: string;
-  @Transform(lowerCase) @IsUUID() artistId: string;
-  @Transform(lowerCase) @IsUUID() procedureId: string;
+  @NamedId() clientId: string;
+  @NamedId() artistId: string;
+  @NamedId() procedureId: string;
   @IsIn(visitKinds) visitKind: VisitKind;
   /** Left out: the procedure's. */
   @MayBeLeftOut() @IsIn(bodyPlaces) bodyPlace?: BodyPlace;
@@ -42,30 +31,30 @@ export class PlanSessionDto extends WriteDto {
   @IsOptional() @IsISO8601({ strict: true }, instant) bookedAt?: string | null;
   @IsISO8601({ strict: true }, instant) plannedStart: string;
   /** The earlier session this one touches up, refreshes or corrects. Left out for a touch-up: the client's latest completed first session of the procedure. */
-  @IsOptional() @Transform(lowerCase) @IsUUID() followsSessionId?: string | null;
+  @IsOptional() @NamedId() followsSessionId?: string | null;
 }
 
 /** A client who is here now; exactly one of clientId and client is given. */
 export class WalkInDto extends EventDto {
-  @MayBeLeftOut() @Transform(lowerCase) @IsUUID() clientId?: string;
+  @MayBeLeftOut() @NamedId() clientId?: string;
   /** A client who is not known yet. */
   @MayBeLeftOut() @IsDefined() @ValidateNested() @Type(() => NewClientDto) client?: NewClientDto;
-  @Transform(lowerCase) @IsUUID() artistId: string;
-  @Transform(lowerCase) @IsUUID() procedureId: string;
+  @NamedId() artistId: string;
+  @NamedId() procedureId: string;
   @IsIn(visitKinds) visitKind: VisitKind;
   /** Left out: the procedure's. */
   @MayBeLeftOut() @IsIn(bodyPlaces) bodyPlace?: BodyPlace;
   /** Where exactly; kept sealed. */
   @IsOptional() @PlainText(maximumDetailLength) bodyPlaceDetail?: string | null;
   /** As for a planned session. */
-  @IsOptional() @Transform(lowerCase) @IsUUID() followsSessionId?: string | null;
+  @IsOptional() @NamedId() followsSessionId?: string | null;
 }
 
 export class ChangeSessionDto extends WriteDto {
   /** The version this change was made from. */
   @IsInt() @Min(1) version: number;
-  @MayBeLeftOut() @Transform(lowerCase) @IsUUID() artistId?: string;
-  @MayBeLeftOut() @Transform(lowerCase) @IsUUID() procedureId?: string;
+  @MayBeLeftOut() @NamedId() artistId?: string;
+  @MayBeLeftOut() @NamedId() procedureId?: string;
   @MayBeLeftOut() @IsIn(visitKinds) visitKind?: VisitKind;
   @MayBeLeftOut() @IsIn(bodyPlaces) bodyPlace?: BodyPlace;
   /** Null takes it away. */
@@ -73,7 +62,7 @@ export class ChangeSessionDto extends WriteDto {
   @IsOptional() @IsISO8601({ strict: true }, instant) bookedAt?: string | null;
   @MayBeLeftOut() @IsISO8601({ strict: true }, instant) plannedStart?: string;
   /** Null takes it away. */
-  @IsOptional() @Transform(lowerCase) @IsUUID() followsSessionId?: string | null;
+  @IsOptional() @NamedId() followsSessionId?: string | null;
 }
 
 /** Setup begins, the session is cancelled, or the client did not come. */
@@ -85,6 +74,6 @@ export class ListSessionsDto extends PageDto {
   /** Last local day, which is included. */
   @MayBeLeftOut() @Matches(day, { message: 'to must be a day such as 2026-03-01' }) to?: string;
   @MayBeLeftOut() @IsIn(sessionStates) state?: SessionState;
-  @MayBeLeftOut() @Transform(lowerCase) @IsUUID() artistId?: string;
-  @MayBeLeftOut() @Transform(lowerCase) @IsUUID() clientId?: string;
+  @MayBeLeftOut() @NamedId() artistId?: string;
+  @MayBeLeftOut() @NamedId() clientId?: string;
 }

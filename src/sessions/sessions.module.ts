@@ -6,6 +6,7 @@ import { IdentityModule } from '../identity/identity.module.js';
 import { StockModule } from '../stock/stock.module.js';
 import { BlendAncestry } from './blend-ancestry.service.js';
 import { Completion } from './completion.service.js';
+import { HealedResults } from './healed-result.service.js';
 import { KitList } from './kit-list.entity.js';
 import { KitListsController } from './kit-lists.controller.js';
 import { KitLists } from './kit-lists.service.js';
@@ -24,6 +25,8 @@ import { SessionThings } from './session-things.service.js';
 import { SessionUse, SessionUseReversal } from './session-use.entity.js';
 import { SessionsController } from './sessions.controller.js';
 import { SetupTray } from './setup-tray.service.js';
+import { TouchUpController } from './touch-up.controller.js';
+import { TouchUps } from './touch-up.service.js';
 import { TraceController } from './trace.controller.js';
 import { Trace } from './trace.service.js';
 import { TraceCsv } from './trace-csv.service.js';
@@ -31,6 +34,7 @@ import { TrayController } from './tray.controller.js';
 import { TrayLine } from './tray-line.entity.js';
 import { TrayLookUp } from './tray-look-up.service.js';
 import { TrayReader } from './tray-reader.service.js';
+import { TrayRemoval } from './tray-removal.service.js';
 import { UnmetDemand } from './unmet-demand.entity.js';
 import { UsePages } from './use-page.service.js';
 import { UseRecorder } from './use-recorder.service.js';
@@ -57,6 +61,7 @@ export const sessionsEntities = [
     SessionsController,
     TrayController,
     TraceController,
+    TouchUpController,
   ],
   providers: [
     Procedures,
@@ -69,6 +74,7 @@ export const sessionsEntities = [
     SessionThings,
     TrayLookUp,
     TrayReader,
+    TrayRemoval,
     SetupTray,
     Mixes,
     UseRecorder,
@@ -77,6 +83,8 @@ export const sessionsEntities = [
     BlendAncestry,
     Trace,
     TraceCsv,
+    TouchUps,
+    HealedResults,
   ],
   exports: [UseRecorder],
 })

@@ -1,0 +1,204 @@
+import { Injectable } from '@nestjs/common';
+import { In } from 'typeorm';
+import { Clients, type KnownClient } from '../clients/clients.service.js';
+import { Studios } from '../identity/studios.service.js';
+import type { Actor } from '../platform/actor.js';
+import { Database } from '../platform/database/database.js';
+import { notFound, Problem } from '../platform/problem.js';
+import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
+import { localDay } from '../stock/local-day.js';
+import { Procedure } from './procedure.entity.js';
+import { healedResultPlace } from './sealed-places.js';
+import { Session } from './session.entity.js';
+import type { HealedResultView, MixPartView, UseView } from './session-record.views.js';
+import { SessionThings } from './session-things.service.js';
+import type { FollowingVisitView, PigmentAtTouchUpView, TouchUpView } from './touch-up.views.js';
+import { type MixComponent, mixAtTouchUp, type TouchUpWindow, touchUpWindow } from './touch-up-window.js';
+
+const maximumFirstSessions = 50;
+
+type CompletedSession = Session & { completedAt: string };
+type Pigment = Omit<MixPartView, 'mixId'>;
+
+interface Circumstances {
+  window: TouchUpWindow;
+  timeZone: string;
+  assumedOpenedLife: string | null;
+  facts: readonly ContainerFact[];
+}
+
+/** What a touch-up starts from: the earlier visit's mixes, and whether the same bottles last until then. */
+@Injectable()
+export class TouchUps {
+  constructor(
+    private readonly database: Database,
+    private readonly studios: Studios,
+    private readonly clients: Clients,
+    private readonly things: SessionThings,
+    private readonly containerFacts: ContainerFacts,
+  ) {}
+
+  /** Of the session that the given one follows, else of the given one. */
+  async ofSession(actor: Actor, sessionId: string): Promise<TouchUpView> {
+    const { studioId } = actor;
+    const { manager } = this.database.reader;
+    const given = await manager.findOneBy(Session, { studioId, id: sessionId });
+    if (!given) throw notFound('session', sessionId);
+    const earlier =
+      given.followsSessionId === null
+        ? given
+        : await manager.findOneBy(Session, { studioId, id: given.followsSessionId });
+    if (!earlier || !isCompleted(earlier)) {
+      throw new Problem(
+        409,
+        'wrong-state',
+        `The session ${earlier?.id ?? sessionId} is ${earlier?.state ?? 'unknown'}. A touch-up is prepared from a completed session; complete it first.`,
+      );
+    }
+    const [view] = await this.views(actor, await this.clients.known(studioId, earlier.clientId), [earlier]);
+    if (!view) throw notFound('session', sessionId);
+    return view;
+  }
+
+  /** Of every completed first session of a client, the latest first. */
+  async ofClient(actor: Actor, clientId: string): Promise<TouchUpView[]> {
+    const { studioId } = actor;
+    const known = await this.clients.known(studioId, clientId);
+    const sessions = await this.database.reader.manager.find(Session, {
+      where: { studioId, clientId, state: 'completed', visitKind: 'first session' },
+      order: { completedAt: 'DESC', id: 'DESC' },
+      take: maximumFirstSessions,
+    });
+    return this.views(actor, known, sessions.filter(isCompleted));
+  }
+
+  private async views(
+    actor: Actor,
+    known: KnownClient,
+    sessions: CompletedSession[],
+  ): Promise<TouchUpView[]> {
+    if (sessions.length === 0) return [];
+    const { studioId, timeZone } = actor;
+    const ids = sessions.map((session) => session.id);
+    const { assumedOpenedLife } = await this.studios.get(studioId);
+    const procedures = await this.proceduresOf(studioId, sessions);
+    const mixes = await this.things.mixesOf(studioId, ids);
+    const uses = await this.things.usesOf(studioId, ids, known.sealer);
+    const visits = await this.visitsAfter(studioId, ids);
+    const lotIds = [...mixes.values(), ...uses.values()].flatMap((things) =>
+      things.flatMap((thing) => ('parts' in thing ? thing.parts : [thing]).map(({ lotId }) => lotId)),
+    );
+    const facts = await this.containerFacts.load(this.database.read.bind(this.database), studioId, {
+      lotIds: [...new Set(lotIds)],
+      ended: true,
+    });
+    return sessions.flatMap((session) => {
+      const procedure = procedures.get(session.procedureId);
+      if (!procedure) return [];
+      const completedOn = localDay(session.completedAt, timeZone);
+      const window = touchUpWindow(completedOn, {
+        fromDays: procedure.touchUpFromDays,
+        toDays: procedure.touchUpToDays,
+      });
+      const circumstances = { window, timeZone, assumedOpenedLife, facts };
+      const standing = (uses.get(session.id) ?? []).filter((use) => use.reversal === null);
+      const healed = known.sealer?.open(session.healedResultSealed, healedResultPlace(session.id)) ?? null;
+      return [
+        {
+          sessionId: session.id,
+          clientId: session.clientId,
+          artistId: session.artistId,
+          procedureId: session.procedureId,
+          procedureName: procedure.name,
+          visitKind: session.visitKind,
+          completedOn,
+          window,
+          mixes: (mixes.get(session.id) ?? []).map(({ id, label, parts }) => ({
+            id,
+            label,
+            parts: atTouchUp(parts, circumstances),
+          })),
+          pigments: atTouchUp(
+            standing.filter((use) => use.kind === 'pigment' && use.mixId === null).map(pigmentOf),
+            circumstances,
+          ),
+          instruments: standing
+            .filter((use) => use.kind === 'cartridge')
+            .map(({ productId, makerName, productName, pieces }) => ({
+              productId,
+              makerName,
+              productName,
+              pieces,
+            })),
+          healedResult: healed === null ? null : (JSON.parse(healed) as HealedResultView),
+          visits: visits.get(session.id) ?? [],
+        },
+      ];
+    });
+  }
+
+  private async proceduresOf(studioId: string, sessions: Session[]): Promise<Map<string, Procedure>> {
+    const ids = [...new Set(sessions.map((session) => session.procedureId))];
+    const procedures = await this.database.reader.manager.findBy(Procedure, { studioId, id: In(ids) });
+    return new Map(procedures.map((procedure) => [procedure.id, procedure]));
+  }
+
+  private async visitsAfter(studioId: string, ids: string[]): Promise<Map<string, FollowingVisitView[]>> {
+    const sessions = await this.database.reader.manager.find(Session, {
+      where: { studioId, followsSessionId: In(ids) },
+      order: { plannedStart: 'ASC', id: 'ASC' },
+    });
+    const visits = new Map<string, FollowingVisitView[]>();
+    for (const { id, visitKind, state, plannedStart, completedAt, followsSessionId } of sessions) {
+      if (followsSessionId === null) continue;
+      const visit = { sessionId: id, visitKind, state, plannedStart, completedAt };
+      visits.set(followsSessionId, [...(visits.get(followsSessionId) ?? []), visit]);
+    }
+    return visits;
+  }
+}
+
+function isCompleted(session: Session): session is CompletedSession {
+  return session.state === 'completed' && session.completedAt !== null;
+}
+
+function pigmentOf(use: UseView): Pigment {
+  const { productId, productName, shade, lotId, lotCode, containerId, drops, microlitres } = use;
+  return { productId, productName, shade, lotId, lotCode, containerId, drops, microlitres };
+}
+
+function atTouchUp(pigments: readonly Pigment[], circumstances: Circumstances): PigmentAtTouchUpView[] {
+  const { window, timeZone, assumedOpenedLife, facts } = circumstances;
+  const componentOf = (fact: ContainerFact): MixComponent => ({
+    lotId: fact.lotId,
+    containerId: fact.containerId,
+    label: [fact.productName, fact.shade, fact.code && `lot ${fact.code}`].filter(Boolean).join(' '),
+    useByLastDay: fact.useBy,
+    openedAt: fact.openedAt,
+    openedLife: fact.openedLife,
+    assumedOpenedLife,
+    held: fact.holds.length > 0,
+    finished: !['sealed', 'opened'].includes(fact.state),
+  });
+  return pigments.flatMap((pigment) => {
+    const itself = facts.find((fact) => fact.containerId === pigment.containerId);
+    if (!itself) return [];
+    const others = facts.filter((fact) => fact.lotId === pigment.lotId && fact !== itself);
+    const [judged, ...otherJudged] = mixAtTouchUp([itself, ...others].map(componentOf), window, timeZone);
+    if (!judged) return [];
+    const { usableAtStart, usableAtEnd, lastDay, openedLifeFrom, whyNot } = judged;
+    return [
+      {
+        ...pigment,
+        usableAtStart,
+        usableAtEnd,
+        lastDay,
+        openedLifeFrom,
+        whyNot,
+        otherContainerIds: otherJudged.flatMap((other) =>
+          other.usableAtStart === 'no' || other.containerId === null ? [] : [other.containerId],
+        ),
+      },
+    ];
+  });
+}
