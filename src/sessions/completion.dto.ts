@@ -1,4 +1,4 @@
-import { Transform, Type } from 'class-transformer';
+import { Type } from 'class-transformer';
 import {
   ArrayMaxSize,
   IsArray,
@@ -6,18 +6,16 @@ import {
   IsInt,
   IsISO8601,
   IsOptional,
-  IsUUID,
   Max,
   Min,
   ValidateNested,
 } from 'class-validator';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
+import { NamedId } from '../platform/named-id.js';
 import { PlainText } from '../platform/plain-text.js';
 import { EventDto } from '../platform/request.dto.js';
 import { type Outcome, outcomes } from './completion-rules.js';
 
-const lowerCase = ({ value }: { value: unknown }) =>
-  typeof value === 'string' ? value.toLowerCase() : value;
 const instant = { message: '$property must be an instant such as 2026-03-01T09:30:00Z' };
 const mostLines = 300;
 const mostDrops = 500;
@@ -37,19 +35,19 @@ class AmountDto {
   /** When it was taken off. */
   @MayBeLeftOut() @IsISO8601({ strict: true }, instant) removedAt?: string;
   /** Who put it on. */
-  @MayBeLeftOut() @Transform(lowerCase) @IsUUID() appliedBy?: string;
+  @MayBeLeftOut() @NamedId() appliedBy?: string;
   /** Why, where something was used against a refusal; kept sealed. */
   @IsOptional() @PlainText(longestReason) reason?: string | null;
 }
 
 export class CompletedLineDto extends AmountDto {
-  @Transform(lowerCase) @IsUUID() trayLineId: string;
+  @NamedId() trayLineId: string;
   @IsIn(outcomes) outcome: Outcome;
 }
 
 /** Something that was used though it was not admitted to the tray: recorded all the same. */
 export class UsedBesidesDto extends AmountDto {
-  @Transform(lowerCase) @IsUUID() containerId: string;
+  @NamedId() containerId: string;
   /** Pieces, for what is counted in pieces. */
   @MayBeLeftOut() @IsInt() @Min(1) @Max(mostPieces) pieces?: number;
 }
@@ -74,5 +72,5 @@ export class CompleteSessionDto extends EventDto {
   @IsOptional() @PlainText(longestComplications) complications: string | null;
 
   /** The artist who signs off. */
-  @Transform(lowerCase) @IsUUID() signedBy: string;
+  @NamedId() signedBy: string;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { meantContainer } from './meant-container.js';
+import { type Meant, meantContainer, type Named } from './meant-container.js';
 import type { TrayThing } from './tray-thing.js';
 
 const timeZone = 'Europe/Vienna';
@@ -30,38 +30,73 @@ function bottle(containerId: string, given: Partial<TrayThing> = {}): TrayThing 
 }
 const opened = { state: 'opened', openedAt: '2026-03-01T09:00:00.000Z' } as const;
 
-describe("what a maker's symbol means", () => {
+const lot: Named = { productIds: ['umber'], lotIds: ['lot-1'], containerId: null };
+const product: Named = { ...lot, lotIds: null };
+const meant = (things: TrayThing[], named = lot): Meant => meantContainer(named, things, at, timeZone);
+
+describe('what a scan means', () => {
+  it('means the container whose label was scanned, even one that has ended', () => {
+    const things = [bottle('open', opened), bottle('ended', { state: 'finished', pieces: 0 })];
+    expect(meant(things, { ...lot, containerId: 'ended' })).toMatchObject({
+      thing: { containerId: 'ended' },
+    });
+  });
+
+  it('does not take a container of another lot for an answer', () => {
+    const things = [bottle('a', opened), bottle('b', { lotId: 'lot-2' })];
+    expect(meant(things, { ...lot, containerId: 'b' })).toEqual({ kind: 'another container' });
+  });
+
   it('means the opened bottle of the lot', () => {
     const things = [bottle('sealed', { useByLastDay: '2026-04-01' }), bottle('open', opened)];
-    expect(meantContainer(things, at, timeZone)).toMatchObject({
-      kind: 'this',
-      thing: { containerId: 'open' },
-    });
+    expect(meant(things)).toMatchObject({ kind: 'this', thing: { containerId: 'open' } });
   });
 
   it('means the first-expiring sealed bottle when none is open', () => {
     const things = [bottle('late'), bottle('soon', { useByLastDay: '2026-04-01' })];
-    expect(meantContainer(things, at, timeZone)).toMatchObject({ thing: { containerId: 'soon' } });
+    expect(meant(things)).toMatchObject({ thing: { containerId: 'soon' } });
+  });
+
+  it('looks at no bottle of another lot of the product', () => {
+    const things = [bottle('other', { lotId: 'lot-2', useByLastDay: '2026-04-01' }), bottle('this')];
+    expect(meant(things)).toMatchObject({ thing: { containerId: 'this' } });
   });
 
   it('asks when several are open', () => {
-    const meant = meantContainer([bottle('a', opened), bottle('b', opened), bottle('c')], at, timeZone);
-    expect(meant).toMatchObject({ kind: 'ask', things: [{ containerId: 'a' }, { containerId: 'b' }] });
+    expect(meant([bottle('a', opened), bottle('b', opened), bottle('c')])).toMatchObject({
+      kind: 'ask',
+      reason: { code: 'which container?' },
+      choices: [{ containerId: 'a' }, { containerId: 'b' }],
+    });
+  });
+
+  it('asks for the lot when only the product is known, and offers none that may not be used', () => {
+    const things = [bottle('good'), bottle('expired', { lotId: 'lot-2', useByLastDay: '2026-01-31' })];
+    expect(meant(things, product)).toMatchObject({
+      kind: 'ask',
+      reason: { code: 'which lot?' },
+      choices: [{ containerId: 'good' }],
+    });
+    expect(meant([bottle('expired', { useByLastDay: '2026-01-31' })], product)).toEqual({ kind: 'none' });
+  });
+
+  it('asks when a typed code stands on several products', () => {
+    const named = { productIds: ['umber', 'rose'], lotIds: ['lot-1', 'lot-2'], containerId: null };
+    const things = [bottle('a'), bottle('b', { lotId: 'lot-2', productId: 'rose' })];
+    expect(meant(things, named)).toMatchObject({ kind: 'ask', reason: { code: 'which lot?' } });
   });
 
   it('means the box that still has a piece which no tray holds', () => {
     const pieces = { stockForm: 'pieces', pieces: 1 } as const;
     const things = [bottle('taken', { ...pieces, reservedPieces: 1 }), bottle('free', pieces)];
-    expect(meantContainer(things, at, timeZone)).toMatchObject({ thing: { containerId: 'free' } });
+    expect(meant(things)).toMatchObject({ thing: { containerId: 'free' } });
   });
 
   it('means one that may not be used when there is no other, so that the refusal can say why', () => {
     const expired = bottle('expired', { useByLastDay: '2026-01-31' });
     const finished = bottle('finished', { state: 'finished', pieces: 0 });
-    expect(meantContainer([finished, expired], at, timeZone)).toMatchObject({
-      thing: { containerId: 'expired' },
-    });
-    expect(meantContainer([finished], at, timeZone)).toMatchObject({ thing: { containerId: 'finished' } });
-    expect(meantContainer([], at, timeZone)).toEqual({ kind: 'none' });
+    expect(meant([finished, expired])).toMatchObject({ thing: { containerId: 'expired' } });
+    expect(meant([finished])).toMatchObject({ thing: { containerId: 'finished' } });
+    expect(meant([])).toEqual({ kind: 'none' });
   });
 });

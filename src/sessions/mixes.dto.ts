@@ -1,4 +1,5 @@
-import { IsInt, IsOptional, IsString, IsUUID, Length, Max, Min, ValidateIf } from 'class-validator';
+import { IsInt, IsOptional, IsString, Length, Max, Min, ValidateIf } from 'class-validator';
+import { NamedId } from '../platform/named-id.js';
 import { EventDto } from '../platform/request.dto.js';
 
 const mostDrops = 500;
@@ -11,7 +12,7 @@ export class StartMixDto extends EventDto {
 
 /** Drops or a volume of one bottle; negative to take a slip back. */
 export class AddToMixDto extends EventDto {
-  @IsUUID() containerId: string;
+  @NamedId() containerId: string;
 
   @ValidateIf((dto: AddToMixDto) => dto.microlitres === undefined)
   @IsInt({ message: 'drops must be a whole number; or give microlitres instead' })

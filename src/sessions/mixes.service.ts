@@ -11,7 +11,7 @@ import { Mix, MixComponent } from './mix.entity.js';
 import { type MixAddition, mixTotals } from './mix-totals.js';
 import type { AddToMixDto, StartMixDto } from './mixes.dto.js';
 import type { CupView } from './mixes.views.js';
-import { requireSetup } from './setup-tray.service.js';
+import { requireSetup } from './require-setup.service.js';
 import { TrayLookUp } from './tray-look-up.service.js';
 
 /** The mixes of a session: what was dropped into each single-use cup. Additions are kept, totals are sums. */

@@ -4,14 +4,19 @@ import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { ClientsModule } from '../clients/clients.module.js';
 import { IdentityModule } from '../identity/identity.module.js';
 import { StockModule } from '../stock/stock.module.js';
+import { Amendments } from './amendments.service.js';
 import { BlendAncestry } from './blend-ancestry.service.js';
 import { Completion } from './completion.service.js';
 import { HealedResults } from './healed-result.service.js';
 import { KitList } from './kit-list.entity.js';
 import { KitListsController } from './kit-lists.controller.js';
 import { KitLists } from './kit-lists.service.js';
+import { LateRecordsController } from './late-records.controller.js';
+import { LateRecords } from './late-records.service.js';
+import { LateUses } from './late-uses.service.js';
 import { Mix, MixComponent } from './mix.entity.js';
 import { Mixes } from './mixes.service.js';
+import { PastHolds } from './past-holds.service.js';
 import { Procedure } from './procedure.entity.js';
 import { ProceduresController } from './procedures.controller.js';
 import { Procedures } from './procedures.service.js';
@@ -39,6 +44,7 @@ import { UnmetDemand } from './unmet-demand.entity.js';
 import { UsePages } from './use-page.service.js';
 import { UseRecorder } from './use-recorder.service.js';
 import { WalkIns } from './walk-in.service.js';
+import { WrittenLots } from './written-lots.service.js';
 
 export const sessionsEntities = [
   Procedure,
@@ -62,6 +68,7 @@ export const sessionsEntities = [
     TrayController,
     TraceController,
     TouchUpController,
+    LateRecordsController,
   ],
   providers: [
     Procedures,
@@ -85,6 +92,11 @@ export const sessionsEntities = [
     TraceCsv,
     TouchUps,
     HealedResults,
+    LateRecords,
+    LateUses,
+    WrittenLots,
+    PastHolds,
+    Amendments,
   ],
   exports: [UseRecorder],
 })

@@ -4,28 +4,24 @@ import type { Actor } from '../platform/actor.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
-import { notFound, Problem } from '../platform/problem.js';
+import { notFound } from '../platform/problem.js';
 import { ConfigurationPools } from '../stock/configuration-pools.service.js';
 import type { ContainerFact } from '../stock/container-facts.service.js';
 import { localDay } from '../stock/local-day.js';
 import { judgeShelfLife } from '../stock/shelf-life.js';
-import { meantContainer } from './meant-container.js';
+import { meantContainer, type Named } from './meant-container.js';
+import { requireSetup } from './require-setup.service.js';
 import { Scan } from './scan.entity.js';
+import { knownByOf, serialOf, useByOf } from './symbol-facts.js';
 import { touchUpWindow } from './touch-up-window.js';
-import type { ScanDto, TakeOffDto } from './tray.dto.js';
+import type { ScanDto } from './tray.dto.js';
 import type { ScanView, TrayThingView } from './tray.views.js';
 import { TrayLine } from './tray-line.entity.js';
-import {
-  type LineOnTray,
-  type Named,
-  TrayLookUp,
-  type TraySession,
-  trayThing,
-} from './tray-look-up.service.js';
+import { type LineOnTray, TrayLookUp, type TraySession, trayThing } from './tray-look-up.service.js';
 import { admit, noneLeft, type Reason, type TrayDecision } from './tray-rules.js';
-import { asCandidate, availablePieces, type TrayThing } from './tray-thing.js';
+import { availablePieces, type TrayThing } from './tray-thing.js';
 import { UnmetDemand } from './unmet-demand.entity.js';
-import type { KnownBy, Verdict } from './vocabulary.js';
+import type { Verdict } from './vocabulary.js';
 
 /** Visits after which a touch-up with the same mix is expected. */
 const visitsWithTouchUp: ReadonlySet<string> = new Set(['first session', 'correction']);
@@ -77,45 +73,6 @@ export class SetupTray {
         const loaded = await this.load(transaction, actor, sessionId, dto, at);
         const outcome = await this.decide(transaction, actor, loaded, dto, at);
         return this.write(transaction, loaded, outcome, dto, at);
-      },
-    );
-  }
-
-  /** Takes a line off the tray again, unopened: its piece is free for others. */
-  async takeOff(actor: Actor, sessionId: string, lineId: string, dto: TakeOffDto): Promise<{ id: string }> {
-    return this.transactions.write(
-      actor,
-      {
-        id: dto.id,
-        action: 'sessions.take-off-tray',
-        subject: { kind: 'session', id: sessionId },
-        content: { sessionId, lineId, ...dto },
-      },
-      async (transaction) => {
-        await transaction.lock('session', [sessionId]);
-        const { state } = await this.lookUp.session(transaction.read, actor.studioId, sessionId);
-        requireSetup(state);
-        const [mixed] = await transaction.query<{ microlitres: number | null }>(
-          `SELECT sum(mix_component.microlitres) AS microlitres FROM mix_component JOIN tray_line
-             ON tray_line.studio_id = mix_component.studio_id AND tray_line.session_id = mix_component.session_id
-               AND tray_line.container_id = mix_component.container_id
-           WHERE tray_line.studio_id = $1 AND tray_line.session_id = $2 AND tray_line.id = $3`,
-          [actor.studioId, sessionId, lineId],
-        );
-        if ((mixed?.microlitres ?? 0) !== 0) {
-          throw new Problem(
-            409,
-            'wrong-state',
-            'This bottle is in a mix of this session, so it stays on the tray. Take the drops back first, if they were never mixed.',
-          );
-        }
-        const line = await transaction.update(
-          TrayLine,
-          { studioId: actor.studioId, sessionId, id: lineId, state: 'on tray' },
-          { state: 'taken off' },
-        );
-        if (!line) throw notFound('line on this tray', lineId);
-        return { id: line.id };
       },
     );
   }
@@ -180,14 +137,17 @@ export class SetupTray {
       choices: [],
       unmetProductId: null,
     };
-    const meant = this.meant(loaded, actor, at);
-    if (meant.ask) return { ...open, reasons: [meant.ask.reason], choices: meant.ask.choices };
-    const { thing } = meant;
-    if (!thing) {
+    const meant = meantContainer(named, things, at, actor.timeZone);
+    if (meant.kind === 'ask') return { ...open, reasons: [meant.reason], choices: meant.choices };
+    if (meant.kind === 'another container') {
+      throw notFound('container of what was scanned', named.containerId ?? '');
+    }
+    if (meant.kind === 'none') {
       const [productId = ''] = named.productIds;
       const label = await this.lookUp.productLabel(transaction.read, actor.chainId, productId);
       return { ...open, verdict: 'refused', reasons: [noneLeft(label)], unmetProductId: productId };
     }
+    const { thing } = meant;
     const serial = serialOf(reading);
     const decision = admit(
       {
@@ -226,37 +186,6 @@ export class SetupTray {
       decision,
       unmetProductId: nothingLeft ? thing.productId : null,
     };
-  }
-
-  /** Which container a scan means, or the question that a person must answer. */
-  private meant(
-    { named, things }: Loaded,
-    actor: Actor,
-    at: string,
-  ): { thing: TrayThing | null; ask?: { reason: Reason; choices: TrayThing[] } } {
-    if (named.containerId !== null) {
-      const thing = things.find(
-        ({ containerId, lotId }) =>
-          containerId === named.containerId && (named.lotIds === null || named.lotIds.includes(lotId)),
-      );
-      if (!thing) throw notFound('container of what was scanned', named.containerId);
-      return { thing };
-    }
-    if (named.lotIds === null) {
-      const usable = things.filter((thing) => isUsable(thing, at, actor.timeZone));
-      if (usable.length === 0) return { thing: null };
-      return { thing: null, ask: { reason: askLot(usable), choices: usable } };
-    }
-    const lotIds = named.lotIds;
-    const ofLots = things.filter((thing) => lotIds.includes(thing.lotId));
-    if (new Set(ofLots.map((thing) => thing.productId)).size > 1) {
-      return { thing: null, ask: { reason: askLot(ofLots), choices: ofLots } };
-    }
-    const meant = meantContainer(ofLots, at, actor.timeZone);
-    if (meant.kind === 'ask') {
-      return { thing: null, ask: { reason: askContainer(meant.things), choices: meant.things } };
-    }
-    return { thing: meant.kind === 'this' ? meant.thing : null };
   }
 
   private async onKitList(
@@ -347,19 +276,6 @@ export class SetupTray {
   }
 }
 
-export function requireSetup(state: string): void {
-  if (state === 'in setup') return;
-  const next =
-    state === 'planned'
-      ? 'Start its setup first.'
-      : state === 'completed'
-        ? 'What was used besides is added to the completed session by an amendment.'
-        : 'Plan a new session.';
-  throw new Problem(409, 'wrong-state', `The session is ${state}; its tray is open only in setup. ${next}`, {
-    state,
-  });
-}
-
 /** A question about a symbol is answered with the container or lot that is meant, which must be one it names. */
 function chosenFrom(named: Named, dto: ScanDto): Named {
   if (dto.containerId !== undefined) return { ...named, containerId: dto.containerId };
@@ -373,53 +289,7 @@ function isPresent(fact: ContainerFact): boolean {
   return fact.state !== 'finished' && fact.state !== 'discarded';
 }
 
-function isUsable(thing: TrayThing, at: string, timeZone: string): boolean {
-  const { held, practice, finished } = asCandidate(thing);
-  const { status } = judgeShelfLife(thing, at, timeZone);
-  return !held && !practice && !finished && status !== 'expired' && status !== 'open too long';
-}
-
-function askLot(things: readonly TrayThing[]): Reason {
-  return {
-    code: 'which lot?',
-    message: 'This names a product but not one lot. Pick the lot that is printed on what is in hand.',
-    facts: { choices: things.length },
-  };
-}
-
-function askContainer(things: readonly TrayThing[]): Reason {
-  return {
-    code: 'which container?',
-    message: `${things.length} bottles of this lot are open. Scan the label of the one in hand, or pick it.`,
-    facts: { choices: things.length },
-  };
-}
-
-function serialOf(reading: SymbolReading | null): string | null {
-  return reading && 'serial' in reading ? (reading.serial ?? null) : null;
-}
-
-function useByOf(reading: SymbolReading | null): string | null {
-  return reading && 'useBy' in reading ? (reading.useBy?.date ?? null) : null;
-}
-
-function knownByOf(reading: SymbolReading | null): KnownBy {
-  switch (reading?.kind) {
-    case undefined:
-      return 'picked from a list';
-    case 'own label':
-      return 'own label';
-    case 'plain text':
-      return 'typed';
-    case 'product only':
-      // The symbol told the product only; the lot was picked.
-      return 'picked from a list';
-    default:
-      return "maker's symbol";
-  }
-}
-
-export function thingView(thing: TrayThing, at: string, timeZone: string): TrayThingView {
+function thingView(thing: TrayThing, at: string, timeZone: string): TrayThingView {
   const life = judgeShelfLife(thing, at, timeZone);
   return {
     containerId: thing.containerId,

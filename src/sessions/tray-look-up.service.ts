@@ -9,6 +9,7 @@ import {
   type Read,
 } from '../stock/container-facts.service.js';
 import type { KitItem } from './kit-list.entity.js';
+import type { Named } from './meant-container.js';
 import type { TrayThing } from './tray-thing.js';
 import type { BodyPlace, SessionState, VisitKind } from './vocabulary.js';
 
@@ -41,13 +42,6 @@ export interface LineOnTray {
   knownBy: string;
   serial: string | null;
   admittedAt: string;
-}
-
-/** What a symbol or a pick names: lots of which any container may be meant, or the container itself. */
-export interface Named {
-  productIds: string[];
-  lotIds: string[] | null;
-  containerId: string | null;
 }
 
 /** Loads the facts of a tray. Every question is one look-up. */

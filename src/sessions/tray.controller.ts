@@ -13,12 +13,14 @@ import { SetupTray } from './setup-tray.service.js';
 import { ScanDto, TakeOffDto } from './tray.dto.js';
 import { ScanView, TakenOffView, TrayView } from './tray.views.js';
 import { TrayReader } from './tray-reader.service.js';
+import { TrayRemoval } from './tray-removal.service.js';
 
 @ApiTags('tray')
 @Controller('v1/studios/:studioId/sessions/:sessionId')
 export class TrayController {
   constructor(
     private readonly tray: SetupTray,
+    private readonly removal: TrayRemoval,
     private readonly reader: TrayReader,
     private readonly mixes: Mixes,
     private readonly completion: Completion,
@@ -48,7 +50,7 @@ export class TrayController {
     @Param('lineId', IdPipe) lineId: string,
     @Body() dto: TakeOffDto,
   ): Promise<TakenOffView> {
-    return this.tray.takeOff(actor, sessionId, lineId, dto);
+    return this.removal.takeOff(actor, sessionId, lineId, dto);
   }
 
   /** The mixes of the session. */

@@ -1,4 +1,6 @@
-import { IsBoolean, IsOptional, IsString, IsUUID, Length, MaxLength, ValidateIf } from 'class-validator';
+import { IsBoolean, IsOptional, IsString, Length, MaxLength, ValidateIf } from 'class-validator';
+import { MayBeLeftOut } from '../platform/may-be-left-out.js';
+import { NamedId } from '../platform/named-id.js';
 import { EventDto } from '../platform/request.dto.js';
 
 const longestSymbol = 4_096;
@@ -20,11 +22,11 @@ export class ScanDto extends EventDto {
   symbologyIdentifier?: string;
 
   /** The bottle or box that is meant, after the question which. */
-  @IsOptional() @IsUUID() containerId?: string;
+  @MayBeLeftOut() @NamedId() containerId?: string;
   /** The lot picked from a list. */
-  @IsOptional() @IsUUID() lotId?: string;
+  @MayBeLeftOut() @NamedId() lotId?: string;
   /** A product wanted without a symbol: its lots are listed, or `none left` is counted. */
-  @IsOptional() @IsUUID() productId?: string;
+  @MayBeLeftOut() @NamedId() productId?: string;
 
   /** The answer to "another one?": this is one piece more with the same symbol. */
   @IsOptional() @IsBoolean() another?: boolean;

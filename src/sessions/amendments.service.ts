@@ -1,0 +1,173 @@
+import { Injectable } from '@nestjs/common';
+import { Alerts } from '../alerts/alerts.service.js';
+import { Clients, erased } from '../clients/clients.service.js';
+import type { Actor } from '../platform/actor.js';
+import { Database } from '../platform/database/database.js';
+import type { Transaction } from '../platform/database/transaction.js';
+import { Transactions } from '../platform/database/transactions.js';
+import { occurredAt } from '../platform/occurred-at.js';
+import { notFound, Problem } from '../platform/problem.js';
+import { Ledger, moreThanBooked } from '../stock/ledger.service.js';
+import { StockConditions } from '../stock/stock-conditions.service.js';
+import type { AddUsesDto, ReverseUseDto } from './late-records.dto.js';
+import { amended, appliedBy, requirePeople } from './late-records.service.js';
+import type { AmendedSessionView, ReversedUseView } from './late-records.views.js';
+import { LateUses } from './late-uses.service.js';
+import { useReversalReasonPlace } from './sealed-places.js';
+import { Session } from './session.entity.js';
+import { lockedSession } from './session-planning.service.js';
+import { SessionUse, SessionUseReversal } from './session-use.entity.js';
+import { UseRecorder, useAgainstRefusal } from './use-recorder.service.js';
+
+type CompletedSession = Session & { completedAt: string };
+
+/**
+ * Amends a completed session: a use that was recorded by mistake is reversed, what is missing is recorded now. Nothing
+ * recorded is altered, and both stay visible.
+ */
+@Injectable()
+export class Amendments {
+  constructor(
+    private readonly database: Database,
+    private readonly transactions: Transactions,
+    private readonly clients: Clients,
+    private readonly ledger: Ledger,
+    private readonly alerts: Alerts,
+    private readonly stockConditions: StockConditions,
+    private readonly lateUses: LateUses,
+    private readonly recorder: UseRecorder,
+  ) {}
+
+  async reverse(
+    actor: Actor,
+    sessionId: string,
+    useId: string,
+    dto: ReverseUseDto,
+  ): Promise<ReversedUseView> {
+    const { studioId, personId, via } = actor;
+    const { client, sealer } = await this.clientOf(studioId, sessionId);
+    return this.transactions.write(
+      actor,
+      {
+        id: dto.id,
+        action: 'sessions.reverse-use',
+        subject: { kind: 'use', id: useId },
+        content: { sessionId, useId, ...dto },
+      },
+      async (transaction) => {
+        if (!sealer) throw erased(client.id);
+        const session = completed(await lockedSession(transaction, sessionId));
+        const use = await transaction.manager.findOneBy(SessionUse, { studioId, id: useId, sessionId });
+        if (!use) throw notFound('use', useId);
+        await this.refuseReversed(transaction, useId);
+        const at = occurredAt(dto.occurredAt, transaction.recordedAt);
+        const movementId = await this.giveBack(transaction, use, at);
+        await transaction.insert(SessionUseReversal, {
+          studioId,
+          useId,
+          movementId,
+          reasonSealed: sealer.seal(dto.reason, useReversalReasonPlace(useId)) ?? '',
+          recordedAt: transaction.recordedAt,
+          personId,
+          via,
+        });
+        const subjects = [{ kind: 'use', id: useId }];
+        await this.alerts.reconcile(transaction, { kinds: [useAgainstRefusal], subjects }, []);
+        const { version } = await this.moveOn(transaction, session);
+        return { useId, sessionId, version, pieces: use.pieces, microlitres: use.microlitres };
+      },
+    );
+  }
+
+  async addUses(actor: Actor, sessionId: string, dto: AddUsesDto): Promise<AmendedSessionView> {
+    const { studioId } = actor;
+    const { client, sealer } = await this.clientOf(studioId, sessionId);
+    return this.transactions.write(
+      actor,
+      {
+        id: dto.id,
+        action: 'sessions.add-uses',
+        subject: { kind: 'session', id: sessionId },
+        content: { sessionId, ...dto },
+      },
+      async (transaction) => {
+        if (!sealer) throw erased(client.id);
+        const session = completed(await lockedSession(transaction, sessionId));
+        await requirePeople(transaction, appliedBy(dto.uses));
+        const prepared = await this.lateUses.prepare(transaction, dto.uses, session.completedAt);
+        const uses = await this.recorder.record(
+          transaction,
+          { id: sessionId, clientId: session.clientId, sealer },
+          prepared.uses,
+        );
+        const moved = await this.moveOn(transaction, session);
+        return amended(moved, client.reference, uses, prepared.madeLotIds);
+      },
+    );
+  }
+
+  private async clientOf(studioId: string, sessionId: string) {
+    const session = await this.database.reader.manager.findOneBy(Session, { studioId, id: sessionId });
+    if (!session) throw notFound('session', sessionId);
+    return this.clients.known(studioId, session.clientId);
+  }
+
+  private async refuseReversed(transaction: Transaction, useId: string): Promise<void> {
+    const { studioId } = transaction;
+    const earlier = await transaction.manager.findOneBy(SessionUseReversal, { studioId, useId });
+    if (!earlier) return;
+    throw new Problem(
+      409,
+      'wrong-state',
+      `This use was reversed already, on ${earlier.recordedAt}. Record it again if it did take place.`,
+    );
+  }
+
+  /** What the use took goes back on the book, and the adjustment it had needed is taken off it again. */
+  private async giveBack(transaction: Transaction, use: SessionUse, at: string): Promise<string | null> {
+    if (use.movementId === null) return null;
+    const { studioId } = transaction;
+    await transaction.lock('lot', [use.lotId]);
+    const reason = 'use recorded by mistake';
+    const reversal = await this.ledger.reverse(transaction, use.movementId, reason, at);
+    const adjustments = await transaction.query<{ id: string; pieces: number; microlitres: number }>(
+      `SELECT movement.id, movement.pieces, movement.microlitres
+       FROM movement LEFT JOIN movement AS later
+         ON later.studio_id = movement.studio_id AND later.reverses_id = movement.id
+       WHERE movement.studio_id = $1 AND movement.session_id = $2 AND movement.container_id = $3
+         AND movement.kind = 'adjusted' AND movement.reason = $4 AND movement.reverses_id IS NULL
+         AND later.id IS NULL
+       ORDER BY movement.sequence DESC`,
+      [studioId, use.sessionId, use.containerId, moreThanBooked],
+    );
+    const left = { pieces: use.pieces, microlitres: use.microlitres };
+    for (const { id, pieces, microlitres } of adjustments) {
+      if (pieces > left.pieces || microlitres > left.microlitres) continue;
+      await this.ledger.reverse(transaction, id, reason, at);
+      left.pieces -= pieces;
+      left.microlitres -= microlitres;
+    }
+    const [lot] = await transaction.query<{ product_id: string }>(
+      'SELECT product_id FROM lot WHERE studio_id = $1 AND id = $2',
+      [studioId, use.lotId],
+    );
+    if (lot) await this.stockConditions.reevaluate(transaction, [lot.product_id]);
+    return reversal.id;
+  }
+
+  /** Moves the session one version on, so that whoever has read it before sees that it was amended. */
+  private moveOn(transaction: Transaction, session: Session): Promise<Session> {
+    const key = { studioId: transaction.studioId, id: session.id };
+    return transaction.change(Session, 'session', key, session.version, {});
+  }
+}
+
+function completed(session: Session): CompletedSession {
+  const { completedAt } = session;
+  if (session.state === 'completed' && completedAt !== null) return { ...session, completedAt };
+  throw new Problem(
+    409,
+    'wrong-state',
+    `This session is ${session.state}. Only a completed session is amended; while it is in setup, change its tray instead.`,
+  );
+}

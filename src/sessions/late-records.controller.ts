@@ -1,0 +1,45 @@
+import { Body, Controller, Param, Post } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { CurrentActor } from '../identity/actor.guard.js';
+import type { Actor } from '../platform/actor.js';
+import { IdPipe } from '../platform/id.pipe.js';
+import { Amendments } from './amendments.service.js';
+import { AddUsesDto, RecordLateSessionDto, ReverseUseDto } from './late-records.dto.js';
+import { LateRecords } from './late-records.service.js';
+import { AmendedSessionView, ReversedUseView } from './late-records.views.js';
+
+@ApiTags('sessions')
+@Controller('v1/studios/:studioId/sessions')
+export class LateRecordsController {
+  constructor(
+    private readonly lateRecords: LateRecords,
+    private readonly amendments: Amendments,
+  ) {}
+
+  /** Records a session that took place earlier, whatever the state of the stock. */
+  @Post('late')
+  record(@CurrentActor() actor: Actor, @Body() dto: RecordLateSessionDto): Promise<AmendedSessionView> {
+    return this.lateRecords.record(actor, dto);
+  }
+
+  /** Records uses that a completed session lacks. */
+  @Post(':sessionId/uses')
+  addUses(
+    @CurrentActor() actor: Actor,
+    @Param('sessionId', IdPipe) sessionId: string,
+    @Body() dto: AddUsesDto,
+  ): Promise<AmendedSessionView> {
+    return this.amendments.addUses(actor, sessionId, dto);
+  }
+
+  /** Reverses a use of a completed session that was recorded by mistake; both stay visible. */
+  @Post(':sessionId/uses/:useId/reversal')
+  reverse(
+    @CurrentActor() actor: Actor,
+    @Param('sessionId', IdPipe) sessionId: string,
+    @Param('useId', IdPipe) useId: string,
+    @Body() dto: ReverseUseDto,
+  ): Promise<ReversedUseView> {
+    return this.amendments.reverse(actor, sessionId, useId, dto);
+  }
+}

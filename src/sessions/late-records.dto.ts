@@ -1,0 +1,119 @@
+import { Type } from 'class-transformer';
+import {
+  ArrayMaxSize,
+  ArrayMinSize,
+  IsArray,
+  IsDefined,
+  IsIn,
+  IsInt,
+  IsISO8601,
+  IsOptional,
+  IsString,
+  Max,
+  MaxLength,
+  Min,
+  ValidateNested,
+} from 'class-validator';
+import { NewClientDto } from '../clients/clients.dto.js';
+import { MayBeLeftOut } from '../platform/may-be-left-out.js';
+import { NamedId } from '../platform/named-id.js';
+import { PlainText } from '../platform/plain-text.js';
+import { EventDto, WriteDto } from '../platform/request.dto.js';
+import {
+  type BodyPlace,
+  bodyPlaces,
+  type KnownBy,
+  knownBy,
+  type VisitKind,
+  visitKinds,
+} from './vocabulary.js';
+
+const maximumUses = 300;
+const maximumPieces = 100;
+const maximumDrops = 500;
+const maximumMicrolitres = 50_000;
+const maximumCodeLength = 60;
+const maximumDateLength = 20;
+const maximumReasonLength = 500;
+const maximumDetailLength = 200;
+const maximumComplicationsLength = 4_000;
+const lateSources = ['late', 'paper'] as const;
+const missingCodes = ['none printed', 'unreadable'] as const;
+const instant = { message: '$property must be an instant such as 2026-03-01T09:30:00Z' };
+
+/** What touched the client: exactly one of containerId, lotId and productId is given. */
+export class LateUseDto {
+  @MayBeLeftOut() @NamedId() containerId?: string;
+  @MayBeLeftOut() @NamedId() lotId?: string;
+  /** With what was written down of its label; a lot that is not on record is made. */
+  @MayBeLeftOut() @NamedId() productId?: string;
+  /** With productId: the lot code as written. */
+  @MayBeLeftOut() @PlainText(maximumCodeLength) code?: string;
+  /** With productId: why there is no code. */
+  @MayBeLeftOut() @IsIn(missingCodes) codeState?: (typeof missingCodes)[number];
+  /** With productId: YYYY-MM-DD, YYYY-MM or YYYY as written; left out: not written. */
+  @IsOptional() @IsString() @MaxLength(maximumDateLength) useBy?: string | null;
+  /** How the lot was known. */
+  @IsIn(knownBy) knownBy: KnownBy;
+  /** For what is counted in pieces; left out: 1. */
+  @MayBeLeftOut() @IsInt() @Min(1) @Max(maximumPieces) pieces?: number;
+  /** For what comes in drops; left out, and no volume either: the amount is not known. */
+  @MayBeLeftOut() @IsInt() @Min(1) @Max(maximumDrops) drops?: number;
+  /** An estimate. */
+  @MayBeLeftOut() @IsInt() @Min(1) @Max(maximumMicrolitres) microlitres?: number;
+  /** Why, where it was used against a refusal; kept sealed. */
+  @IsOptional() @PlainText(maximumReasonLength) reason?: string | null;
+  /** When a topical anaesthetic was put on. */
+  @MayBeLeftOut() @IsISO8601({ strict: true }, instant) appliedAt?: string;
+  /** When it was taken off. */
+  @MayBeLeftOut() @IsISO8601({ strict: true }, instant) removedAt?: string;
+  /** Who put it on. */
+  @MayBeLeftOut() @NamedId() appliedBy?: string;
+}
+
+/** A session that took place and is recorded afterwards. */
+export class RecordLateSessionDto extends WriteDto {
+  /** From memory or a device that was away (late), or from a paper form. */
+  @IsIn(lateSources) source: (typeof lateSources)[number];
+  /** When it took place. */
+  @IsISO8601({ strict: true }, instant) occurredAt: string;
+  /** Exactly one of clientId and client is given. */
+  @MayBeLeftOut() @NamedId() clientId?: string;
+  /** A client who is not known yet. */
+  @MayBeLeftOut() @IsDefined() @ValidateNested() @Type(() => NewClientDto) client?: NewClientDto;
+  @NamedId() artistId: string;
+  @NamedId() procedureId: string;
+  @IsIn(visitKinds) visitKind: VisitKind;
+  /** Left out: the procedure's. */
+  @MayBeLeftOut() @IsIn(bodyPlaces) bodyPlace?: BodyPlace;
+  /** Where exactly; kept sealed. */
+  @IsOptional() @PlainText(maximumDetailLength) bodyPlaceDetail?: string | null;
+  @IsOptional() @NamedId() followsSessionId?: string | null;
+
+  @IsArray()
+  @ArrayMaxSize(maximumUses)
+  @ValidateNested({ each: true })
+  @Type(() => LateUseDto)
+  uses: LateUseDto[];
+
+  /** In words; null: there were none; left out: not known. Kept sealed. */
+  @IsOptional() @PlainText(maximumComplicationsLength) complications?: string | null;
+  /** The artist who signs off. */
+  @NamedId() signedBy: string;
+}
+
+/** Uses that a completed session lacks. */
+export class AddUsesDto extends WriteDto {
+  @IsArray()
+  @ArrayMinSize(1)
+  @ArrayMaxSize(maximumUses)
+  @ValidateNested({ each: true })
+  @Type(() => LateUseDto)
+  uses: LateUseDto[];
+}
+
+/** A use that was recorded by mistake. */
+export class ReverseUseDto extends EventDto {
+  /** Why; kept sealed. */
+  @PlainText(maximumReasonLength) reason: string;
+}

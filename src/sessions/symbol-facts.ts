@@ -1,0 +1,27 @@
+import type { SymbolReading } from '../catalogue/barcode.js';
+
+/** Serial number (AI 21) of the piece, null when the symbol has none or nothing was scanned. */
+export function serialOf(reading: SymbolReading | null): string | null {
+  return reading && 'serial' in reading ? (reading.serial ?? null) : null;
+}
+
+/** Last day of use in the symbol (AI 17), null when it has none or nothing was scanned. */
+export function useByOf(reading: SymbolReading | null): string | null {
+  return reading && 'useBy' in reading ? (reading.useBy?.date ?? null) : null;
+}
+
+/** How the lot was known. A symbol that tells only the product leaves the lot to be picked. */
+export function knownByOf(
+  reading: SymbolReading | null,
+): 'own label' | "maker's symbol" | 'typed' | 'picked from a list' {
+  switch (reading?.kind) {
+    case 'own label':
+      return 'own label';
+    case 'plain text':
+      return 'typed';
+    case 'gs1':
+      return reading.lotCode === undefined ? 'picked from a list' : "maker's symbol";
+    default:
+      return 'picked from a list';
+  }
+}

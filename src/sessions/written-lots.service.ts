@@ -1,0 +1,236 @@
+import { Injectable } from '@nestjs/common';
+import { v7 as uuidv7 } from 'uuid';
+import type { Product } from '../catalogue/product.entity.js';
+import { ProductRegister } from '../catalogue/product-register.service.js';
+import type { Transaction } from '../platform/database/transaction.js';
+import { invalidField, Problem } from '../platform/problem.js';
+import { Container } from '../stock/container.entity.js';
+import { LabelCodes } from '../stock/label-codes.service.js';
+import { Lot } from '../stock/lot.entity.js';
+import { LotCode } from '../stock/lot-code.entity.js';
+import { Place } from '../stock/place.entity.js';
+import { readUseBy, type UseBy } from '../stock/use-by.js';
+import type { LateUseDto } from './late-records.dto.js';
+
+/** What was written down of a label. */
+interface WrittenLabel {
+  index: number;
+  productId: string;
+  code: string | null;
+  codeState: Lot['codeState'];
+  useBy: UseBy | null;
+}
+
+/**
+ * Finds the lots that a paper note names by product, code and use-by date, and makes those that are not on record: what
+ * touched a client is recorded whether or not it ever was in stock.
+ */
+@Injectable()
+export class WrittenLots {
+  constructor(
+    private readonly register: ProductRegister,
+    private readonly labelCodes: LabelCodes,
+  ) {}
+
+  /**
+   * @returns lot ids by the index of the use, and the lots that were made
+   * @throws Problem invalid-fields, unusable-date
+   */
+  async find(
+    transaction: Transaction,
+    uses: readonly LateUseDto[],
+  ): Promise<{ lotIds: Map<number, string>; made: Lot[] }> {
+    const labels = uses.flatMap((use, index) => labelOf(use, index));
+    const lotIds = new Map<number, string>();
+    const made: Lot[] = [];
+    if (labels.length === 0) return { lotIds, made };
+    const productIds = [...new Set(labels.map((label) => label.productId))];
+    const products = await this.register.products(transaction.manager, transaction.actor.chainId, productIds);
+    const strange = labels.find((label) => !products.has(label.productId));
+    if (strange) {
+      throw invalidField(
+        `uses.${strange.index}.productId`,
+        `The register has no product with the id ${strange.productId}. Add the product to the catalogue first.`,
+      );
+    }
+    // As at receipt: two that write down the same new lot must not both make it.
+    await transaction.lock('product', productIds);
+    const known = await this.lotsWithCodes(transaction, labels);
+    for (const label of labels) {
+      const useBy = label.useBy?.lastDay ?? null;
+      const same = known.find(
+        (lot) =>
+          lot.productId === label.productId &&
+          label.code !== null &&
+          lot.codes.includes(label.code) &&
+          lot.useBy === useBy,
+      );
+      if (same) {
+        lotIds.set(label.index, same.id);
+        continue;
+      }
+      const lot = newLot(transaction, label);
+      made.push(lot);
+      known.push({
+        id: lot.id,
+        productId: lot.productId,
+        useBy: lot.useBy,
+        codes: label.code === null ? [] : [label.code],
+      });
+      lotIds.set(label.index, lot.id);
+    }
+    await this.write(transaction, made, products);
+    return { lotIds, made };
+  }
+
+  /**
+   * A container for each of the lots to be booked on: one of bottles or a box that is over, for nobody says that any of
+   * it is still there.
+   */
+  async makeContainers(
+    transaction: Transaction,
+    lots: readonly { id: string; stockForm: Product['stockForm'] }[],
+    endedAt: string,
+  ): Promise<Map<string, string>> {
+    if (lots.length === 0) return new Map();
+    const placeId = await this.firstPlace(transaction);
+    const labelCodes = await this.labelCodes.make(transaction, lots.length);
+    const containers = lots.map((lot, index): Container => {
+      const bottle = lot.stockForm === 'container';
+      return {
+        studioId: transaction.studioId,
+        id: uuidv7(),
+        lotId: lot.id,
+        form: bottle ? 'bottle' : 'box',
+        labelCode: labelCodes[index] ?? '',
+        placeId,
+        ownerId: null,
+        state: 'finished',
+        openedAt: bottle ? endedAt : null,
+        openedBy: null,
+        receivedAt: endedAt,
+        endedAt,
+        version: 1,
+      };
+    });
+    await transaction.insert(Container, containers);
+    return new Map(containers.map((container) => [container.lotId, container.id]));
+  }
+
+  private async write(
+    transaction: Transaction,
+    lots: readonly Lot[],
+    products: ReadonlyMap<string, Product>,
+  ): Promise<void> {
+    if (lots.length === 0) return;
+    await transaction.insert(Lot, [...lots]);
+    const codes = lots.flatMap(({ id, code }) => (code === null ? [] : [{ lotId: id, code }]));
+    if (codes.length > 0) {
+      await transaction.insert(
+        LotCode,
+        codes.map(
+          ({ lotId, code }): LotCode => ({
+            studioId: transaction.studioId,
+            id: uuidv7(),
+            lotId,
+            kind: 'lot',
+            code,
+            recordedAt: transaction.recordedAt,
+            supersededAt: null,
+          }),
+        ),
+      );
+    }
+    transaction.note({
+      madeLots: lots.map(({ id, productId }) => ({ id, product: products.get(productId)?.name ?? null })),
+    });
+  }
+
+  private async lotsWithCodes(
+    transaction: Transaction,
+    labels: readonly WrittenLabel[],
+  ): Promise<{ id: string; productId: string; useBy: string | null; codes: string[] }[]> {
+    const codes = [...new Set(labels.flatMap((label) => label.code ?? []))];
+    if (codes.length === 0) return [];
+    const productIds = [...new Set(labels.map((label) => label.productId))];
+    const parameters = [transaction.studioId, ...codes, ...productIds];
+    const list = (count: number, first: number) =>
+      Array.from({ length: count }, (_, index) => `$${index + first}`).join(', ');
+    const rows = await transaction.query<{
+      id: string;
+      product_id: string;
+      use_by: string | null;
+      code: string;
+    }>(
+      `SELECT lot.id, lot.product_id, lot.use_by, lot_code.code
+       FROM lot_code JOIN lot ON lot.studio_id = lot_code.studio_id AND lot.id = lot_code.lot_id
+       WHERE lot_code.studio_id = $1 AND lot_code.code IN (${list(codes.length, 2)})
+         AND lot.product_id IN (${list(productIds.length, codes.length + 2)})
+       ORDER BY lot.created_at, lot.id`,
+      parameters,
+    );
+    return rows.map(({ id, product_id, use_by, code }) => ({
+      id,
+      productId: product_id,
+      useBy: use_by,
+      codes: [code],
+    }));
+  }
+
+  private async firstPlace(transaction: Transaction): Promise<string> {
+    const { studioId, recordedAt } = transaction;
+    const [place] = await transaction.query<{ id: string }>(
+      `SELECT id FROM place WHERE studio_id = $1
+       ORDER BY CASE WHEN archived_at IS NULL THEN 0 ELSE 1 END, created_at, id LIMIT 1`,
+      [studioId],
+    );
+    if (place) return place.id;
+    const id = uuidv7();
+    await transaction.insert(Place, {
+      studioId,
+      id,
+      name: 'Shelf',
+      kind: 'shelf',
+      createdAt: recordedAt,
+      archivedAt: null,
+    });
+    return id;
+  }
+}
+
+function labelOf(use: LateUseDto, index: number): WrittenLabel[] {
+  const { productId, code = null, codeState, useBy: writtenUseBy = null } = use;
+  if (productId === undefined) return [];
+  if ((code === null) === (codeState === undefined)) {
+    throw invalidField(
+      `uses.${index}.code`,
+      `${code === null ? 'Neither' : 'Both'} code and codeState were given. Give the lot code as written, or say that none was printed or that it cannot be read.`,
+    );
+  }
+  let useBy: UseBy | null = null;
+  if (writtenUseBy !== null) {
+    const reading = readUseBy(writtenUseBy);
+    if ('error' in reading) {
+      throw new Problem(400, 'unusable-date', reading.error.message, { field: `uses.${index}.useBy` });
+    }
+    useBy = reading;
+  }
+  return [{ index, productId, code, codeState: codeState ?? 'printed', useBy }];
+}
+
+function newLot(transaction: Transaction, label: WrittenLabel): Lot {
+  return {
+    studioId: transaction.studioId,
+    id: uuidv7(),
+    chainId: transaction.actor.chainId,
+    productId: label.productId,
+    code: label.code,
+    codeState: label.codeState,
+    useBy: label.useBy?.lastDay ?? null,
+    useByPrecision: label.useBy?.precision ?? 'none printed',
+    manufacturedOn: null,
+    origin: 'late record',
+    version: 1,
+    createdAt: transaction.recordedAt,
+  };
+}
