@@ -45,6 +45,11 @@ export class Sweep implements OnApplicationBootstrap, OnModuleDestroy {
 
   async onModuleDestroy(): Promise<void> {
     clearInterval(this.timer);
+    await this.settled();
+  }
+
+  /** Waits for the sweeps that are running. */
+  async settled(): Promise<void> {
     await this.looking;
   }
 
@@ -96,7 +101,7 @@ export class Sweep implements OnApplicationBootstrap, OnModuleDestroy {
       try {
         await this.sweepIfDue(studio);
       } catch (error) {
-        // One studio's fault is not the others' ; it is tried again at the next look.
+        // One studio's fault is not the others'; it is tried again at the next look.
         this.logger.error(`The sweep of studio ${studio.id} failed: ${String(error)}`);
       }
     }

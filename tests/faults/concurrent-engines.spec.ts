@@ -1,0 +1,114 @@
+import { v7 as uuidv7 } from 'uuid';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { inconsistencies } from '../support/consistency.js';
+import { PlainSql } from '../support/plain-sql.js';
+import { makeSampleStudio, receive, type SampleStudio } from '../support/sample-studio.js';
+import {
+  type Answer,
+  engines,
+  type ProblemBody,
+  type RunningService,
+  startService,
+} from '../support/service.js';
+
+const writes = process.env.SOAK ? 5_000 : 200;
+const numbers = Array.from({ length: writes }, (_, index) => index);
+
+describe.each(engines)('writes that overlap on %s', (engine) => {
+  let service: RunningService;
+  let studio: SampleStudio;
+  let sql: PlainSql;
+
+  beforeEach(async () => {
+    service = await startService(engine);
+    studio = await makeSampleStudio(service);
+    sql = await PlainSql.connect(service, 'read');
+  });
+
+  afterEach(async () => {
+    await sql.close();
+    await service.dispose();
+  });
+
+  const statusesOf = (answers: readonly Answer[]) => {
+    const counts: Record<number, number> = {};
+    for (const { status } of answers) counts[status] = (counts[status] ?? 0) + 1;
+    return counts;
+  };
+
+  /** Demoting the only owner is found out after the row was written, so its whole transaction is taken back. */
+  const demoteOwner = () =>
+    service.patch<ProblemBody>(`/people/${studio.ownerId}`, { version: 1, role: 'artist' });
+
+  it('leave exactly those that were acknowledged, though every other one fails after it wrote', async () => {
+    const ids = numbers.map(() => uuidv7());
+    const answers = await Promise.all(
+      numbers.map((number) =>
+        number % 2 === 0
+          ? service.post('/people', { id: ids[number], name: `Person ${number}`, role: 'artist' })
+          : demoteOwner(),
+      ),
+    );
+    expect(statusesOf(answers)).toEqual({ 201: writes / 2, 409: writes / 2 });
+
+    const made = numbers.filter((number) => number % 2 === 0);
+    const people =
+      await service.seen<{ id: string; name: string; role: string; version: number }[]>('/people');
+    const expected = made
+      .slice(0, people.length)
+      .map((number) => [ids[number], `Person ${number}`, 'artist', 1]);
+    expect(people.find(({ id }) => id === studio.ownerId)).toMatchObject({ role: 'owner', version: 1 });
+    const others = people.filter(({ id }) => id !== studio.ownerId);
+    if (writes <= 400) {
+      expect(others.map(({ id, name, role, version }) => [id, name, role, version]).sort()).toEqual(
+        expected.sort(),
+      );
+    }
+    const stored = await sql.rows<{ id: string }>('SELECT id FROM person WHERE id <> $1', [studio.ownerId]);
+    expect(stored.map(({ id }) => id).sort()).toEqual(made.map((number) => ids[number]).sort());
+    expect(await sql.rows("SELECT id FROM accepted_request WHERE action = 'identity.change-person'")).toEqual(
+      [],
+    );
+    expect(await inconsistencies(sql)).toEqual([]);
+  });
+
+  it('carry each request out once, though each is sent four times at once', async () => {
+    const bodies = numbers.slice(0, writes / 4).map((number) => ({
+      id: uuidv7(),
+      name: `Person ${number}`,
+      role: 'artist',
+    }));
+    const answers = await Promise.all(
+      bodies.flatMap((body) => [1, 2, 3, 4].map(() => service.post<{ id: string }>('/people', body))),
+    );
+    expect(statusesOf(answers)).toEqual({ 201: bodies.length * 4 });
+    bodies.forEach(({ id }, index) => {
+      for (const answer of answers.slice(index * 4, index * 4 + 4)) expect(answer.body.id).toBe(id);
+    });
+    const entries = await sql.rows<{ subject_id: string }>(
+      "SELECT subject_id FROM audit_entry WHERE action = 'identity.add-person'",
+    );
+    expect(entries.map((entry) => entry.subject_id).sort()).toEqual(bodies.map(({ id }) => id).sort());
+    expect(await inconsistencies(sql)).toEqual([]);
+  });
+
+  it('take what a box holds and not a piece more', async () => {
+    const pieces = writes / 2;
+    const { containers } = await receive(service, studio, {
+      productId: studio.linerId,
+      code: 'N1',
+      quantity: pieces,
+    });
+    const box = containers[0]?.id;
+    const answers = await Promise.all(
+      numbers.map(() => service.post(`/containers/${box}/waste`, { pieces: 1, reason: 'fell down' })),
+    );
+    expect(statusesOf(answers)).toEqual({ 201: pieces, 409: pieces });
+    expect(await sql.rows('SELECT pieces FROM balance WHERE container_id = $1', [box ?? ''])).toEqual([
+      { pieces: 0 },
+    ]);
+    const wasted = await sql.rows("SELECT id FROM movement WHERE kind = 'wasted'");
+    expect(wasted).toHaveLength(pieces);
+    expect(await inconsistencies(sql)).toEqual([]);
+  });
+});
