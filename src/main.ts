@@ -33,11 +33,26 @@ async function start(): Promise<void> {
   process.stdout.write(`Lotward is ready on ${await app.getUrl()}\n`);
 }
 
+const knownCauses: Record<string, string> = {
+  EADDRINUSE: 'The port is used by another program, perhaps by Lotward itself. Stop that one, or set PORT.',
+  EACCES: 'The address may not be listened on, or the data folder not written to. Set PORT or DATA_DIR.',
+  SQLITE_CANTOPEN: 'The database file cannot be opened. Look at the rights of the folder in DATA_DIR.',
+  ECONNREFUSED: 'PostgreSQL does not answer at the address in DATABASE_URL.',
+};
+
+/** What a reader can act on is told without a stack. */
+function tell(error: unknown): string {
+  if (!(error instanceof Error)) return String(error);
+  if (error instanceof ConfigError || error instanceof SchemaTooNewError || error instanceof MasterKeyError) {
+    return error.message;
+  }
+  const cause = 'code' in error ? knownCauses[String(error.code)] : undefined;
+  return cause === undefined ? (error.stack ?? error.message) : `${cause} (${error.message})`;
+}
+
 try {
   await start();
 } catch (error) {
-  const told =
-    error instanceof ConfigError || error instanceof SchemaTooNewError || error instanceof MasterKeyError;
-  process.stderr.write(`${told ? error.message : error instanceof Error ? error.stack : String(error)}\n`);
+  process.stderr.write(`${tell(error)}\n`);
   process.exitCode = 1;
 }
