@@ -22,21 +22,34 @@ const settings = readBenchSettings(process.env);
 const only = process.env.BENCH_ONLY?.split(',');
 const whole = new Intl.NumberFormat('en', { maximumFractionDigits: 0 });
 
-function compared(measure: string, { servicePerSecond, barePerSecond, ratios }: Comparison): Line[] {
-  return [
+function compared(measure: string, comparison: Comparison): Line[] {
+  const { servicePerSecond, barePerSecond, ratios, serviceMilliseconds, bareMilliseconds, statements } =
+    comparison;
+  const counts = [...new Set(Object.values(statements))].sort((one, other) => one - other).join(' or ');
+  const lines: Line[] = [
     {
-      measure,
+      measure: `${measure} per second`,
       service: whole.format(servicePerSecond),
-      yardstick: `${whole.format(barePerSecond)} (Fastify + better-sqlite3, same statements)`,
+      yardstick: `${whole.format(barePerSecond)} (Fastify and better-sqlite3, the same ${counts} statements)`,
       ratio: `${median(ratios).toFixed(2)} (${Math.min(...ratios).toFixed(2)} to ${Math.max(...ratios).toFixed(2)})`,
       aim: 'at least 0.50',
     },
   ];
+  if (serviceMilliseconds !== null && bareMilliseconds !== null) {
+    lines.push({
+      measure: `processor time of a ${measure.replace(/s$/, '')}, ms`,
+      service: serviceMilliseconds.toFixed(2),
+      yardstick: bareMilliseconds.toFixed(2),
+      ratio: (serviceMilliseconds / bareMilliseconds).toFixed(2),
+      aim: '',
+    });
+  }
+  return lines;
 }
 
 const measures: Record<string, () => Promise<Line[]>> = {
-  verdicts: async () => compared('scan verdicts per second', await benchVerdicts(settings)),
-  completions: async () => compared('completions per second', await benchCompletions(settings)),
+  verdicts: async () => compared('scan verdicts', await benchVerdicts(settings)),
+  completions: async () => compared('completions', await benchCompletions(settings)),
   starts: async () => {
     const { readyMilliseconds, idleMebibytes } = await benchStarts(settings);
     const line = (measure: string, service: string): Line => ({

@@ -9,6 +9,7 @@ import type { BareHandlerInput } from './bare-handler.js';
 import type { BenchSettings } from './bench-settings.js';
 import { type LoadRequest, runLoad } from './keep-alive-load.js';
 import { median } from './median.js';
+import { processorMilliseconds } from './process-facts.js';
 import { makeTemplate, type RecordedStatement, type RequestTemplate } from './statement-template.js';
 
 const databaseName = 'lotward.sqlite';
@@ -20,6 +21,9 @@ export interface Comparison {
   barePerSecond: number;
   /** Of each round. */
   ratios: number[];
+  /** Processor time for one request, over all counted rounds; null where the system does not tell it. */
+  serviceMilliseconds: number | null;
+  bareMilliseconds: number | null;
   statements: Record<string, number>;
 }
 
@@ -47,21 +51,21 @@ export async function compareSideBySide(
   const service = await startService('sqlite', { dataFolder: ofService });
   const bare = await startBareHandler({ database: join(ofBare, databaseName), templates }, folder);
   try {
-    const measured: { service: number; bare: number }[] = [];
+    const sides = { service: new Side(service.url, service.child.pid), bare: new Side(bare.url, bare.pid) };
     for (const [index, chains] of rounds.entries()) {
-      const serviceFirst = index % 2 === 0;
-      const run = async (url: string) => (await runLoad(url, chains, settings.connections)).perSecond;
-      const first = await run(serviceFirst ? service.url : bare.url);
-      const second = await run(serviceFirst ? bare.url : service.url);
-      measured.push(serviceFirst ? { service: first, bare: second } : { service: second, bare: first });
+      const { service: one, bare: other } = sides;
+      for (const side of index % 2 === 0 ? [one, other] : [other, one]) await side.run(chains, settings);
       if (between !== null) for (const copy of [ofService, ofBare]) runSql(join(copy, databaseName), between);
     }
     checkSameRows(join(ofService, databaseName), join(ofBare, databaseName));
-    const counted = measured.slice(settings.warmUpRounds);
+    const ofServiceRounds = sides.service.counted(settings);
+    const ofBareRounds = sides.bare.counted(settings);
     return {
-      servicePerSecond: median(counted.map((round) => round.service)),
-      barePerSecond: median(counted.map((round) => round.bare)),
-      ratios: counted.map((round) => round.service / round.bare),
+      servicePerSecond: median(ofServiceRounds.map((round) => round.perSecond)),
+      barePerSecond: median(ofBareRounds.map((round) => round.perSecond)),
+      ratios: ofServiceRounds.map((round, index) => round.perSecond / (ofBareRounds[index]?.perSecond ?? 0)),
+      serviceMilliseconds: millisecondsEach(ofServiceRounds),
+      bareMilliseconds: millisecondsEach(ofBareRounds),
       statements: Object.fromEntries(
         Object.entries(templates).map(([kind, { statements }]) => [kind, statements.length]),
       ),
@@ -71,6 +75,47 @@ export async function compareSideBySide(
     await bare.stop();
     rmSync(folder, { recursive: true, force: true });
   }
+}
+
+interface Round {
+  perSecond: number;
+  requests: number;
+  processorMilliseconds: number | null;
+}
+
+class Side {
+  private readonly rounds: Round[] = [];
+
+  constructor(
+    private readonly url: string,
+    private readonly pid: number | undefined,
+  ) {}
+
+  async run(chains: readonly (readonly LoadRequest[])[], { connections }: BenchSettings): Promise<void> {
+    const before = processorMilliseconds(this.pid);
+    const { answers, perSecond } = await runLoad(this.url, chains, connections);
+    const after = processorMilliseconds(this.pid);
+    this.rounds.push({
+      perSecond,
+      requests: answers.flat().length,
+      processorMilliseconds: before === null || after === null ? null : after - before,
+    });
+  }
+
+  counted({ warmUpRounds }: BenchSettings): Round[] {
+    return this.rounds.slice(warmUpRounds);
+  }
+}
+
+function millisecondsEach(rounds: readonly Round[]): number | null {
+  let milliseconds = 0;
+  let requests = 0;
+  for (const round of rounds) {
+    if (round.processorMilliseconds === null) return null;
+    milliseconds += round.processorMilliseconds;
+    requests += round.requests;
+  }
+  return milliseconds / requests;
 }
 
 function runSql(file: string, sql: string): void {
@@ -130,7 +175,7 @@ async function startBareHandler(input: BareHandlerInput, folder: string) {
   const child = spawn(process.execPath, [here('bare-handler.js'), file], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
-  return { url: await readyUrl(child), stop: () => stopChild(child) };
+  return { url: await readyUrl(child), pid: child.pid, stop: () => stopChild(child) };
 }
 
 function readyUrl(child: ChildProcess): Promise<string> {

@@ -1,10 +1,11 @@
-import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { startService } from '../support/service.js';
 import type { BenchSettings } from './bench-settings.js';
 import { median } from './median.js';
+import { residentMebibytes } from './process-facts.js';
 
 const idleMilliseconds = 3_000;
 
@@ -37,11 +38,4 @@ export async function benchStarts(settings: BenchSettings): Promise<Starts> {
   } finally {
     rmSync(dataFolder, { recursive: true, force: true });
   }
-}
-
-function residentMebibytes(pid: number | undefined): number | null {
-  const file = `/proc/${pid}/status`;
-  if (!existsSync(file)) return null;
-  const [, kibibytes] = /VmRSS:\s+(\d+) kB/.exec(readFileSync(file, 'utf8')) ?? [];
-  return kibibytes === undefined ? null : Number(kibibytes) / 1_024;
 }
