@@ -28,6 +28,8 @@ const pointsPerMillimetre = 72 / 25.4;
 const edgeMillimetres = 0.7;
 const largestTextPoints = 7;
 const smallestTextPoints = 3.8;
+/** A size worked out to fit exactly may come out wider by the last binary digit. */
+const roundingPoints = 0.01;
 const fonts = { bold: 'Helvetica-Bold', regular: 'Helvetica' };
 
 /** The GS1 DataMatrix symbol of elements, as modules to be drawn. */
@@ -126,7 +128,7 @@ function fitText(document: PDFKit.PDFDocument, text: string, width: number, larg
   document.fontSize(largest);
   const fitting = (largest * width) / Math.max(document.widthOfString(text), 1);
   document.fontSize(Math.min(largest, Math.max(smallestTextPoints, fitting)));
-  if (document.widthOfString(text) <= width) return text;
+  if (document.widthOfString(text) <= width + roundingPoints) return text;
   let kept = text.length;
   while (kept > 1 && document.widthOfString(`${text.slice(0, kept)}…`) > width) kept -= 1;
   return `${text.slice(0, kept).trimEnd()}…`;

@@ -3,6 +3,7 @@ import { PNG } from 'pngjs';
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readSymbol } from '../../src/catalogue/barcode.js';
+import { formatLabelCode } from '../../src/catalogue/own-label.js';
 import type { ProductView } from '../../src/catalogue/products.views.js';
 import type { PlaceView } from '../../src/stock/places.views.js';
 import type { ReceiptView } from '../../src/stock/receiving.views.js';
@@ -158,7 +159,7 @@ describe.each(engines)('labels on %s', (engine) => {
         { applicationIdentifier: '91', value: bottle?.labelCode },
       ],
     });
-    const groups = bottle?.labelCode.replace(/(.{4})(?=.)/g, '$1-') ?? 'no code';
+    const groups = formatLabelCode(bottle?.labelCode ?? 'no code');
     for (const text of ['Brow line', 'Umber', 'Lot 5501-A', 'Use by 2035-06-30', groups, 'Opened on __']) {
       expect(textOn(printed.pages[0] as Page)).toContain(text);
     }
@@ -206,6 +207,19 @@ describe.each(engines)('labels on %s', (engine) => {
       pages.flatMap(symbolsOn).map(async (symbol) => (await decodeSymbol(symbol)).text),
     );
     expect(codes).toEqual(bottles.map((bottle) => `91${bottle.labelCode}`).reverse());
+  });
+
+  it('never shorten the code, however wide its letters are', async () => {
+    const product = await addProduct({});
+    await service.made(`/products/${product.id}/gtins`, { gtin: '9506000333335' });
+    const bottles = await receive(product.id, { quantity: 60 });
+    const { pages } = await print({ containerIds: bottles.map((bottle) => bottle.id), sheet: 'roll' });
+    const shown = pages.map((page) =>
+      textOn(page)
+        .split('\n')
+        .find((line) => /^\w{4}-/.test(line)),
+    );
+    expect(shown).toEqual(bottles.map((bottle) => formatLabelCode(bottle.labelCode)));
   });
 
   it('print 500 labels at a time', async () => {
