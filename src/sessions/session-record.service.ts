@@ -5,6 +5,7 @@ import { People } from '../identity/people.service.js';
 import type { Actor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
 import { notFound } from '../platform/problem.js';
+import { BlendAncestry, lotsInUse } from './blend-ancestry.service.js';
 import { Procedure } from './procedure.entity.js';
 import { bodyPlaceDetailPlace, complicationsPlace, healedResultPlace } from './sealed-places.js';
 import { Session } from './session.entity.js';
@@ -19,6 +20,7 @@ export class SessionRecord {
     private readonly clients: Clients,
     private readonly people: People,
     private readonly things: SessionThings,
+    private readonly ancestry: BlendAncestry,
   ) {}
 
   async show(actor: Actor, sessionId: string): Promise<SessionView> {
@@ -69,6 +71,15 @@ export class SessionRecord {
   async record(actor: Actor, sessionId: string): Promise<ClientRecordView> {
     const session = await this.show(actor, sessionId);
     const standing = session.uses.filter((use) => use.reversal === null);
+    const pigments = standing.filter((use) => use.kind === 'pigment');
+    const pourings = await this.ancestry.pouringsInto(
+      actor.studioId,
+      pigments.map((use) => use.lotId),
+    );
+    const blendedPigments = pigments.flatMap((use) => {
+      const lots = lotsInUse(use, pourings).filter((lot) => !lot.direct);
+      return lots.length === 0 ? [] : [{ useId: use.id, lots }];
+    });
     const occurredAt = session.inSetupAt ?? session.completedAt ?? session.plannedStart;
     return {
       sessionId: session.id,
@@ -81,7 +92,8 @@ export class SessionRecord {
       bodyPlace: session.bodyPlace,
       bodyPlaceDetail: session.bodyPlaceDetail,
       instruments: standing.filter((use) => use.kind === 'cartridge'),
-      pigments: standing.filter((use) => use.kind === 'pigment'),
+      pigments,
+      blendedPigments,
       others: standing.filter((use) => use.kind === 'consumable'),
       reversed: session.uses.filter((use) => use.reversal !== null),
       complications: session.complications,

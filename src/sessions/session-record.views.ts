@@ -1,6 +1,7 @@
+import { TracedLotView } from './trace.views.js';
 import type { BodyPlace, KnownBy, SessionState, VisitKind } from './vocabulary.js';
 
-export class PrintedCodeView {
+export class UsedCodeView {
   kind: string;
   code: string;
 }
@@ -29,7 +30,7 @@ export class UseView {
   /** Null: none was printed, or it could not be read. */
   lotCode: string | null;
   /** Every code printed for the lot. */
-  codes: PrintedCodeView[];
+  codes: UsedCodeView[];
   /** Last usable day; null: none was printed. */
   useBy: string | null;
   knownBy: KnownBy;
@@ -51,7 +52,7 @@ export class UseView {
   reversal: UseReversalView | null;
 }
 
-export class TrayLineView {
+export class SessionTrayLineView {
   id: string;
   productId: string;
   productName: string;
@@ -139,7 +140,7 @@ export class SessionView {
   /** Null: not asked yet, or the client was erased. */
   complications: string | null;
   healedResult: HealedResultView | null;
-  tray: TrayLineView[];
+  tray: SessionTrayLineView[];
   mixes: MixView[];
   uses: UseView[];
 }
@@ -148,6 +149,12 @@ export class SignatureView {
   personId: string;
   name: string | null;
   signedAt: string | null;
+}
+
+/** The lots that a house blend was made of, at any depth. */
+export class BlendedPigmentView {
+  useId: string;
+  lots: TracedLotView[];
 }
 
 /**
@@ -171,6 +178,8 @@ export class ClientRecordView {
   /** Needle cartridges and other single-use needles. */
   instruments: UseView[];
   pigments: UseView[];
+  /** What those pigments were made of that are house blends. */
+  blendedPigments: BlendedPigmentView[];
   /** Everything else that touched the client, such as an anaesthetic. */
   others: UseView[];
   /** Recorded by mistake and reversed. */

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
 import type { FieldSealer } from '../platform/encryption/data-keys.service.js';
 import { useReasonPlace, useReversalReasonPlace } from './sealed-places.js';
-import type { MixPartView, MixView, TrayLineView, UseView } from './session-record.views.js';
+import type { MixPartView, MixView, SessionTrayLineView, UseView } from './session-record.views.js';
 
 interface UseRow extends Omit<UseView, 'codes' | 'againstRefusal' | 'reason' | 'reversal'> {
   sessionId: string;
@@ -27,8 +27,8 @@ interface MixPartRow extends MixPartView {
 export class SessionThings {
   constructor(private readonly database: Database) {}
 
-  async trayOf(studioId: string, sessionId: string): Promise<TrayLineView[]> {
-    return this.database.read<TrayLineView>(
+  async trayOf(studioId: string, sessionId: string): Promise<SessionTrayLineView[]> {
+    return this.database.read<SessionTrayLineView>(
       `SELECT tray_line.id, tray_line.product_id AS "productId", product.name AS "productName",
          tray_line.lot_id AS "lotId", lot.code AS "lotCode", tray_line.container_id AS "containerId",
          tray_line.pieces, tray_line.serial, tray_line.known_by AS "knownBy",

@@ -21,6 +21,14 @@ interface WrittenLabel {
   useBy: UseBy | null;
 }
 
+/** A lot on record, once for each code printed on it. */
+interface KnownLot {
+  id: string;
+  productId: string;
+  useBy: string | null;
+  code: string | null;
+}
+
 /**
  * Finds the lots that a paper note names by product, code and use-by date, and makes those that are not on record: what
  * touched a client is recorded whether or not it ever was in stock.
@@ -55,18 +63,11 @@ export class WrittenLots {
     }
     // As at receipt: two that write down the same new lot must not both make it.
     await transaction.lock('product', productIds);
-    const known = await this.lotsWithCodes(transaction, labels);
+    const known = await this.lotsWithCode(transaction, labels);
     for (const label of labels) {
-      const useBy = label.useBy?.lastDay ?? null;
-      const same = known.find(
-        (lot) =>
-          lot.productId === label.productId &&
-          label.code !== null &&
-          lot.codes.includes(label.code) &&
-          lot.useBy === useBy,
-      );
+      const same = matching(label, known);
       if (same) {
-        lotIds.set(label.index, same.id);
+        lotIds.set(label.index, same);
         continue;
       }
       const lot = newLot(transaction, label);
@@ -75,7 +76,7 @@ export class WrittenLots {
         id: lot.id,
         productId: lot.productId,
         useBy: lot.useBy,
-        codes: label.code === null ? [] : [label.code],
+        code: lot.code,
       });
       lotIds.set(label.index, lot.id);
     }
@@ -146,35 +147,20 @@ export class WrittenLots {
     });
   }
 
-  private async lotsWithCodes(
-    transaction: Transaction,
-    labels: readonly WrittenLabel[],
-  ): Promise<{ id: string; productId: string; useBy: string | null; codes: string[] }[]> {
+  private async lotsWithCode(transaction: Transaction, labels: readonly WrittenLabel[]): Promise<KnownLot[]> {
     const codes = [...new Set(labels.flatMap((label) => label.code ?? []))];
     if (codes.length === 0) return [];
     const productIds = [...new Set(labels.map((label) => label.productId))];
-    const parameters = [transaction.studioId, ...codes, ...productIds];
     const list = (count: number, first: number) =>
       Array.from({ length: count }, (_, index) => `$${index + first}`).join(', ');
-    const rows = await transaction.query<{
-      id: string;
-      product_id: string;
-      use_by: string | null;
-      code: string;
-    }>(
-      `SELECT lot.id, lot.product_id, lot.use_by, lot_code.code
+    return transaction.query<KnownLot>(
+      `SELECT lot.id, lot.product_id AS "productId", lot.use_by AS "useBy", lot_code.code
        FROM lot_code JOIN lot ON lot.studio_id = lot_code.studio_id AND lot.id = lot_code.lot_id
        WHERE lot_code.studio_id = $1 AND lot_code.code IN (${list(codes.length, 2)})
          AND lot.product_id IN (${list(productIds.length, codes.length + 2)})
        ORDER BY lot.created_at, lot.id`,
-      parameters,
+      [transaction.studioId, ...codes, ...productIds],
     );
-    return rows.map(({ id, product_id, use_by, code }) => ({
-      id,
-      productId: product_id,
-      useBy: use_by,
-      codes: [code],
-    }));
   }
 
   private async firstPlace(transaction: Transaction): Promise<string> {
@@ -196,6 +182,17 @@ export class WrittenLots {
     });
     return id;
   }
+}
+
+/** The lot on record that the label names; one without a date written down is meant when no other has its code. */
+function matching(label: WrittenLabel, known: readonly KnownLot[]): string | undefined {
+  if (label.code === null) return undefined;
+  const same = known.filter((lot) => lot.productId === label.productId && lot.code === label.code);
+  const useBy = label.useBy?.lastDay ?? null;
+  const exact = same.find((lot) => lot.useBy === useBy);
+  if (exact || useBy !== null) return exact?.id;
+  const ids = new Set(same.map((lot) => lot.id));
+  return ids.size === 1 ? same[0]?.id : undefined;
 }
 
 function labelOf(use: LateUseDto, index: number): WrittenLabel[] {

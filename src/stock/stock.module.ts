@@ -115,6 +115,6 @@ export const stockEntities = [
     StandingPlaces,
     StockConditions,
   ],
-  exports: [ConfigurationPools, ContainerFacts, ContainerViews, Holds, Ledger, StockConditions],
+  exports: [ConfigurationPools, ContainerFacts, ContainerViews, Holds, LabelCodes, Ledger, StockConditions],
 })
 export class StockModule {}
