@@ -1,5 +1,8 @@
 import { Temporal } from 'temporal-polyfill';
 
+const mostRemembered = 2_000;
+const remembered = new Map<string, string>();
+
 /**
  * The calendar day it is in the studio at an instant.
  *
@@ -9,5 +12,12 @@ import { Temporal } from 'temporal-polyfill';
  * @throws RangeError when the instant or the time zone cannot be read: both are checked where they come in
  */
 export function localDay(instant: string, timeZone: string): string {
-  return Temporal.Instant.from(instant).toZonedDateTimeISO(timeZone).toPlainDate().toString();
+  // Judging one tray asks for the same few instants again and again, and a time zone is slow to look up.
+  const question = `${instant} ${timeZone}`;
+  const known = remembered.get(question);
+  if (known !== undefined) return known;
+  const day = Temporal.Instant.from(instant).toZonedDateTimeISO(timeZone).toPlainDate().toString();
+  if (remembered.size >= mostRemembered) remembered.clear();
+  remembered.set(question, day);
+  return day;
 }
