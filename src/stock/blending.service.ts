@@ -5,18 +5,13 @@ import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
 import { invalidField, notFound, Problem } from '../platform/problem.js';
-import { Blend, BlendParent } from './blend.entity.js';
 import { admitToBlend, blendUseBy } from './blend-admission.js';
+import { BlendRecorder, type Pour } from './blend-recorder.service.js';
 import type { MakeBlendDto } from './blends.dto.js';
 import type { BlendView } from './blends.views.js';
-import { Container } from './container.entity.js';
 import { type ContainerFact, ContainerFacts } from './container-facts.service.js';
 import { assumedOpenedLife } from './container-views.service.js';
-import { LabelCodes } from './label-codes.service.js';
-import { Ledger } from './ledger.service.js';
 import { localDay } from './local-day.js';
-import { Lot } from './lot.entity.js';
-import { LotCode } from './lot-code.entity.js';
 import { StandingPlaces } from './standing-places.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { containerLife } from './stock-on-hand.js';
@@ -25,23 +20,16 @@ import { readUseBy } from './use-by.js';
 /** A drop where nothing is known of the product: about 20 a millilitre [C]; dropper tips give 20 to 70 µL [S]. */
 const assumedDropMicrolitres = 50;
 
-interface Pour {
-  parent: ContainerFact;
-  movementId: string;
-  microlitres: number;
-}
-
 /**
- * Pours pigments together into a kept container. Guarantees: the volumes leave the parents and arrive in the blend in one
- * transaction; the blend's lot names every parent lot, so that a hold and a recall reach it at any depth.
+ * Decides whether pigments may be poured together into a kept container, and has it recorded: where the studio allows
+ * house blends, of what is opened and could lie on a tray.
  */
 @Injectable()
 export class Blending {
   constructor(
     private readonly transactions: Transactions,
     private readonly containerFacts: ContainerFacts,
-    private readonly labelCodes: LabelCodes,
-    private readonly ledger: Ledger,
+    private readonly recorder: BlendRecorder,
     private readonly places: StandingPlaces,
     private readonly conditions: StockConditions,
   ) {}
@@ -67,7 +55,7 @@ export class Blending {
           return { parent, movementId: uuidv7(), microlitres: volumeOf(given, parent, index) };
         });
         const useBy = await this.admit(transaction, dto, pours, at);
-        const view = await this.write(transaction, dto, pours, at, useBy);
+        const view = await this.recorder.record(transaction, dto, pours, at, useBy);
         await this.conditions.reevaluate(transaction, [
           ...new Set([dto.productId, ...pours.map(({ parent }) => parent.productId)]),
         ]);
@@ -137,120 +125,6 @@ export class Blending {
     return decision.useBy;
   }
 
-  private async write(
-    transaction: Transaction,
-    dto: MakeBlendDto,
-    pours: readonly Pour[],
-    at: string,
-    useBy: string | null,
-  ): Promise<BlendView> {
-    const { studioId, recordedAt, actor } = transaction;
-    const { personId, via, chainId, timeZone } = actor;
-    const lotId = uuidv7();
-    const containerId = uuidv7();
-    const [labelCode = ''] = await this.labelCodes.make(transaction, 1);
-    const code = dto.code ?? `B${localDay(at, timeZone).replaceAll('-', '')}-${labelCode.slice(0, 4)}`;
-    const microlitres = pours.reduce((sum, pour) => sum + pour.microlitres, 0);
-    await this.refuseKnownCode(transaction, dto.productId, code);
-    await transaction.insert(Lot, {
-      studioId,
-      id: lotId,
-      chainId,
-      productId: dto.productId,
-      code,
-      codeState: 'printed',
-      useBy,
-      useByPrecision: useBy === null ? 'none printed' : 'day',
-      manufacturedOn: localDay(at, timeZone),
-      origin: 'blend',
-      version: 1,
-      createdAt: recordedAt,
-    });
-    await transaction.insert(LotCode, {
-      studioId,
-      id: uuidv7(),
-      lotId,
-      kind: 'lot',
-      code,
-      recordedAt,
-      supersededAt: null,
-    });
-    await transaction.insert(Container, {
-      studioId,
-      id: containerId,
-      lotId,
-      form: 'bottle',
-      labelCode,
-      placeId: dto.placeId,
-      ownerId: dto.ownerId ?? null,
-      // What was poured has met the air: its opened life runs from the day of blending.
-      state: 'opened',
-      openedAt: at,
-      openedBy: personId,
-      receivedAt: at,
-      endedAt: null,
-      version: 1,
-    });
-    await this.ledger.bookWhatHappened(
-      transaction,
-      pours.map(({ parent, movementId, microlitres }) => ({
-        id: movementId,
-        lotId: parent.lotId,
-        containerId: parent.containerId,
-        kind: 'blended' as const,
-        pieces: 0,
-        microlitres,
-        occurredAt: at,
-      })),
-    );
-    await this.ledger.book(transaction, [
-      { lotId, containerId, kind: 'produced', pieces: 1, microlitres, occurredAt: at },
-    ]);
-    await transaction.insert(Blend, {
-      studioId,
-      id: dto.id,
-      lotId,
-      containerId,
-      microlitres,
-      occurredAt: at,
-      recordedAt,
-      personId,
-      via,
-    });
-    await transaction.insert(
-      BlendParent,
-      pours.map(
-        (pour): BlendParent => ({
-          studioId,
-          id: uuidv7(),
-          blendId: dto.id,
-          lotId,
-          parentLotId: pour.parent.lotId,
-          parentContainerId: pour.parent.containerId,
-          movementId: pour.movementId,
-          microlitres: pour.microlitres,
-          recordedAt,
-        }),
-      ),
-    );
-    return {
-      id: dto.id,
-      productId: dto.productId,
-      lotId,
-      containerId,
-      code,
-      labelCode,
-      useBy,
-      microlitres,
-      occurredAt: at,
-      parents: pours.map((pour) => ({
-        containerId: pour.parent.containerId,
-        lotId: pour.parent.lotId,
-        microlitres: pour.microlitres,
-      })),
-    };
-  }
-
   private async checkProduct(transaction: Transaction, productId: string): Promise<void> {
     const [product] = await transaction.query<{
       kind: string;
@@ -265,21 +139,6 @@ export class Blending {
       throw invalidField(
         'productId',
         'A blend is kept as a pigment product in bottles that is still in use. Add one for it to the catalogue, or choose another.',
-      );
-    }
-  }
-
-  private async refuseKnownCode(transaction: Transaction, productId: string, code: string): Promise<void> {
-    const [known] = await transaction.query<{ id: string }>(
-      'SELECT id FROM lot WHERE studio_id = $1 AND product_id = $2 AND code = $3',
-      [transaction.studioId, productId, code],
-    );
-    if (known) {
-      throw new Problem(
-        409,
-        'already-exists',
-        `A lot ${code} of this product exists already. Each blend is a lot of its own: choose another code, or leave it out.`,
-        { existing: { kind: 'lot', id: known.id } },
       );
     }
   }

@@ -1,14 +1,5 @@
 import { Type } from 'class-transformer';
-import {
-  ArrayMaxSize,
-  ArrayMinSize,
-  IsArray,
-  IsInt,
-  IsString,
-  Max,
-  Min,
-  ValidateNested,
-} from 'class-validator';
+import { ArrayMaxSize, ArrayMinSize, IsArray, IsInt, Max, Min, ValidateNested } from 'class-validator';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
 import { PlainText } from '../platform/plain-text.js';
@@ -45,7 +36,7 @@ export class MakeBlendDto extends EventDto {
   /** Left out: one is made. */
   @MayBeLeftOut() @PlainText(40) code?: string;
   /** Last day of use, YYYY-MM-DD; left out: as long as the first of the parents lasts. */
-  @MayBeLeftOut() @IsString() useBy?: string;
+  @MayBeLeftOut() @PlainText(20) useBy?: string;
 }
 
 export class BlendPageDto extends PageDto {}

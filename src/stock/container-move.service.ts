@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
 import type { Actor } from '../platform/actor.js';
-import { invalidField } from '../platform/problem.js';
+import { invalidField, Problem } from '../platform/problem.js';
 import { Container } from './container.entity.js';
 import { checkPieces } from './container-ending.service.js';
 import {
@@ -57,8 +57,9 @@ export class ContainerMove {
   ): Promise<OperationResult> {
     checkPieces(container, pieces);
     if (container.holds.some(({ on }) => on === 'container')) {
-      throw invalidField(
-        'pieces',
+      throw new Problem(
+        409,
+        'wrong-state',
         'This box is on hold by itself, and a new box would not be. Move it whole, or release it first.',
       );
     }

@@ -5,6 +5,7 @@ import { IdentityModule } from '../identity/identity.module.js';
 import { Balance } from './balance.entity.js';
 import { Blend, BlendParent } from './blend.entity.js';
 import { BlendList } from './blend-list.service.js';
+import { BlendRecorder } from './blend-recorder.service.js';
 import { Blending } from './blending.service.js';
 import { BlendsController } from './blends.controller.js';
 import { ConfigurationPools } from './configuration-pools.service.js';
@@ -86,6 +87,7 @@ export const stockEntities = [
   ],
   providers: [
     BlendList,
+    BlendRecorder,
     Blending,
     ConfigurationPools,
     ContainerCount,

@@ -6,10 +6,13 @@ import type {
   ContainerView,
 } from '../../src/stock/container-list.views.js';
 import type { ContainerChangeView } from '../../src/stock/container-operations.views.js';
+import { Ledger } from '../../src/stock/ledger.service.js';
 import type { LevelView, StockLevelsView } from '../../src/stock/levels.views.js';
 import type { LotPageView, LotView } from '../../src/stock/lot-list.views.js';
+import { inTransaction } from '../support/bare-stock.js';
 import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
 import { dayAhead, daysAgo, StockedStudio } from '../support/stocked-studio.js';
+import { Store } from '../support/store.js';
 
 describe.each(engines)('stock on %s', (engine) => {
   let service: RunningService;
@@ -153,6 +156,34 @@ describe.each(engines)('stock on %s', (engine) => {
       const seen = await lot(line.lot.id);
       expect(onHand(seen)).toEqual({ pieces: 0, microlitres: 0 });
       expect(seen.movements).toHaveLength(4);
+    });
+
+    it('leaves what a session booked to the session', async () => {
+      const line = await studio.receive(liner, { code: 'END-8', quantity: 10 });
+      const containerId = line.containers[0]?.id ?? '';
+      const sessionId = uuidv7();
+      const store = await Store.open(service.dataFolder, service.databaseUrl);
+      const { studioId } = service;
+      const actor = { studioId, chainId: '', timeZone: 'UTC', personId: null, via: 'system' as const };
+      const [used] = await inTransaction(store, actor, (transaction) =>
+        new Ledger().book(transaction, [
+          {
+            lotId: line.lot.id,
+            containerId,
+            kind: 'used',
+            pieces: 1,
+            microlitres: 0,
+            sessionId,
+            occurredAt: transaction.recordedAt,
+          },
+        ]),
+      ).finally(() => store.close());
+      const refused = await service.post<ProblemBody>(`/movements/${used?.id}/reversal`, {
+        reason: 'not used',
+      });
+      expect(refused).toMatchObject({ status: 409, body: { code: 'wrong-state' } });
+      expect(refused.body.detail).toContain('Amend the session');
+      expect((await container(containerId)).pieces).toBe(9);
     });
 
     it('keeps expired stock for practice, never what is recalled or still good', async () => {
