@@ -5,7 +5,7 @@ import { invalidField, notFound, Problem } from '../platform/problem.js';
 import { gtin14 } from './gs1/check-digit.js';
 import { ProductGtin } from './product-gtin.entity.js';
 import { ProductRegister } from './product-register.service.js';
-import type { AddGtinDto } from './products.dto.js';
+import type { AddGtinDto, CorrectGtinDto } from './products.dto.js';
 import type { ProductView } from './products.views.js';
 
 /** The numbers under which products are traded; one number serves one product. */
@@ -53,6 +53,44 @@ export class ProductGtins {
         });
         const [view] = await this.register.views(manager, actor.chainId, [productId]);
         return view ?? product;
+      },
+    );
+  }
+
+  /**
+   * Corrects a slip. What was received under the number stays as it was counted.
+   * @returns the product that the number stands for now
+   */
+  async correct(actor: Actor, productId: string, text: string, dto: CorrectGtinDto): Promise<ProductView> {
+    const gtin = gtin14(text);
+    if (gtin === undefined) throw notFound('GTIN of this product', text.slice(0, 20));
+    if (dto.productId === undefined && dto.contentCount === undefined) {
+      throw invalidField('contentCount', 'Nothing is corrected. Give contentCount, productId or both.');
+    }
+    return this.transactions.write(
+      actor,
+      {
+        id: dto.id,
+        action: 'catalogue.correct-gtin',
+        subject: { kind: 'product', id: productId },
+        content: { gtin, fromProductId: productId, ...dto },
+      },
+      async (transaction) => {
+        const { manager } = transaction;
+        await this.register.lock(transaction);
+        const recorded = (await this.register.gtins(manager, actor.chainId, [gtin])).get(gtin);
+        if (recorded?.productId !== productId) throw notFound('GTIN of this product', gtin);
+        const corrected = {
+          productId: dto.productId ?? productId,
+          contentCount: dto.contentCount ?? recorded.contentCount,
+        };
+        const [owner] = await this.register.views(manager, actor.chainId, [corrected.productId]);
+        if (!owner) throw notFound('product', corrected.productId);
+        await transaction.update(ProductGtin, { chainId: actor.chainId, gtin }, corrected);
+        const { contentCount } = recorded;
+        transaction.note({ gtin, from: { productId, contentCount }, to: corrected });
+        const [view] = await this.register.views(manager, actor.chainId, [corrected.productId]);
+        return view ?? owner;
       },
     );
   }

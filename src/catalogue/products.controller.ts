@@ -9,6 +9,7 @@ import {
   AddProductDto,
   ArchiveProductDto,
   ChangeProductDto,
+  CorrectGtinDto,
   ProductsQueryDto,
 } from './products.dto.js';
 import { Products } from './products.service.js';
@@ -78,5 +79,16 @@ export class ProductsController {
     @Body() dto: AddGtinDto,
   ): Promise<ProductView> {
     return this.gtins.add(actor, productId, dto);
+  }
+
+  /** Corrects what a number stands for: its content, or the product it belongs to. */
+  @Patch(':productId/gtins/:gtin')
+  correctGtin(
+    @CurrentActor() actor: Actor,
+    @Param('productId', IdPipe) productId: string,
+    @Param('gtin') gtin: string,
+    @Body() dto: CorrectGtinDto,
+  ): Promise<ProductView> {
+    return this.gtins.correct(actor, productId, gtin, dto);
   }
 }

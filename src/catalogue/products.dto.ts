@@ -119,3 +119,10 @@ export class AddGtinDto extends WriteDto {
   /** Pieces inside: 1 for the single unit, more for an outer pack. Left out: 1. */
   @MayBeLeftOut() @IsInt() @Min(1) @Max(mostPiecesInPack) contentCount?: number;
 }
+
+export class CorrectGtinDto extends WriteDto {
+  /** The product it stands for; left out: it stays. */
+  @MayBeLeftOut() @NamedId() productId?: string;
+  /** Pieces inside; left out: it stays. */
+  @MayBeLeftOut() @IsInt() @Min(1) @Max(mostPiecesInPack) contentCount?: number;
+}

@@ -248,6 +248,27 @@ describe.each(engines)('the catalogue on %s', (engine) => {
       expect(taken.body.detail).toContain('Morning Colour Works, Numbered, Ash');
     });
 
+    it('are corrected when their content or product was a slip', async () => {
+      const { body: product } = await addPigment();
+      const { body: other } = await addPigment();
+      await service.made(`/products/${product.id}/gtins`, { gtin: '9506000333335', contentCount: 10 });
+      const correct = (path: string, fields: object) =>
+        service.patch<ProductView & ProblemBody>(`/products/${path}`, fields);
+      const counted = await correct(`${product.id}/gtins/09506000333335`, { contentCount: 20 });
+      expect(counted.body.gtins).toEqual([{ gtin: '09506000333335', contentCount: 20 }]);
+      const moved = await correct(`${product.id}/gtins/9506000333335`, { productId: other.id });
+      expect(moved.body).toMatchObject({ id: other.id, gtins: [{ contentCount: 20 }] });
+      expect((await service.seen<ProductView>(`/products/${product.id}`)).gtins).toEqual([]);
+      const refusals = await Promise.all([
+        correct(`${product.id}/gtins/9506000333335`, { contentCount: 1 }),
+        correct(`${other.id}/gtins/9506000333335`, {}),
+        correct(`${other.id}/gtins/9506000333335`, { contentCount: 0 }),
+        correct(`${other.id}/gtins/9506000333335`, { productId: uuidv7() }),
+        correct(`${other.id}/gtins/9506000333336`, { contentCount: 1 }),
+      ]);
+      expect(refusals.map((answer) => answer.status)).toEqual([404, 400, 400, 404, 404]);
+    });
+
     it.each(['9506000134353', '950600013435', 'x506000134352', '', '095060001343520'])(
       'refuses %s',
       async (gtin) => {

@@ -1,5 +1,6 @@
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { AlertPageView } from '../../src/alerts/alerts.views.js';
 import { checkLabelCode } from '../../src/catalogue/own-label.js';
 import type { ProductView } from '../../src/catalogue/products.views.js';
 import type { DeliveryPageView, DeliveryView } from '../../src/stock/deliveries.views.js';
@@ -249,6 +250,30 @@ describe.each(engines)('receiving on %s', (engine) => {
         { ...first.lines[0]?.holds[0], placedNow: false, reason: 'no use-by printed' },
       ]);
     });
+  });
+
+  it('asks again for goods of a past lot after its hold was released, for the new goods alone', async () => {
+    const same = line({ useBy: '2024-01-31' });
+    const first = await receive([same]);
+    const hold = first.lines[0]?.holds[0];
+    await service.made(`/holds/${hold?.id}/release`, { reason: 'For practice skin' });
+    const { lines } = await receive([{ ...same, quantity: 2 }]);
+    expect(lines[0]?.lot.isNew).toBe(false);
+    expect(lines[0]?.holds.map(({ reason, containerId }) => [reason, containerId])).toEqual(
+      lines[0]?.containers.map((container) => ['already past', container.id]),
+    );
+  });
+
+  it('opens an alert for what is past on arrival, and closes it when the date is corrected', async () => {
+    const { lines } = await receive([line({ useBy: '2024-01-31' })]);
+    const lot = lines[0]?.lot;
+    const open = async () => {
+      const { alerts } = await service.seen<AlertPageView>('/alerts?limit=200');
+      return alerts.filter((alert) => alert.subjectId === lot?.id).map((alert) => alert.kind);
+    };
+    expect(await open()).toEqual(['expired on the shelf']);
+    await service.patch(`/lots/${lot?.id}`, { version: 1, useBy: '2035-01-31', reason: 'Misread year' });
+    expect(await open()).toEqual([]);
   });
 
   describe('a code that is on record with another use-by date', () => {
