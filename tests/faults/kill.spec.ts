@@ -3,7 +3,7 @@ import { inconsistencies } from '../support/consistency.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { SeededRandom } from '../support/random.js';
 import { makeSampleStudio } from '../support/sample-studio.js';
-import { type Answer, type RunningService, startService } from '../support/service.js';
+import { type Answer, type ProblemBody, type RunningService, startService } from '../support/service.js';
 import { type SentWrite, StudioLoad } from '../support/studio-load.js';
 
 const kills = process.env.SOAK ? 1_000 : 30;
@@ -11,6 +11,8 @@ const kills = process.env.SOAK ? 1_000 : 30;
 const killsPerRecord = 50;
 const millisecondsPerKill = 15_000;
 const workers = 4;
+/** Those acknowledged last are the ones a kill would lose. */
+const acknowledgementsRepeated = 12;
 const longestWorkMilliseconds = 800;
 
 const wait = (milliseconds: number) => new Promise((wake) => setTimeout(wake, milliseconds));
@@ -101,7 +103,7 @@ describe('a service that is killed while people write', () => {
 
       expect(await seenBySql(service, inconsistencies)).toEqual([]);
       expect(await missingRows(service, fresh)).toEqual([]);
-      for (const write of fresh) {
+      for (const write of fresh.slice(-acknowledgementsRepeated)) {
         // The acknowledgement itself is kept, so whoever lost it is told the same again.
         expect(told(await service.post(write.path, write.body)), write.path).toEqual(told(write.answer));
       }
@@ -127,7 +129,11 @@ describe('a service that is killed while people write', () => {
   it('had work to lose', () => {
     expect(acknowledged).toBeGreaterThan(kills * 5);
     expect(completions.acknowledged).toBeGreaterThan(0);
-    expect(load.refused.map(({ path, answer }) => ({ path, answer }))).toEqual([]);
+    // A box that is empty is the only thing that may stand in the way of this work.
+    const refusals = load.refused.filter(
+      ({ answer }) => (answer?.body as ProblemBody | undefined)?.code !== 'not-enough-stock',
+    );
+    expect(refusals.map(({ path, answer }) => ({ path, body: answer?.body }))).toEqual([]);
   });
 });
 

@@ -1,0 +1,143 @@
+import { cpSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { inconsistencies } from '../support/consistency.js';
+import { PlainSql } from '../support/plain-sql.js';
+import { makeSampleStudio, receive, walkIn } from '../support/sample-studio.js';
+import { startService } from '../support/service.js';
+
+/** What somebody with the file in hand might do, once the triggers are out of the way, and how it shows. */
+const attacks: [string, string, RegExp][] = [
+  [
+    'an audit entry that was rewritten',
+    "UPDATE audit_entry SET payload = payload || ' ' WHERE sequence = 3",
+    /audit entry 3 of .*: its hash is not that of its content/,
+  ],
+  [
+    'an audit entry that was taken out',
+    'DELETE FROM audit_entry WHERE sequence = 3',
+    /entry 4 of .*: follows 2/,
+  ],
+  [
+    'a last audit entry that was taken off',
+    'DELETE FROM audit_entry WHERE sequence = (SELECT max(sequence) FROM audit_entry)',
+    /the head of .* names \d+, the last entry is \d+/,
+  ],
+  [
+    'a row that was changed behind the log',
+    "UPDATE person SET role = 'manager'",
+    /^person .* is not as the audit log last saw it/,
+  ],
+  [
+    'a row that was slipped in',
+    `INSERT INTO lot_code (studio_id, id, lot_id, kind, code, recorded_at)
+     SELECT studio_id, 'slipped in', id, 'lot', 'L9', created_at FROM lot LIMIT 1`,
+    /^lot_code slipped in is in no audit entry/,
+  ],
+  ['a delivery that lost its lines', 'DELETE FROM delivery_line', /^a delivery has no line/],
+  [
+    'a delivery that lost its movements',
+    "DELETE FROM movement WHERE kind = 'received'",
+    /^a lot does not hold/,
+  ],
+  [
+    'a container that lost its movements',
+    "DELETE FROM movement WHERE kind = 'received'",
+    /^a container has no mov/,
+  ],
+  [
+    'a balance that was corrected by hand',
+    'UPDATE balance SET pieces = pieces + 1',
+    /^a balance is not the sum/,
+  ],
+  [
+    'a use that vanished',
+    'DELETE FROM session_use',
+    /^something was taken for a session, but no use says so/,
+  ],
+  ['a piece that vanished with its use', 'DELETE FROM session_use', /^a piece settled as used is in no use/],
+  [
+    'a use of another amount',
+    'UPDATE session_use SET pieces = pieces + 1',
+    /^a use and its movement do not agree/,
+  ],
+  [
+    'a tray that was not settled',
+    "UPDATE tray_line SET state = 'on tray', settled_as = NULL",
+    /^a completed session has something left on its tray/,
+  ],
+  ['an alert that nobody will be told of', 'DELETE FROM outbox', /^an alert has no promise of its delivery/],
+  [
+    'a request that was answered by nothing',
+    "UPDATE accepted_request SET answer = NULL WHERE action = 'stock.receive'",
+    /^a request that was accepted has no answer/,
+  ],
+  [
+    'a request that was forgotten',
+    "DELETE FROM accepted_request WHERE action = 'stock.receive'",
+    /^requests and audit entries do not go in pairs/,
+  ],
+  ['a row that names nothing', 'DELETE FROM client', /^foreign key: .*"table":"session"/],
+];
+
+describe('the look at the whole record', () => {
+  let dataFolder: string;
+
+  beforeAll(async () => {
+    const service = await startService('sqlite');
+    dataFolder = service.dataFolder;
+    const studio = await makeSampleStudio(service);
+    // So near an end opens an alert.
+    const soon = new Date(Date.now() + 20 * 86_400_000).toISOString().slice(0, 10);
+    await receive(service, studio, { productId: studio.thinnerId, code: 'T1', useBy: soon });
+    const { containers } = await receive(service, studio, {
+      productId: studio.linerId,
+      code: 'N1',
+      quantity: 5,
+    });
+    const session = await walkIn(service, studio);
+    await service.made(`/sessions/${session}/scans`, { symbol: containers[0]?.labelCode });
+    await service.made(`/sessions/${session}/completion`, {
+      lines: [],
+      complications: null,
+      signedBy: studio.ownerId,
+    });
+    await service.stop();
+  });
+
+  afterAll(() => rmSync(dataFolder, { recursive: true, force: true }));
+
+  async function afterAttack(attack: string | null): Promise<string[]> {
+    const copy = mkdtempSync(join(tmpdir(), 'lotward-attacked-'));
+    cpSync(dataFolder, copy, { recursive: true });
+    const sql = await PlainSql.connect({ dataFolder: copy }, 'write');
+    try {
+      if (attack !== null) {
+        await sql.rows('PRAGMA foreign_keys = OFF');
+        await sql.rows('PRAGMA ignore_check_constraints = ON');
+        for (const { name } of await sql.rows("SELECT name FROM sqlite_schema WHERE type = 'trigger'")) {
+          await sql.rows(`DROP TRIGGER "${name}"`);
+        }
+        await sql.rows(attack);
+        await sql.rows('PRAGMA ignore_check_constraints = OFF');
+      }
+      return await inconsistencies(sql);
+    } finally {
+      await sql.close();
+      rmSync(copy, { recursive: true, force: true });
+    }
+  }
+
+  it('finds nothing amiss in what the service wrote', async () => {
+    expect(await afterAttack(null)).toEqual([]);
+  });
+
+  it.each(attacks)('sees %s', async (_, attack, expected) => {
+    const faults = await afterAttack(attack);
+    expect(
+      faults.filter((fault) => expected.test(fault)),
+      faults.join('\n'),
+    ).not.toEqual([]);
+  });
+});
