@@ -1,10 +1,12 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { Temporal } from 'temporal-polyfill';
 import { alertWords } from '../../src/alerts/alert-words.js';
 import type { AlertPageView } from '../../src/alerts/alerts.views.js';
 import type { CompletionView } from '../../src/sessions/completion.views.js';
 import type { CupView } from '../../src/sessions/mixes.views.js';
+import type { TouchUpView } from '../../src/sessions/touch-up.views.js';
 import type { TraceView } from '../../src/sessions/trace.views.js';
 import type { ScanView, TrayView } from '../../src/sessions/tray.views.js';
 import type { ReceiptView } from '../../src/stock/receiving.views.js';
@@ -16,7 +18,8 @@ import { decodeSymbol, type ReadSymbol, renderSymbol, type Symbology } from './s
 const once = process.argv.includes('--once');
 const narrator = new Narrator();
 const day = (days: number) => new Date(Date.now() + days * 86_400_000).toISOString();
-const date = (days: number) => day(days).slice(0, 10);
+/** A day from now on the studio's calendar. */
+const date = (days: number) => Temporal.Now.plainDateISO('Europe/Vienna').add({ days }).toString();
 const gs1Date = (days: number) => date(days).slice(2).replaceAll('-', '');
 
 /** Plays the main job against the running service, as its users would. */
@@ -387,18 +390,17 @@ async function complete(
 }
 
 async function showTouchUp(service: RunningService, sessionId: string): Promise<void> {
-  const touchUp = await service.seen<{
-    window: { opensOn: string; closesOn: string };
-    mixes: { components: { label: string; usableAtStart: string; usableAtEnd: string }[] }[];
-  }>(`/sessions/${sessionId}/touch-up`);
+  const touchUp = await service.seen<TouchUpView>(`/sessions/${sessionId}/touch-up`);
   narrator.say(`Window: ${touchUp.window.opensOn} to ${touchUp.window.closesOn}.`);
-  for (const part of touchUp.mixes.flatMap((one) => one.components)) {
+  const parts = touchUp.mixes.flatMap((one) => one.parts);
+  for (const part of parts) {
+    const life = part.openedLifeFrom === 'assumed' ? ', by an opened life the studio assumes' : '';
     narrator.say(
-      `${part.label}: usable at its start: ${part.usableAtStart}, at its end: ${part.usableAtEnd}`,
+      `${[part.productName, part.shade ?? ''].join(' ').trim()}, lot ${part.lotCode}: usable through ${part.lastDay}${life}; at the start of the window: ${part.usableAtStart}, at its end: ${part.usableAtEnd}`,
     );
   }
   narrator.expect(touchUp.window.opensOn === date(30), 'the window opens 30 days after the first session');
-  narrator.expect(touchUp.mixes[0]?.components.length === 3, 'the mix is remembered with its three parts');
+  narrator.expect(parts.length === 3, 'the mix is remembered with its three parts');
 }
 
 async function trace(service: RunningService, delivery: ReceiptView): Promise<void> {
