@@ -6,6 +6,8 @@ import { snakeCase } from './snake-case.naming.js';
 /** How the rows of one entity are written and read: made once from TypeORM's metadata. */
 export interface RowShape {
   table: string;
+  /** The column that names a row beside its studio or chain. */
+  key: string;
   insertHead: string;
   columns: { property: string; column: string; json: boolean }[];
 }
@@ -28,6 +30,7 @@ export function rowShape(source: DataSource, entity: new () => object): RowShape
     const names = columns.map(({ column }) => `"${column}"`).join(', ');
     shape = {
       table: metadata.tableName,
+      key: metadata.primaryColumns.at(-1)?.databaseName ?? 'id',
       insertHead: `INSERT INTO "${metadata.tableName}" (${names}) VALUES `,
       columns,
     };

@@ -3,7 +3,7 @@ import type { Actor } from '../actor.js';
 import { digestOf } from '../canonical-json.js';
 import { notFound, staleVersion } from '../problem.js';
 import { type Engine, query, type SqlValue } from './database.js';
-import { databaseRow, equalTo, fromDatabaseRow, rowShape, toSqlValue } from './rows.js';
+import { databaseRow, equalTo, fromDatabaseRow, type RowShape, rowShape, toSqlValue } from './rows.js';
 
 export interface WrittenRow {
   table: string;
@@ -52,11 +52,7 @@ export class Transaction {
       const parameters: SqlValue[] = [];
       const tuples = batch.map((row) => {
         const values = databaseRow(shape, row as Record<string, unknown>);
-        this.writtenRows.push({
-          table: shape.table,
-          id: String(values.id ?? values.hold_id ?? values.use_id ?? values.gtin ?? ''),
-          digest: digestOf(values),
-        });
+        this.noteWritten(shape, values);
         return `(${shape.columns.map(({ column }) => `$${parameters.push(values[column] ?? null)}`).join(', ')})`;
       });
       await this.query(shape.insertHead + tuples.join(', '), parameters);
@@ -90,8 +86,12 @@ export class Transaction {
     if (rows.length > 1) throw new Error(`An update of ${shape.table} met ${rows.length} rows.`);
     const updated = fromDatabaseRow<Entity>(shape, row);
     const values = databaseRow(shape, updated as Record<string, unknown>);
-    this.writtenRows.push({ table: shape.table, id: String(values.id ?? ''), digest: digestOf(values) });
+    this.noteWritten(shape, values);
     return updated;
+  }
+
+  private noteWritten({ table, key }: RowShape, values: Record<string, SqlValue>): void {
+    this.writtenRows.push({ table, id: String(values[key] ?? ''), digest: digestOf(values) });
   }
 
   /**
