@@ -1,0 +1,431 @@
+import { v7 as uuidv7 } from 'uuid';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { CompletionView } from '../../src/sessions/completion.views.js';
+import type { AmendedSessionView } from '../../src/sessions/late-records.views.js';
+import type { SessionView } from '../../src/sessions/session-record.views.js';
+import type { TraceView } from '../../src/sessions/trace.views.js';
+import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
+import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { Store } from '../support/store.js';
+
+const daysAgo = (days: number) => new Date(Date.now() - days * 86_400_000).toISOString();
+
+describe.each(engines)('late records and amendments on %s', (engine) => {
+  let service: RunningService;
+  let store: Store;
+  let studio: SampleStudio;
+
+  beforeAll(async () => {
+    service = await startService(engine);
+    store = await Store.open(service.dataFolder, service.databaseUrl);
+    studio = await makeSampleStudio(service);
+  });
+  afterAll(async () => {
+    await store.close();
+    await service.dispose();
+  });
+
+  const body = (uses: object[], more: object = {}) => ({
+    source: 'late',
+    occurredAt: daysAgo(100),
+    clientId: studio.clientId,
+    artistId: studio.ownerId,
+    procedureId: studio.procedureId,
+    visitKind: 'first session',
+    signedBy: studio.ownerId,
+    uses,
+    ...more,
+  });
+  const late = (uses: object[], more: object = {}) =>
+    service.made<AmendedSessionView>('/sessions/late', body(uses, more));
+  const refused = async (uses: object[], more: object = {}) => {
+    const answer = await service.post<ProblemBody>('/sessions/late', body(uses, more));
+    return [answer.status, answer.body.code];
+  };
+  const balance = async (containerId: string) => {
+    const [row] = await store.database.read<{ pieces: number; microlitres: number }>(
+      'SELECT pieces, microlitres FROM balance WHERE studio_id = $1 AND container_id = $2',
+      [service.studioId, containerId],
+    );
+    return row;
+  };
+  const openAlerts = async () =>
+    (
+      await service.seen<{ alerts: { kind: string; subjectId: string }[] }>('/alerts?limit=200')
+    ).alerts.filter((alert) => alert.kind === 'use against a refusal');
+
+  describe('a late record', () => {
+    it('completes a session with what was used, also above the book', async () => {
+      const { lot, containers } = await receive(service, studio, {
+        productId: studio.linerId,
+        code: 'N1',
+        quantity: 2,
+      });
+      const containerId = containers[0]?.id ?? '';
+      const recorded = await late([{ containerId, knownBy: 'own label', pieces: 5 }], {
+        complications: null,
+      });
+      expect(recorded).toMatchObject({
+        state: 'completed',
+        madeLotIds: [],
+        uses: [{ lotId: lot.id, pieces: 5, againstRefusal: [] }],
+      });
+      expect(await balance(containerId)).toEqual({ pieces: 0, microlitres: 0 });
+      const session = await service.seen<SessionView>(`/sessions/${recorded.id}`);
+      expect(session).toMatchObject({
+        state: 'completed',
+        recordedFrom: 'late',
+        complications: 'none',
+        signedBy: { id: studio.ownerId },
+        uses: [{ pieces: 5, lotCode: 'N1', knownBy: 'own label' }],
+      });
+      expect(session.completedAt).toBe(session.uses[0]?.occurredAt);
+    });
+
+    it('makes the lot that only the paper knows, once, and finds it by the trace', async () => {
+      const use = {
+        productId: studio.umberId,
+        code: 'PAPER 7',
+        useBy: '2031-02',
+        knownBy: 'typed',
+        microlitres: 60,
+      };
+      const first = await late([use], { source: 'paper' });
+      const second = await late([use, use], { source: 'paper', occurredAt: daysAgo(90) });
+      expect(first.madeLotIds).toHaveLength(1);
+      expect(second.madeLotIds).toEqual([]);
+      const [lotId] = first.madeLotIds;
+      const trace = await service.seen<TraceView>(`/lots/${lotId}/trace`);
+      expect(trace.totals).toEqual({ uses: 3, reversedUses: 0, sessions: 2, clients: 1 });
+      expect(trace.items[0]).toMatchObject({
+        recordedFrom: 'paper',
+        lotCode: 'PAPER 7',
+        useBy: '2031-02-28',
+        microlitres: 60,
+      });
+      const [row] = await store.database.read<{ origin: string; via: string }>(
+        `SELECT lot.origin, session_use.via FROM session_use
+         JOIN lot ON lot.studio_id = session_use.studio_id AND lot.id = session_use.lot_id
+         WHERE session_use.studio_id = $1 AND session_use.lot_id = $2`,
+        [service.studioId, lotId ?? ''],
+      );
+      expect(row).toEqual({ origin: 'late record', via: 'paper' });
+    });
+
+    it('takes a code without its date for the only lot that has it', async () => {
+      const { lot } = await receive(service, studio, {
+        productId: studio.umberId,
+        code: 'ONLY',
+        useBy: '2030-01',
+      });
+      const use = { productId: studio.umberId, code: 'ONLY', knownBy: 'typed', drops: 2 };
+      const recorded = await late([use]);
+      expect(recorded.uses).toMatchObject([{ lotId: lot.id, microlitres: 80 }]);
+      const other = await late([{ ...use, useBy: '2029-01' }]);
+      expect(other.madeLotIds).toHaveLength(1);
+    });
+
+    it('records a use of which neither code nor amount is known', async () => {
+      const recorded = await late([
+        { productId: studio.umberId, codeState: 'unreadable', knownBy: 'picked from a list' },
+      ]);
+      expect(recorded.uses).toMatchObject([{ pieces: 0, microlitres: 0 }]);
+      const session = await service.seen<SessionView>(`/sessions/${recorded.id}`);
+      expect(session.uses).toMatchObject([{ lotCode: null, useBy: null }]);
+      expect(session.complications).toBeNull();
+    });
+
+    it('flags and alerts what had expired by then, and records it all the same', async () => {
+      const use = {
+        productId: studio.umberId,
+        code: 'OLD',
+        useBy: daysAgo(120).slice(0, 10),
+        knownBy: 'typed',
+        microlitres: 40,
+        reason: 'Nothing else was there for Ida',
+      };
+      const recorded = await late([use]);
+      expect(recorded.uses).toMatchObject([{ againstRefusal: ['expired'] }]);
+      expect(JSON.stringify(recorded)).not.toContain('Ida');
+      const session = await service.seen<SessionView>(`/sessions/${recorded.id}`);
+      expect(session.uses[0]?.reason).toBe('Nothing else was there for Ida');
+      expect((await openAlerts()).map((alert) => alert.subjectId)).toContain(recorded.uses[0]?.id);
+      const inTime = await late([use], { occurredAt: daysAgo(130) });
+      expect(inTime.uses).toMatchObject([{ againstRefusal: [] }]);
+    });
+
+    it('judges holds as they stood then, not as they stand now', async () => {
+      const { lot, containers } = await receive(service, studio, { productId: studio.umberId, code: 'H1' });
+      const containerId = containers[0]?.id ?? '';
+      const hold = await service.made<{ id: string }>('/holds', {
+        kind: 'quarantine',
+        reason: 'doubt',
+        lotId: lot.id,
+        occurredAt: daysAgo(20),
+      });
+      await service.made(`/holds/${hold.id}/release`, { reason: 'Looked at', occurredAt: daysAgo(10) });
+      const at = async (days: number) =>
+        (await late([{ containerId, knownBy: 'own label', microlitres: 40 }], { occurredAt: daysAgo(days) }))
+          .uses[0]?.againstRefusal;
+      expect(await at(25)).toEqual([]);
+      expect(await at(15)).toEqual(['on hold']);
+      expect(await at(5)).toEqual([]);
+    });
+
+    it('makes the client when they are new, and accepts who has left and what is no longer offered', async () => {
+      const gone = await service.made<{ id: string }>('/people', { name: 'Gone', role: 'artist' });
+      await service.patch(`/people/${gone.id}`, { version: 1, state: 'left' });
+      const old = await service.made<{ id: string }>('/procedures', { name: 'Old way', bodyPlace: 'lips' });
+      await service.patch(`/procedures/${old.id}`, { version: 1, archived: true });
+      const recorded = await late([], {
+        clientId: undefined,
+        client: { name: 'From Paper' },
+        artistId: gone.id,
+        signedBy: gone.id,
+        procedureId: old.id,
+      });
+      const session = await service.seen<SessionView>(`/sessions/${recorded.id}`);
+      expect(session).toMatchObject({
+        bodyPlace: 'lips',
+        client: { name: 'From Paper' },
+        artist: { id: gone.id },
+      });
+    });
+
+    it('gives a repeated request the first answer and books once', async () => {
+      const { containers } = await receive(service, studio, {
+        productId: studio.linerId,
+        code: 'N2',
+        quantity: 9,
+      });
+      const containerId = containers[0]?.id ?? '';
+      const request = body([{ containerId, knownBy: 'own label' }], { id: uuidv7() });
+      const answers = await Promise.all([1, 2, 3].map(() => service.post('/sessions/late', request)));
+      expect(new Set(answers.map((answer) => JSON.stringify(answer.body))).size).toBe(1);
+      expect((await balance(containerId))?.pieces).toBe(8);
+    });
+
+    it.each([
+      ['a time in the future', () => [], { occurredAt: daysAgo(-1) }, [400, 'unusable-time']],
+      ['a time beyond ten years', () => [], { occurredAt: daysAgo(3_700) }, [400, 'unusable-time']],
+      [
+        'a day that does not exist',
+        () => [],
+        { occurredAt: '2025-02-29T10:00:00Z' },
+        [400, 'invalid-fields'],
+      ],
+      ['an unknown artist', () => [], { artistId: uuidv7() }, [404, 'not-found']],
+      ['an unknown signer', () => [], { signedBy: uuidv7() }, [404, 'not-found']],
+      ['an unknown client', () => [], { clientId: uuidv7() }, [404, 'not-found']],
+      ['no client', () => [], { clientId: undefined }, [400, 'invalid-fields']],
+      ['an unknown source', () => [], { source: 'hearsay' }, [400, 'invalid-fields']],
+      ['an unknown field', () => [], { mood: 'good' }, [400, 'invalid-fields']],
+      [
+        'an unknown container',
+        () => [{ containerId: uuidv7(), knownBy: 'typed' }],
+        {},
+        [400, 'invalid-fields'],
+      ],
+      ['an unknown lot', () => [{ lotId: uuidv7(), knownBy: 'typed' }], {}, [400, 'invalid-fields']],
+      [
+        'an unknown product',
+        () => [{ productId: uuidv7(), code: 'A', knownBy: 'typed' }],
+        {},
+        [400, 'invalid-fields'],
+      ],
+      ['a use of nothing', () => [{ knownBy: 'typed' }], {}, [400, 'invalid-fields']],
+      [
+        'a product without a word on its code',
+        () => [{ productId: studio.umberId, knownBy: 'typed' }],
+        {},
+        [400, 'invalid-fields'],
+      ],
+      [
+        'a use-by date that does not exist',
+        () => [{ productId: studio.umberId, code: 'A', useBy: '2027-02-30', knownBy: 'typed' }],
+        {},
+        [400, 'unusable-date'],
+      ],
+      [
+        'drops of a cartridge',
+        () => [{ productId: studio.linerId, code: 'A', drops: 2, knownBy: 'typed' }],
+        {},
+        [400, 'invalid-fields'],
+      ],
+      [
+        'pieces of a pigment',
+        () => [{ productId: studio.umberId, code: 'A', pieces: 2, knownBy: 'typed' }],
+        {},
+        [400, 'invalid-fields'],
+      ],
+    ])('refuses %s and leaves nothing behind', async (_, uses, more, expected) => {
+      const count = async () => {
+        const [row] = await store.database.read<{ sessions: number; lots: number }>(
+          `SELECT (SELECT count(*) FROM session WHERE studio_id = $1) AS sessions,
+             (SELECT count(*) FROM lot WHERE studio_id = $1) AS lots`,
+          [service.studioId],
+        );
+        return row;
+      };
+      const before = await count();
+      expect(await refused(uses(), more)).toEqual(expected);
+      expect(await count()).toEqual(before);
+    });
+
+    it('does not reach into another studio', async () => {
+      const { lot, containers } = await receive(service, studio, { productId: studio.umberId, code: 'OURS' });
+      const other = await store.makeStudio();
+      const elsewhere = `${service.url}/api/v1/studios/${other.studioId}`;
+      const procedure = await service.made<{ id: string }>(`${elsewhere}/procedures`, {
+        name: 'Theirs',
+        bodyPlace: 'brows',
+      });
+      const theirs = {
+        clientId: undefined,
+        client: { name: 'Theirs' },
+        artistId: other.personId,
+        signedBy: other.personId,
+        procedureId: procedure.id,
+      };
+      for (const use of [
+        { containerId: containers[0]?.id },
+        { lotId: lot.id },
+        { productId: studio.umberId, code: 'OURS' },
+      ]) {
+        const answer = await service.post<ProblemBody>(
+          `${elsewhere}/sessions/late`,
+          body([{ ...use, knownBy: 'typed' }], theirs),
+        );
+        expect([answer.status, answer.body.code]).toEqual([400, 'invalid-fields']);
+      }
+    });
+  });
+
+  describe('an amendment', () => {
+    async function completedSession(code: string, quantity: number, onTray = 1) {
+      const { containers } = await receive(service, studio, { productId: studio.linerId, code, quantity });
+      const containerId = containers[0]?.id ?? '';
+      const session = await walkIn(service, studio);
+      for (let piece = 0; piece < onTray; piece += 1) {
+        await service.made(`/sessions/${session}/scans`, { containerId, another: piece > 0 });
+      }
+      const completion = await service.made<CompletionView>(`/sessions/${session}/completion`, {
+        lines: [],
+        complications: null,
+        signedBy: studio.ownerId,
+      });
+      return { session, containerId, uses: completion.uses, version: completion.version };
+    }
+
+    it('reverses a use recorded by mistake: the piece is back, and both stay visible', async () => {
+      const { session, containerId, uses, version } = await completedSession('A1', 3);
+      const useId = uses[0]?.id ?? '';
+      expect((await balance(containerId))?.pieces).toBe(2);
+      const reversed = await service.made(`/sessions/${session}/uses/${useId}/reversal`, {
+        reason: 'Ida had another one',
+      });
+      expect(reversed).toEqual({
+        useId,
+        sessionId: session,
+        version: version + 1,
+        pieces: 1,
+        microlitres: 0,
+      });
+      expect((await balance(containerId))?.pieces).toBe(3);
+      const shown = await service.seen<SessionView>(`/sessions/${session}`);
+      expect(shown.uses).toMatchObject([
+        { id: useId, pieces: 1, reversal: { reason: 'Ida had another one' } },
+      ]);
+      const again = await service.post<ProblemBody>(`/sessions/${session}/uses/${useId}/reversal`, {
+        reason: 'Twice',
+      });
+      expect([again.status, again.body.code]).toEqual([409, 'wrong-state']);
+      expect((await balance(containerId))?.pieces).toBe(3);
+    });
+
+    it('takes back the adjustment that a mistaken use above the book had needed', async () => {
+      const { containers } = await receive(service, studio, {
+        productId: studio.linerId,
+        code: 'A2',
+        quantity: 2,
+      });
+      const containerId = containers[0]?.id ?? '';
+      const recorded = await late([{ containerId, knownBy: 'own label', pieces: 5 }]);
+      expect(await balance(containerId)).toEqual({ pieces: 0, microlitres: 0 });
+      await service.made(`/sessions/${recorded.id}/uses/${recorded.uses[0]?.id}/reversal`, {
+        reason: 'Not five',
+      });
+      expect(await balance(containerId)).toEqual({ pieces: 2, microlitres: 0 });
+      await service.made(`/sessions/${recorded.id}/uses`, {
+        uses: [{ containerId, knownBy: 'own label', pieces: 2 }],
+      });
+      expect(await balance(containerId)).toEqual({ pieces: 0, microlitres: 0 });
+    });
+
+    it('closes the alert of a use against a refusal that was a mistake', async () => {
+      const recorded = await late([
+        { productId: studio.umberId, code: 'OLD2', useBy: '2020-01', knownBy: 'typed', microlitres: 40 },
+      ]);
+      const useId = recorded.uses[0]?.id ?? '';
+      expect((await openAlerts()).map((alert) => alert.subjectId)).toContain(useId);
+      await service.made(`/sessions/${recorded.id}/uses/${useId}/reversal`, { reason: 'Misread' });
+      expect((await openAlerts()).map((alert) => alert.subjectId)).not.toContain(useId);
+    });
+
+    it('adds what a completed session lacks, at the time of the session', async () => {
+      const { session, version } = await completedSession('A3', 3);
+      const use = { productId: studio.umberId, code: 'ADDED', useBy: '2031-01', knownBy: 'typed', drops: 1 };
+      const added = await service.made<AmendedSessionView>(`/sessions/${session}/uses`, { uses: [use] });
+      expect(added).toMatchObject({ version: version + 1, uses: [{ microlitres: 40 }] });
+      const shown = await service.seen<SessionView>(`/sessions/${session}`);
+      expect(shown.uses.map((one) => [one.lotCode, one.occurredAt])).toEqual([
+        ['A3', shown.completedAt],
+        ['ADDED', shown.completedAt],
+      ]);
+    });
+
+    it('is refused while the session is not completed', async () => {
+      const session = await walkIn(service, studio);
+      const use = { productId: studio.umberId, code: 'A', knownBy: 'typed' };
+      const added = await service.post<ProblemBody>(`/sessions/${session}/uses`, { uses: [use] });
+      expect([added.status, added.body.code]).toEqual([409, 'wrong-state']);
+    });
+
+    it('finds neither another session’s use nor another studio’s', async () => {
+      const { session, uses } = await completedSession('A4', 3);
+      const { session: other } = await completedSession('A5', 3);
+      const elsewhere = await store.makeStudio();
+      const reversal = `uses/${uses[0]?.id}/reversal`;
+      for (const path of [
+        `/sessions/${other}/${reversal}`,
+        `/sessions/${session}/uses/${uuidv7()}/reversal`,
+        `/sessions/${uuidv7()}/${reversal}`,
+        `${service.url}/api/v1/studios/${elsewhere.studioId}/sessions/${session}/${reversal}`,
+      ]) {
+        const answer = await service.post<ProblemBody>(path, { reason: 'No' });
+        expect([path, answer.status, answer.body.code]).toEqual([path, 404, 'not-found']);
+      }
+    });
+
+    it.each([
+      ['no reason', {}],
+      ['a blank reason', { reason: '  ' }],
+      ['an unknown field', { reason: 'Yes', pieces: 1 }],
+    ])('refuses a reversal with %s', async (_, given) => {
+      const { session, uses } = await completedSession(`B${uuidv7().slice(-6)}`, 1);
+      const path = `/sessions/${session}/uses/${uses[0]?.id}/reversal`;
+      const answer = await service.post<ProblemBody>(path, given);
+      expect([answer.status, answer.body.code]).toEqual([400, 'invalid-fields']);
+    });
+
+    it('reverses a use once when it is asked for at the same time', async () => {
+      const { session, containerId, uses } = await completedSession('A6', 4, 2);
+      const path = `/sessions/${session}/uses/${uses[0]?.id}/reversal`;
+      const answers = await Promise.all(
+        ['one', 'two', 'three'].map((reason) => service.post<ProblemBody>(path, { reason })),
+      );
+      expect(answers.map((answer) => answer.status).sort()).toEqual([201, 409, 409]);
+      expect((await balance(containerId))?.pieces).toBe(2 + (uses[0]?.pieces ?? 0));
+    });
+  });
+});
