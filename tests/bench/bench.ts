@@ -8,6 +8,7 @@ import { benchCompletions } from './completions.js';
 import { median } from './median.js';
 import type { Comparison } from './side-by-side.js';
 import { benchStarts } from './starts.js';
+import { benchTraces } from './traces.js';
 import { benchVerdicts } from './verdicts.js';
 
 interface Line {
@@ -22,6 +23,10 @@ const settings = readBenchSettings(process.env);
 const only = process.env.BENCH_ONLY?.split(',');
 const whole = new Intl.NumberFormat('en', { maximumFractionDigits: 0 });
 
+function spread(ratios: readonly number[]): string {
+  return `${median(ratios).toFixed(2)} (${Math.min(...ratios).toFixed(2)} to ${Math.max(...ratios).toFixed(2)})`;
+}
+
 function compared(measure: string, comparison: Comparison): Line[] {
   const { servicePerSecond, barePerSecond, ratios, serviceMilliseconds, bareMilliseconds, statements } =
     comparison;
@@ -31,7 +36,7 @@ function compared(measure: string, comparison: Comparison): Line[] {
       measure: `${measure} per second`,
       service: whole.format(servicePerSecond),
       yardstick: `${whole.format(barePerSecond)} (Fastify and better-sqlite3, the same ${counts} statements)`,
-      ratio: `${median(ratios).toFixed(2)} (${Math.min(...ratios).toFixed(2)} to ${Math.max(...ratios).toFixed(2)})`,
+      ratio: spread(ratios),
       aim: 'at least 0.50',
     },
   ];
@@ -50,6 +55,21 @@ function compared(measure: string, comparison: Comparison): Line[] {
 const measures: Record<string, () => Promise<Line[]>> = {
   verdicts: async () => compared('scan verdicts', await benchVerdicts(settings)),
   completions: async () => compared('completions', await benchCompletions(settings)),
+  traces: async () => {
+    const { data, uses, serviceMilliseconds, rawMilliseconds, ratios } = await benchTraces(settings);
+    process.stdout.write(
+      `wrote ${whole.format(data.movements)} movements of ${data.lotIds.length} lots in ${whole.format(data.seconds)} s\n`,
+    );
+    return [
+      {
+        measure: `first page of a trace of 5 lots in ${whole.format(data.movements)} movements, ms`,
+        service: serviceMilliseconds.toFixed(1),
+        yardstick: `${rawMilliseconds.toFixed(1)} (better-sqlite3, SQL by hand; ${whole.format(uses)} uses)`,
+        ratio: spread(ratios),
+        aim: 'at most 1.50',
+      },
+    ];
+  },
   starts: async () => {
     const { readyMilliseconds, idleMebibytes } = await benchStarts(settings);
     const line = (measure: string, service: string): Line => ({
