@@ -7,6 +7,7 @@ import { maximumPageSize, type WriteDto } from '../platform/request.dto.js';
 import { Alert } from './alert.entity.js';
 import type { AlertPageDto } from './alerts.dto.js';
 import type { AlertDeliveryView, AlertPageView, AlertView } from './alerts.views.js';
+import { ConditionEvaluators } from './condition-evaluators.service.js';
 import { OutboxRow } from './outbox-row.entity.js';
 
 type AlertRow = Omit<AlertView, 'facts'> & { facts: string };
@@ -21,6 +22,7 @@ export class AlertList {
   constructor(
     private readonly database: Database,
     private readonly transactions: Transactions,
+    private readonly evaluators: ConditionEvaluators,
   ) {}
 
   async page(
@@ -58,9 +60,12 @@ export class AlertList {
         const alert = await transaction.manager.findOneBy(Alert, key);
         if (!alert) throw notFound('alert', alertId);
         if (alert.acknowledgedAt !== null) return viewOf(alert);
+        const acknowledgedAt = transaction.recordedAt;
         const changed = await transaction.update(Alert, key, {
-          acknowledgedAt: transaction.recordedAt,
+          acknowledgedAt,
           acknowledgedBy: actor.personId,
+          // What happened once cannot end by itself: it is over when somebody has seen to it.
+          ...(this.evaluators.finds(alert.kind) ? {} : { closedAt: acknowledgedAt }),
         });
         return viewOf(changed ?? alert);
       },

@@ -28,6 +28,11 @@ export class ConditionEvaluators {
     this.evaluators.push(evaluator);
   }
 
+  /** Whether a kind is a condition that stands and ends; else it is something that happened, once. */
+  finds(kind: string): boolean {
+    return this.evaluators.some((evaluator) => evaluator.kinds.includes(kind));
+  }
+
   all(): readonly ConditionEvaluator[] {
     return this.evaluators;
   }

@@ -25,7 +25,8 @@ describe.each(engines)('the setup tray on %s', (engine) => {
   const admitted = (answer: ScanView) => answer.verdict === 'admitted' || answer.verdict === 'warned';
   const codes = (answer: ScanView) => answer.reasons.map((reason) => reason.code);
   const alerts = async () =>
-    (await service.seen<{ alerts: { kind: string; subjectId: string }[] }>('/alerts?limit=200')).alerts;
+    (await service.seen<{ alerts: { id: string; kind: string; subjectId: string }[] }>('/alerts?limit=200'))
+      .alerts;
 
   it('admits a bottle by its own label and offers to open it', async () => {
     const { containers } = await receive(service, studio, { productId: studio.umberId, code: 'U1' });
@@ -301,7 +302,11 @@ describe.each(engines)('the setup tray on %s', (engine) => {
     });
     expect(completed.uses[0]?.againstRefusal).toEqual(['recalled']);
     const opened = (await alerts()).filter((alert) => alert.kind === 'use against a refusal');
-    expect(opened.map((alert) => alert.subjectId)).toContain(completed.uses[0]?.id);
+    const alert = opened.find(({ subjectId }) => subjectId === completed.uses[0]?.id);
+    expect(alert).toBeDefined();
+    // It happened once, so it is over when somebody has seen to it.
+    const seen = await service.made<{ closedAt: string | null }>(`/alerts/${alert?.id}/acknowledge`, {});
+    expect(seen.closedAt).not.toBeNull();
   });
 
   it('records what was used though it was refused', async () => {
