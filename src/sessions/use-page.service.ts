@@ -34,25 +34,16 @@ interface TotalsRow extends TraceTotalsView {
 
 type PageRow = TotalsRow & Omit<TracedUse, 'againstRefusal'> & { againstRefusal: string | null };
 
-const useColumns = `session_use.id, session_use.session_id AS "sessionId", session_use.client_id AS "clientId",
+const useColumns = `chosen.id, chosen.session_id AS "sessionId", chosen.client_id AS "clientId",
   client.reference AS "clientReference", session.artist_id AS "artistId",
   session.procedure_id AS "procedureId", procedure.name AS "procedureName",
   session.visit_kind AS "visitKind", session.body_place AS "bodyPlace",
-  session.recorded_from AS "recordedFrom", session_use.occurred_at AS "occurredAt",
-  session_use.recorded_at AS "recordedAt", session_use.lot_id AS "lotId",
-  session_use.container_id AS "containerId", session_use.maker_name AS "makerName",
-  session_use.product_name AS "productName", session_use.shade, session_use.lot_code AS "lotCode",
-  session_use.use_by AS "useBy", session_use.known_by AS "knownBy", session_use.pieces, session_use.drops,
-  session_use.microlitres, session_use.mix_id AS "mixId", session_use.against_refusal AS "againstRefusal",
+  session.recorded_from AS "recordedFrom", chosen.occurred_at AS "occurredAt",
+  chosen.recorded_at AS "recordedAt", chosen.lot_id AS "lotId", chosen.container_id AS "containerId",
+  chosen.maker_name AS "makerName", chosen.product_name AS "productName", chosen.shade,
+  chosen.lot_code AS "lotCode", chosen.use_by AS "useBy", chosen.known_by AS "knownBy", chosen.pieces,
+  chosen.drops, chosen.microlitres, chosen.mix_id AS "mixId", chosen.against_refusal AS "againstRefusal",
   session_use_reversal.recorded_at AS "reversedAt"`;
-
-const useTables = `
-  JOIN session ON session.studio_id = session_use.studio_id AND session.id = session_use.session_id
-  JOIN client ON client.studio_id = session_use.studio_id AND client.id = session_use.client_id
-  JOIN procedure ON procedure.studio_id = session.studio_id AND procedure.id = session.procedure_id`;
-
-const reversal = `LEFT JOIN session_use_reversal ON session_use_reversal.studio_id = session_use.studio_id
-    AND session_use_reversal.use_id = session_use.id`;
 
 /**
  * Finds uses with everything a trace tells of them, and how many there are in all, in one question however many there
@@ -78,22 +69,30 @@ export class UsePages {
             SELECT last.occurred_at, last.id FROM session_use AS last
             WHERE last.studio_id = $1 AND last.id = ${put(request.after)})`;
     const rows = await this.database.read<PageRow | Nullish<PageRow>>(
+      // The page is chosen before anything is joined to it: a lot may have touched thousands.
       `WITH RECURSIVE ${reached},
        totals AS (
          SELECT count(*) AS "uses", count(session_use_reversal.use_id) AS "reversedUses",
            count(DISTINCT CASE WHEN session_use_reversal.use_id IS NULL THEN session_use.session_id END) AS "sessions",
            count(DISTINCT CASE WHEN session_use_reversal.use_id IS NULL THEN session_use.client_id END) AS "clients"
-         FROM ${from} ${reversal} WHERE ${where}${upTo}),
+         FROM ${from} LEFT JOIN session_use_reversal ON session_use_reversal.studio_id = $1
+             AND session_use_reversal.use_id = session_use.id
+         WHERE ${where}${upTo}),
        chosen AS (
-         SELECT ${useColumns} FROM ${from} ${useTables} ${reversal}
-         WHERE ${where}${upTo}${beyond}
+         SELECT session_use.* FROM ${from} WHERE ${where}${upTo}${beyond}
          ORDER BY session_use.occurred_at, session_use.id LIMIT ${put(request.limit + 1)})
-       SELECT totals.*, chosen.*,
+       SELECT totals.*, ${useColumns},
          (SELECT count(*) FROM reached WHERE asked = 1) AS "foundLots",
          (SELECT count(*) FROM reached JOIN blend_parent
             ON blend_parent.studio_id = $1 AND blend_parent.parent_lot_id = reached.lot_id) AS "pourings"
-       FROM totals LEFT JOIN chosen ON 1 = 1
-       ORDER BY chosen."occurredAt", chosen.id`,
+       FROM totals
+         LEFT JOIN chosen ON 1 = 1
+         LEFT JOIN session ON session.studio_id = $1 AND session.id = chosen.session_id
+         LEFT JOIN client ON client.studio_id = $1 AND client.id = chosen.client_id
+         LEFT JOIN procedure ON procedure.studio_id = $1 AND procedure.id = session.procedure_id
+         LEFT JOIN session_use_reversal ON session_use_reversal.studio_id = $1
+           AND session_use_reversal.use_id = chosen.id
+       ORDER BY chosen.occurred_at, chosen.id`,
       parameters,
     );
     return this.pageOf(studioId, rows, request);
@@ -158,13 +157,14 @@ function clausesOf(choice: UseChoice, put: (value: SqlValue) => string): Clauses
         made_of (lot_id) AS (
           SELECT lot_id FROM asked_lot
           UNION
-          SELECT blend_parent.lot_id FROM made_of JOIN blend_parent
-            ON blend_parent.studio_id = $1 AND blend_parent.parent_lot_id = made_of.lot_id),
+          SELECT blend_parent.lot_id FROM made_of CROSS JOIN blend_parent
+          WHERE blend_parent.studio_id = $1 AND blend_parent.parent_lot_id = made_of.lot_id),
         reached (lot_id, asked) AS (
           SELECT made_of.lot_id, CASE WHEN asked_lot.lot_id IS NULL THEN 0 ELSE 1 END
           FROM made_of LEFT JOIN asked_lot ON asked_lot.lot_id = made_of.lot_id)`,
-      from: 'reached JOIN session_use ON session_use.studio_id = $1 AND session_use.lot_id = reached.lot_id',
-      where: 'session_use.studio_id = $1',
+      // SQLite keeps the order of a cross join: from the few lots to their uses, never over all uses of the studio.
+      from: 'reached CROSS JOIN session_use',
+      where: 'session_use.studio_id = $1 AND session_use.lot_id = reached.lot_id',
     };
   }
   return {

@@ -24,28 +24,30 @@ const pageSize = 200;
 const reached = `WITH RECURSIVE reached (lot_id) AS (
     SELECT id FROM lot WHERE studio_id = @studioId AND id IN (SELECT value FROM json_each(@lotIds))
     UNION
-    SELECT blend_parent.lot_id FROM reached JOIN blend_parent
-      ON blend_parent.studio_id = @studioId AND blend_parent.parent_lot_id = reached.lot_id)`;
+    SELECT blend_parent.lot_id FROM reached CROSS JOIN blend_parent
+    WHERE blend_parent.studio_id = @studioId AND blend_parent.parent_lot_id = reached.lot_id)`;
+const ofReached = `reached CROSS JOIN session_use
+    ON session_use.studio_id = @studioId AND session_use.lot_id = reached.lot_id`;
+const reversal = `session_use_reversal AS reversal
+    ON reversal.studio_id = @studioId AND reversal.use_id = session_use.id`;
 const totals = `${reached}
   SELECT count(*) AS uses, count(reversal.use_id) AS reversed,
     count(DISTINCT CASE WHEN reversal.use_id IS NULL THEN session_id END) AS sessions,
     count(DISTINCT CASE WHEN reversal.use_id IS NULL THEN client_id END) AS clients
-  FROM reached JOIN session_use ON session_use.studio_id = @studioId AND session_use.lot_id = reached.lot_id
-    LEFT JOIN session_use_reversal AS reversal
-      ON reversal.studio_id = @studioId AND reversal.use_id = session_use.id`;
+  FROM ${ofReached} LEFT JOIN ${reversal}`;
 const page = `${reached},
   chosen AS (
-    SELECT session_use.* FROM reached
-      JOIN session_use ON session_use.studio_id = @studioId AND session_use.lot_id = reached.lot_id
+    SELECT session_use.rowid AS number FROM ${ofReached}
     ORDER BY session_use.occurred_at, session_use.id LIMIT ${pageSize + 1})
-  SELECT chosen.*, client.reference, session.artist_id, session.procedure_id, procedure.name, session.visit_kind,
-    session.body_place, session.recorded_from, reversal.recorded_at AS reversed_at
+  SELECT session_use.*, client.reference, session.artist_id, session.procedure_id, procedure.name,
+    session.visit_kind, session.body_place, session.recorded_from, reversal.recorded_at AS reversed_at
   FROM chosen
-    JOIN session ON session.studio_id = @studioId AND session.id = chosen.session_id
-    JOIN client ON client.studio_id = @studioId AND client.id = chosen.client_id
+    CROSS JOIN session_use ON session_use.rowid = chosen.number
+    JOIN session ON session.studio_id = @studioId AND session.id = session_use.session_id
+    JOIN client ON client.studio_id = @studioId AND client.id = session_use.client_id
     JOIN procedure ON procedure.studio_id = @studioId AND procedure.id = session.procedure_id
-    LEFT JOIN session_use_reversal AS reversal ON reversal.studio_id = @studioId AND reversal.use_id = chosen.id
-  ORDER BY chosen.occurred_at, chosen.id`;
+    LEFT JOIN ${reversal}
+  ORDER BY session_use.occurred_at, session_use.id`;
 
 /** Five lots traced in a long ledger: the service's answer over HTTP against the same question in bare SQL. */
 export async function benchTraces(settings: BenchSettings): Promise<TraceComparison> {
