@@ -13,7 +13,11 @@ const runnerArguments = given.filter((argument) => argument !== '--soak');
 const environment = given.includes('--soak') ? { SOAK: '1' } : {};
 
 const checks = [
-  { name: 'lint', tool: '@biomejs/biome/bin/biome', parameters: ['ci', '--error-on-warnings'] },
+  {
+    name: 'lint',
+    tool: '@biomejs/biome/bin/biome',
+    parameters: ['ci', '--error-on-warnings', '--colors=off'],
+  },
   {
     name: 'import directions',
     tool: 'dependency-cruiser/bin/dependency-cruise.mjs',

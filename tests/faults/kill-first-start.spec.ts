@@ -9,7 +9,7 @@ import { PlainSql } from '../support/plain-sql.js';
 import { SeededRandom } from '../support/random.js';
 import { startService } from '../support/service.js';
 
-const kills = process.env.SOAK ? 200 : 8;
+const kills = process.env.SOAK ? 200 : 6;
 const longestStartMilliseconds = 1_500;
 
 /** Starts the service on a folder and kills it after a while, wherever it then is. */
