@@ -104,21 +104,27 @@ export class SetupTray {
       : await this.lookUp.picked(transaction.read, actor, dto);
     const chosen = reading ? chosenFrom(named, dto) : named;
     await transaction.lock('product', chosen.productIds);
-    // A label names its container even when that one has ended; of a product only what is present is looked at.
-    const facts = await this.lookUp.facts(transaction.read, actor.studioId, {
-      productIds: chosen.productIds,
-      ended: true,
-    });
+    const facts = await this.factsOf(transaction, actor, chosen);
     const lines = await this.lookUp.linesOnTrays(
       transaction.read,
       actor.studioId,
       sessionId,
       chosen.productIds,
     );
-    const things = facts
-      .filter((fact) => isPresent(fact) || fact.containerId === chosen.containerId)
-      .map((fact) => trayThing(fact, session.assumedOpenedLife, lines));
+    const things = facts.map((fact) => trayThing(fact, session.assumedOpenedLife, lines));
     return { session, named: chosen, things, lines, reading };
+  }
+
+  /** Of a product what is present; a label names its container even when that one has ended. */
+  private async factsOf(transaction: Transaction, actor: Actor, named: Named): Promise<ContainerFact[]> {
+    const { productIds, containerId } = named;
+    const present = await this.lookUp.facts(transaction.read, actor.studioId, { productIds });
+    if (containerId === null || present.some((fact) => fact.containerId === containerId)) return present;
+    const ended = await this.lookUp.facts(transaction.read, actor.studioId, {
+      containerIds: [containerId],
+      ended: true,
+    });
+    return [...present, ...ended.filter((fact) => productIds.includes(fact.productId))];
   }
 
   private async decide(
@@ -283,10 +289,6 @@ function chosenFrom(named: Named, dto: ScanDto): Named {
     return { ...named, lotIds: [dto.lotId] };
   }
   return named;
-}
-
-function isPresent(fact: ContainerFact): boolean {
-  return fact.state !== 'finished' && fact.state !== 'discarded';
 }
 
 function thingView(thing: TrayThing, at: string, timeZone: string): TrayThingView {

@@ -95,16 +95,24 @@ const tables = `container
   JOIN product ON product.chain_id = lot.chain_id AND product.id = lot.product_id
   JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id`;
 
+/** Which rows of `container` are meant; only its own columns are named, so that it fits every query that has them. */
 function condition(choice: ContainerChoice): { where: string; values: readonly string[] } {
-  const list = (column: string, given: readonly string[]) => {
+  const list = (given: readonly string[], whereIn: (list: string) => string) => {
     const values = [...new Set(given)];
     const placeholders = values.map((_, index) => `$${index + 2}`).join(', ');
-    return { where: `container.studio_id = $1 AND ${column} IN (${placeholders})`, values };
+    return { where: `container.studio_id = $1 AND ${whereIn(`IN (${placeholders})`)}`, values };
   };
-  if ('containerIds' in choice) return list('container.id', choice.containerIds);
-  if ('lotIds' in choice) return list('container.lot_id', choice.lotIds);
-  if ('productIds' in choice) return list('lot.product_id', choice.productIds);
-  if ('placeIds' in choice) return list('container.place_id', choice.placeIds);
+  if ('containerIds' in choice) return list(choice.containerIds, (ids) => `container.id ${ids}`);
+  if ('lotIds' in choice) return list(choice.lotIds, (ids) => `container.lot_id ${ids}`);
+  if ('productIds' in choice) {
+    // By way of the products' lots, so that the database does not walk every container the studio ever had.
+    return list(
+      choice.productIds,
+      (ids) => `container.lot_id IN (
+        SELECT chosen.id FROM lot AS chosen WHERE chosen.studio_id = $1 AND chosen.product_id ${ids})`,
+    );
+  }
+  if ('placeIds' in choice) return list(choice.placeIds, (ids) => `container.place_id ${ids}`);
   return { where: 'container.studio_id = $1', values: [] };
 }
 
@@ -117,11 +125,13 @@ export class ContainerFacts {
     const present = choice.ended ? '' : ` AND container.state NOT IN ('finished', 'discarded')`;
     const parameters = [studioId, ...values];
     const rows = await read<ContainerRow>(
-      `SELECT ${columns} FROM ${tables} WHERE ${where}${present} ORDER BY container.id`,
+      `SELECT ${columns} FROM ${tables} WHERE ${where}${present}`,
       parameters,
     );
     if (rows.length === 0) return [];
     const holds = await this.openHolds(read, where + present, parameters);
+    // Sorted here: asked to sort, SQLite walks the key of all containers to have them in order.
+    rows.sort((one, other) => (one.containerId < other.containerId ? -1 : 1));
     return rows.map((row) => ({ ...row, holds: holds.get(row.containerId) ?? [] }));
   }
 
@@ -131,7 +141,8 @@ export class ContainerFacts {
     where: string,
     parameters: readonly SqlValue[],
   ): Promise<Map<string, OpenHold[]>> {
-    // Most studios have few open holds: the walk starts from those, down to the blends made of what is held.
+    // Most studios have few open holds: the walk starts from those, down to the blends made of what is held. SQLite
+    // keeps the order of cross joins, so that it never begins at all containers or all blends instead.
     const rows = await read<HoldRow>(
       `WITH RECURSIVE open_hold AS (
          SELECT hold.id, hold.kind, hold.reason, hold.lot_id, hold.container_id
@@ -143,25 +154,22 @@ export class ContainerFacts {
          SELECT open_hold.id, open_hold.lot_id, 0 FROM open_hold WHERE open_hold.lot_id IS NOT NULL
          UNION
          SELECT open_hold.id, blend_parent.lot_id, 1
-         FROM open_hold JOIN blend_parent
-           ON blend_parent.studio_id = $1 AND blend_parent.parent_container_id = open_hold.container_id
+         FROM open_hold CROSS JOIN container CROSS JOIN blend_parent
+         WHERE container.studio_id = $1 AND container.id = open_hold.container_id
+           AND blend_parent.studio_id = $1 AND blend_parent.parent_lot_id = container.lot_id
+           AND blend_parent.parent_container_id = container.id
          UNION
          SELECT reached.hold_id, blend_parent.lot_id, 1
-         FROM reached JOIN blend_parent
-           ON blend_parent.studio_id = $1 AND blend_parent.parent_lot_id = reached.lot_id)
+         FROM reached CROSS JOIN blend_parent
+         WHERE blend_parent.studio_id = $1 AND blend_parent.parent_lot_id = reached.lot_id)
        SELECT container.id AS container_id, open_hold.id AS hold_id, open_hold.kind, open_hold.reason,
          CASE WHEN reached.depth = 0 THEN 'lot' ELSE 'parent lot' END AS placed_on
-       FROM reached
-         JOIN open_hold ON open_hold.id = reached.hold_id
-         JOIN container ON container.studio_id = $1 AND container.lot_id = reached.lot_id
-         JOIN lot ON lot.studio_id = container.studio_id AND lot.id = container.lot_id
-       WHERE ${where}
+       FROM reached CROSS JOIN open_hold CROSS JOIN container
+       WHERE open_hold.id = reached.hold_id AND container.lot_id = reached.lot_id AND ${where}
        UNION ALL
        SELECT container.id, open_hold.id, open_hold.kind, open_hold.reason, 'container'
-       FROM open_hold
-         JOIN container ON container.studio_id = $1 AND container.id = open_hold.container_id
-         JOIN lot ON lot.studio_id = container.studio_id AND lot.id = container.lot_id
-       WHERE ${where}`,
+       FROM open_hold CROSS JOIN container
+       WHERE container.id = open_hold.container_id AND ${where}`,
       parameters,
     );
     const holds = new Map<string, OpenHold[]>();
