@@ -67,29 +67,39 @@ export class BlendAncestry {
   }
 }
 
-/** The lots that were in a use: the one taken in hand, then those blended into it, the greatest share first. */
-export function lotsInUse(use: UsedLot, pourings: readonly Pouring[]): TracedLotView[] {
-  const { lotId, makerName, productName, shade, lotCode, useBy } = use;
-  const shareMicrolitres = (share: number) => (use.microlitres > 0 ? shareOf(use.microlitres, share) : null);
-  const itself = { lotId, direct: true, makerName, productName, shade, lotCode, useBy };
+/**
+ * Tells the lots that were in a use: the one taken in hand, then those blended into it, the greatest share first. What
+ * is behind a lot is worked out once, however many uses there are of it.
+ */
+export function lotsBehind(pourings: readonly Pouring[]): (use: UsedLot) => TracedLotView[] {
   const parents = new Map(pourings.map((pouring) => [pouring.parentLotId, pouring]));
-  const blendedIn = [...sharesInto(lotId, pourings)]
-    .sort(([one, share], [other, otherShare]) => otherShare - share || (one < other ? -1 : 1))
-    .flatMap(([parentLotId, share]) => {
-      const parent = parentLotId === lotId ? undefined : parents.get(parentLotId);
-      if (!parent) return [];
-      return [
-        {
-          lotId: parentLotId,
-          direct: false,
-          makerName: parent.makerName,
-          productName: parent.productName,
-          shade: parent.shade,
-          lotCode: parent.lotCode,
-          useBy: parent.useBy,
-          shareMicrolitres: shareMicrolitres(share),
-        },
-      ];
-    });
-  return [{ ...itself, shareMicrolitres: shareMicrolitres(1) }, ...blendedIn];
+  const blends = new Set(pourings.map((pouring) => pouring.lotId));
+  const known = new Map<string, { parent: Pouring; share: number }[]>();
+  const behind = (lotId: string) => {
+    const found = [...sharesInto(lotId, pourings)]
+      .flatMap(([parentLotId, share]) => {
+        const parent = parentLotId === lotId ? undefined : parents.get(parentLotId);
+        return parent ? [{ parent, share }] : [];
+      })
+      .sort((a, b) => b.share - a.share || (a.parent.parentLotId < b.parent.parentLotId ? -1 : 1));
+    known.set(lotId, found);
+    return found;
+  };
+  return (use) => {
+    const { lotId, makerName, productName, shade, lotCode, useBy, microlitres } = use;
+    const shareMicrolitres = microlitres > 0 ? microlitres : null;
+    const itself = { lotId, direct: true, makerName, productName, shade, lotCode, useBy, shareMicrolitres };
+    if (!blends.has(lotId)) return [itself];
+    const blendedIn = (known.get(lotId) ?? behind(lotId)).map(({ parent, share }) => ({
+      lotId: parent.parentLotId,
+      direct: false,
+      makerName: parent.makerName,
+      productName: parent.productName,
+      shade: parent.shade,
+      lotCode: parent.lotCode,
+      useBy: parent.useBy,
+      shareMicrolitres: microlitres > 0 ? shareOf(microlitres, share) : null,
+    }));
+    return [itself, ...blendedIn];
+  };
 }

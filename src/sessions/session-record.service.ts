@@ -5,7 +5,7 @@ import { People } from '../identity/people.service.js';
 import type { Actor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
 import { notFound } from '../platform/problem.js';
-import { BlendAncestry, lotsInUse } from './blend-ancestry.service.js';
+import { BlendAncestry, lotsBehind } from './blend-ancestry.service.js';
 import { Procedure } from './procedure.entity.js';
 import { bodyPlaceDetailPlace, complicationsPlace, healedResultPlace } from './sealed-places.js';
 import { Session } from './session.entity.js';
@@ -76,8 +76,9 @@ export class SessionRecord {
       actor.studioId,
       pigments.map((use) => use.lotId),
     );
+    const lotsOf = lotsBehind(pourings);
     const blendedPigments = pigments.flatMap((use) => {
-      const lots = lotsInUse(use, pourings).filter((lot) => !lot.direct);
+      const lots = lotsOf(use).filter((lot) => !lot.direct);
       return lots.length === 0 ? [] : [{ useId: use.id, lots }];
     });
     const occurredAt = session.inSetupAt ?? session.completedAt ?? session.plannedStart;

@@ -3,7 +3,7 @@ import type { Actor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
 import { notFound, Problem } from '../platform/problem.js';
 import type { PageDto } from '../platform/request.dto.js';
-import { BlendAncestry, lotsInUse, type Pouring } from './blend-ancestry.service.js';
+import { BlendAncestry, lotsBehind } from './blend-ancestry.service.js';
 import type { TraceLotsDto } from './trace.dto.js';
 import type { TraceUseView, TraceView } from './trace.views.js';
 import { type TracedUse, type UsePageRequest, UsePages } from './use-page.service.js';
@@ -42,8 +42,9 @@ export class Trace {
     if (foundLots < lotIds.length) await this.refuseUnknownLots(studioId, lotIds);
     const pourings = blended ? await this.ancestry.pouringsFrom(studioId, lotIds) : [];
     const asked = new Set(lotIds);
+    const lotsOf = lotsBehind(pourings);
     const items = uses.map((use) => {
-      const lots = lotsInUse(use, pourings).filter((lot) => asked.has(lot.lotId));
+      const lots = lotsOf(use).filter((lot) => asked.has(lot.lotId));
       return {
         ...use,
         through: throughOf(
@@ -78,7 +79,12 @@ export class Trace {
       studioId,
       uses.map((use) => use.lotId),
     );
-    return { totals, items: uses.map((use) => withAllLots(use, pourings)), next };
+    const lotsOf = lotsBehind(pourings);
+    const items = uses.map((use) => {
+      const lots = lotsOf(use);
+      return { ...use, through: throughOf(use, lots.length > 1), lots };
+    });
+    return { totals, items, next };
   }
 
   private async require(studioId: string, what: 'client' | 'session', id: string): Promise<void> {
@@ -108,11 +114,6 @@ export class Trace {
 
 function requestOf({ limit, after }: { limit?: number; after?: string }): UsePageRequest {
   return { limit: limit ?? defaultPageSize, after: after?.toLowerCase() };
-}
-
-function withAllLots(use: TracedUse, pourings: readonly Pouring[]): TraceUseView {
-  const lots = lotsInUse(use, pourings);
-  return { ...use, through: throughOf(use, lots.length > 1), lots };
 }
 
 function throughOf(use: TracedUse, blend: boolean): TraceUseView['through'] {

@@ -34,15 +34,15 @@ interface TotalsRow extends TraceTotalsView {
 
 type PageRow = TotalsRow & Omit<TracedUse, 'againstRefusal'> & { againstRefusal: string | null };
 
-const useColumns = `chosen.id, chosen.session_id AS "sessionId", chosen.client_id AS "clientId",
+const useColumns = `session_use.id, session_use.session_id AS "sessionId", session_use.client_id AS "clientId",
   client.reference AS "clientReference", session.artist_id AS "artistId",
   session.procedure_id AS "procedureId", procedure.name AS "procedureName",
   session.visit_kind AS "visitKind", session.body_place AS "bodyPlace",
-  session.recorded_from AS "recordedFrom", chosen.occurred_at AS "occurredAt",
-  chosen.recorded_at AS "recordedAt", chosen.lot_id AS "lotId", chosen.container_id AS "containerId",
-  chosen.maker_name AS "makerName", chosen.product_name AS "productName", chosen.shade,
-  chosen.lot_code AS "lotCode", chosen.use_by AS "useBy", chosen.known_by AS "knownBy", chosen.pieces,
-  chosen.drops, chosen.microlitres, chosen.mix_id AS "mixId", chosen.against_refusal AS "againstRefusal",
+  session.recorded_from AS "recordedFrom", session_use.occurred_at AS "occurredAt",
+  session_use.recorded_at AS "recordedAt", session_use.lot_id AS "lotId", session_use.container_id AS "containerId",
+  session_use.maker_name AS "makerName", session_use.product_name AS "productName", session_use.shade,
+  session_use.lot_code AS "lotCode", session_use.use_by AS "useBy", session_use.known_by AS "knownBy", session_use.pieces,
+  session_use.drops, session_use.microlitres, session_use.mix_id AS "mixId", session_use.against_refusal AS "againstRefusal",
   session_use_reversal.recorded_at AS "reversedAt"`;
 
 /**
@@ -78,21 +78,22 @@ export class UsePages {
          FROM ${from} LEFT JOIN session_use_reversal ON session_use_reversal.studio_id = $1
              AND session_use_reversal.use_id = session_use.id
          WHERE ${where}${upTo}),
-       chosen AS (
-         SELECT session_use.* FROM ${from} WHERE ${where}${upTo}${beyond}
+       chosen (use_id) AS (
+         SELECT session_use.id FROM ${from} WHERE ${where}${upTo}${beyond}
          ORDER BY session_use.occurred_at, session_use.id LIMIT ${put(request.limit + 1)})
        SELECT totals.*, ${useColumns},
          (SELECT count(*) FROM reached WHERE asked = 1) AS "foundLots",
-         (SELECT count(*) FROM reached JOIN blend_parent
-            ON blend_parent.studio_id = $1 AND blend_parent.parent_lot_id = reached.lot_id) AS "pourings"
+         (SELECT count(*) FROM reached CROSS JOIN blend_parent
+          WHERE blend_parent.studio_id = $1 AND blend_parent.parent_lot_id = reached.lot_id) AS "pourings"
        FROM totals
          LEFT JOIN chosen ON 1 = 1
-         LEFT JOIN session ON session.studio_id = $1 AND session.id = chosen.session_id
-         LEFT JOIN client ON client.studio_id = $1 AND client.id = chosen.client_id
+         LEFT JOIN session_use ON session_use.studio_id = $1 AND session_use.id = chosen.use_id
+         LEFT JOIN session ON session.studio_id = $1 AND session.id = session_use.session_id
+         LEFT JOIN client ON client.studio_id = $1 AND client.id = session_use.client_id
          LEFT JOIN procedure ON procedure.studio_id = $1 AND procedure.id = session.procedure_id
          LEFT JOIN session_use_reversal ON session_use_reversal.studio_id = $1
-           AND session_use_reversal.use_id = chosen.id
-       ORDER BY chosen.occurred_at, chosen.id`,
+           AND session_use_reversal.use_id = session_use.id
+       ORDER BY session_use.occurred_at, session_use.id`,
       parameters,
     );
     return this.pageOf(studioId, rows, request);

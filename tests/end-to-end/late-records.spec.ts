@@ -272,6 +272,33 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
       expect(await count()).toEqual(before);
     });
 
+    it('needs no place, no stock and no delivery to record what happened', async () => {
+      const other = await store.makeStudio();
+      const elsewhere = `${service.url}/api/v1/studios/${other.studioId}`;
+      const made = (path: string, what: object) => service.made<{ id: string }>(`${elsewhere}${path}`, what);
+      const procedure = await made('/procedures', { name: 'Lips', bodyPlace: 'lips' });
+      const maker = await made('/makers', { name: 'Nordlicht' });
+      const needle = await made('/products', {
+        kind: 'cartridge',
+        makerId: maker.id,
+        name: 'Liner',
+        points: 3,
+        grouping: 'round liner',
+      });
+      const who = { artistId: other.personId, signedBy: other.personId, procedureId: procedure.id };
+      const recorded = await service.made<AmendedSessionView>(
+        `${elsewhere}/sessions/late`,
+        body([{ productId: needle.id, code: 'X', useBy: '2027', knownBy: 'typed', pieces: 2 }], {
+          ...who,
+          clientId: undefined,
+          client: { name: 'First ever' },
+        }),
+      );
+      expect(recorded.uses).toMatchObject([{ pieces: 2, againstRefusal: [] }]);
+      const session = await service.seen<SessionView>(`${elsewhere}/sessions/${recorded.id}`);
+      expect(session.uses).toMatchObject([{ lotCode: 'X', useBy: '2027-12-31' }]);
+    });
+
     it('does not reach into another studio', async () => {
       const { lot, containers } = await receive(service, studio, { productId: studio.umberId, code: 'OURS' });
       const other = await store.makeStudio();
