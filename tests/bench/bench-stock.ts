@@ -35,6 +35,8 @@ const recalledProducts = 5;
 // More than any round takes, so that no piece runs out and no alert opens: the kinds of requests stay alike.
 const piecesInBox = 1_000_000;
 const bottleMicrolitres = 100_000_000;
+/** Emptied in the past, of each product: the record only grows. */
+const pastContainers = 20;
 const day = 86_400_000;
 
 const dateIn = (days: number) => new Date(Date.now() + days * day).toISOString().slice(0, 10);
@@ -205,32 +207,20 @@ class Shelves {
     return { lotId, code, useBy };
   }
 
+  /** The container that is in use, after those of the lot that were emptied. */
   private async container(
     lotId: string,
     form: Container['form'],
-    state: Container['state'],
+    state: 'sealed' | 'opened',
     pieces: number,
     microlitres: number,
   ) {
     const { transaction } = this;
     const { studioId, recordedAt } = transaction;
-    const containerId = uuidv7();
-    const labelCode = makeLabelCode(Uint8Array.from({ length: 12 }, () => this.random.below(256)));
-    await transaction.insert(Container, {
-      studioId,
-      id: containerId,
-      lotId,
-      form,
-      labelCode,
-      placeId: this.placeId,
-      ownerId: null,
-      state,
-      openedAt: state === 'opened' ? instantBefore(10) : null,
-      openedBy: null,
-      receivedAt: instantBefore(30),
-      endedAt: null,
-      version: 1,
-    });
+    const past = Array.from({ length: pastContainers }, () => this.containerRow(lotId, form, 'finished'));
+    const present = this.containerRow(lotId, form, state);
+    await transaction.insert(Container, [...past, present]);
+    const { id: containerId, labelCode } = present;
     await transaction.insert(Movement, {
       studioId,
       id: uuidv7(),
@@ -248,6 +238,28 @@ class Shelves {
       via: 'system',
     });
     return { containerId, labelCode };
+  }
+
+  private containerRow(
+    lotId: string,
+    form: Container['form'],
+    state: 'sealed' | 'opened' | 'finished',
+  ): Container {
+    return {
+      studioId: this.transaction.studioId,
+      id: uuidv7(),
+      lotId,
+      form,
+      labelCode: makeLabelCode(Uint8Array.from({ length: 12 }, () => this.random.below(256))),
+      placeId: this.placeId,
+      ownerId: null,
+      state,
+      openedAt: state === 'sealed' ? null : instantBefore(10),
+      openedBy: null,
+      receivedAt: instantBefore(30),
+      endedAt: state === 'finished' ? instantBefore(1) : null,
+      version: 1,
+    };
   }
 
   private async recall(lotId: string): Promise<void> {
