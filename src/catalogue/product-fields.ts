@@ -1,3 +1,4 @@
+import { readOpenedLife } from '../identity/opened-life-duration.js';
 import { type CartridgeConfiguration, readCartridge } from './cartridge-notation.js';
 import type { Membrane, PigmentRole, ProductKind, StockForm } from './vocabulary.js';
 
@@ -80,8 +81,8 @@ export function productFields(kind: ProductKind, given: GivenProductFields): Pro
   const faults: ProductFieldFault[] = foreignTo[kind]
     .filter((field) => isGiven(given[field]))
     .map((field) => ({ field, message: `a ${kind} has no ${field}; leave it out` }));
-  const lifeFault = openedLifeFault(given.openedLife);
-  if (lifeFault !== null) faults.push({ field: 'openedLife', message: lifeFault });
+  const life = given.openedLife == null ? null : readOpenedLife(given.openedLife);
+  if (life !== null && 'error' in life) faults.push({ field: 'openedLife', message: life.error.message });
   if (kind === 'pigment' && !isGiven(given.volumeMicrolitres)) {
     faults.push({
       field: 'volumeMicrolitres',
@@ -169,18 +170,6 @@ function cartridgeFields(given: GivenProductFields): {
     faults.push({ field: 'notation', message });
   }
   return { fields, faults };
-}
-
-const openedLifeShape = /^P(?:([1-9]\d{0,4})([MD])|T([1-9]\d{0,4})H)$/;
-/** The longest opened lives that are believed, as where they are counted. */
-const mostOpenedLife = { M: 120, D: 3650, H: 8760 };
-
-function openedLifeFault(text: string | null | undefined): string | null {
-  if (text === null || text === undefined) return null;
-  const match = openedLifeShape.exec(text);
-  const unit = match?.[3] === undefined ? (match?.[2] === 'M' ? 'M' : 'D') : 'H';
-  if (match !== null && Number(match[1] ?? match[3]) <= mostOpenedLife[unit]) return null;
-  return `"${text.slice(0, 40)}" is not an opened life that is believed; allowed are P1M to P120M (months), P1D to P3650D (days) and PT1H to PT8760H (hours), so write the label's "12M" as P12M`;
 }
 
 function isGiven(value: unknown): boolean {

@@ -1,9 +1,10 @@
 import { Injectable } from '@nestjs/common';
+import { In } from 'typeorm';
 import type { Actor } from '../platform/actor.js';
-import { Database } from '../platform/database/database.js';
+import { Database, placeholders } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
-import { DataKeys } from '../platform/encryption/data-keys.service.js';
+import { DataKeys, type FieldSealer } from '../platform/encryption/data-keys.service.js';
 import { notFound, Problem } from '../platform/problem.js';
 import type { AddPersonDto, ChangePersonDto } from './people.dto.js';
 import type { PersonView } from './people.views.js';
@@ -42,11 +43,10 @@ export class People {
   async namesOf(studioId: string, ids: readonly string[]): Promise<Map<string, string>> {
     const wanted = new Set(ids);
     if (wanted.size === 0) return new Map();
-    const people = await this.database.reader.manager.find(Person, { where: { studioId } });
-    return this.names(
-      studioId,
-      people.filter((person) => wanted.has(person.id)),
-    );
+    const people = await this.database.reader.manager.find(Person, {
+      where: { studioId, id: In([...wanted]) },
+    });
+    return this.names(studioId, people);
   }
 
   async make(actor: Actor, dto: AddPersonDto): Promise<PersonView> {
@@ -62,26 +62,20 @@ export class People {
   }
 
   async change(actor: Actor, personId: string, dto: ChangePersonDto): Promise<PersonView> {
+    const sealer = await this.sealerOf(actor.studioId, personId);
     return this.transactions.write(
       actor,
       {
         id: dto.id,
         action: 'identity.change-person',
         subject: { kind: 'person', id: personId },
-        content: dto,
+        content: { personId, ...dto },
       },
       async (transaction) => {
         const changes: Partial<Person> = {};
         if (dto.role !== undefined) changes.role = dto.role;
         if (dto.state !== undefined) changes.state = dto.state;
         if (dto.name !== undefined) {
-          const [row] = await transaction.query<{ data_key_id: string }>(
-            'SELECT data_key_id FROM person WHERE studio_id = $1 AND id = $2',
-            [actor.studioId, personId],
-          );
-          if (!row) throw notFound('person', personId);
-          const sealer = await this.dataKeys.sealer(actor.studioId, row.data_key_id);
-          if (!sealer) throw notFound('person', personId);
           changes.nameSealed = sealer.seal(dto.name, namePlace(personId)) ?? '';
         }
         const person = await transaction.change(
@@ -108,6 +102,21 @@ export class People {
     );
   }
 
+  /**
+   * Makes sure that people are known here, in the caller's transaction.
+   * @throws Problem not-found naming the first who is not
+   */
+  async require(transaction: Transaction, ids: readonly string[]): Promise<void> {
+    const wanted = [...new Set(ids)];
+    if (wanted.length === 0) return;
+    const known = await transaction.query<{ id: string }>(
+      `SELECT id FROM person WHERE studio_id = $1 AND id IN (${placeholders(wanted)})`,
+      [transaction.studioId, ...wanted],
+    );
+    const missing = wanted.find((id) => !known.some((person) => person.id === id));
+    if (missing !== undefined) throw notFound('person', missing);
+  }
+
   /** Adds a person in the caller's transaction. */
   async add(
     transaction: Transaction,
@@ -127,6 +136,13 @@ export class People {
     };
     await transaction.insert(Person, person);
     return person;
+  }
+
+  private async sealerOf(studioId: string, personId: string): Promise<FieldSealer> {
+    const person = await this.database.reader.manager.findOneBy(Person, { studioId, id: personId });
+    const sealer = person && (await this.dataKeys.sealer(studioId, person.dataKeyId));
+    if (!sealer) throw notFound('person', personId);
+    return sealer;
   }
 
   private async names(studioId: string, people: Person[]): Promise<Map<string, string>> {

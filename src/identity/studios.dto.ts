@@ -3,9 +3,11 @@ import {
   IsInt,
   IsISO4217CurrencyCode,
   IsOptional,
+  IsString,
   IsTimeZone,
   Matches,
   Max,
+  MaxLength,
   Min,
 } from 'class-validator';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
@@ -26,8 +28,6 @@ export class ChangeStudioDto extends WriteDto {
   @MayBeLeftOut() @IsInt() @Min(0) @Max(730) useByNearDays?: number;
   @MayBeLeftOut() @IsInt() @Min(0) @Max(365) openedLifeEndingDays?: number;
   /** Null: no opened life is assumed. */
-  @IsOptional()
-  @Matches(/^P([1-9]\d{0,2})[MD]$/, { message: 'assumedOpenedLife must be a duration such as P6M or P90D' })
-  assumedOpenedLife?: string | null;
+  @IsOptional() @IsString() @MaxLength(40) assumedOpenedLife?: string | null;
   @MayBeLeftOut() @IsIn(houseBlends) houseBlends?: (typeof houseBlends)[number];
 }

@@ -2,7 +2,8 @@ import { Injectable } from '@nestjs/common';
 import type { Actor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
 import { Transactions } from '../platform/database/transactions.js';
-import { notFound } from '../platform/problem.js';
+import { invalidField, notFound } from '../platform/problem.js';
+import { readOpenedLife } from './opened-life-duration.js';
 import { Studio } from './studio.entity.js';
 import type { ChangeStudioDto } from './studios.dto.js';
 import type { StudioView } from './studios.views.js';
@@ -42,6 +43,8 @@ export class Studios {
 
   async change(actor: Actor, dto: ChangeStudioDto): Promise<StudioView> {
     const { id, version, ...changes } = dto;
+    const life = dto.assumedOpenedLife == null ? null : readOpenedLife(dto.assumedOpenedLife);
+    if (life !== null && 'error' in life) throw invalidField('assumedOpenedLife', life.error.message);
     return this.transactions.write(
       actor,
       {

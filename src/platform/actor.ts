@@ -12,3 +12,9 @@ export interface Actor {
   personId: string | null;
   via: Via;
 }
+
+/** The service itself acting in a studio. */
+export function systemActor(studio: { id: string; chainId: string; timeZone: string }): Actor {
+  const { id: studioId, chainId, timeZone } = studio;
+  return { studioId, chainId, timeZone, personId: null, via: 'system' };
+}

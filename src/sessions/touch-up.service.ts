@@ -1,12 +1,12 @@
 import { Injectable } from '@nestjs/common';
 import { In } from 'typeorm';
 import { Clients, type KnownClient } from '../clients/clients.service.js';
+import { localDay } from '../identity/local-day.js';
 import { Studios } from '../identity/studios.service.js';
 import type { Actor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
 import { notFound, Problem } from '../platform/problem.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
-import { localDay } from '../stock/local-day.js';
 import { Procedure } from './procedure.entity.js';
 import { healedResultPlace } from './sealed-places.js';
 import { Session } from './session.entity.js';

@@ -1,5 +1,5 @@
+import { localDay } from '../identity/local-day.js';
 import type { ContainerCandidate } from '../stock/first-expired.js';
-import { localDay } from '../stock/local-day.js';
 import type { ContainerLifeFacts } from '../stock/opened-life.js';
 
 export interface HoldFact {

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
+import { localDay } from '../identity/local-day.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Problem } from '../platform/problem.js';
 import { Blend, BlendParent } from './blend.entity.js';
@@ -9,7 +10,6 @@ import { Container } from './container.entity.js';
 import type { ContainerFact } from './container-facts.service.js';
 import { LabelCodes } from './label-codes.service.js';
 import { Ledger } from './ledger.service.js';
-import { localDay } from './local-day.js';
 import { Lot } from './lot.entity.js';
 import { LotCode } from './lot-code.entity.js';
 

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
+import { localDay } from '../identity/local-day.js';
 import type { Actor } from '../platform/actor.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
@@ -11,7 +12,6 @@ import type { MakeBlendDto } from './blends.dto.js';
 import type { BlendView } from './blends.views.js';
 import { type ContainerFact, ContainerFacts } from './container-facts.service.js';
 import { assumedOpenedLife } from './container-views.service.js';
-import { localDay } from './local-day.js';
 import { StandingPlaces } from './standing-places.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { containerLife } from './stock-on-hand.js';

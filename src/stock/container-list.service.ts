@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { checkLabelCode } from '../catalogue/own-label.js';
+import { localDay } from '../identity/local-day.js';
 import type { Actor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
 import { Database, type SqlValue } from '../platform/database/database.js';
@@ -10,7 +11,6 @@ import type { ContainerPageDto } from './container-list.dto.js';
 import type { ContainerPageView, ContainerPickView, ContainerView } from './container-list.views.js';
 import { assumedOpenedLife, ContainerViews, containerView } from './container-views.service.js';
 import { type ContainerCandidate, orderFirstExpired } from './first-expired.js';
-import { localDay } from './local-day.js';
 import { containerLife } from './stock-on-hand.js';
 
 const maximumPicks = 100;

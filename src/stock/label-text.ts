@@ -1,6 +1,6 @@
 import { fullYear } from '../catalogue/gs1/gs1-date.js';
 import { formatLabelCode, type LabelContent } from '../catalogue/own-label.js';
-import { localDay } from './local-day.js';
+import { localDay } from '../identity/local-day.js';
 
 /** What a label is made from. */
 export interface LabelFacts {

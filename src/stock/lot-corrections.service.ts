@@ -1,11 +1,11 @@
 import { Injectable } from '@nestjs/common';
 import { IsNull } from 'typeorm';
 import { v7 as uuidv7 } from 'uuid';
+import { localDay } from '../identity/local-day.js';
 import type { Actor } from '../platform/actor.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { invalidField, notFound, Problem, staleVersion } from '../platform/problem.js';
-import { localDay } from './local-day.js';
 import { Lot } from './lot.entity.js';
 import { LotCode } from './lot-code.entity.js';
 import type { CorrectLotDto } from './lot-corrections.dto.js';

@@ -1,8 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
+import { localDay } from '../identity/local-day.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Hold } from './hold.entity.js';
-import { localDay } from './local-day.js';
 import { lotReasonsAtReceipt, lotReasonsOnJoining } from './receipt-rules.js';
 import type { PutAwayLine } from './receiving.service.js';
 import type { ReceivedHoldView } from './receiving.views.js';

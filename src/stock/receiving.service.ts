@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
+import { localDay } from '../identity/local-day.js';
 import type { Actor } from '../platform/actor.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
@@ -9,7 +10,6 @@ import { Container } from './container.entity.js';
 import { Delivery, DeliveryLine } from './delivery.entity.js';
 import { LabelCodes } from './label-codes.service.js';
 import { type Booking, Ledger } from './ledger.service.js';
-import { localDay } from './local-day.js';
 import { type LotAtReceipt, LotsAtReceipt } from './lots-at-receipt.service.js';
 import { ReceiptHolds } from './receipt-holds.service.js';
 import { isCalendarDay } from './received-line.js';

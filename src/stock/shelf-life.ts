@@ -1,5 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
-import { localDay } from './local-day.js';
+import { localDay } from '../identity/local-day.js';
 import { type ContainerLifeFacts, type LastUsableDay, lastUsableDay } from './opened-life.js';
 
 export type ShelfLifeStatus = 'usable' | 'expired' | 'open too long' | 'no date known';

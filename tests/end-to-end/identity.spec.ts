@@ -25,6 +25,30 @@ describe.each(engines)('studios and people on %s', (engine) => {
     expect(people.map((person) => person.name)).toEqual(['Owner', 'Mira Anders']);
   });
 
+  it('refuses one id for the same change of two people', async () => {
+    const ids = [];
+    for (const name of ['Ana Brandt', 'Jon Veld']) {
+      ids.push((await service.made<{ id: string }>('/people', { name, role: 'artist' })).id);
+    }
+    const id = '01936f3a-5b7c-7d2e-8f10-2a3b4c5d6e80';
+    const body = { id, version: 1, role: 'manager' };
+    expect((await service.patch(`/people/${ids[0]}`, body)).status).toBe(200);
+    const second = await service.patch<ProblemBody>(`/people/${ids[1]}`, body);
+    expect([second.status, second.body.code]).toEqual([409, 'request-id-reused']);
+  });
+
+  it('refuses null where a field may only be left out', async () => {
+    const [owner] = await service.seen<{ id: string; version: number }[]>('/people');
+    const answer = await service.patch<ProblemBody>(`/people/${owner?.id}`, { version: 1, name: null });
+    expect([answer.status, answer.body.code]).toEqual([400, 'invalid-fields']);
+  });
+
+  it('refuses an assumed opened life that nobody would believe', async () => {
+    const { version } = await service.seen<{ version: number }>('');
+    const answer = await service.patch<ProblemBody>('', { version, assumedOpenedLife: 'P999M' });
+    expect([answer.status, answer.body.faults?.[0]?.field]).toEqual([400, 'assumedOpenedLife']);
+  });
+
   it('keeps at least one active owner', async () => {
     const [owner] = await service.seen<{ id: string; version: number }[]>('/people');
     const refused = await service.patch<ProblemBody>(`/people/${owner?.id}`, {

@@ -14,6 +14,9 @@ import { SnakeCaseNaming } from './snake-case.naming.js';
 
 export type Engine = 'sqlite' | 'postgres';
 export type SqlValue = string | number | null;
+/** Reads rows, inside a transaction or outside: `Transaction.read` and `Database.read` both fit. */
+export type Read = <Row>(sql: string, parameters?: readonly SqlValue[]) => Promise<Row[]>;
+
 export type EntityClass = new () => object;
 
 export interface Schema {
@@ -85,14 +88,17 @@ export class Database {
   }
 
   /** Reads committed rows. Parameters are `$1`, `$2`, … on both engines. */
-  read<Row>(sql: string, parameters: readonly SqlValue[] = []): Promise<Row[]> {
-    return query<Row>(this.reader.manager, this.engine, sql, parameters);
-  }
+  readonly read: Read = (sql, parameters = []) => query(this.reader.manager, this.engine, sql, parameters);
 
   async close(): Promise<void> {
     if (this.reader.isInitialized) await this.reader.destroy();
     if (this.writer.isInitialized) await this.writer.destroy();
   }
+}
+
+/** `$2, $3, $4` for the values of an IN list, the first at `$first`. */
+export function placeholders(values: readonly unknown[], first = 2): string {
+  return values.map((_, index) => `$${first + index}`).join(', ');
 }
 
 interface PositionalStatement {

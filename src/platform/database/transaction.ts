@@ -2,7 +2,7 @@ import type { EntityManager } from 'typeorm';
 import type { Actor } from '../actor.js';
 import { digestOf } from '../canonical-json.js';
 import { notFound, staleVersion } from '../problem.js';
-import { type Engine, query, type SqlValue } from './database.js';
+import { type Engine, placeholders, query, type Read, type SqlValue } from './database.js';
 import { databaseRow, equalTo, fromDatabaseRow, type RowShape, rowShape, toSqlValue } from './rows.js';
 
 export interface WrittenRow {
@@ -40,8 +40,7 @@ export class Transaction {
   }
 
   /** `query` as a function of its own, for what reads inside a transaction or outside. */
-  readonly read = <Row>(sql: string, parameters?: readonly SqlValue[]): Promise<Row[]> =>
-    this.query<Row>(sql, parameters);
+  readonly read: Read = (sql, parameters) => this.query(sql, parameters);
 
   /** Inserts whole rows: every column has a value, null included. */
   async insert<Entity extends object>(entity: new () => Entity, rows: Entity | Entity[]): Promise<void> {
@@ -126,10 +125,10 @@ export class Transaction {
     if (this.engine === 'sqlite' || ids.length === 0) return;
     const scope =
       table === 'product' ? 'chain_id = (SELECT chain_id FROM studio WHERE id = $1)' : 'studio_id = $1';
-    const list = [...new Set(ids)].sort().map((_, index) => `$${index + 2}`);
+    const ordered = [...new Set(ids)].sort();
     await this.query(
-      `SELECT id FROM "${table}" WHERE ${scope} AND id IN (${list.join(', ')}) ORDER BY id FOR UPDATE`,
-      [this.studioId, ...[...new Set(ids)].sort()],
+      `SELECT id FROM "${table}" WHERE ${scope} AND id IN (${placeholders(ordered)}) ORDER BY id FOR UPDATE`,
+      [this.studioId, ...ordered],
     );
   }
 
