@@ -148,7 +148,8 @@ async function install(reason) {
   const telling = setInterval(() => {
     say(`  still installing, ${Math.round((Date.now() - started) / 1000)} s so far`);
   }, tellEverySeconds * 1000);
-  const parameters = ['ci', '--include=dev', '--no-audit', '--no-fund'];
+  // Warnings of packages about Node 20 are known and say nothing to whoever starts Lotward.
+  const parameters = ['ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error'];
   const ownNpm = process.env.npm_execpath;
   let code;
   try {

@@ -11,11 +11,11 @@ import {
   startService,
 } from '../support/service.js';
 
-const writes = process.env.SOAK ? 5_000 : 200;
+const writes = process.env.SOAK ? 2_000 : 200;
 const longestListOfPeople = 500;
 const numbers = Array.from({ length: writes }, (_, index) => index);
 
-describe.each(engines)('writes that overlap on %s', (engine) => {
+describe.each(engines)('writes that overlap on %s', { timeout: 300_000 }, (engine) => {
   let service: RunningService;
   let studio: SampleStudio;
   let sql: PlainSql;

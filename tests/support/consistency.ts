@@ -87,7 +87,7 @@ const notDigested = new Set(['accepted_request', 'audit_entry', 'audit_head', 'b
 const digestedOnceMade = 'outbox';
 
 function rowId(row: PlainRow): string {
-  return String(row.id ?? row.hold_id ?? row.use_id ?? row.gtin ?? '');
+  return String(row.id ?? row.hold_id ?? row.use_id ?? row.gtin ?? row.studio_id);
 }
 
 /** Every row stands as the audit log last saw it, and every row the log saw is there. */
