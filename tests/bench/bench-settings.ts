@@ -24,7 +24,7 @@ export function readBenchSettings(environment: Record<string, string | undefined
     small,
     seed,
     connections: 8,
-    warmUpRounds: small ? 1 : 3,
+    warmUpRounds: small ? 1 : 5,
     rounds: small ? 3 : 9,
     sessionsPerRound: small ? 10 : 60,
     traceMovements: small ? 200_000 : 5_000_000,
