@@ -14,6 +14,7 @@ import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
 import { PlainText } from '../platform/plain-text.js';
 import { PageDto, WriteDto } from '../platform/request.dto.js';
+import { Version } from '../platform/version.js';
 import {
   LEAST_DIAMETER_HUNDREDTHS_MILLIMETRE,
   MOST_DIAMETER_HUNDREDTHS_MILLIMETRE,
@@ -21,6 +22,7 @@ import {
   type NeedleGrouping,
   type NeedleTaper,
 } from './cartridge-notation.js';
+import { leastDropMicrolitres, mostDropMicrolitres } from './drop-size.js';
 import {
   type Membrane,
   membranes,
@@ -37,8 +39,6 @@ const maximumNotationLength = 40;
 const maximumColourIndexNumbers = 20;
 const leastVolumeMicrolitres = 100;
 const mostVolumeMicrolitres = 1_000_000;
-const leastDropMicrolitres = 5;
-const mostDropMicrolitres = 200;
 export const mostPiecesInPack = 10_000;
 
 export class ProductsQueryDto extends PageDto {
@@ -104,13 +104,13 @@ export class AddProductDto extends ProductFieldsDto {
 
 export class ChangeProductDto extends ProductFieldsDto {
   /** The version this change was made from. */
-  @IsInt() @Min(1) version: number;
+  @Version() version: number;
   @MayBeLeftOut() @NamedId() makerId?: string;
   @MayBeLeftOut() @PlainText(maximumNameLength) name?: string;
 }
 
 export class ArchiveProductDto extends WriteDto {
-  @IsInt() @Min(1) version: number;
+  @Version() version: number;
 }
 
 export class AddGtinDto extends WriteDto {

@@ -1,7 +1,8 @@
-import { IsInt, IsOptional, IsString, Length, Matches, Min } from 'class-validator';
+import { IsOptional, IsString, Length, Matches } from 'class-validator';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { PlainText } from '../platform/plain-text.js';
 import { WriteDto } from '../platform/request.dto.js';
+import { Version } from '../platform/version.js';
 
 const maximumNameLength = 200;
 const maximumContactLength = 200;
@@ -35,7 +36,7 @@ export class AddClientDto extends WriteDto {
 
 export class ChangeClientDto extends WriteDto {
   /** The version this change was made from. */
-  @IsInt() @Min(1) version: number;
+  @Version() version: number;
   @MayBeLeftOut() @PlainText(maximumNameLength) name?: string;
   /** Null takes it away. */
   @IsOptional() @PlainText(maximumContactLength) contact?: string | null;

@@ -13,12 +13,13 @@ import {
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { PlainText } from '../platform/plain-text.js';
 import { WriteDto } from '../platform/request.dto.js';
+import { Version } from '../platform/version.js';
 
 const houseBlends = ['off', 'allowed'] as const;
 
 export class ChangeStudioDto extends WriteDto {
   /** The version this change was made from. */
-  @IsInt() @Min(1) version: number;
+  @Version() version: number;
   @MayBeLeftOut() @PlainText(100) name?: string;
   @MayBeLeftOut() @IsTimeZone() timeZone?: string;
   @MayBeLeftOut() @IsISO4217CurrencyCode() currency?: string;

@@ -1,22 +1,12 @@
-import { Type } from 'class-transformer';
-import {
-  ArrayMaxSize,
-  IsArray,
-  IsIn,
-  IsInt,
-  IsISO8601,
-  IsOptional,
-  Max,
-  Min,
-  ValidateNested,
-} from 'class-validator';
+import { IsIn, IsInt, IsOptional, Max, Min } from 'class-validator';
+import { IsInstant } from '../platform/instant.js';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
+import { NestedList } from '../platform/nested.js';
 import { PlainText } from '../platform/plain-text.js';
 import { EventDto } from '../platform/request.dto.js';
 import { type Outcome, outcomes } from './completion-rules.js';
 
-const instant = { message: '$property must be an instant such as 2026-03-01T09:30:00Z' };
 const mostLines = 300;
 const mostDrops = 500;
 const mostMicrolitres = 50_000;
@@ -31,9 +21,9 @@ class AmountDto {
   /** A volume outside any mix, an estimate. */
   @MayBeLeftOut() @IsInt() @Min(1) @Max(mostMicrolitres) microlitres?: number;
   /** When a topical anaesthetic was put on. */
-  @MayBeLeftOut() @IsISO8601({ strict: true }, instant) appliedAt?: string;
+  @MayBeLeftOut() @IsInstant() appliedAt?: string;
   /** When it was taken off. */
-  @MayBeLeftOut() @IsISO8601({ strict: true }, instant) removedAt?: string;
+  @MayBeLeftOut() @IsInstant() removedAt?: string;
   /** Who put it on. */
   @MayBeLeftOut() @NamedId() appliedBy?: string;
   /** Why, where something was used against a refusal; kept sealed. */
@@ -54,18 +44,12 @@ export class UsedBesidesDto extends AmountDto {
 
 export class CompleteSessionDto extends EventDto {
   /** What became of lines; a piece not named was used, a container not named was used when it is in a mix. */
-  @IsArray()
-  @ArrayMaxSize(mostLines)
-  @ValidateNested({ each: true })
-  @Type(() => CompletedLineDto)
+  @NestedList(() => CompletedLineDto, mostLines)
   lines: CompletedLineDto[];
 
   /** Used without having been admitted. */
   @MayBeLeftOut()
-  @IsArray()
-  @ArrayMaxSize(mostLines)
-  @ValidateNested({ each: true })
-  @Type(() => UsedBesidesDto)
+  @NestedList(() => UsedBesidesDto, mostLines)
   besides?: UsedBesidesDto[];
 
   /** Complications, in words; null: there were none. Kept sealed. */

@@ -3,6 +3,7 @@ import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
 import { PlainText } from '../platform/plain-text.js';
 import { EventDto } from '../platform/request.dto.js';
+import { Version } from '../platform/version.js';
 
 const maximumNoteLength = 2_000;
 
@@ -14,5 +15,5 @@ export class RecordHealedResultDto extends EventDto {
   /** The visit at which it was seen, such as the touch-up. */
   @IsOptional() @NamedId() seenAtSessionId?: string | null;
   /** To correct what was recorded: the version of the session it was read from. Left out: nothing is recorded yet. */
-  @MayBeLeftOut() @IsInt() @Min(1) version?: number;
+  @MayBeLeftOut() @Version() version?: number;
 }

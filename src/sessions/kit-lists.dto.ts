@@ -1,9 +1,10 @@
-import { Type } from 'class-transformer';
-import { ArrayMaxSize, IsArray, IsInt, IsOptional, Max, Min, ValidateNested } from 'class-validator';
+import { IsInt, IsOptional, Max, Min } from 'class-validator';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
+import { NestedList } from '../platform/nested.js';
 import { PlainText } from '../platform/plain-text.js';
 import { WriteDto } from '../platform/request.dto.js';
+import { Version } from '../platform/version.js';
 
 const maximumItems = 100;
 const maximumQuantity = 100;
@@ -21,14 +22,11 @@ export class PutKitListDto extends WriteDto {
   /** Whose own list this is; left out or null: the procedure's, for all who have none of their own. */
   @IsOptional() @NamedId() artistId?: string | null;
   /** In the order in which they are laid out; empty: nothing is needed. */
-  @IsArray()
-  @ArrayMaxSize(maximumItems)
-  @ValidateNested({ each: true })
-  @Type(() => KitItemDto)
+  @NestedList(() => KitItemDto, maximumItems)
   items: KitItemDto[];
 
   /** The version this change was made from; left out: there is no such list yet. */
-  @MayBeLeftOut() @IsInt() @Min(1) version?: number;
+  @MayBeLeftOut() @Version() version?: number;
 }
 
 export class ShowKitListDto {

@@ -1,22 +1,9 @@
-import { Type } from 'class-transformer';
-import {
-  ArrayMaxSize,
-  ArrayMinSize,
-  IsArray,
-  IsDefined,
-  IsIn,
-  IsInt,
-  IsISO8601,
-  IsOptional,
-  IsString,
-  Max,
-  MaxLength,
-  Min,
-  ValidateNested,
-} from 'class-validator';
+import { IsIn, IsInt, IsOptional, IsString, Max, MaxLength, Min } from 'class-validator';
 import { NewClientDto } from '../clients/clients.dto.js';
+import { IsInstant } from '../platform/instant.js';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
+import { Nested, NestedList } from '../platform/nested.js';
 import { PlainText } from '../platform/plain-text.js';
 import { EventDto, WriteDto } from '../platform/request.dto.js';
 import {
@@ -39,7 +26,6 @@ const maximumDetailLength = 200;
 const maximumComplicationsLength = 4_000;
 const lateSources = ['late', 'paper'] as const;
 const missingCodes = ['none printed', 'unreadable'] as const;
-const instant = { message: '$property must be an instant such as 2026-03-01T09:30:00Z' };
 
 /** What touched the client: exactly one of containerId, lotId and productId is given. */
 export class LateUseDto {
@@ -64,9 +50,9 @@ export class LateUseDto {
   /** Why, where it was used against a refusal; kept sealed. */
   @IsOptional() @PlainText(maximumReasonLength) reason?: string | null;
   /** When a topical anaesthetic was put on. */
-  @MayBeLeftOut() @IsISO8601({ strict: true }, instant) appliedAt?: string;
+  @MayBeLeftOut() @IsInstant() appliedAt?: string;
   /** When it was taken off. */
-  @MayBeLeftOut() @IsISO8601({ strict: true }, instant) removedAt?: string;
+  @MayBeLeftOut() @IsInstant() removedAt?: string;
   /** Who put it on. */
   @MayBeLeftOut() @NamedId() appliedBy?: string;
 }
@@ -76,11 +62,11 @@ export class RecordLateSessionDto extends WriteDto {
   /** From memory or a device that was away (late), or from a paper form. */
   @IsIn(lateSources) source: (typeof lateSources)[number];
   /** When it took place. */
-  @IsISO8601({ strict: true }, instant) occurredAt: string;
+  @IsInstant() occurredAt: string;
   /** Exactly one of clientId and client is given. */
   @MayBeLeftOut() @NamedId() clientId?: string;
   /** A client who is not known yet. */
-  @MayBeLeftOut() @IsDefined() @ValidateNested() @Type(() => NewClientDto) client?: NewClientDto;
+  @MayBeLeftOut() @Nested(() => NewClientDto) client?: NewClientDto;
   @NamedId() artistId: string;
   @NamedId() procedureId: string;
   @IsIn(visitKinds) visitKind: VisitKind;
@@ -90,10 +76,7 @@ export class RecordLateSessionDto extends WriteDto {
   @IsOptional() @PlainText(maximumDetailLength) bodyPlaceDetail?: string | null;
   @IsOptional() @NamedId() followsSessionId?: string | null;
 
-  @IsArray()
-  @ArrayMaxSize(maximumUses)
-  @ValidateNested({ each: true })
-  @Type(() => LateUseDto)
+  @NestedList(() => LateUseDto, maximumUses)
   uses: LateUseDto[];
 
   /** In words; null: there were none; left out: not known. Kept sealed. */
@@ -104,11 +87,7 @@ export class RecordLateSessionDto extends WriteDto {
 
 /** Uses that a completed session lacks. */
 export class AddUsesDto extends WriteDto {
-  @IsArray()
-  @ArrayMinSize(1)
-  @ArrayMaxSize(maximumUses)
-  @ValidateNested({ each: true })
-  @Type(() => LateUseDto)
+  @NestedList(() => LateUseDto, maximumUses, 1)
   uses: LateUseDto[];
 }
 

@@ -2,6 +2,7 @@ import { IsBoolean, IsIn, IsInt, Max, Min } from 'class-validator';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { PlainText } from '../platform/plain-text.js';
 import { WriteDto } from '../platform/request.dto.js';
+import { Version } from '../platform/version.js';
 import { MOST_TOUCH_UP_DAYS } from './touch-up-window.js';
 import { type BodyPlace, bodyPlaces } from './vocabulary.js';
 
@@ -18,7 +19,7 @@ export class AddProcedureDto extends WriteDto {
 
 export class ChangeProcedureDto extends WriteDto {
   /** The version this change was made from. */
-  @IsInt() @Min(1) version: number;
+  @Version() version: number;
   @MayBeLeftOut() @PlainText(maximumNameLength) name?: string;
   @MayBeLeftOut() @IsIn(bodyPlaces) bodyPlace?: BodyPlace;
   @MayBeLeftOut() @IsInt() @Min(0) @Max(MOST_TOUCH_UP_DAYS) touchUpFromDays?: number;

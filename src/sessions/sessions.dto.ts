@@ -1,10 +1,12 @@
-import { Type } from 'class-transformer';
-import { IsDefined, IsIn, IsInt, IsISO8601, IsOptional, Matches, Min, ValidateNested } from 'class-validator';
+import { IsIn, IsOptional, Matches } from 'class-validator';
 import { NewClientDto } from '../clients/clients.dto.js';
+import { IsInstant } from '../platform/instant.js';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
+import { Nested } from '../platform/nested.js';
 import { PlainText } from '../platform/plain-text.js';
 import { EventDto, PageDto, WriteDto } from '../platform/request.dto.js';
+import { Version } from '../platform/version.js';
 import {
   type BodyPlace,
   bodyPlaces,
@@ -15,7 +17,6 @@ import {
 } from './vocabulary.js';
 
 const maximumDetailLength = 200;
-const instant = { message: '$property must be an instant such as 2026-03-01T09:30:00Z' };
 const day = /^\d{4}-\d{2}-\d{2}$/;
 
 export class PlanSessionDto extends WriteDto {
@@ -28,8 +29,8 @@ export class PlanSessionDto extends WriteDto {
   /** Where exactly; kept sealed. */
   @IsOptional() @PlainText(maximumDetailLength) bodyPlaceDetail?: string | null;
   /** When the client booked; left out: not known. */
-  @IsOptional() @IsISO8601({ strict: true }, instant) bookedAt?: string | null;
-  @IsISO8601({ strict: true }, instant) plannedStart: string;
+  @IsOptional() @IsInstant() bookedAt?: string | null;
+  @IsInstant() plannedStart: string;
   /** The earlier session this one touches up, refreshes or corrects. Left out for a touch-up: the client's latest completed first session of the procedure. */
   @IsOptional() @NamedId() followsSessionId?: string | null;
 }
@@ -38,7 +39,7 @@ export class PlanSessionDto extends WriteDto {
 export class WalkInDto extends EventDto {
   @MayBeLeftOut() @NamedId() clientId?: string;
   /** A client who is not known yet. */
-  @MayBeLeftOut() @IsDefined() @ValidateNested() @Type(() => NewClientDto) client?: NewClientDto;
+  @MayBeLeftOut() @Nested(() => NewClientDto) client?: NewClientDto;
   @NamedId() artistId: string;
   @NamedId() procedureId: string;
   @IsIn(visitKinds) visitKind: VisitKind;
@@ -52,15 +53,15 @@ export class WalkInDto extends EventDto {
 
 export class ChangeSessionDto extends WriteDto {
   /** The version this change was made from. */
-  @IsInt() @Min(1) version: number;
+  @Version() version: number;
   @MayBeLeftOut() @NamedId() artistId?: string;
   @MayBeLeftOut() @NamedId() procedureId?: string;
   @MayBeLeftOut() @IsIn(visitKinds) visitKind?: VisitKind;
   @MayBeLeftOut() @IsIn(bodyPlaces) bodyPlace?: BodyPlace;
   /** Null takes it away. */
   @IsOptional() @PlainText(maximumDetailLength) bodyPlaceDetail?: string | null;
-  @IsOptional() @IsISO8601({ strict: true }, instant) bookedAt?: string | null;
-  @MayBeLeftOut() @IsISO8601({ strict: true }, instant) plannedStart?: string;
+  @IsOptional() @IsInstant() bookedAt?: string | null;
+  @MayBeLeftOut() @IsInstant() plannedStart?: string;
   /** Null takes it away. */
   @IsOptional() @NamedId() followsSessionId?: string | null;
 }

@@ -1,7 +1,7 @@
-import { Type } from 'class-transformer';
-import { ArrayMaxSize, ArrayMinSize, IsArray, IsInt, Max, Min, ValidateNested } from 'class-validator';
+import { IsInt, Max, Min } from 'class-validator';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
+import { NestedList } from '../platform/nested.js';
 import { PlainText } from '../platform/plain-text.js';
 import { EventDto, PageDto } from '../platform/request.dto.js';
 
@@ -24,11 +24,7 @@ export class BlendParentDto {
 export class MakeBlendDto extends EventDto {
   /** The pigment product that the blend is kept as. */
   @NamedId() productId: string;
-  @IsArray()
-  @ArrayMinSize(2)
-  @ArrayMaxSize(maximumParents)
-  @ValidateNested({ each: true })
-  @Type(() => BlendParentDto)
+  @NestedList(() => BlendParentDto, maximumParents, 2)
   parents: BlendParentDto[];
   @NamedId() placeId: string;
   /** The artist whose it is; left out: the studio's. */

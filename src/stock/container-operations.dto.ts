@@ -1,4 +1,5 @@
-import { IsIn, IsInt, IsISO8601, IsOptional, Max, Min } from 'class-validator';
+import { IsIn, IsInt, IsOptional, Max, Min } from 'class-validator';
+import { IsInstant } from '../platform/instant.js';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
 import { PlainText } from '../platform/plain-text.js';
@@ -11,7 +12,7 @@ export class OpenContainerDto extends EventDto {}
 
 export class CorrectOpenedDateDto extends WriteDto {
   /** When it was really opened. */
-  @IsISO8601({ strict: true }, { message: 'openedAt must be an instant such as 2026-03-01T09:30:00Z' })
+  @IsInstant()
   openedAt: string;
   @PlainText(maximumReasonLength) reason: string;
 }

@@ -2,6 +2,7 @@ import { IsIn, IsInt, Max, Min } from 'class-validator';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { PlainText } from '../platform/plain-text.js';
 import { WriteDto } from '../platform/request.dto.js';
+import { Version } from '../platform/version.js';
 
 const subjectKinds = ['product', 'configuration'] as const;
 const maximumMinimumPieces = 100_000;
@@ -13,5 +14,5 @@ export class SetLevelDto extends WriteDto {
   /** Low at or below this. */
   @IsInt() @Min(0) @Max(maximumMinimumPieces) minimumPieces: number;
   /** The version this change was made from; left out when no level is set yet. */
-  @MayBeLeftOut() @IsInt() @Min(1) version?: number;
+  @MayBeLeftOut() @Version() version?: number;
 }

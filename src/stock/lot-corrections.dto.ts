@@ -1,33 +1,19 @@
-import { Type } from 'class-transformer';
-import {
-  ArrayMaxSize,
-  ArrayMinSize,
-  IsArray,
-  IsIn,
-  IsInt,
-  IsOptional,
-  IsString,
-  MaxLength,
-  Min,
-  ValidateNested,
-} from 'class-validator';
+import { IsIn, IsOptional, IsString, MaxLength } from 'class-validator';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
+import { NestedList } from '../platform/nested.js';
 import { PlainText } from '../platform/plain-text.js';
 import { WriteDto } from '../platform/request.dto.js';
+import { Version } from '../platform/version.js';
 import { PrintedCodeDto } from './receiving.dto.js';
 
 const maximumCodes = 10;
 
 export class CorrectLotDto extends WriteDto {
   /** The version this correction was made from. */
-  @IsInt() @Min(1) version: number;
+  @Version() version: number;
   /** All codes that are printed, in place of those on record. */
   @MayBeLeftOut()
-  @IsArray()
-  @ArrayMinSize(1)
-  @ArrayMaxSize(maximumCodes)
-  @ValidateNested({ each: true })
-  @Type(() => PrintedCodeDto)
+  @NestedList(() => PrintedCodeDto, maximumCodes, 1)
   codes?: PrintedCodeDto[];
   /** Why there are no codes, in place of codes. */
   @MayBeLeftOut()

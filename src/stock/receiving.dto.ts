@@ -1,23 +1,9 @@
-import { Type } from 'class-transformer';
-import {
-  ArrayMaxSize,
-  ArrayMinSize,
-  IsArray,
-  IsIn,
-  IsInt,
-  IsISO8601,
-  IsOptional,
-  IsString,
-  Length,
-  Matches,
-  Max,
-  MaxLength,
-  Min,
-  ValidateNested,
-} from 'class-validator';
+import { IsIn, IsInt, IsOptional, IsString, Length, Matches, Max, MaxLength, Min } from 'class-validator';
 import { maximumSymbolCharacters } from '../catalogue/barcode.js';
+import { IsInstant } from '../platform/instant.js';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
+import { Nested, NestedList } from '../platform/nested.js';
 import { PlainText } from '../platform/plain-text.js';
 import { EventDto } from '../platform/request.dto.js';
 import { type SameCodeDecision, sameCodeDecisions } from './lot-match.js';
@@ -55,13 +41,10 @@ export class FaultyPiecesDto {
 export class DeliveryLineDto {
   /** Which product; may be left out when a symbol names it. */
   @MayBeLeftOut() @NamedId() productId?: string;
-  @MayBeLeftOut() @ValidateNested() @Type(() => ScannedSymbolDto) symbol?: ScannedSymbolDto;
+  @MayBeLeftOut() @Nested(() => ScannedSymbolDto) symbol?: ScannedSymbolDto;
   /** Every code printed for the lot; may be left out when the symbol holds it. */
   @MayBeLeftOut()
-  @IsArray()
-  @ArrayMaxSize(maximumCodes)
-  @ValidateNested({ each: true })
-  @Type(() => PrintedCodeDto)
+  @NestedList(() => PrintedCodeDto, maximumCodes)
   codes?: PrintedCodeDto[];
   /** Why there are no codes. */
   @MayBeLeftOut() @IsIn(codeStates) codeState?: CodeState;
@@ -79,14 +62,11 @@ export class DeliveryLineDto {
   /** The artist whose it is; null: the studio's. */
   @IsOptional() @NamedId() ownerId?: string | null;
   @MayBeLeftOut()
-  @IsArray()
-  @ArrayMaxSize(pieceFaults.length)
-  @ValidateNested({ each: true })
-  @Type(() => FaultyPiecesDto)
+  @NestedList(() => FaultyPiecesDto, pieceFaults.length)
   faults?: FaultyPiecesDto[];
   /** Bottles that come opened: when they were opened, an instant. */
   @IsOptional()
-  @IsISO8601({ strict: true }, { message: 'openedAt must be an instant such as 2026-03-01T09:30:00Z' })
+  @IsInstant()
   openedAt?: string | null;
   /** The answer to a code that is known with another use-by date. */
   @MayBeLeftOut() @IsIn(sameCodeDecisions) sameCodeDecision?: SameCodeDecision;
@@ -100,10 +80,6 @@ export class ReceiveDeliveryDto extends EventDto {
   @IsOptional() @IsString() @MaxLength(maximumDateLength) orderedOn?: string | null;
   /** Number on the delivery note or invoice. */
   @IsOptional() @PlainText(100) reference?: string | null;
-  @IsArray()
-  @ArrayMinSize(1)
-  @ArrayMaxSize(maximumLines)
-  @ValidateNested({ each: true })
-  @Type(() => DeliveryLineDto)
+  @NestedList(() => DeliveryLineDto, maximumLines, 1)
   lines: DeliveryLineDto[];
 }
