@@ -4,6 +4,7 @@ import { startService } from '../support/service.js';
 import { Store } from '../support/store.js';
 import { type BenchStock, fillShelves, type ShelfItem } from './bench-stock.js';
 import { type LoadRequest, runLoad } from './keep-alive-load.js';
+import { endWithBench } from './leave-nothing.js';
 import type { SeededRandom } from './seeded-random.js';
 
 export interface BenchStudio {
@@ -33,7 +34,7 @@ export async function makeBenchStudio(
     (transaction) => fillShelves(transaction, random),
   );
   await store.close();
-  const service = await startService('sqlite', { dataFolder });
+  const service = endWithBench(await startService('sqlite', { dataFolder }));
   try {
     const { id: artistId } = await service.made<{ id: string }>('/people', {
       name: 'Artist',

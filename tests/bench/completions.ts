@@ -1,20 +1,18 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { startService } from '../support/service.js';
 import type { BenchSettings } from './bench-settings.js';
 import { completion, layOutTrays, makeBenchStudio } from './bench-studio.js';
+import { endWithBench, makeFolder, removeFolder } from './leave-nothing.js';
 import { SeededRandom } from './seeded-random.js';
 import { type Comparison, compareSideBySide } from './side-by-side.js';
 
 /** Completions of sessions with six cartridges and a mix of three bottles. */
 export async function benchCompletions(settings: BenchSettings): Promise<Comparison> {
   const random = new SeededRandom(settings.seed);
-  const dataFolder = mkdtempSync(join(tmpdir(), 'lotward-bench-'));
+  const dataFolder = makeFolder();
   try {
     const rounds = settings.warmUpRounds + settings.rounds;
     const studio = await makeBenchStudio(dataFolder, rounds * settings.sessionsPerRound + 1, random);
-    const service = await startService('sqlite', { dataFolder });
+    const service = endWithBench(await startService('sqlite', { dataFolder }));
     try {
       await layOutTrays(service, studio, random);
     } finally {
@@ -28,6 +26,6 @@ export async function benchCompletions(settings: BenchSettings): Promise<Compari
     );
     return await compareSideBySide(dataFolder, [completion(studio, sampleSession)], load, settings, null);
   } finally {
-    rmSync(dataFolder, { recursive: true, force: true });
+    removeFolder(dataFolder);
   }
 }

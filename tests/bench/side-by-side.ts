@@ -1,6 +1,5 @@
 import { type ChildProcess, spawn } from 'node:child_process';
-import { cpSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { cpSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import BetterSqlite3 from 'better-sqlite3';
@@ -8,6 +7,7 @@ import { startService } from '../support/service.js';
 import type { BareHandlerInput } from './bare-handler.js';
 import type { BenchSettings } from './bench-settings.js';
 import { type LoadRequest, runLoad } from './keep-alive-load.js';
+import { endWithBench, makeFolder, removeFolder } from './leave-nothing.js';
 import { median } from './median.js';
 import { processorMilliseconds } from './process-facts.js';
 import { makeTemplate, type RecordedStatement, type RequestTemplate } from './statement-template.js';
@@ -44,11 +44,11 @@ export async function compareSideBySide(
   between: string | null,
 ): Promise<Comparison> {
   const templates = await recordTemplates(dataFolder, samples);
-  const folder = mkdtempSync(join(tmpdir(), 'lotward-bench-'));
+  const folder = makeFolder();
   const ofService = join(folder, 'service');
   const ofBare = join(folder, 'bare');
   for (const copy of [ofService, ofBare]) cpSync(dataFolder, copy, { recursive: true });
-  const service = await startService('sqlite', { dataFolder: ofService });
+  const service = endWithBench(await startService('sqlite', { dataFolder: ofService }));
   const bare = await startBareHandler({ database: join(ofBare, databaseName), templates }, folder);
   try {
     const sides = { service: new Side(service.url, service.child.pid), bare: new Side(bare.url, bare.pid) };
@@ -73,7 +73,7 @@ export async function compareSideBySide(
   } finally {
     await service.stop();
     await bare.stop();
-    rmSync(folder, { recursive: true, force: true });
+    removeFolder(folder);
   }
 }
 
@@ -129,18 +129,20 @@ async function recordTemplates(
   dataFolder: string,
   samples: readonly LoadRequest[],
 ): Promise<Record<string, RequestTemplate>> {
-  const folder = mkdtempSync(join(tmpdir(), 'lotward-bench-'));
+  const folder = makeFolder();
   const copy = join(folder, 'data');
   const log = join(folder, 'statements');
   cpSync(dataFolder, copy, { recursive: true });
   writeFileSync(log, '');
-  const service = await startService('sqlite', {
-    dataFolder: copy,
-    environment: {
-      NODE_OPTIONS: `--import ${new URL('record-statements.js', import.meta.url).href}`,
-      BENCH_RECORD: log,
-    },
-  });
+  const service = endWithBench(
+    await startService('sqlite', {
+      dataFolder: copy,
+      environment: {
+        NODE_OPTIONS: `--import ${new URL('record-statements.js', import.meta.url).href}`,
+        BENCH_RECORD: log,
+      },
+    }),
+  );
   try {
     const templates: Record<string, RequestTemplate> = {};
     for (const sample of samples) {
@@ -160,7 +162,7 @@ async function recordTemplates(
     return templates;
   } finally {
     await service.stop();
-    rmSync(folder, { recursive: true, force: true });
+    removeFolder(folder);
   }
 }
 
@@ -175,6 +177,7 @@ async function startBareHandler(input: BareHandlerInput, folder: string) {
   const child = spawn(process.execPath, [here('bare-handler.js'), file], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
+  endWithBench({ child });
   return { url: await readyUrl(child), pid: child.pid, stop: () => stopChild(child) };
 }
 

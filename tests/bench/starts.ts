@@ -1,9 +1,7 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { startService } from '../support/service.js';
 import type { BenchSettings } from './bench-settings.js';
+import { endWithBench, makeFolder, removeFolder } from './leave-nothing.js';
 import { median } from './median.js';
 import { residentMebibytes } from './process-facts.js';
 
@@ -17,14 +15,14 @@ export interface Starts {
 
 /** Starts on existing data: the time until the service says it is ready, and its resident memory when idle. */
 export async function benchStarts(settings: BenchSettings): Promise<Starts> {
-  const dataFolder = mkdtempSync(join(tmpdir(), 'lotward-bench-'));
+  const dataFolder = makeFolder();
   try {
-    await (await startService('sqlite', { dataFolder })).stop();
+    await endWithBench(await startService('sqlite', { dataFolder })).stop();
     const milliseconds: number[] = [];
     const mebibytes: number[] = [];
     for (let start = 0; start < settings.starts; start += 1) {
       const startedAt = performance.now();
-      const service = await startService('sqlite', { dataFolder });
+      const service = endWithBench(await startService('sqlite', { dataFolder }));
       milliseconds.push(performance.now() - startedAt);
       await sleep(idleMilliseconds);
       const resident = residentMebibytes(service.child.pid);
@@ -36,6 +34,6 @@ export async function benchStarts(settings: BenchSettings): Promise<Starts> {
       idleMebibytes: mebibytes.length > 0 ? median(mebibytes) : null,
     };
   } finally {
-    rmSync(dataFolder, { recursive: true, force: true });
+    removeFolder(dataFolder);
   }
 }

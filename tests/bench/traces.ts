@@ -1,9 +1,8 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import BetterSqlite3 from 'better-sqlite3';
 import { startService } from '../support/service.js';
 import type { BenchSettings } from './bench-settings.js';
+import { endWithBench, makeFolder, removeFolder } from './leave-nothing.js';
 import { median } from './median.js';
 import { SeededRandom } from './seeded-random.js';
 import { makeTraceData, type TraceData } from './trace-data.js';
@@ -52,10 +51,10 @@ const page = `${reached},
 /** Five lots traced in a long ledger: the service's answer over HTTP against the same question in bare SQL. */
 export async function benchTraces(settings: BenchSettings): Promise<TraceComparison> {
   const random = new SeededRandom(settings.seed);
-  const dataFolder = mkdtempSync(join(tmpdir(), 'lotward-bench-'));
+  const dataFolder = makeFolder();
   try {
     const data = await makeTraceData(dataFolder, settings, random);
-    const service = await startService('sqlite', { dataFolder });
+    const service = endWithBench(await startService('sqlite', { dataFolder }));
     const database = new BetterSqlite3(join(dataFolder, 'lotward.sqlite'), { readonly: true });
     try {
       const [totalsStatement, pageStatement] = [totals, page].map((sql) => database.prepare(sql));
@@ -97,7 +96,7 @@ export async function benchTraces(settings: BenchSettings): Promise<TraceCompari
       await service.stop();
     }
   } finally {
-    rmSync(dataFolder, { recursive: true, force: true });
+    removeFolder(dataFolder);
   }
 }
 

@@ -1,9 +1,7 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { BenchSettings } from './bench-settings.js';
 import { type BenchStudio, makeBenchStudio, refusedScan, setupScans } from './bench-studio.js';
 import type { LoadRequest } from './keep-alive-load.js';
+import { makeFolder, removeFolder } from './leave-nothing.js';
 import { SeededRandom } from './seeded-random.js';
 import { type Comparison, compareSideBySide } from './side-by-side.js';
 
@@ -13,7 +11,7 @@ const emptyTrays = "UPDATE tray_line SET state = 'taken off' WHERE state = 'on t
 /** Scans at setup: six cartridges by their maker's symbol, three bottles by own label, one bottle that is recalled. */
 export async function benchVerdicts(settings: BenchSettings): Promise<Comparison> {
   const random = new SeededRandom(settings.seed);
-  const dataFolder = mkdtempSync(join(tmpdir(), 'lotward-bench-'));
+  const dataFolder = makeFolder();
   try {
     const rounds = settings.warmUpRounds + settings.rounds;
     const studio = await makeBenchStudio(dataFolder, rounds * settings.sessionsPerRound + 1, random);
@@ -28,7 +26,7 @@ export async function benchVerdicts(settings: BenchSettings): Promise<Comparison
     );
     return await compareSideBySide(dataFolder, samples, load, settings, emptyTrays);
   } finally {
-    rmSync(dataFolder, { recursive: true, force: true });
+    removeFolder(dataFolder);
   }
 }
 
