@@ -19,7 +19,7 @@ export class Product {
   @Column('integer', { nullable: true }) volumeMicrolitres: number | null;
   /** Period after opening on the label, ISO 8601 (`P12M`); null when the label gives none. */
   @Column('text', { nullable: true }) openedLife: string | null;
-  /** Size of a drop, learnt or from the label; null: an assumption is used. */
+  /** Size of a drop, where it is known; null: an assumption is used. */
   @Column('integer', { nullable: true }) dropMicrolitres: number | null;
   /** Colour Index numbers, such as `77491`. */
   @Column('simple-json') colourIndexNumbers: string[];

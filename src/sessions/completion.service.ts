@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { microlitresOf } from '../catalogue/drop-size.js';
 import { Clients } from '../clients/clients.service.js';
 import type { Actor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
@@ -11,7 +12,6 @@ import type { ContainerFact } from '../stock/container-facts.service.js';
 import type { CompletedLineDto, CompleteSessionDto, UsedBesidesDto } from './completion.dto.js';
 import type { CompletionView } from './completion.views.js';
 import { type Settlement, settleTray } from './completion-rules.js';
-import { type DropSize, dropsToMicrolitres } from './drops.js';
 import { mixTotals } from './mix-totals.js';
 import { Mixes } from './mixes.service.js';
 import { requireSetup } from './require-setup.service.js';
@@ -192,7 +192,7 @@ export class Completion {
           lineId: word.trayLineId,
           outcome: word.outcome,
           drops: word.drops ?? null,
-          microlitres: fact ? microlitresOf(word, fact) : null,
+          microlitres: fact ? microlitresOf(word, fact.dropMicrolitres) : null,
         };
       }),
     );
@@ -249,7 +249,7 @@ function besidesUse(
     knownBy: 'picked from a list',
     pieces: inPieces ? (use.pieces ?? 1) : 0,
     drops: inPieces ? null : (use.drops ?? null),
-    microlitres: inPieces ? 0 : (microlitresOf(use, fact) ?? 0),
+    microlitres: inPieces ? 0 : (microlitresOf(use, fact.dropMicrolitres) ?? 0),
     againstRefusal: safetyRefusals(thing, at, actor.timeZone),
     ...timesOf(use, at),
     occurredAt: at,
@@ -264,13 +264,4 @@ function timesOf(word: CompletedLineDto | UsedBesidesDto | undefined, at: string
     removedAt: instantOf(word?.removedAt),
     appliedBy: word?.appliedBy ?? null,
   };
-}
-
-/** The volume said, or reckoned from drops; null when no amount was said. */
-function microlitresOf(word: { drops?: number; microlitres?: number }, fact: ContainerFact): number | null {
-  if (word.microlitres !== undefined) return word.microlitres;
-  if (word.drops === undefined) return null;
-  const size: DropSize | null =
-    fact.dropMicrolitres === null ? null : { dropMicrolitres: fact.dropMicrolitres, from: 'label' };
-  return dropsToMicrolitres(word.drops, size).quantityMicrolitres;
 }

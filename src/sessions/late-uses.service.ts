@@ -1,9 +1,9 @@
 import { Injectable } from '@nestjs/common';
+import { microlitresOf } from '../catalogue/drop-size.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { maximumLateRecordDays, occurredAt } from '../platform/occurred-at.js';
 import { invalidField } from '../platform/problem.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
-import { dropsToMicrolitres } from './drops.js';
 import type { LateUseDto } from './late-records.dto.js';
 import { PastHolds } from './past-holds.service.js';
 import { trayThing } from './tray-look-up.service.js';
@@ -141,13 +141,7 @@ function amountOf(
       `${fact.productName} is taken from a container. Give drops or microlitres, or neither when the amount is not known.`,
     );
   }
-  const drops = use.drops ?? null;
-  if (use.microlitres !== undefined || drops === null) {
-    return { pieces: 0, drops, microlitres: use.microlitres ?? 0 };
-  }
-  const size =
-    fact.dropMicrolitres === null ? null : { dropMicrolitres: fact.dropMicrolitres, from: 'label' as const };
-  return { pieces: 0, drops, microlitres: dropsToMicrolitres(drops, size).quantityMicrolitres };
+  return { pieces: 0, drops: use.drops ?? null, microlitres: microlitresOf(use, fact.dropMicrolitres) ?? 0 };
 }
 
 /** What stood against using it then: its dates on that day, and the holds of that instant, not those of today. */

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { microlitresOf } from '../catalogue/drop-size.js';
 import type { Actor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
@@ -6,7 +7,6 @@ import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
 import { invalidField, notFound, Problem } from '../platform/problem.js';
 import { type ContainerFact, ContainerFacts, type Read } from '../stock/container-facts.service.js';
-import { type DropSize, dropsToMicrolitres } from './drops.js';
 import { Mix, MixComponent } from './mix.entity.js';
 import { type MixAddition, mixTotals } from './mix-totals.js';
 import type { AddToMixDto, StartMixDto } from './mixes.dto.js';
@@ -41,11 +41,11 @@ export class Mixes {
           studioId: actor.studioId,
           id: dto.id,
           sessionId,
-          label: dto.label.trim(),
+          label: dto.label,
           occurredAt: occurredAt(dto.occurredAt, transaction.recordedAt),
           recordedAt: transaction.recordedAt,
         });
-        return { id: dto.id, sessionId, label: dto.label.trim(), components: [], microlitres: 0 };
+        return { id: dto.id, sessionId, label: dto.label, components: [], microlitres: 0 };
       },
     );
   }
@@ -191,13 +191,8 @@ export class Mixes {
 
 /** Signed microlitres of an addition, reckoned from drops where no volume was given. */
 function amountOf(dto: AddToMixDto, fact: ContainerFact): number {
-  if (dto.microlitres !== undefined) {
-    if (dto.microlitres === 0) throw invalidField('microlitres', 'microlitres is 0; nothing would be added');
-    return dto.microlitres;
-  }
-  const drops = dto.drops ?? 0;
-  if (drops === 0) throw invalidField('drops', 'drops is 0; nothing would be added');
-  const size: DropSize | null =
-    fact.dropMicrolitres === null ? null : { dropMicrolitres: fact.dropMicrolitres, from: 'label' };
-  return Math.sign(drops) * dropsToMicrolitres(Math.abs(drops), size).quantityMicrolitres;
+  const microlitres = microlitresOf(dto, fact.dropMicrolitres) ?? 0;
+  if (microlitres !== 0) return microlitres;
+  const field = dto.microlitres === undefined ? 'drops' : 'microlitres';
+  throw invalidField(field, `${field} is 0; nothing would be added`);
 }
