@@ -1,6 +1,7 @@
 import { Module } from '@nestjs/common';
 import { Companies } from './companies.service.js';
 import { ConfigurationEquivalence } from './configuration-equivalence.entity.js';
+import { ConfigurationPools } from './configuration-pools.service.js';
 import { ConfigurationsController } from './configurations.controller.js';
 import { Configurations } from './configurations.service.js';
 import { Maker } from './maker.entity.js';
@@ -26,7 +27,15 @@ export const catalogueEntities = [Maker, Supplier, Product, ProductGtin, Configu
     ConfigurationsController,
     SymbolsController,
   ],
-  providers: [Companies, Products, ProductGtins, Configurations, Symbols, ProductRegister],
-  exports: [ProductRegister],
+  providers: [
+    Companies,
+    Products,
+    ProductGtins,
+    ConfigurationPools,
+    Configurations,
+    Symbols,
+    ProductRegister,
+  ],
+  exports: [ConfigurationPools, ProductRegister],
 })
 export class CatalogueModule {}

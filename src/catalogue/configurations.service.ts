@@ -5,14 +5,10 @@ import { Database } from '../platform/database/database.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { invalidField, notFound, Problem } from '../platform/problem.js';
 import { ConfigurationEquivalence } from './configuration-equivalence.entity.js';
-import { configurationPools } from './configuration-pool.js';
+import { ConfigurationPools, maximumEquivalences } from './configuration-pools.service.js';
 import type { DeclareEquivalenceDto, WithdrawEquivalenceDto } from './configurations.dto.js';
 import type { ConfigurationView, EquivalenceView } from './configurations.views.js';
-import { Product } from './product.entity.js';
 import { ProductRegister } from './product-register.service.js';
-
-const maximumCartridges = 2_000;
-const maximumEquivalences = 2_000;
 
 /** Which cartridges stand for each other: by what is known and equal, or because a person said so. */
 @Injectable()
@@ -21,51 +17,43 @@ export class Configurations {
     private readonly database: Database,
     private readonly transactions: Transactions,
     private readonly register: ProductRegister,
+    private readonly pools: ConfigurationPools,
   ) {}
 
+  /** Cartridges that are offered, by configuration; an archived one may still hold others together. */
   async list(actor: Actor): Promise<ConfigurationView[]> {
     const { manager } = this.database.reader;
     const { chainId } = actor;
-    const cartridges = await manager.find(Product, {
-      select: { chainId: true, id: true },
-      where: { chainId, kind: 'cartridge', archivedAt: IsNull() },
-      order: { id: 'ASC' },
-      take: maximumCartridges,
-    });
+    const pools = await this.pools.load(this.database.read, chainId);
     const views = await this.register.views(
       manager,
       chainId,
-      cartridges.map((product) => product.id),
+      pools.flatMap((pool) => pool.productIds),
     );
+    const offered = new Map(views.filter((view) => !view.archived).map((view) => [view.id, view]));
     const equivalences = await manager.find(ConfigurationEquivalence, {
       where: { chainId, withdrawnAt: IsNull() },
       order: { declaredAt: 'ASC', id: 'ASC' },
       take: maximumEquivalences,
     });
-    const byId = new Map(views.map((view) => [view.id, view]));
-    const pools = configurationPools(
-      views.map(({ id, points, grouping, diameterHundredthsMillimetre, taper, machineFit }) => ({
-        productId: id,
-        facts: { points, grouping, diameterHundredthsMillimetre, taper, machineFit },
-      })),
-      equivalences,
-    );
-    return pools.map((pool) => ({
-      keys: pool.poolKeys,
-      declared: pool.declared,
-      products: pool.productIds.flatMap((productId) => {
-        const view = byId.get(productId);
-        if (!view) return [];
-        const { id, makerName, name, notation, machineFit, membrane } = view;
-        return [{ id, makerName, name, notation, machineFit, membrane }];
-      }),
-      equivalences: equivalences
-        .filter(
-          ({ productId, otherProductId }) =>
-            pool.productIds.includes(productId) || pool.productIds.includes(otherProductId),
-        )
-        .map(viewOf),
-    }));
+    return pools
+      .map((pool): ConfigurationView => {
+        const members = new Set(pool.productIds);
+        return {
+          keys: pool.poolKeys,
+          declared: pool.declared,
+          products: pool.productIds.flatMap((productId) => {
+            const view = offered.get(productId);
+            if (!view) return [];
+            const { id, makerName, name, notation, machineFit, membrane } = view;
+            return [{ id, makerName, name, notation, machineFit, membrane }];
+          }),
+          equivalences: equivalences
+            .filter(({ productId, otherProductId }) => members.has(productId) || members.has(otherProductId))
+            .map(viewOf),
+        };
+      })
+      .filter(({ products }) => products.length > 0);
   }
 
   async declare(actor: Actor, dto: DeclareEquivalenceDto): Promise<EquivalenceView> {

@@ -34,12 +34,11 @@ export class ProductGtins {
         if (!product) throw notFound('product', productId);
         const taken = (await this.register.gtins(manager, actor.chainId, [gtin])).get(gtin);
         if (taken) {
-          const [holder] = await this.register.views(manager, actor.chainId, [taken.productId]);
-          const named = [holder?.makerName, holder?.name, holder?.shade].filter(Boolean).join(', ');
+          const labels = await this.register.labels(transaction.read, actor.chainId, [taken.productId]);
           throw new Problem(
             409,
             'already-exists',
-            `The GTIN ${gtin} already stands for ${named} (content ${taken.contentCount}). A GTIN serves one product; compare the number with the package.`,
+            `The GTIN ${gtin} already stands for ${labels.get(taken.productId)} (content ${taken.contentCount}). A GTIN serves one product; compare the number with the package.`,
             { existing: { kind: 'product', id: taken.productId, contentCount: taken.contentCount } },
           );
         }

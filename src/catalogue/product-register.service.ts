@@ -1,10 +1,12 @@
 import { Injectable } from '@nestjs/common';
 import { type EntityManager, In } from 'typeorm';
+import { placeholders, type Read } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { printCartridge } from './cartridge-notation.js';
 import { Maker } from './maker.entity.js';
 import { Product } from './product.entity.js';
 import { ProductGtin } from './product-gtin.entity.js';
+import { type ProductName, productLabel } from './product-label.js';
 import type { ProductView } from './products.views.js';
 
 /** The chain's products as this and later rooms look them up, in few queries however many there are. */
@@ -31,6 +33,25 @@ export class ProductRegister {
     if (wanted.length === 0) return new Map();
     const products = await manager.find(Product, { where: { chainId, id: In(wanted) } });
     return new Map(products.map((product) => [product.id, product]));
+  }
+
+  /** What products are called, by id; an id of another chain is not found. */
+  async names(read: Read, chainId: string, ids: readonly string[]): Promise<Map<string, ProductName>> {
+    const wanted = [...new Set(ids)];
+    if (wanted.length === 0) return new Map();
+    const rows = await read<ProductName & { id: string }>(
+      `SELECT product.id, product.name AS "productName", product.shade, maker.name AS "makerName"
+       FROM product JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
+       WHERE product.chain_id = $1 AND product.id IN (${placeholders(wanted)})`,
+      [chainId, ...wanted],
+    );
+    return new Map(rows.map(({ id, ...name }) => [id, name]));
+  }
+
+  /** Products in words, by id. */
+  async labels(read: Read, chainId: string, ids: readonly string[]): Promise<Map<string, string>> {
+    const names = await this.names(read, chainId, ids);
+    return new Map([...names].map(([id, name]) => [id, productLabel(name)]));
   }
 
   /** What GTINs of 14 digits stand for; one that is not registered has no entry. */

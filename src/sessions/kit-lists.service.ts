@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { In, IsNull } from 'typeorm';
 import { v7 as uuidv7 } from 'uuid';
+import { ConfigurationPools } from '../catalogue/configuration-pools.service.js';
 import { Product } from '../catalogue/product.entity.js';
 import { Person } from '../identity/person.entity.js';
 import type { Actor } from '../platform/actor.js';
@@ -8,7 +9,6 @@ import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { invalidField, notFound, staleVersion } from '../platform/problem.js';
-import { ConfigurationPools } from '../stock/configuration-pools.service.js';
 import { type KitItem, KitList } from './kit-list.entity.js';
 import type { KitItemDto, PutKitListDto } from './kit-lists.dto.js';
 import type { KitItemView, KitListView } from './kit-lists.views.js';

@@ -1,12 +1,12 @@
 import { Injectable } from '@nestjs/common';
 import { readSymbol, type SymbolReading } from '../catalogue/barcode.js';
+import { ConfigurationPools } from '../catalogue/configuration-pools.service.js';
 import { localDay } from '../identity/local-day.js';
 import type { Actor } from '../platform/actor.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
 import { notFound } from '../platform/problem.js';
-import { ConfigurationPools } from '../stock/configuration-pools.service.js';
 import type { ContainerFact } from '../stock/container-facts.service.js';
 import { judgeShelfLife } from '../stock/shelf-life.js';
 import { meantContainer, type Named } from './meant-container.js';

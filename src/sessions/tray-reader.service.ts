@@ -1,8 +1,8 @@
 import { Injectable } from '@nestjs/common';
+import { ConfigurationPools } from '../catalogue/configuration-pools.service.js';
 import type { Actor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
 import { Database } from '../platform/database/database.js';
-import { ConfigurationPools } from '../stock/configuration-pools.service.js';
 import type { Read } from '../stock/container-facts.service.js';
 import { kitLack } from './kit-lack.js';
 import type { KitItem } from './kit-list.entity.js';

@@ -1,5 +1,5 @@
 import type { ContainerLifeFacts } from './opened-life.js';
-import { judgeShelfLife, type ShelfLife } from './shelf-life.js';
+import { isPast, judgeShelfLife, type ShelfLife } from './shelf-life.js';
 
 export type AlertSeverity = 'notice' | 'warning' | 'urgent';
 
@@ -93,7 +93,7 @@ export function alertConditions(
     const life = judgeShelfLife(item, at, timeZone);
     const condition = dateCondition(item, life, settings);
     if (condition !== null) dated.push(condition);
-    if (!item.held && !ended(life)) addUsable(usableByProduct, item);
+    if (!item.held && !isPast(life.status)) addUsable(usableByProduct, item);
   }
   const low: LowStockCondition[] = [];
   for (const level of levels) {
@@ -111,7 +111,8 @@ export function alertConditions(
 }
 
 function dateCondition(item: StockOnHand, life: ShelfLife, settings: AlertSettings): DateCondition | null {
-  if (ended(life)) return describe(item, life, 'expired on the shelf', item.held ? 'notice' : 'urgent');
+  if (isPast(life.status))
+    return describe(item, life, 'expired on the shelf', item.held ? 'notice' : 'urgent');
   if (life.daysLeft === null || item.held) return null;
   const opened = item.openedAt !== null;
   const near = life.daysLeft <= (opened ? settings.openedLifeEndingDays : settings.useByNearDays);
@@ -129,10 +130,6 @@ function describe(
   const { status, lastDay, daysLeft, boundBy, openedLifeFrom } = life;
   const facts = { productId, quantity, unit, status, lastDay, daysLeft, boundBy, openedLifeFrom, held };
   return { kind, subjectKind, subjectId, severity, facts };
-}
-
-function ended(life: ShelfLife): boolean {
-  return life.status === 'expired' || life.status === 'open too long';
 }
 
 function addUsable(

@@ -1,4 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
+import { hasEnded } from './container-transitions.js';
 import type { ContainerLifeFacts } from './opened-life.js';
 import { judgeShelfLife } from './shelf-life.js';
 
@@ -75,7 +76,7 @@ export function blendUseBy(
 
 function refusalReason(parent: BlendParentFacts, status: string): string | null {
   if (!parent.isPigment) return 'is no pigment in a bottle. Only pigments and thinners are blended.';
-  if (parent.state === 'finished' || parent.state === 'discarded') {
+  if (hasEnded(parent.state)) {
     return `is recorded as ${parent.state}. If it is still here, reverse the movement that ended it.`;
   }
   if (parent.holdKinds.includes('recall')) return 'is recalled. Put it aside and take another.';

@@ -1,5 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
+import { microlitresOf } from '../catalogue/drop-size.js';
+import { productLabel } from '../catalogue/product-label.js';
 import { localDay } from '../identity/local-day.js';
 import type { Actor } from '../platform/actor.js';
 import type { Transaction } from '../platform/database/transaction.js';
@@ -16,9 +18,6 @@ import { StandingPlaces } from './standing-places.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { containerLife } from './stock-on-hand.js';
 import { readUseBy } from './use-by.js';
-
-/** A drop where nothing is known of the product: about 20 a millilitre [C]; dropper tips give 20 to 70 µL [S]. */
-const assumedDropMicrolitres = 50;
 
 /**
  * Decides whether pigments may be poured together into a kept container, and has it recorded: where the studio allows
@@ -162,13 +161,14 @@ function volumeOf(
   parent: ContainerFact,
   index: number,
 ): number {
-  if ((given.microlitres === undefined) === (given.drops === undefined)) {
+  const microlitres = microlitresOf(given, parent.dropMicrolitres);
+  if (microlitres === null || (given.microlitres !== undefined && given.drops !== undefined)) {
     throw invalidField(`parents.${index}.microlitres`, 'Give the volume either in microlitres or in drops.');
   }
-  return given.microlitres ?? (given.drops ?? 0) * (parent.dropMicrolitres ?? assumedDropMicrolitres);
+  return microlitres;
 }
 
-function labelOf({ makerName, productName, shade, code }: ContainerFact): string {
-  const name = [makerName, productName, shade].filter((part) => part !== null).join(' ');
-  return `${name}, ${code === null ? 'no lot code' : `lot ${code}`},`;
+function labelOf(parent: ContainerFact): string {
+  const { code } = parent;
+  return `${productLabel(parent)}, ${code === null ? 'no lot code' : `lot ${code}`},`;
 }

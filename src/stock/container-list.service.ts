@@ -1,17 +1,16 @@
 import { Injectable } from '@nestjs/common';
 import { checkLabelCode } from '../catalogue/own-label.js';
-import { localDay } from '../identity/local-day.js';
 import type { Actor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
 import { Database, type SqlValue } from '../platform/database/database.js';
 import { notFound, Problem } from '../platform/problem.js';
 import { maximumPageSize } from '../platform/request.dto.js';
+import { containerCandidate } from './container-candidate.js';
 import { type ContainerFact, ContainerFacts, type Read } from './container-facts.service.js';
 import type { ContainerPageDto } from './container-list.dto.js';
 import type { ContainerPageView, ContainerPickView, ContainerView } from './container-list.views.js';
 import { assumedOpenedLife, ContainerViews, containerView } from './container-views.service.js';
-import { type ContainerCandidate, orderFirstExpired } from './first-expired.js';
-import { containerLife } from './stock-on-hand.js';
+import { orderFirstExpired } from './first-expired.js';
 
 const maximumPicks = 100;
 
@@ -88,33 +87,16 @@ export class ContainerList {
     const assumed = await assumedOpenedLife(this.read, actor.studioId);
     const facts = await this.containerFacts.load(this.read, actor.studioId, { productIds: [productId] });
     const { order, excluded } = orderFirstExpired(
-      facts.map((fact) => asCandidate(fact, assumed, actor.timeZone)),
+      facts.map((fact) => containerCandidate(fact, assumed, actor.timeZone)),
       at,
       actor.timeZone,
     );
     const show = (fact: ContainerFact) => containerView(fact, assumed, at, actor.timeZone);
     return {
-      order: order.slice(0, maximumPicks).map(({ fact }) => show(fact)),
+      order: order.slice(0, maximumPicks).map(({ container }) => show(container)),
       leftOut: excluded
         .slice(0, maximumPicks)
-        .map(({ candidate, reasons }) => ({ container: show(candidate.fact), reasons })),
+        .map(({ candidate, reasons }) => ({ container: show(candidate.container), reasons })),
     };
   }
-}
-
-/** A container in the form in which first-expired-first-out orders it. */
-export function asCandidate(
-  fact: ContainerFact,
-  assumed: string | null,
-  timeZone: string,
-): ContainerCandidate & { fact: ContainerFact } {
-  return {
-    ...containerLife(fact, assumed),
-    fact,
-    id: fact.containerId,
-    receivedOn: localDay(fact.receivedAt, timeZone),
-    held: fact.holds.length > 0,
-    practice: fact.state === 'practice only',
-    finished: fact.state === 'finished' || fact.state === 'discarded' || fact.pieces <= 0,
-  };
 }

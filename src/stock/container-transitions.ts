@@ -1,4 +1,4 @@
-import type { ShelfLifeStatus } from './shelf-life.js';
+import { isPast, type ShelfLifeStatus } from './shelf-life.js';
 
 export type ContainerCondition = 'sealed' | 'opened' | 'finished' | 'discarded' | 'practice only';
 
@@ -22,6 +22,11 @@ export interface ContainerFacts {
   holdKinds: readonly ('quarantine' | 'recall' | 'compliance')[];
 }
 
+/** Whether it is gone by the record: emptied, or discarded, returned or missing. */
+export function hasEnded(state: ContainerCondition): state is 'finished' | 'discarded' {
+  return state === 'finished' || state === 'discarded';
+}
+
 export type Transition = { allowed: true; state: ContainerCondition } | { allowed: false; message: string };
 
 /**
@@ -32,7 +37,7 @@ export type Transition = { allowed: true; state: ContainerCondition } | { allowe
 export function transition(container: ContainerFacts, action: ContainerAction): Transition {
   const { form, state } = container;
   if (action === 'correct opened date') return correctOpenedDate(container);
-  if (state === 'finished' || state === 'discarded') {
+  if (hasEnded(state)) {
     return refused(
       `This ${form} is recorded as ${state}. If it is still here, reverse the movement that ended it first.`,
     );
@@ -83,7 +88,7 @@ export function stateAfterReversal(
   reversedKind: string,
   pieces: number,
 ): ContainerCondition {
-  const ended = container.state === 'finished' || container.state === 'discarded';
+  const ended = hasEnded(container.state);
   if (ended && pieces > 0) return container.openedAt === null ? 'sealed' : 'opened';
   const arrival = reversedKind === 'received' || reversedKind === 'produced';
   if (!ended && arrival && pieces === 0) return 'discarded';
@@ -131,7 +136,7 @@ function keepForPractice({ state, lifeStatus, holdKinds }: ContainerFacts): Tran
       'What is recalled is never kept for practice. Leave it set aside, return it or discard it.',
     );
   }
-  if (lifeStatus !== 'expired' && lifeStatus !== 'open too long') {
+  if (!isPast(lifeStatus)) {
     return refused(
       'Only expired stock is kept for practice, and this may still be used. Use it, or discard it.',
     );

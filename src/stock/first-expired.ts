@@ -1,6 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import type { ContainerLifeFacts } from './opened-life.js';
-import { judgeShelfLife, type ShelfLife } from './shelf-life.js';
+import { isPast, judgeShelfLife, type ShelfLife } from './shelf-life.js';
 
 /** One container, or the sealed pieces of one lot, that could be taken for the same purpose as the others. */
 export interface ContainerCandidate extends ContainerLifeFacts {
@@ -105,7 +105,7 @@ export function earlierExpiring<Candidate extends ContainerCandidate>(
 function exclusionReasons(candidate: ContainerCandidate, life: ShelfLife): ExclusionReason[] {
   const reasons: ExclusionReason[] = [];
   if (candidate.held) reasons.push('held');
-  if (life.status === 'expired' || life.status === 'open too long') reasons.push(life.status);
+  if (isPast(life.status)) reasons.push(life.status);
   if (candidate.practice) reasons.push('practice stock');
   if (candidate.finished) reasons.push('finished');
   return reasons;

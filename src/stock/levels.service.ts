@@ -1,14 +1,14 @@
 import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
+import { ConfigurationPools } from '../catalogue/configuration-pools.service.js';
 import type { Actor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { invalidField, notFound, staleVersion } from '../platform/problem.js';
-import { ConfigurationPools } from './configuration-pools.service.js';
+import { containerCandidate } from './container-candidate.js';
 import { type ContainerFact, ContainerFacts, type Read } from './container-facts.service.js';
-import { asCandidate } from './container-list.service.js';
 import { assumedOpenedLife } from './container-views.service.js';
 import { orderFirstExpired } from './first-expired.js';
 import type { SetLevelDto } from './levels.dto.js';
@@ -149,7 +149,7 @@ export class Levels {
     const { timeZone } = actor;
     const quantities = summariseStock(containers, assumed, at, timeZone);
     const { order } = orderFirstExpired(
-      containers.map((fact) => asCandidate(fact, assumed, timeZone)),
+      containers.map((fact) => containerCandidate(fact, assumed, timeZone)),
       at,
       timeZone,
     );
@@ -158,7 +158,7 @@ export class Levels {
       level: level === undefined ? null : viewOf(level),
       low: level !== undefined && quantities.usablePieces <= level.minimumPieces,
       toTake: order.slice(0, maximumToTake).map((candidate) => {
-        const { containerId, lotId, productId, form, openedAt, pieces } = candidate.fact;
+        const { containerId, lotId, productId, form, openedAt, pieces } = candidate.container;
         const { lastDay } = lastUsableDay({ ...candidate, timeZone });
         return { containerId, lotId, productId, form, openedAt, lastDay, pieces };
       }),

@@ -7,7 +7,7 @@ import { Container } from './container.entity.js';
 import { ContainerOperation } from './container-operation.service.js';
 import type { ReverseMovementDto } from './container-operations.dto.js';
 import type { ContainerChangeView } from './container-operations.views.js';
-import { stateAfterReversal } from './container-transitions.js';
+import { hasEnded, stateAfterReversal } from './container-transitions.js';
 import { Ledger } from './ledger.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import type { MovementKind } from './vocabulary.js';
@@ -53,13 +53,12 @@ export class MovementReversal {
         const pieces = container.pieces + reversal.pieces;
         const state = stateAfterReversal(container, movement.kind, pieces);
         if (state !== container.state) {
-          const ended = state === 'finished' || state === 'discarded';
           await transaction.change(
             Container,
             'container',
             { studioId: actor.studioId, id: containerId },
             container.version,
-            { state, endedAt: ended ? at : null },
+            { state, endedAt: hasEnded(state) ? at : null },
           );
         }
         await this.conditions.reevaluate(transaction, [container.productId]);

@@ -4,6 +4,11 @@ import { type ContainerLifeFacts, type LastUsableDay, lastUsableDay } from './op
 
 export type ShelfLifeStatus = 'usable' | 'expired' | 'open too long' | 'no date known';
 
+/** Whether it may no longer be used: its use-by or its opened life has ended. */
+export function isPast(status: ShelfLifeStatus): status is 'expired' | 'open too long' {
+  return status === 'expired' || status === 'open too long';
+}
+
 export interface ShelfLife {
   /**
    * Whether it may be used at the instant. When use-by and opened life have both ended, the status names the
@@ -94,7 +99,7 @@ function allowedBy(last: LastUsableDay, timeZone: string): string {
 }
 
 function nextFor(facts: ContainerLifeFacts, last: LastUsableDay, status: ShelfLifeStatus): string {
-  if (status === 'expired' || status === 'open too long') return 'Put it aside and take another.';
+  if (isPast(status)) return 'Put it aside and take another.';
   if (status === 'no date known') return 'Look for a date on the label and record it before use.';
   if (facts.openedAt !== null && last.lifeFrom === 'none') return 'Record the opened life from the label.';
   if (last.lifeFrom === 'assumed') return 'Compare with the label: its opened life comes first.';

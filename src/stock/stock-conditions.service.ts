@@ -2,6 +2,9 @@ import { Injectable, type OnModuleInit } from '@nestjs/common';
 import { Alerts } from '../alerts/alerts.service.js';
 import { ConditionEvaluators } from '../alerts/condition-evaluators.service.js';
 import type { OpenCondition } from '../alerts/open-condition.js';
+import { ConfigurationPools } from '../catalogue/configuration-pools.service.js';
+import type { ProductName } from '../catalogue/product-label.js';
+import { ProductRegister } from '../catalogue/product-register.service.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import {
   type AlertCondition,
@@ -9,8 +12,7 @@ import {
   type DateCondition,
   type StockLevel,
 } from './alert-conditions.js';
-import { ConfigurationPools } from './configuration-pools.service.js';
-import { type ContainerFact, ContainerFacts, type Read } from './container-facts.service.js';
+import { type ContainerFact, ContainerFacts } from './container-facts.service.js';
 import { stockOnHand } from './stock-on-hand.js';
 
 const dateKinds = ['use-by near', 'opened life ending', 'expired on the shelf'];
@@ -20,12 +22,6 @@ interface Settings {
   use_by_near_days: number;
   opened_life_ending_days: number;
   assumed_opened_life: string | null;
-}
-
-interface ProductNames {
-  product: string;
-  shade: string | null;
-  maker: string;
 }
 
 /**
@@ -39,6 +35,7 @@ export class StockConditions implements OnModuleInit {
     private readonly evaluators: ConditionEvaluators,
     private readonly containerFacts: ContainerFacts,
     private readonly pools: ConfigurationPools,
+    private readonly register: ProductRegister,
   ) {}
 
   onModuleInit(): void {
@@ -47,7 +44,7 @@ export class StockConditions implements OnModuleInit {
       kinds,
       evaluate: async (transaction) => {
         const levels = await this.levels(transaction);
-        const containers = await this.containerFacts.load(readIn(transaction), transaction.studioId, {
+        const containers = await this.containerFacts.load(transaction.read, transaction.studioId, {
           all: true,
         });
         return this.standing(transaction, containers, levels);
@@ -65,7 +62,7 @@ export class StockConditions implements OnModuleInit {
     );
     // A pool is judged whole, so the other products of the pool are loaded, and thus judged, with it.
     const judged = [...new Set([...productIds, ...levels.flatMap((level) => level.productIds)])];
-    const containers = await this.containerFacts.load(readIn(transaction), transaction.studioId, {
+    const containers = await this.containerFacts.load(transaction.read, transaction.studioId, {
       productIds: judged,
     });
     const standing = await this.standing(transaction, containers, levels);
@@ -111,8 +108,9 @@ export class StockConditions implements OnModuleInit {
     const byLot = new Map(containers.map((container) => [container.lotId, container]));
     const productsOf = new Map(levels.map((level) => [level.subjectId, level.productIds]));
     const low = conditions.filter(({ kind }) => kind === 'low stock');
-    const names = await this.productNames(
-      transaction,
+    const names = await this.register.names(
+      transaction.read,
+      transaction.actor.chainId,
       low.flatMap(({ subjectId }) => productsOf.get(subjectId) ?? []),
     );
     return conditions.map((condition): OpenCondition => {
@@ -123,7 +121,7 @@ export class StockConditions implements OnModuleInit {
         const productIds = productsOf.get(subjectId) ?? [];
         const facts =
           condition.subjectKind === 'product'
-            ? { ...names.get(subjectId), ...quantities }
+            ? { ...nameFacts(names.get(subjectId)), ...quantities }
             : { configuration: subjectId, productIds: [...productIds], ...quantities };
         return { kind, subjectKind, subjectId, severity, facts };
       }
@@ -144,7 +142,7 @@ export class StockConditions implements OnModuleInit {
       [transaction.studioId],
     );
     const pools = rows.some((row) => row.subject_kind === 'configuration')
-      ? await this.pools.load(readIn(transaction), transaction.actor.chainId)
+      ? await this.pools.load(transaction.read, transaction.actor.chainId)
       : [];
     return rows.map((row) => ({
       subjectKind: row.subject_kind === 'product' ? 'product' : 'configuration pool',
@@ -156,21 +154,6 @@ export class StockConditions implements OnModuleInit {
       lowLevelQuantity: row.minimum_pieces,
       unit: 'pieces',
     }));
-  }
-
-  private async productNames(
-    transaction: Transaction,
-    productIds: readonly string[],
-  ): Promise<Map<string, ProductNames>> {
-    const ids = [...new Set(productIds)];
-    if (ids.length === 0) return new Map();
-    const rows = await transaction.query<ProductNames & { id: string }>(
-      `SELECT product.id, product.name AS product, product.shade, maker.name AS maker
-       FROM product JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
-       WHERE product.chain_id = $1 AND product.id IN (${ids.map((_, index) => `$${index + 2}`).join(', ')})`,
-      [transaction.actor.chainId, ...ids],
-    );
-    return new Map(rows.map(({ id, ...names }) => [id, names]));
   }
 
   /** What of these products an alert is open for, so that it can close when it is gone from the shelf. */
@@ -197,6 +180,10 @@ export class StockConditions implements OnModuleInit {
   }
 }
 
+function nameFacts(name: ProductName | undefined): Record<string, unknown> {
+  return name === undefined ? {} : { product: name.productName, shade: name.shade, maker: name.makerName };
+}
+
 function dateFacts(condition: DateCondition, container: ContainerFact): Record<string, unknown> {
   const { productName, shade, makerName, code, useBy, labelCode, openedAt, placeId } = container;
   // The days left change every day by themselves; the last day says the same and stands still.
@@ -212,8 +199,4 @@ function dateFacts(condition: DateCondition, container: ContainerFact): Record<s
     ...facts,
     pieces: quantity,
   };
-}
-
-function readIn(transaction: Transaction): Read {
-  return (sql, parameters) => transaction.query(sql, parameters);
 }

@@ -1,4 +1,5 @@
-import { judgeShelfLife } from './shelf-life.js';
+import { hasEnded } from './container-transitions.js';
+import { isPast, judgeShelfLife } from './shelf-life.js';
 import { type ContainerOnHand, containerLife } from './stock-on-hand.js';
 
 export interface SummarisedContainer extends ContainerOnHand {
@@ -44,13 +45,13 @@ export function summariseStock(
   };
   for (const container of containers) {
     const { pieces, microlitres, state } = container;
-    if (state === 'finished' || state === 'discarded') continue;
+    if (hasEnded(state)) continue;
     summary.onHandPieces += pieces;
     summary.onHandMicrolitres += microlitres;
     const { status } = judgeShelfLife(containerLife(container, assumedOpenedLife), at, timeZone);
     if (state === 'practice only') summary.practicePieces += pieces;
     else if (container.holds.length > 0) summary.heldPieces += pieces;
-    else if (status === 'expired' || status === 'open too long') summary.expiredPieces += pieces;
+    else if (isPast(status)) summary.expiredPieces += pieces;
     else {
       summary.usablePieces += pieces;
       if (container.openedAt !== null && pieces > 0) summary.openedContainers += 1;

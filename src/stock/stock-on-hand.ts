@@ -1,4 +1,5 @@
 import type { StockOnHand } from './alert-conditions.js';
+import { hasEnded } from './container-transitions.js';
 import type { ContainerLifeFacts } from './opened-life.js';
 
 /** One container as the record has it. */
@@ -41,7 +42,7 @@ export function stockOnHand(
   const single: StockOnHand[] = [];
   for (const container of containers) {
     const { state, pieces } = container;
-    if (pieces <= 0 || state === 'finished' || state === 'discarded') continue;
+    if (pieces <= 0 || hasEnded(state)) continue;
     const apart =
       state !== 'sealed' || container.holds.some(({ on }) => on === 'container') ? 'container' : 'lot';
     const item = asStock(container, apart, assumedOpenedLife);

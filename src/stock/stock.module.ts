@@ -8,7 +8,6 @@ import { BlendList } from './blend-list.service.js';
 import { BlendRecorder } from './blend-recorder.service.js';
 import { Blending } from './blending.service.js';
 import { BlendsController } from './blends.controller.js';
-import { ConfigurationPools } from './configuration-pools.service.js';
 import { Container } from './container.entity.js';
 import { ContainerCount } from './container-count.service.js';
 import { ContainerEnding } from './container-ending.service.js';
@@ -89,7 +88,6 @@ export const stockEntities = [
     BlendList,
     BlendRecorder,
     Blending,
-    ConfigurationPools,
     ContainerCount,
     ContainerEnding,
     ContainerFacts,
@@ -117,6 +115,6 @@ export const stockEntities = [
     StandingPlaces,
     StockConditions,
   ],
-  exports: [ConfigurationPools, ContainerFacts, ContainerViews, Holds, LabelCodes, Ledger, StockConditions],
+  exports: [ContainerFacts, ContainerViews, Holds, LabelCodes, Ledger, StockConditions],
 })
 export class StockModule {}
