@@ -6,11 +6,11 @@ export class Identity1795600000001 implements MigrationInterface {
   async up(runner: QueryRunner): Promise<void> {
     await run(runner, [
       `CREATE TABLE chain (
-        id TEXT PRIMARY KEY,
+        id TEXT NOT NULL PRIMARY KEY,
         name TEXT NOT NULL,
         created_at TEXT NOT NULL ${isInstant('created_at')})`,
       `CREATE TABLE studio (
-        id TEXT PRIMARY KEY,
+        id TEXT NOT NULL PRIMARY KEY,
         chain_id TEXT NOT NULL REFERENCES chain (id),
         name TEXT NOT NULL,
         time_zone TEXT NOT NULL,
@@ -24,7 +24,7 @@ export class Identity1795600000001 implements MigrationInterface {
         created_at TEXT NOT NULL ${isInstant('created_at')},
         UNIQUE (id, chain_id))`,
       `CREATE TABLE studio_key (
-        studio_id TEXT PRIMARY KEY REFERENCES studio (id),
+        studio_id TEXT NOT NULL PRIMARY KEY REFERENCES studio (id),
         master_key_id TEXT NOT NULL,
         wrapped_key TEXT NOT NULL)`,
       `CREATE TABLE data_key (
@@ -57,7 +57,7 @@ export class Identity1795600000001 implements MigrationInterface {
         answer TEXT,
         PRIMARY KEY (studio_id, id))`,
       `CREATE TABLE audit_head (
-        studio_id TEXT PRIMARY KEY REFERENCES studio (id),
+        studio_id TEXT NOT NULL PRIMARY KEY REFERENCES studio (id),
         sequence INTEGER NOT NULL,
         hash TEXT NOT NULL CHECK (length(hash) = 64))`,
       `CREATE TABLE audit_entry (
@@ -77,7 +77,15 @@ export class Identity1795600000001 implements MigrationInterface {
       'CREATE INDEX audit_entry_subject ON audit_entry (studio_id, subject_kind, subject_id, sequence)',
     ]);
     await appendOnly(runner, ['audit_entry']);
-    await neverDeleted(runner, ['studio', 'person', 'data_key', 'accepted_request', 'audit_head']);
+    await neverDeleted(runner, [
+      'chain',
+      'studio',
+      'studio_key',
+      'person',
+      'data_key',
+      'accepted_request',
+      'audit_head',
+    ]);
   }
 
   async down(): Promise<void> {

@@ -35,6 +35,7 @@ export async function appendOnly(runner: QueryRunner, tables: string[]): Promise
              BEGIN SELECT RAISE(ABORT, '${table} is append-only: nothing recorded is altered'); END`,
       );
     }
+    await refuseTruncate(runner, table, 'refuse_change');
   }
 }
 
@@ -52,7 +53,16 @@ export async function neverDeleted(runner: QueryRunner, tables: string[]): Promi
         : `CREATE TRIGGER ${name} BEFORE DELETE ON ${table}
            BEGIN SELECT RAISE(ABORT, '${table} is part of the record: nothing is deleted'); END`,
     );
+    await refuseTruncate(runner, table, 'refuse_delete');
   }
+}
+
+/** TRUNCATE fires no trigger of a row. SQLite has none; what REPLACE deletes there fires triggers by a setting of the connection. */
+async function refuseTruncate(runner: QueryRunner, table: string, refusal: string): Promise<void> {
+  if (!isPostgres(runner)) return;
+  await runner.query(
+    `CREATE TRIGGER ${table}_refuses_truncate BEFORE TRUNCATE ON ${table} FOR EACH STATEMENT EXECUTE FUNCTION ${refusal}()`,
+  );
 }
 
 /** A CHECK that a column holds one of some words. */

@@ -16,8 +16,20 @@ function isFastifyError(error: unknown): error is FastifyError {
 /** The database's own word, when the rules before it were overtaken by something that ran at the same time. */
 const balanceChecks = /pieces_never_below_zero|microlitres_never_below_zero/;
 
+function brokenKey(error: QueryFailedError): boolean {
+  const { code } = error.driverError as { code?: string };
+  return code === '23505' || code === 'SQLITE_CONSTRAINT_UNIQUE' || code === 'SQLITE_CONSTRAINT_PRIMARYKEY';
+}
+
 function asProblem(error: unknown): Problem | undefined {
   if (error instanceof Problem) return error;
+  if (error instanceof QueryFailedError && brokenKey(error)) {
+    return new Problem(
+      409,
+      'already-exists',
+      'Someone recorded the same at the same moment, so nothing was changed. Look at it again, then decide.',
+    );
+  }
   if (error instanceof QueryFailedError && balanceChecks.test(error.message)) {
     return new Problem(
       409,

@@ -53,8 +53,7 @@ export class Database {
         url: config.DATABASE_URL,
         poolSize: postgresPoolSize,
       });
-      await source.initialize();
-      await migrate(source);
+      await openMigrated(source);
       return new Database('postgres', source, source);
     }
     mkdirSync(config.dataFolder, { recursive: true, mode: 0o700 });
@@ -71,10 +70,11 @@ export class Database {
         database.pragma('journal_mode = WAL');
         database.pragma('synchronous = FULL');
         database.pragma('foreign_keys = ON');
+        // Else INSERT OR REPLACE would delete past the triggers that refuse it.
+        database.pragma('recursive_triggers = ON');
       },
     });
-    await writer.initialize();
-    await migrate(writer);
+    await openMigrated(writer);
     const reader = new DataSource({
       ...naming,
       type: 'better-sqlite3',
@@ -153,6 +153,17 @@ export async function query<Row>(
 }
 
 export class SchemaTooNewError extends Error {}
+
+/** Opens a source and brings its schema up to date; on any failure nothing stays open. */
+async function openMigrated(source: DataSource): Promise<void> {
+  await source.initialize();
+  try {
+    await migrate(source);
+  } catch (error) {
+    await source.destroy();
+    throw error;
+  }
+}
 
 async function migrate(source: DataSource): Promise<void> {
   const known = new Set(source.migrations.map((migration) => migration.name ?? migration.constructor.name));

@@ -1,10 +1,34 @@
 import { randomBytes } from 'node:crypto';
-import { chmodSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import {
+  closeSync,
+  existsSync,
+  fsyncSync,
+  mkdirSync,
+  openSync,
+  readFileSync,
+  renameSync,
+  writeSync,
+} from 'node:fs';
 import { dirname } from 'node:path';
 
 interface KeyFile {
   current: string;
   keys: Record<string, string>;
+}
+
+/** Writes a file that is there whole or not at all, and stays after a power cut: the database depends on it. */
+function writeForGood(file: string, content: string): void {
+  const folder = dirname(file);
+  const unfinished = `${file}.unfinished`;
+  mkdirSync(folder, { recursive: true, mode: 0o700 });
+  const written = openSync(unfinished, 'w', 0o600);
+  writeSync(written, content);
+  fsyncSync(written);
+  closeSync(written);
+  renameSync(unfinished, file);
+  const directory = openSync(folder, 'r');
+  fsyncSync(directory);
+  closeSync(directory);
 }
 
 export class MasterKeyError extends Error {}
@@ -29,9 +53,7 @@ export class MasterKeys {
       }
       const id = randomBytes(6).toString('hex');
       const content: KeyFile = { current: id, keys: { [id]: randomBytes(32).toString('base64') } };
-      mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
-      writeFileSync(file, `${JSON.stringify(content, null, 2)}\n`, { mode: 0o600, flag: 'wx' });
-      chmodSync(file, 0o600);
+      writeForGood(file, `${JSON.stringify(content, null, 2)}\n`);
     }
     let content: KeyFile;
     try {
