@@ -1,34 +1,14 @@
 import { IsIn, IsInt, IsOptional, Max, Min } from 'class-validator';
-import { IsInstant } from '../platform/instant.js';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
 import { NestedList } from '../platform/nested.js';
 import { PlainText } from '../platform/plain-text.js';
 import { EventDto } from '../platform/request.dto.js';
+import { AmountDto, mostPieces } from './amount.dto.js';
 import { type Outcome, outcomes } from './completion-rules.js';
 
 const mostLines = 300;
-const mostDrops = 500;
-const mostMicrolitres = 50_000;
-const mostPieces = 100;
-const longestReason = 500;
-const longestComplications = 4_000;
-
-/** How much, and for a topical anaesthetic when and by whom. */
-class AmountDto {
-  /** Drops outside any mix. */
-  @MayBeLeftOut() @IsInt() @Min(1) @Max(mostDrops) drops?: number;
-  /** A volume outside any mix, an estimate. */
-  @MayBeLeftOut() @IsInt() @Min(1) @Max(mostMicrolitres) microlitres?: number;
-  /** When a topical anaesthetic was put on. */
-  @MayBeLeftOut() @IsInstant() appliedAt?: string;
-  /** When it was taken off. */
-  @MayBeLeftOut() @IsInstant() removedAt?: string;
-  /** Who put it on. */
-  @MayBeLeftOut() @NamedId() appliedBy?: string;
-  /** Why, where something was used against a refusal; kept sealed. */
-  @IsOptional() @PlainText(longestReason) reason?: string | null;
-}
+export const longestComplications = 4_000;
 
 export class CompletedLineDto extends AmountDto {
   @NamedId() trayLineId: string;

@@ -6,6 +6,9 @@ import { NamedId } from '../platform/named-id.js';
 import { Nested, NestedList } from '../platform/nested.js';
 import { PlainText } from '../platform/plain-text.js';
 import { EventDto, WriteDto } from '../platform/request.dto.js';
+import { AmountDto, longestReason, mostPieces } from './amount.dto.js';
+import { longestComplications } from './completion.dto.js';
+import { maximumDetailLength } from './sessions.dto.js';
 import {
   type BodyPlace,
   bodyPlaces,
@@ -16,19 +19,13 @@ import {
 } from './vocabulary.js';
 
 const maximumUses = 300;
-const maximumPieces = 100;
-const maximumDrops = 500;
-const maximumMicrolitres = 50_000;
 const maximumCodeLength = 60;
 const maximumDateLength = 20;
-const maximumReasonLength = 500;
-const maximumDetailLength = 200;
-const maximumComplicationsLength = 4_000;
 const lateSources = ['late', 'paper'] as const;
 const missingCodes = ['none printed', 'unreadable'] as const;
 
 /** What touched the client: exactly one of containerId, lotId and productId is given. */
-export class LateUseDto {
+export class LateUseDto extends AmountDto {
   @MayBeLeftOut() @NamedId() containerId?: string;
   @MayBeLeftOut() @NamedId() lotId?: string;
   /** With what was written down of its label; a lot that is not on record is made. */
@@ -42,19 +39,7 @@ export class LateUseDto {
   /** How the lot was known. */
   @IsIn(knownBy) knownBy: KnownBy;
   /** For what is counted in pieces; left out: 1. */
-  @MayBeLeftOut() @IsInt() @Min(1) @Max(maximumPieces) pieces?: number;
-  /** For what comes in drops; left out, and no volume either: the amount is not known. */
-  @MayBeLeftOut() @IsInt() @Min(1) @Max(maximumDrops) drops?: number;
-  /** An estimate. */
-  @MayBeLeftOut() @IsInt() @Min(1) @Max(maximumMicrolitres) microlitres?: number;
-  /** Why, where it was used against a refusal; kept sealed. */
-  @IsOptional() @PlainText(maximumReasonLength) reason?: string | null;
-  /** When a topical anaesthetic was put on. */
-  @MayBeLeftOut() @IsInstant() appliedAt?: string;
-  /** When it was taken off. */
-  @MayBeLeftOut() @IsInstant() removedAt?: string;
-  /** Who put it on. */
-  @MayBeLeftOut() @NamedId() appliedBy?: string;
+  @MayBeLeftOut() @IsInt() @Min(1) @Max(mostPieces) pieces?: number;
 }
 
 /** A session that took place and is recorded afterwards. */
@@ -80,7 +65,7 @@ export class RecordLateSessionDto extends WriteDto {
   uses: LateUseDto[];
 
   /** In words; null: there were none; left out: not known. Kept sealed. */
-  @IsOptional() @PlainText(maximumComplicationsLength) complications?: string | null;
+  @IsOptional() @PlainText(longestComplications) complications?: string | null;
   /** The artist who signs off. */
   @NamedId() signedBy: string;
 }
@@ -94,5 +79,5 @@ export class AddUsesDto extends WriteDto {
 /** A use that was recorded by mistake. */
 export class ReverseUseDto extends EventDto {
   /** Why; kept sealed. */
-  @PlainText(maximumReasonLength) reason: string;
+  @PlainText(longestReason) reason: string;
 }

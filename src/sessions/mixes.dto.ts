@@ -1,13 +1,15 @@
-import { IsInt, IsOptional, IsString, Length, Max, Min, ValidateIf } from 'class-validator';
+import { IsInt, Max, Min, ValidateIf } from 'class-validator';
+import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
+import { PlainText } from '../platform/plain-text.js';
 import { EventDto } from '../platform/request.dto.js';
+import { mostDrops, mostMicrolitres } from './amount.dto.js';
 
-const mostDrops = 500;
-const mostMicrolitres = 50_000;
+const maximumLabelLength = 40;
 
 export class StartMixDto extends EventDto {
   /** Such as `base` or `shadow`; never about the client. */
-  @IsString() @Length(1, 40) label: string;
+  @PlainText(maximumLabelLength) label: string;
 }
 
 /** Drops or a volume of one bottle; negative to take a slip back. */
@@ -20,7 +22,7 @@ export class AddToMixDto extends EventDto {
   @Max(mostDrops)
   drops?: number;
 
-  @IsOptional()
+  @MayBeLeftOut()
   @IsInt()
   @Min(-mostMicrolitres)
   @Max(mostMicrolitres)

@@ -16,7 +16,7 @@ import {
   visitKinds,
 } from './vocabulary.js';
 
-const maximumDetailLength = 200;
+export const maximumDetailLength = 200;
 const day = /^\d{4}-\d{2}-\d{2}$/;
 
 export class PlanSessionDto extends WriteDto {

@@ -1,9 +1,8 @@
-import { IsBoolean, IsOptional, IsString, Length, MaxLength, ValidateIf } from 'class-validator';
+import { IsBoolean, IsOptional, ValidateIf } from 'class-validator';
+import { SymbologyIdentifier, SymbolText } from '../catalogue/symbol.dto.js';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
 import { EventDto } from '../platform/request.dto.js';
-
-const longestSymbol = 4_096;
 
 /** What an artist shows to the tray: a symbol, or what was picked after a question. */
 export class ScanDto extends EventDto {
@@ -11,15 +10,11 @@ export class ScanDto extends EventDto {
   @ValidateIf(
     (scan: ScanDto) => scan.symbol !== undefined || !(scan.containerId ?? scan.lotId ?? scan.productId),
   )
-  @IsString({ message: 'one of symbol, containerId, lotId and productId must be given' })
-  @Length(1, longestSymbol)
+  @SymbolText('one of symbol, containerId, lotId and productId must be given')
   symbol?: string;
 
   /** ISO/IEC 15424 symbology identifier such as `]d2`, when the reader tells it apart. */
-  @IsOptional()
-  @IsString()
-  @MaxLength(3)
-  symbologyIdentifier?: string;
+  @SymbologyIdentifier() symbologyIdentifier?: string;
 
   /** The bottle or box that is meant, after the question which. */
   @MayBeLeftOut() @NamedId() containerId?: string;

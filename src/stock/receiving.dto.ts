@@ -1,5 +1,5 @@
-import { IsIn, IsInt, IsOptional, IsString, Length, Matches, Max, MaxLength, Min } from 'class-validator';
-import { maximumSymbolCharacters } from '../catalogue/barcode.js';
+import { IsIn, IsInt, IsOptional, IsString, Max, MaxLength, Min } from 'class-validator';
+import { SymbolDto } from '../catalogue/symbol.dto.js';
 import { IsInstant } from '../platform/instant.js';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
@@ -17,15 +17,6 @@ export const mostPiecesInLine = 10_000;
 const mostUnitCostMinor = 100_000_000;
 export const deliveryOrigins = ['purchase', 'gift or sample', 'opening stock'] as const;
 
-export class ScannedSymbolDto {
-  /** What the scanner sent; separators stay as they are. */
-  @IsString() @Length(1, maximumSymbolCharacters) text: string;
-  /** What kind of symbol the reader saw, such as ]d2. */
-  @MayBeLeftOut()
-  @Matches(/^\][A-Za-z][0-9A-Za-z]$/, { message: 'symbologyIdentifier must be such as ]d2' })
-  symbologyIdentifier?: string;
-}
-
 export class PrintedCodeDto {
   @IsIn(lotCodeKinds) kind: LotCodeKind;
   /** As printed, spaces and hyphens inside it too. */
@@ -41,7 +32,7 @@ export class FaultyPiecesDto {
 export class DeliveryLineDto {
   /** Which product; may be left out when a symbol names it. */
   @MayBeLeftOut() @NamedId() productId?: string;
-  @MayBeLeftOut() @Nested(() => ScannedSymbolDto) symbol?: ScannedSymbolDto;
+  @MayBeLeftOut() @Nested(() => SymbolDto) symbol?: SymbolDto;
   /** Every code printed for the lot; may be left out when the symbol holds it. */
   @MayBeLeftOut()
   @NestedList(() => PrintedCodeDto, maximumCodes)

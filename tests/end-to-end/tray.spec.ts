@@ -171,6 +171,10 @@ describe.each(engines)('the setup tray on %s', (engine) => {
     ['a lot never received', { symbol: ']d20109506000134352' + '10NEVER' }, 422, 'unknown-symbol'],
     ['nothing at all', {}, 400, 'invalid-fields'],
     ['an unknown field', { symbol: 'U1', colour: 'red' }, 400, 'invalid-fields'],
+    ['a symbol with NUL', { symbol: 'U1\u0000' }, 400, 'invalid-fields'],
+    ['a symbol with half a character', { symbol: 'U1\ud83d' }, 400, 'invalid-fields'],
+    ['an empty symbol', { symbol: '' }, 400, 'invalid-fields'],
+    ['a symbology identifier of null', { symbol: 'U1', symbologyIdentifier: null }, 400, 'invalid-fields'],
     ['a container of nobody', { containerId: '01936f3a-5b7c-7d2e-8f10-2a3b4c5d6e70' }, 404, 'not-found'],
   ])('answers %s with a problem and records nothing', async (_, body, status, code) => {
     const session = await walkIn(service, studio);
@@ -178,6 +182,30 @@ describe.each(engines)('the setup tray on %s', (engine) => {
     expect([answer.status, answer.body.code]).toEqual([status, code]);
     expect(answer.body.detail.length).toBeGreaterThan(20);
     expect((await service.seen<TrayView>(`/sessions/${session}/tray`)).lines).toEqual([]);
+  });
+
+  it.each([
+    ['a label of spaces', '', { label: '   ' }],
+    ['a label with NUL', '', { label: 'base\u0000' }],
+    ['a label with half a character', '', { label: 'base\udc00' }],
+    ['a volume of null', '/components', { microlitres: null }],
+    ['a volume of null beside drops', '/components', { drops: 2, microlitres: null }],
+    ['neither drops nor volume', '/components', {}],
+  ])('refuses a mix %s', async (_, path, body) => {
+    const umber = await receive(service, studio, {
+      productId: studio.umberId,
+      code: 'U-bad',
+      openedAt: daysAgo(2),
+    });
+    const session = await walkIn(service, studio);
+    await scan(session, { symbol: umber.containers[0]?.labelCode });
+    const mix = await service.made<CupView>(`/sessions/${session}/mixes`, { label: ' base ' });
+    expect(mix.label).toBe('base');
+    const answer = await service.post<ProblemBody>(
+      `/sessions/${session}/mixes${path === '' ? '' : `/${mix.id}${path}`}`,
+      path === '' ? body : { containerId: umber.containers[0]?.id, ...body },
+    );
+    expect([answer.status, answer.body.code]).toEqual([400, 'invalid-fields']);
   });
 
   it('keeps a mix drop by drop, takes slips back, and never more than was added', async () => {
