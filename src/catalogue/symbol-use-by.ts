@@ -13,7 +13,7 @@ export interface SymbolDates {
 /**
  * The last day of use that a symbol holds: the earliest of its use-by date (AI 17) and the day of its "no use after"
  * moment (AI 7003). A best-before date (AI 15) is about quality and says less, so it counts only where AI 17 is missing
- * (GS1 General Specifications 3.4 [S]). The time of day of AI 7003 is not kept: a lot is judged by days.
+ * (GS1 General Specifications 3.4 [M]). The time of day of AI 7003 is not kept: a lot is judged by days.
  *
  * @returns the day as YYYY-MM-DD and how exactly it is stated; null when the symbol holds none
  */

@@ -5,6 +5,7 @@ import { Clock } from '../platform/clock.js';
 import { Database } from '../platform/database/database.js';
 import { readSymbol } from './barcode.js';
 import { ProductRegister } from './product-register.service.js';
+import { symbolUseBy } from './symbol-use-by.js';
 import type { ReadSymbolDto } from './symbols.dto.js';
 import type { SymbolView } from './symbols.views.js';
 
@@ -21,6 +22,7 @@ export class Symbols {
     const now = Temporal.Instant.from(this.clock.now());
     const reading = readSymbol(dto, now.toZonedDateTimeISO(actor.timeZone).toPlainDate().toString());
     const facts = reading.kind === 'gs1' || reading.kind === 'own label' ? reading : undefined;
+    const useBy = facts ? symbolUseBy(facts) : null;
     const gtin = reading.kind === 'product only' ? reading.gtin14 : (facts?.gtin14 ?? null);
     const faults =
       reading.kind === 'invalid' ? reading.errors : reading.kind === 'plain text' ? reading.doubts : [];
@@ -36,8 +38,8 @@ export class Symbols {
       gtin,
       lotCode: facts?.lotCode ?? null,
       serial: facts?.serial ?? null,
-      useBy: facts?.useBy?.date ?? null,
-      useByPrecision: facts?.useBy?.precision ?? null,
+      useBy: useBy?.date ?? null,
+      useByPrecision: useBy?.precision ?? null,
       producedOn: facts?.producedOn?.date ?? null,
       elements: 'elements' in reading ? reading.elements.map((element) => ({ ...element })) : [],
       faults: faults.map((fault) => ({

@@ -1,4 +1,5 @@
-import { readSymbol, type SymbolInput } from '../catalogue/barcode.js';
+import type { SymbolReading } from '../catalogue/barcode.js';
+import { symbolUseBy } from '../catalogue/symbol-use-by.js';
 import type { SymbolOfPackage } from './received-line.js';
 
 /** What a scanned symbol says of goods: which number, how many of it, and what is printed. */
@@ -24,34 +25,28 @@ export interface Goods {
 }
 
 /**
- * Reads the symbol on received goods.
- * @param today YYYY-MM-DD; its year decides the century of dates
+ * What the symbol on received goods says. One in 32 foreign texts passes the check of an own label, so a code that no
+ * container carries is another company's, and what stands beside it counts.
+ *
+ * @param isOwnLabel whether a container of the studio carries this label code
  * @returns what it says, or a message when it names no product or cannot be read
  */
-export function scannedGoods(symbol: SymbolInput, today: string): ScannedGoods | { fault: string } {
-  const reading = readSymbol(symbol, today);
+export function scannedGoods(
+  reading: SymbolReading,
+  isOwnLabel: (code: string) => boolean,
+): ScannedGoods | { fault: string } {
   switch (reading.kind) {
     case 'product only':
       return { gtin: reading.gtin14, count: 1, printed: {} };
-    case 'gs1': {
-      const { lotCode, useBy, producedOn } = reading;
-      const printed: SymbolOfPackage = {
-        ...(lotCode === undefined ? {} : { lotCode }),
-        ...(useBy === undefined ? {} : { useBy }),
-        ...(producedOn === undefined ? {} : { producedOn }),
-      };
-      if (reading.gtin14 !== undefined) return { gtin: reading.gtin14, count: 1, printed };
-      if (reading.contentGtin14 !== undefined && (reading.count ?? 0) > 0) {
-        return { gtin: reading.contentGtin14, count: reading.count ?? 1, printed };
-      }
-      return {
-        fault: 'the symbol names no product; scan the one with the GTIN, or choose the product by hand',
-      };
-    }
+    case 'gs1':
+      return namedGoods(reading);
     case 'own label':
-      return {
-        fault: `this is the label ${reading.code} of a studio's own, not a maker's symbol; scan the maker's, or choose the product by hand`,
-      };
+      if (isOwnLabel(reading.code)) {
+        return {
+          fault: `this is the label ${reading.code} of a studio's own, not a maker's symbol; scan the maker's, or choose the product by hand`,
+        };
+      }
+      return namedGoods(reading);
     case 'plain text':
       return {
         fault: `"${reading.text.slice(0, 40)}" names no product; scan the symbol with the GTIN, or choose the product by hand`,
@@ -59,6 +54,21 @@ export function scannedGoods(symbol: SymbolInput, today: string): ScannedGoods |
     case 'invalid':
       return { fault: reading.errors[0]?.message.replace(/\.$/, '') ?? 'the symbol cannot be read' };
   }
+}
+
+function namedGoods(
+  elements: Extract<SymbolReading, { kind: 'gs1' | 'own label' }>,
+): ScannedGoods | { fault: string } {
+  const { gtin14, contentGtin14, count = 0, lotCode, producedOn } = elements;
+  const useBy = symbolUseBy(elements);
+  const printed: SymbolOfPackage = {
+    ...(lotCode === undefined ? {} : { lotCode }),
+    ...(useBy === null ? {} : { useBy }),
+    ...(producedOn === undefined ? {} : { producedOn }),
+  };
+  if (gtin14 !== undefined) return { gtin: gtin14, count: 1, printed };
+  if (contentGtin14 !== undefined && count > 0) return { gtin: contentGtin14, count, printed };
+  return { fault: 'the symbol names no product; scan the one with the GTIN, or choose the product by hand' };
 }
 
 /**

@@ -1,11 +1,13 @@
 import { Injectable } from '@nestjs/common';
 import { In } from 'typeorm';
+import { readSymbol, type SymbolReading } from '../catalogue/barcode.js';
 import type { Product } from '../catalogue/product.entity.js';
 import { ProductRegister } from '../catalogue/product-register.service.js';
 import { localDay } from '../identity/local-day.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { occurredAt as acceptedInstant, maximumLateRecordDays } from '../platform/occurred-at.js';
 import { type FieldFault, notFound, Problem, type ProblemCode } from '../platform/problem.js';
+import { Container } from './container.entity.js';
 import { Place } from './place.entity.js';
 import { type PlannedContainer, plannedContainers } from './receipt-rules.js';
 import { goodsOf, type ScannedGoods, scannedGoods } from './received-goods.js';
@@ -47,7 +49,7 @@ export class ReceivedLines {
   ): Promise<ReceivedLine[]> {
     const { chainId, timeZone } = transaction.actor;
     const faults: LineFault[] = [];
-    const scanned = lines.map((line, index) => this.scan(line, index, transaction, faults));
+    const scanned = await this.scan(transaction, lines, faults);
     const numbers = scanned.flatMap((goods) => (goods ? [goods.gtin] : []));
     const traded = await this.register.gtins(transaction.manager, chainId, numbers);
     const goods = lines.map((line, index) => {
@@ -115,18 +117,36 @@ export class ReceivedLines {
     return understood;
   }
 
-  private scan(
-    line: DeliveryLineDto,
-    index: number,
+  /** What the symbols say, line by line; null where there is none or it is at fault. */
+  private async scan(
     transaction: Transaction,
+    lines: readonly DeliveryLineDto[],
     faults: LineFault[],
-  ): ScannedGoods | null {
-    if (line.symbol === undefined) return null;
+  ): Promise<(ScannedGoods | null)[]> {
     const today = localDay(transaction.recordedAt, transaction.actor.timeZone);
-    const scanned = scannedGoods(line.symbol, today);
-    if (!('fault' in scanned)) return scanned;
-    faults.push({ code: 'unusable-symbol', field: `lines.${index}.symbol`, message: scanned.fault });
-    return null;
+    const readings = lines.map(({ symbol }) => (symbol === undefined ? null : readSymbol(symbol, today)));
+    const ownLabels = await this.ownLabels(transaction, readings);
+    return readings.map((reading, index) => {
+      if (reading === null) return null;
+      const scanned = scannedGoods(reading, (code) => ownLabels.has(code));
+      if (!('fault' in scanned)) return scanned;
+      faults.push({ code: 'unusable-symbol', field: `lines.${index}.symbol`, message: scanned.fault });
+      return null;
+    });
+  }
+
+  /** Of the label codes that were read, those that a container carries. */
+  private async ownLabels(
+    transaction: Transaction,
+    readings: readonly (SymbolReading | null)[],
+  ): Promise<ReadonlySet<string>> {
+    const codes = readings.flatMap((reading) => (reading?.kind === 'own label' ? [reading.code] : []));
+    if (codes.length === 0) return new Set();
+    const containers = await transaction.manager.find(Container, {
+      select: { studioId: true, id: true, labelCode: true },
+      where: { studioId: transaction.studioId, labelCode: In([...new Set(codes)]) },
+    });
+    return new Set(containers.map(({ labelCode }) => labelCode));
   }
 
   private openedAt(

@@ -1,7 +1,7 @@
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { AlertPageView } from '../../src/alerts/alerts.views.js';
-import { checkLabelCode } from '../../src/catalogue/own-label.js';
+import { checkLabelCode, makeLabelCode } from '../../src/catalogue/own-label.js';
 import type { ProductView } from '../../src/catalogue/products.views.js';
 import type { DeliveryPageView, DeliveryView } from '../../src/stock/deliveries.views.js';
 import type { CorrectedLotView } from '../../src/stock/lot-corrections.views.js';
@@ -135,6 +135,36 @@ describe.each(engines)('receiving on %s', (engine) => {
         manufacturedOn: '2024-01-15',
       },
     });
+  });
+
+  it('takes the moment after which nothing may be used for the use-by date, and holds it against what is said', async () => {
+    const code = newCode();
+    const scanned = line({
+      productId: undefined,
+      codes: undefined,
+      useBy: undefined,
+      symbol: { text: `(01)${bottleGtin}(7003)3505011200(10)${code}` },
+    });
+    const { lines } = await receive([scanned]);
+    expect(lines[0]).toMatchObject({ lot: { code, useBy: '2035-05-01' }, holds: [] });
+    const refused = await send([{ ...scanned, useBy: null }]);
+    expect(refused.body.faults).toEqual([
+      { field: 'lines.0.useBy', message: expect.stringContaining('2035-05-01') },
+    ]);
+  });
+
+  it("takes goods whose symbol holds another company's text in the form of an own label", async () => {
+    const foreign = makeLabelCode(new Uint8Array(12).fill(7));
+    const symbol = { text: `(01)${bottleGtin}(17)350630(10)F-1(91)${foreign}` };
+    const { lines } = await receive([
+      line({ productId: undefined, codes: undefined, useBy: undefined, symbol }),
+    ]);
+    expect(lines[0]?.lot).toMatchObject({ productId: pigment.id, code: 'F-1', useBy: '2035-06-30' });
+    const own = lines[0]?.containers[0]?.labelCode;
+    const refused = await send([line({ symbol: { text: `(01)${bottleGtin}(10)F-1(91)${own}` } })]);
+    expect(refused.body.faults).toEqual([
+      { field: 'lines.0.symbol', message: expect.stringContaining(`${own}`) },
+    ]);
   });
 
   it('counts a scanned pack with its content', async () => {
