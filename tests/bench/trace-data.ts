@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { setImmediate } from 'node:timers/promises';
 import BetterSqlite3 from 'better-sqlite3';
 import { v7 as uuidv7 } from 'uuid';
 import { makeLabelCode } from '../../src/catalogue/own-label.js';
@@ -55,6 +56,8 @@ export async function makeTraceData(
     const lots = database.transaction(() => writer.lots(settings.traceLots, random))();
     const sessions = Math.floor((settings.traceMovements - lots.length) / movementsInSession);
     for (let first = 0; first < sessions; first += sessionsPerTransaction) {
+      // A pause in which the bench can be told to stop.
+      await setImmediate();
       const last = Math.min(first + sessionsPerTransaction, sessions);
       database.transaction(() => {
         for (let index = first; index < last; index += 1) {
