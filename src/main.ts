@@ -1,15 +1,13 @@
 import 'reflect-metadata';
 import { ConsoleLogger } from '@nestjs/common';
 import { NestFactory } from '@nestjs/core';
-import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
+import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { AppModule } from './app.module.js';
 import { Config, ConfigError, readConfig } from './platform/config.js';
 import { SchemaTooNewError } from './platform/database/database.js';
 import { MasterKeyError } from './platform/encryption/master-keys.js';
+import { makeHttpServer } from './platform/http-server.js';
 import { describeApi } from './platform/open-api.js';
-
-/** A body larger than this is refused before it is read. */
-const maximumBodyBytes = 1_048_576;
 
 const logLevels = ['error', 'warn', 'log', 'debug'] as const;
 
@@ -20,11 +18,10 @@ async function start(): Promise<void> {
     logLevels: logLevels.slice(0, logLevels.indexOf(LOG_LEVEL) + 1),
     colors: process.stdout.isTTY === true,
   });
-  const app = await NestFactory.create<NestFastifyApplication>(
-    AppModule,
-    new FastifyAdapter({ bodyLimit: maximumBodyBytes }),
-    { logger, abortOnError: false },
-  );
+  const app = await NestFactory.create<NestFastifyApplication>(AppModule, makeHttpServer(), {
+    logger,
+    abortOnError: false,
+  });
   app.setGlobalPrefix('api');
   app.enableShutdownHooks();
   describeApi(app);

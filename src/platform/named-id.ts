@@ -1,4 +1,5 @@
 import { applyDecorators } from '@nestjs/common';
+import { ApiProperty } from '@nestjs/swagger';
 import { Transform } from 'class-transformer';
 import { IsUUID } from 'class-validator';
 
@@ -15,5 +16,6 @@ export function NamedId(options: { each?: boolean } = {}): PropertyDecorator {
   return applyDecorators(
     Transform(({ value }) => lowerCase(value)),
     IsUUID(undefined, { ...options, message }),
+    ...(options.each ? [] : [ApiProperty({ format: 'uuid' })]),
   );
 }

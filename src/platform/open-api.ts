@@ -1,5 +1,29 @@
 import type { INestApplication } from '@nestjs/common';
-import { DocumentBuilder, SwaggerModule } from '@nestjs/swagger';
+import { DocumentBuilder, type OpenAPIObject, SwaggerModule } from '@nestjs/swagger';
+
+type Operation = NonNullable<OpenAPIObject['paths'][string]['get']>;
+type Schema = NonNullable<NonNullable<OpenAPIObject['components']>['schemas']>[string];
+
+const problemSchema: Schema = {
+  type: 'object',
+  description: 'Problem details by RFC 9457. Further members depend on the code.',
+  properties: {
+    type: { type: 'string', format: 'uri' },
+    title: { type: 'string' },
+    status: { type: 'integer' },
+    detail: { type: 'string', description: 'What was seen, what is allowed and what to do.' },
+    code: { type: 'string', description: 'Stable; a program may rely on it.' },
+    faults: {
+      type: 'array',
+      items: {
+        type: 'object',
+        properties: { field: { type: 'string' }, message: { type: 'string' } },
+        required: ['field', 'message'],
+      },
+    },
+  },
+  required: ['type', 'title', 'status', 'detail', 'code'],
+};
 
 /** Serves the OpenAPI 3.1 document at /api/openapi.json and a page to read it at /api/docs. */
 export function describeApi(app: INestApplication): void {
@@ -9,15 +33,57 @@ export function describeApi(app: INestApplication): void {
       .setOpenAPIVersion('3.1.0')
       .setTitle('Lotward')
       .setDescription(
-        'The record a cosmetic-tattoo studio keeps of its pigments and needles. Every write carries an id made by the client; errors are problem documents (RFC 9457) with a stable code.',
+        'The record a cosmetic-tattoo studio keeps of its pigments and needles. Every write carries an id made by the client; an unknown field is refused; errors are problem documents (RFC 9457) with a stable code.',
       )
       .setVersion('1')
       .build(),
     { operationIdFactory: (controller, method) => `${controller.replace(/Controller$/, '')}_${method}` },
   );
-  SwaggerModule.setup('api/docs', app, document, {
+  SwaggerModule.setup('api/docs', app, completed(document), {
     jsonDocumentUrl: 'api/openapi.json',
     yamlDocumentUrl: 'api/openapi.yaml',
     customSiteTitle: 'Lotward API',
   });
+}
+
+/** What holds for every route and every schema, and so is said once here instead of at each. */
+function completed(document: OpenAPIObject): OpenAPIObject {
+  for (const [path, item] of Object.entries(document.paths)) {
+    for (const operation of Object.values(item) as Operation[]) {
+      operation.responses.default = {
+        description: 'Anything else',
+        content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } },
+      };
+      if (path.includes('{studioId}')) {
+        operation.parameters = [
+          ...(operation.parameters ?? []),
+          {
+            name: 'Lotward-Person',
+            in: 'header',
+            required: false,
+            description: 'Who acts, while nobody signs in; left out: the first owner.',
+            schema: { type: 'string', format: 'uuid' },
+          },
+        ];
+      }
+    }
+  }
+  const schemas = document.components?.schemas ?? {};
+  for (const [name, schema] of Object.entries(schemas)) {
+    wholeNumbers(schema);
+    if (name.endsWith('Dto') && !('$ref' in schema)) schema.additionalProperties = false;
+  }
+  schemas.Problem = problemSchema;
+  return document;
+}
+
+/** Every quantity here is whole; the compiler knows numbers only. */
+function wholeNumbers(node: unknown): void {
+  if (node === null || typeof node !== 'object') return;
+  const schema = node as { type?: unknown };
+  if (schema.type === 'number') schema.type = 'integer';
+  if (Array.isArray(schema.type)) {
+    schema.type = schema.type.map((type) => (type === 'number' ? 'integer' : type));
+  }
+  for (const child of Object.values(node)) wholeNumbers(child);
 }

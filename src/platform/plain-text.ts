@@ -1,4 +1,5 @@
 import { applyDecorators } from '@nestjs/common';
+import { ApiProperty } from '@nestjs/swagger';
 import { Transform } from 'class-transformer';
 import { IsString, Length, Matches } from 'class-validator';
 
@@ -13,6 +14,7 @@ export function PlainText(maximumLength: number): PropertyDecorator {
     Transform(trimmed),
     IsString(),
     Length(1, maximumLength),
+    ApiProperty({ minLength: 1, maxLength: maximumLength }),
     Matches(/^[^\p{Cc}\p{Cs}]*$/u, { message: '$property must not hold control characters' }),
   );
 }

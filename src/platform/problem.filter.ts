@@ -48,6 +48,21 @@ function asProblem(error: unknown): Problem | undefined {
   return new Problem(status, 'malformed-request', detail);
 }
 
+/** Answers with a problem document. */
+export function sendProblem(reply: FastifyReply, problem: Problem): void {
+  void reply
+    .status(problem.status)
+    .header('content-type', 'application/problem+json')
+    .send({
+      ...problem.extensions,
+      type: `urn:lotward:problem:${problem.code}`,
+      title: problem.title,
+      status: problem.status,
+      detail: problem.detail,
+      code: problem.code,
+    });
+}
+
 /** Turns every error into an RFC 9457 problem document; what is not a problem is logged and told as 500 without its inside. */
 @Catch()
 export class ProblemFilter implements ExceptionFilter {
@@ -68,17 +83,7 @@ export class ProblemFilter implements ExceptionFilter {
         'Nothing was changed. Try again; if it happens again, look at the log of the service.',
       );
     }
-    void reply
-      .status(problem.status)
-      .header('content-type', 'application/problem+json')
-      .send({
-        ...problem.extensions,
-        type: `urn:lotward:problem:${problem.code}`,
-        title: problem.title,
-        status: problem.status,
-        detail: problem.detail,
-        code: problem.code,
-      });
+    sendProblem(reply, problem);
   }
 }
 

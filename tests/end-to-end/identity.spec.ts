@@ -1,3 +1,4 @@
+import { request } from 'node:http';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
 
@@ -73,6 +74,22 @@ describe.each(engines)('studios and people on %s', (engine) => {
     const wrong = await service.get<ProblemBody>(`${service.url}/api/v1/studios/my-studio/people`);
     expect([other.status, other.body.code]).toEqual([404, 'not-found']);
     expect([wrong.status, wrong.body.code]).toEqual([404, 'not-found']);
+  });
+
+  it('does not answer to the name of another site', async () => {
+    const { port } = new URL(service.url);
+    const status = await new Promise((resolve, reject) => {
+      request(
+        { host: '127.0.0.1', port, path: '/api/v1/studios', headers: { host: 'attacker.example' } },
+        (answer) => {
+          answer.resume();
+          resolve(answer.statusCode);
+        },
+      )
+        .once('error', reject)
+        .end();
+    });
+    expect(status).toBe(403);
   });
 
   it('names every field that cannot be accepted, unknown ones too', async () => {

@@ -13,6 +13,14 @@ describe('problem details by RFC 9457', () => {
   const requests: [string, () => Promise<{ status: number; headers: Headers; body: ProblemBody }>][] = [
     ['not found', () => service.get<ProblemBody>(`${service.url}/api/v1/nothing`)],
     ['another studio', () => service.get<ProblemBody>(`${service.url}/api/v1/studios/x/people`)],
+    [
+      'an address that cannot be decoded',
+      () => service.get<ProblemBody>(`${service.url}/api/v1/studios/%zz`),
+    ],
+    [
+      'an address that is too long',
+      () => service.get<ProblemBody>(`${service.url}/api/v1/studios/${'x'.repeat(5_000)}`),
+    ],
     ['malformed body', () => service.send<ProblemBody>('POST', '/people', '{')],
     ['refused fields', () => service.post<ProblemBody>('/people', { role: 'king' })],
     [
