@@ -3,16 +3,19 @@ import { v7 as uuidv7 } from 'uuid';
 import { localDay } from '../identity/local-day.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Hold } from './hold.entity.js';
+import type { LotAtReceipt } from './lots-at-receipt.service.js';
 import { lotReasonsAtReceipt, lotReasonsOnJoining } from './receipt-rules.js';
 import type { PutAwayLine } from './receiving.service.js';
 import type { ReceivedHoldView } from './receiving.views.js';
 import type { HoldKind, HoldReason } from './vocabulary.js';
 
-interface OpenLotHold {
+interface LotHold {
   id: string;
   lot_id: string;
   kind: HoldKind;
   reason: HoldReason;
+  /** The instant of its release; null while it is open. */
+  released_at: string | null;
 }
 
 /** Puts received goods aside until a person decides on what is missing, past or damaged. */
@@ -24,7 +27,7 @@ export class ReceiptHolds {
     putAway: readonly PutAwayLine[],
     receivedAt: string,
   ): Promise<Map<number, ReceivedHoldView[]>> {
-    const open = await this.openOnLots(
+    const known = await this.onLots(
       transaction,
       putAway.filter(({ lot }) => !lot.isNew).map(({ lot }) => lot.lot.id),
     );
@@ -39,24 +42,25 @@ export class ReceiptHolds {
     const answer = new Map<number, ReceivedHoldView[]>();
     for (const { line, lot, containers } of putAway) {
       const { id: lotId, codeState, useBy } = lot.lot;
-      const before = open.filter((hold) => hold.lot_id === lotId);
+      const before = known.filter((hold) => hold.lot_id === lotId && hold.released_at === null);
       const reasons = lotReasonsAtReceipt({ codeState, useBy }, day);
-      const holds: Hold[] = [];
-      if (lot.isNew) {
-        const ofLot = lotHolds.get(lotId) ?? reasons.map((reason) => make(reason, { lotId }));
-        lotHolds.set(lotId, ofLot);
-        holds.push(...ofLot);
-      }
       const asked = lot.isNew
-        ? []
-        : lotReasonsOnJoining(
+        ? { onLot: reasons, onArrivals: [] }
+        : lotReasonsOnJoining({
             reasons,
-            before.map((hold) => hold.reason),
-          );
+            reasonsBefore: lotReasonsAtReceipt({ codeState, useBy: useByBefore(lot) }, day),
+            open: before.map((hold) => hold.reason),
+            released: known
+              .filter((hold) => hold.lot_id === lotId && hold.released_at !== null)
+              .map((hold) => hold.reason),
+          });
+      const ofLot = lotHolds.get(lotId) ?? asked.onLot.map((reason) => make(reason, { lotId }));
+      lotHolds.set(lotId, ofLot);
+      const holds: Hold[] = [...ofLot];
       for (const [index, container] of containers.entries()) {
         const containerId = container.id;
         const fault = line.containers[index]?.fault ?? null;
-        holds.push(...asked.map((reason) => make(reason, { containerId })));
+        holds.push(...asked.onArrivals.map((reason) => make(reason, { containerId })));
         if (fault !== null) holds.push(make(fault, { containerId }));
       }
       answer.set(line.lineNumber, [...before.map(viewOfEarlier), ...holds.map(viewOf)]);
@@ -73,25 +77,32 @@ export class ReceiptHolds {
     occurredAt: string,
   ): Promise<ReceivedHoldView[]> {
     if (reasons.length === 0) return [];
-    const open = await this.openOnLots(transaction, [lotId]);
-    const missing = reasons.filter((reason) => !open.some((hold) => hold.reason === reason));
+    const known = await this.onLots(transaction, [lotId]);
+    const missing = reasons.filter(
+      (reason) => !known.some((hold) => hold.reason === reason && hold.released_at === null),
+    );
     const holds = missing.map((reason) => newHold(transaction, reason, { lotId }, occurredAt));
     if (holds.length > 0) await transaction.insert(Hold, holds);
     return holds.map(viewOf);
   }
 
-  private async openOnLots(transaction: Transaction, lotIds: readonly string[]): Promise<OpenLotHold[]> {
+  private async onLots(transaction: Transaction, lotIds: readonly string[]): Promise<LotHold[]> {
     const ids = [...new Set(lotIds)];
     if (ids.length === 0) return [];
-    return transaction.query<OpenLotHold>(
-      `SELECT hold.id, hold.lot_id, hold.kind, hold.reason FROM hold
+    return transaction.query<LotHold>(
+      `SELECT hold.id, hold.lot_id, hold.kind, hold.reason, hold_release.occurred_at AS released_at FROM hold
+         LEFT JOIN hold_release ON hold_release.studio_id = hold.studio_id AND hold_release.hold_id = hold.id
        WHERE hold.studio_id = $1 AND hold.lot_id IN (${ids.map((_, index) => `$${index + 2}`).join(', ')})
-         AND NOT EXISTS (SELECT 1 FROM hold_release
-           WHERE hold_release.studio_id = hold.studio_id AND hold_release.hold_id = hold.id)
        ORDER BY hold.recorded_at, hold.id`,
       [transaction.studioId, ...ids],
     );
   }
+}
+
+/** The date of the lot before this delivery corrected it. */
+function useByBefore({ lot, corrections }: LotAtReceipt): string | null {
+  const correction = corrections.find(({ field }) => field === 'useBy');
+  return correction === undefined ? lot.useBy : correction.from;
 }
 
 function newHold(
@@ -120,6 +131,6 @@ function viewOf({ id, kind, reason, lotId, containerId }: Hold): ReceivedHoldVie
   return { id, kind, reason, lotId, containerId, placedNow: true };
 }
 
-function viewOfEarlier({ id, lot_id, kind, reason }: OpenLotHold): ReceivedHoldView {
+function viewOfEarlier({ id, lot_id, kind, reason }: LotHold): ReceivedHoldView {
   return { id, kind, reason, lotId: lot_id, containerId: null, placedNow: false };
 }

@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { lotReasonsAtReceipt, lotReasonsOnJoining, pieceFaults, plannedContainers } from './receipt-rules.js';
+import {
+  type JoinedLot,
+  type LotReceiptReason,
+  lotReasonsAtReceipt,
+  lotReasonsOnJoining,
+  pieceFaults,
+  plannedContainers,
+} from './receipt-rules.js';
 
 describe('what is put aside at receipt', () => {
   const sound = { codeState: 'printed', useBy: '2026-11-25' } as const;
@@ -24,11 +31,32 @@ describe('what is put aside at receipt', () => {
       'already past',
     ]);
   });
+});
 
-  it('asks again for a past date when goods join a lot, but not for what was decided with it', () => {
-    expect(lotReasonsOnJoining(['no use-by printed'], [])).toEqual([]);
-    expect(lotReasonsOnJoining(['already past'], [])).toEqual(['already past']);
-    expect(lotReasonsOnJoining(['already past'], ['already past'])).toEqual([]);
+describe('what is put aside when goods join a lot', () => {
+  const joining = (reason: LotReceiptReason, more: Partial<JoinedLot> = {}) =>
+    lotReasonsOnJoining({ reasons: [reason], reasonsBefore: [reason], open: [], released: [], ...more });
+
+  it('is the lot for what its label lacks, until a person decided', () => {
+    const missing = 'no use-by printed';
+    expect(joining(missing)).toEqual({ onLot: [missing], onArrivals: [] });
+    expect(joining(missing, { open: [missing] })).toEqual({ onLot: [], onArrivals: [] });
+    expect(joining(missing, { released: [missing] })).toEqual({ onLot: [], onArrivals: [] });
+    expect(joining(missing, { released: ['doubt'] }).onLot).toEqual([missing]);
+  });
+
+  it('is what arrived when the date has passed, again and again', () => {
+    const past = 'already past';
+    expect(joining(past)).toEqual({ onLot: [], onArrivals: [past] });
+    expect(joining(past, { released: [past] })).toEqual({ onLot: [], onArrivals: [past] });
+    expect(joining(past, { open: [past] })).toEqual({ onLot: [], onArrivals: [] });
+  });
+
+  it('is the lot for what a correction of its date brings up, whatever was decided before', () => {
+    for (const reason of ['no use-by printed', 'already past'] as const) {
+      const corrected = { reasonsBefore: [], released: [reason] };
+      expect(joining(reason, corrected)).toEqual({ onLot: [reason], onArrivals: [] });
+    }
   });
 });
 

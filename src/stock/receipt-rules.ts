@@ -22,17 +22,35 @@ export function lotReasonsAtReceipt(
   return reasons;
 }
 
+/** A lot on record that goods join. */
+export interface JoinedLot {
+  /** Its reasons by what is recorded now. */
+  reasons: readonly LotReceiptReason[];
+  /** Its reasons before this delivery corrected its date; the same when it did not. */
+  reasonsBefore: readonly LotReceiptReason[];
+  /** Reasons of the open holds on the lot. */
+  open: readonly string[];
+  /** Reasons for which a hold on the lot was released: a person decided. */
+  released: readonly string[];
+}
+
 /**
- * The reasons that still ask for a decision when goods join a lot on record. What is printed was decided with the lot,
- * unless that is still open; that its date has passed is asked again for every arrival.
- *
- * @param open reasons of the open holds on the lot
+ * The reasons that still ask for a decision when goods join a lot on record. What is missing on its label is asked once
+ * for the lot, for a lot that a late record made too, where nobody was asked yet; that its date has passed is asked
+ * again for every arrival. What a correction brings up is asked for the whole lot, whatever was decided before.
  */
-export function lotReasonsOnJoining(
-  reasons: readonly LotReceiptReason[],
-  open: readonly string[],
-): LotReceiptReason[] {
-  return reasons.filter((reason) => reason === 'already past' && !open.includes(reason));
+export function lotReasonsOnJoining({ reasons, reasonsBefore, open, released }: JoinedLot): {
+  onLot: LotReceiptReason[];
+  onArrivals: LotReceiptReason[];
+} {
+  const asked = reasons.filter((reason) => !open.includes(reason));
+  const onLot = asked.filter(
+    (reason) => !reasonsBefore.includes(reason) || (reason !== 'already past' && !released.includes(reason)),
+  );
+  return {
+    onLot,
+    onArrivals: asked.filter((reason) => !onLot.includes(reason) && reason === 'already past'),
+  };
 }
 
 export interface PlannedContainer {

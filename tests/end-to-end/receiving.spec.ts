@@ -53,6 +53,26 @@ describe.each(engines)('receiving on %s', (engine) => {
   };
   const deliveries = async () => (await service.seen<DeliveryPageView>('/deliveries?limit=200')).deliveries;
 
+  /** A session that is recorded afterwards, with one use of what was written down of a label. */
+  const recordLateUse = async (use: object) => {
+    const [owner] = await service.seen<{ id: string }[]>('/people');
+    const client = await service.made<{ id: string }>('/clients', { name: 'Ida Sommer' });
+    const procedure = await service.made<{ id: string }>('/procedures', {
+      name: `Powder brows ${uuidv7()}`,
+      bodyPlace: 'brows',
+    });
+    await service.made('/sessions/late', {
+      source: 'paper',
+      occurredAt: new Date(Date.now() - 86_400_000).toISOString(),
+      clientId: client.id,
+      artistId: owner?.id,
+      procedureId: procedure.id,
+      visitKind: 'first session',
+      signedBy: owner?.id,
+      uses: [{ knownBy: 'typed', drops: 1, ...use }],
+    });
+  };
+
   it('starts an empty studio with a shelf to put goods on', () => {
     expect(shelf).toMatchObject({ name: 'Shelf', kind: 'shelf', archived: false });
   });
@@ -270,6 +290,30 @@ describe.each(engines)('receiving on %s', (engine) => {
       const unreadable = line({ codes: undefined, codeState: 'unreadable' });
       const { lines } = await receive([unreadable, unreadable]);
       expect(lines[0]?.lot.id).not.toBe(lines[1]?.lot.id);
+    });
+
+    it('a lot without a date that a late record made, until a person decided on it', async () => {
+      const code = newCode();
+      await recordLateUse({ productId: pigment.id, code });
+      const same = line({ codes: [{ kind: 'lot', code }], useBy: null });
+      const { lines } = await receive([same, same]);
+      expect(lines[0]?.lot.isNew).toBe(false);
+      expect(lines[0]?.holds).toMatchObject([{ reason: 'no use-by printed', lotId: lines[0]?.lot.id }]);
+      expect(lines[1]?.holds).toEqual(lines[0]?.holds);
+      await service.made(`/holds/${lines[0]?.holds[0]?.id}/release`, { reason: 'Asked the maker' });
+      expect((await receive([same])).lines[0]?.holds).toEqual([]);
+    });
+
+    it('a lot whose recorded date this delivery takes away', async () => {
+      const codes = [{ kind: 'lot', code: newCode() }];
+      await receive([line({ codes })]);
+      const { lines } = await receive([
+        line({ codes, useBy: null, sameCodeDecision: 'correct recorded date' }),
+      ]);
+      expect(lines[0]?.lot).toMatchObject({ useBy: null, version: 2 });
+      expect(lines[0]?.holds).toMatchObject([
+        { reason: 'no use-by printed', lotId: lines[0]?.lot.id, placedNow: true },
+      ]);
     });
 
     it('names a hold that was open on the lot before', async () => {
