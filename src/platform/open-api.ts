@@ -77,7 +77,10 @@ function completed(document: OpenAPIObject): OpenAPIObject {
   return document;
 }
 
-/** Every quantity here is whole; the compiler knows numbers only. */
+/** Derived shares; every other quantity is whole. */
+const fractions: ReadonlySet<string> = new Set(['shareMicrolitres']);
+
+/** The compiler knows numbers only. */
 function wholeNumbers(node: unknown): void {
   if (node === null || typeof node !== 'object') return;
   const schema = node as { type?: unknown };
@@ -85,5 +88,7 @@ function wholeNumbers(node: unknown): void {
   if (Array.isArray(schema.type)) {
     schema.type = schema.type.map((type) => (type === 'number' ? 'integer' : type));
   }
-  for (const child of Object.values(node)) wholeNumbers(child);
+  for (const [name, child] of Object.entries(node)) {
+    if (!fractions.has(name)) wholeNumbers(child);
+  }
 }

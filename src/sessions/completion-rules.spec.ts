@@ -111,6 +111,22 @@ describe('settling a tray', () => {
     expect(settlement.faults).toEqual([expect.objectContaining({ code: 'back unopened but mixed' })]);
   });
 
+  it('wastes the amount of a bottle that was opened and touched nobody', () => {
+    const settlement = settleTray([bottle('umber')], [], [said('umber', 'opened unused', 500)]);
+    expect(settlement.uses).toEqual([]);
+    expect(settlement.wastes).toEqual([
+      expect.objectContaining({ microlitres: 500, reason: 'opened unused' }),
+    ]);
+  });
+
+  it('drops no amount silently that does not fit what was said', () => {
+    const back = settleTray([bottle('umber')], [], [said('umber', 'back unopened', 40)]);
+    expect(back.faults).toEqual([expect.objectContaining({ code: 'back unopened but an amount was said' })]);
+    const pieces = settleTray([needle('n')], [], [said('n', 'used', 40)]);
+    expect(pieces.faults).toEqual([expect.objectContaining({ code: 'pieces have no volume' })]);
+    expect([back.uses, back.wastes, pieces.uses]).toEqual([[], [], []]);
+  });
+
   it('finds words about lines of another tray, and two words about one line', () => {
     const settlement = settleTray(
       [needle('n')],

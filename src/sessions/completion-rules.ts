@@ -44,7 +44,13 @@ export interface SettledWaste {
 
 export interface CompletionFault {
   lineId: string;
-  code: 'decision needed' | 'back unopened but mixed' | 'said twice' | 'not on this tray';
+  code:
+    | 'decision needed'
+    | 'back unopened but mixed'
+    | 'back unopened but an amount was said'
+    | 'pieces have no volume'
+    | 'said twice'
+    | 'not on this tray';
   message: string;
 }
 
@@ -87,6 +93,11 @@ export function settleTray(
         code: 'back unopened but mixed',
         message: `${line.label} was dropped into a mix, so it cannot go back unopened. Say "used", or "opened unused" when the mix touched nobody.`,
       });
+      continue;
+    }
+    const amount = faultOfAmount(line, settledAs, word);
+    if (amount) {
+      settlement.faults.push(amount);
       continue;
     }
     settlement.lines.push({ lineId: line.lineId, settledAs });
@@ -138,6 +149,26 @@ function settleContainer(
   if (settledAs === 'used' && (shares.length === 0 || microlitres > 0)) {
     settlement.uses.push({ lineId, containerId, mixId: null, pieces: 0, drops, microlitres, againstRefusal });
   }
+  if (settledAs === 'opened unused' && microlitres > 0) {
+    settlement.wastes.push({ lineId, containerId, pieces: 0, microlitres, reason: 'opened unused' });
+  }
+}
+
+/** An amount that cannot belong to what was said: nothing said is dropped silently. */
+function faultOfAmount(
+  line: LineToSettle,
+  settledAs: Outcome,
+  word: SaidOfLine | undefined,
+): CompletionFault | undefined {
+  const { lineId, label } = line;
+  if ((word?.microlitres ?? null) === null && (word?.drops ?? null) === null) return undefined;
+  if (line.stockForm === 'pieces') {
+    const message = `${label} is counted in pieces; leave drops and microlitres out.`;
+    return { lineId, code: 'pieces have no volume', message };
+  }
+  if (settledAs !== 'back unopened') return undefined;
+  const message = `An amount of ${label} was said, so it did not go back unopened. Say "used", or "opened unused" when it touched nobody.`;
+  return { lineId, code: 'back unopened but an amount was said', message };
 }
 
 /** The refusals a use is recorded against; dates were judged when the line was admitted. */

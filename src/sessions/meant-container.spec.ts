@@ -70,6 +70,43 @@ describe('what a scan means', () => {
     });
   });
 
+  it('asks when the open bottle may not be used but a sealed one may: either could be in hand', () => {
+    const tooLong = { state: 'opened', openedAt: '2024-03-01T09:00:00.000Z' } as const;
+    const held = { ...opened, holds: [{ kind: 'quarantine', reason: 'doubt', on: 'container' }] } as const;
+    for (const open of [tooLong, held]) {
+      expect(meant([bottle('open', open), bottle('sealed')])).toMatchObject({
+        kind: 'ask',
+        reason: { code: 'which container?' },
+        choices: [{ containerId: 'open' }, { containerId: 'sealed' }],
+      });
+    }
+    expect(meant([bottle('open', tooLong), bottle('gone', { state: 'finished', pieces: 0 })])).toMatchObject({
+      thing: { containerId: 'open' },
+    });
+  });
+
+  it('asks when several are open, also when one of them may not be used', () => {
+    const tooLong = { state: 'opened', openedAt: '2024-03-01T09:00:00.000Z' } as const;
+    expect(meant([bottle('a', opened), bottle('b', tooLong)])).toMatchObject({
+      kind: 'ask',
+      choices: [{ containerId: 'a' }, { containerId: 'b' }],
+    });
+  });
+
+  it('asks for the lot when one code stands on two lots of a product', () => {
+    const named = { ...lot, lotIds: ['lot-1', 'lot-2'] };
+    const things = [
+      bottle('a'),
+      bottle('a too'),
+      bottle('b', { lotId: 'lot-2', useByLastDay: '2028-12-31' }),
+    ];
+    expect(meant(things, named)).toMatchObject({
+      kind: 'ask',
+      reason: { code: 'which lot?' },
+      choices: [{ containerId: 'a' }, { containerId: 'b' }],
+    });
+  });
+
   it('asks for the lot when only the product is known, and offers none that may not be used', () => {
     const things = [bottle('good'), bottle('expired', { lotId: 'lot-2', useByLastDay: '2026-01-31' })];
     expect(meant(things, product)).toMatchObject({

@@ -1,4 +1,4 @@
-import { chooseContainer } from '../stock/first-expired.js';
+import { orderFirstExpired } from '../stock/first-expired.js';
 import type { Reason } from './tray-rules.js';
 import { asCandidate, type TrayThing } from './tray-thing.js';
 
@@ -21,11 +21,16 @@ export type Meant =
   /** Nothing of the product is here. */
   | { kind: 'none' };
 
+/** So many choices fit on a screen and into an answer. */
+const mostChoices = 50;
+
 /**
- * Which container a scan means. A label means its container. A maker's symbol or a typed code names a lot: meant is the
- * opened container, else the first-expiring sealed one, and it asks when several are open. A symbol with only a product
- * asks for the lot, of those that may be used. When nothing of a lot may be used, the one that would have been taken is
- * returned all the same, so that the refusal can say why.
+ * Which container a scan means.
+ * - A label means its container.
+ * - A maker's symbol or a typed code names a lot. Meant is its opened container, whatever is to be said of that one, else
+ *   the first-expiring sealed one. It asks when several are open, and when the open one may not be used but a sealed one
+ *   may: nobody but the person knows which of them is in hand.
+ * - It asks for the lot when a code stands on several, and when only the product is known, of those that may be used.
  *
  * @param things the containers of the products that were named
  * @param at ISO 8601 instant of the scan
@@ -43,38 +48,47 @@ export function meantContainer(
     const thing = ofLots.find((candidate) => candidate.containerId === containerId);
     return thing ? { kind: 'this', thing } : { kind: 'another container' };
   }
-  const choice = chooseContainer(ofLots.map(asCandidate), at, timeZone);
-  if (lotIds === null) {
-    if ('none' in choice) return { kind: 'none' };
-    const excluded = new Set(unusable(ofLots, at, timeZone));
-    return askLot(ofLots.filter((thing) => !excluded.has(thing)));
+  const { order, excluded } = orderFirstExpired(ofLots.map(asCandidate), at, timeZone);
+  const usable = order.map(({ thing }) => thing);
+  if (lotIds === null) return usable.length === 0 ? { kind: 'none' } : askLot(usable);
+  if (new Set(ofLots.map((thing) => thing.lotId)).size > 1) return askLot(ofLots);
+
+  const unusable = excluded
+    .filter(({ candidate }) => !candidate.finished)
+    .map(({ candidate }) => candidate.thing);
+  const open = [...usable, ...unusable].filter((thing) => thing.state === 'opened');
+  const [onlyOpen] = open;
+  if (open.length > 1) return askContainer(open);
+  if (!onlyOpen) {
+    const thing = usable[0] ?? unusable[0] ?? ofLots[0];
+    return thing ? { kind: 'this', thing } : { kind: 'none' };
   }
-  if (new Set(ofLots.map((thing) => thing.productId)).size > 1) return askLot(ofLots);
-  if ('chosen' in choice) return { kind: 'this', thing: choice.chosen.thing };
-  if ('ask' in choice) return askContainer(choice.ask.map((candidate) => candidate.thing));
-  const [present] = choice.none.filter(({ candidate }) => !candidate.finished);
-  const meant = present ?? choice.none[0];
-  return meant ? { kind: 'this', thing: meant.candidate.thing } : { kind: 'none' };
+  const [sealed] = usable.filter((thing) => thing !== onlyOpen);
+  return unusable.includes(onlyOpen) && sealed
+    ? askContainer([onlyOpen, sealed])
+    : { kind: 'this', thing: onlyOpen };
 }
 
-function unusable(things: readonly TrayThing[], at: string, timeZone: string): TrayThing[] {
-  return things.filter((thing) => 'none' in chooseContainer([asCandidate(thing)], at, timeZone));
-}
-
-function askLot(choices: TrayThing[]): Meant {
+/** One choice a lot: its container that is to be taken first. */
+function askLot(things: readonly TrayThing[]): Meant {
+  const first = new Map<string, TrayThing>();
+  for (const thing of things) if (!first.has(thing.lotId)) first.set(thing.lotId, thing);
+  const choices = [...first.values()].slice(0, mostChoices);
   const reason: Reason = {
     code: 'which lot?',
-    message: 'This names a product but not one lot. Pick the lot that is printed on what is in hand.',
-    facts: { choices: choices.length },
+    message: 'This does not name one lot. Pick the lot that is printed on what is in hand.',
+    facts: { choices: first.size },
   };
   return { kind: 'ask', reason, choices };
 }
 
-function askContainer(choices: TrayThing[]): Meant {
+function askContainer(things: readonly TrayThing[]): Meant {
+  const choices = things.slice(0, mostChoices);
   const reason: Reason = {
     code: 'which container?',
-    message: `${choices.length} bottles of this lot are open. Scan the label of the one in hand, or pick it.`,
-    facts: { choices: choices.length },
+    message:
+      'More than one bottle of this lot could be meant. Scan the label of the one in hand, or pick it.',
+    facts: { choices: things.length },
   };
   return { kind: 'ask', reason, choices };
 }

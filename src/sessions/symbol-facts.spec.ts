@@ -15,6 +15,10 @@ describe('what a symbol tells the tray', () => {
     expect([serialOf(null), useByOf(null)]).toEqual([null, null]);
   });
 
+  it('takes "no use after" (AI 7003) for a last day of use', () => {
+    expect(useByOf(read('(01)09506000134352(7003)2601011200'))).toBe('2026-01-01');
+  });
+
   it('says how the lot was known', () => {
     expect(knownByOf(full)).toBe("maker's symbol");
     expect(knownByOf(read('(01)09506000134352'))).toBe('picked from a list');

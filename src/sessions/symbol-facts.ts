@@ -1,13 +1,16 @@
 import type { SymbolReading } from '../catalogue/barcode.js';
+import { symbolUseBy } from '../catalogue/symbol-use-by.js';
 
 /** Serial number (AI 21) of the piece, null when the symbol has none or nothing was scanned. */
 export function serialOf(reading: SymbolReading | null): string | null {
   return reading && 'serial' in reading ? (reading.serial ?? null) : null;
 }
 
-/** Last day of use in the symbol (AI 17), null when it has none or nothing was scanned. */
+/** Last day of use that the symbol holds, null when it holds none or nothing was scanned. */
 export function useByOf(reading: SymbolReading | null): string | null {
-  return reading && 'useBy' in reading ? (reading.useBy?.date ?? null) : null;
+  return reading?.kind === 'gs1' || reading?.kind === 'own label'
+    ? (symbolUseBy(reading)?.date ?? null)
+    : null;
 }
 
 /** How the lot was known. A symbol that tells only the product leaves the lot to be picked. */

@@ -177,6 +177,8 @@ describe('admission to a tray', () => {
 
   it('judges by the earlier of the recorded date and the date in the symbol', () => {
     expect(codes(facts(bottle(), { symbolUseBy: '2026-02-28' }))).toEqual(['expired']);
+    const misread = judge(facts(bottle(), { symbolUseBy: '2026-02-28' }));
+    expect(misread.reasons[0]?.message).toContain('The record says 2027-12-31, but the earlier date counts');
     const warned = judge(facts(bottle(), { symbolUseBy: '2028-01-31' }));
     expect(warned).toMatchObject({ verdict: 'warned', reasons: [{ code: 'date differs from the record' }] });
     expect(codes(facts(bottle({ useByLastDay: '2026-01-31' }), { symbolUseBy: '2028-01-31' }))).toEqual([

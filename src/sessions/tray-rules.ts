@@ -168,7 +168,12 @@ function refusalsOf(facts: TrayFacts, life: ShelfLife, instead: TrayThing | null
     );
   }
   if (life.status === 'expired') {
-    add('expired', `${describeThing(thing)} expired: its use-by was ${life.lastDay}.`, {
+    const { symbolUseBy } = facts;
+    const misread =
+      symbolUseBy !== null && thing.useByLastDay !== null && symbolUseBy < thing.useByLastDay
+        ? ` The record says ${thing.useByLastDay}, but the earlier date counts; if the record was rightly corrected, scan Lotward's own label.`
+        : '';
+    add('expired', `${describeThing(thing)} expired: its use-by was ${life.lastDay}.${misread}`, {
       lastDay: life.lastDay,
     });
   }
