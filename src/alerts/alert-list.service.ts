@@ -6,8 +6,8 @@ import { notFound } from '../platform/problem.js';
 import { maximumPageSize, type WriteDto } from '../platform/request.dto.js';
 import { Alert } from './alert.entity.js';
 import type { AlertPageDto } from './alerts.dto.js';
+import { Alerts } from './alerts.service.js';
 import type { AlertDeliveryView, AlertPageView, AlertView } from './alerts.views.js';
-import { ConditionEvaluators } from './condition-evaluators.service.js';
 import { OutboxRow } from './outbox-row.entity.js';
 
 type AlertRow = Omit<AlertView, 'facts'> & { facts: string };
@@ -22,7 +22,7 @@ export class AlertList {
   constructor(
     private readonly database: Database,
     private readonly transactions: Transactions,
-    private readonly evaluators: ConditionEvaluators,
+    private readonly alerts: Alerts,
   ) {}
 
   async page(
@@ -45,7 +45,7 @@ export class AlertList {
     return { alerts, next: rows.length > limit ? (alerts.at(-1)?.id ?? null) : null };
   }
 
-  /** Notes who has seen to an alert; the first to say so stays. */
+  /** Notes who has seen to an alert. */
   acknowledge(actor: Actor, alertId: string, dto: WriteDto): Promise<AlertView> {
     return this.transactions.write(
       actor,
@@ -55,20 +55,7 @@ export class AlertList {
         subject: { kind: 'alert', id: alertId },
         content: { ...dto, alertId },
       },
-      async (transaction) => {
-        const key = { studioId: actor.studioId, id: alertId };
-        const alert = await transaction.manager.findOneBy(Alert, key);
-        if (!alert) throw notFound('alert', alertId);
-        if (alert.acknowledgedAt !== null) return viewOf(alert);
-        const acknowledgedAt = transaction.recordedAt;
-        const changed = await transaction.update(Alert, key, {
-          acknowledgedAt,
-          acknowledgedBy: actor.personId,
-          // What happened once cannot end by itself: it is over when somebody has seen to it.
-          ...(this.evaluators.finds(alert.kind) ? {} : { closedAt: acknowledgedAt }),
-        });
-        return viewOf(changed ?? alert);
-      },
+      async (transaction) => viewOf(await this.alerts.acknowledge(transaction, alertId)),
     );
   }
 

@@ -1,7 +1,10 @@
 import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
+import { placeholders } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
+import { notFound } from '../platform/problem.js';
 import { Alert } from './alert.entity.js';
+import { ConditionEvaluators } from './condition-evaluators.service.js';
 import {
   type AlertSeverity,
   alertChanges,
@@ -37,19 +40,12 @@ interface AlertRow {
  */
 @Injectable()
 export class Alerts {
-  /**
-   * Lets the conditions of a studio be judged by one transaction at a time: two that each take a last piece must not
-   * both see the other's as still there. Call it before loading what conditions are derived from; a reconciliation
-   * calls it as well. SQLite needs no lock: its transactions queue.
-   */
-  async judgeAlone(transaction: Transaction): Promise<void> {
-    if (transaction.engine === 'sqlite') return;
-    await transaction.query('SELECT id FROM studio WHERE id = $1 FOR NO KEY UPDATE', [transaction.studioId]);
-  }
+  constructor(private readonly evaluators: ConditionEvaluators) {}
 
   /**
    * Makes the alerts in scope agree with what stands: opens what is new, closes what no longer stands, refreshes the
-   * severity and facts of what still stands without announcing it again.
+   * severity and facts of what still stands without announcing it again. Whoever derives conditions locks the studio
+   * before loading what they are derived from.
    * @param standing all that stands in scope; what lies outside it is ignored
    */
   async reconcile(
@@ -57,60 +53,90 @@ export class Alerts {
     scope: ConditionScope,
     standing: readonly OpenCondition[],
   ): Promise<ReconciledAlerts> {
-    await this.judgeAlone(transaction);
+    await transaction.lockStudio();
     const { open, refresh, close } = alertChanges(await this.openIn(transaction, scope), standing, scope);
-    const { studioId, recordedAt } = transaction;
+    const { studioId } = transaction;
     for (const { id, severity, facts } of refresh) {
       await transaction.update(Alert, { studioId, id }, { severity, facts });
     }
-    for (const { id } of close) await transaction.update(Alert, { studioId, id }, { closedAt: recordedAt });
-    const opened = open.map((condition) => newAlert(studioId, condition, recordedAt));
-    if (opened.length > 0) await transaction.insert(Alert, opened);
-    const deliveries = [
-      ...close.map(({ id }) => newDelivery(studioId, id, 'closed', recordedAt)),
-      ...opened.map(({ id }) => newDelivery(studioId, id, 'opened', recordedAt)),
-    ];
-    if (deliveries.length > 0) await transaction.insert(OutboxRow, deliveries);
-    return { opened: opened.length, refreshed: refresh.length, closed: close.length };
+    for (const { id } of close) await this.close(transaction, id);
+    await this.open(transaction, open);
+    return { opened: open.length, refreshed: refresh.length, closed: close.length };
   }
 
   /**
-   * Opens an alert for something that happened once, unless one of that kind is open for the subject already. It is
-   * closed by a reconciliation of its kind, when its room finds it settled.
+   * Opens alerts for what happened once, unless one of that kind is open for the subject already. They are over when
+   * somebody has seen to them, or when a reconciliation of their kind finds them settled.
    */
-  async raise(transaction: Transaction, condition: OpenCondition): Promise<void> {
-    const { kind, subjectKind, subjectId } = condition;
-    await this.judgeAlone(transaction);
-    const subjects = [{ kind: subjectKind, id: subjectId }];
-    if ((await this.openIn(transaction, { kinds: [kind], subjects })).length > 0) return;
-    const alert = newAlert(transaction.studioId, condition, transaction.recordedAt);
-    await transaction.insert(Alert, alert);
+  async raise(transaction: Transaction, conditions: readonly OpenCondition[]): Promise<void> {
+    if (conditions.length === 0) return;
+    await transaction.lockStudio();
+    const scope = {
+      kinds: [...new Set(conditions.map(({ kind }) => kind))],
+      subjects: conditions.map(({ subjectKind, subjectId }) => ({ kind: subjectKind, id: subjectId })),
+    };
+    const { open } = alertChanges(await this.openIn(transaction, scope), conditions, scope);
+    await this.open(transaction, open);
+  }
+
+  /**
+   * Notes who has seen to an alert; the first to say so stays. What happened once cannot end by itself: with this it
+   * is over.
+   * @throws Problem not-found
+   */
+  async acknowledge(transaction: Transaction, alertId: string): Promise<Alert> {
+    const { studioId, recordedAt, actor } = transaction;
+    await transaction.lockStudio();
+    const alert = await transaction.manager.findOneBy(Alert, { studioId, id: alertId });
+    if (!alert) throw notFound('alert', alertId);
+    if (alert.acknowledgedAt !== null) return alert;
+    const seen = { acknowledgedAt: recordedAt, acknowledgedBy: actor.personId };
+    if (alert.closedAt === null && !this.evaluators.finds(alert.kind)) {
+      return (await this.close(transaction, alertId, seen)) ?? alert;
+    }
+    return (await transaction.update(Alert, { studioId, id: alertId }, seen)) ?? alert;
+  }
+
+  private async open(transaction: Transaction, conditions: readonly OpenCondition[]): Promise<void> {
+    if (conditions.length === 0) return;
+    const { studioId, recordedAt } = transaction;
+    const opened = conditions.map((condition) => newAlert(studioId, condition, recordedAt));
+    await transaction.insert(Alert, opened);
     await transaction.insert(
       OutboxRow,
-      newDelivery(transaction.studioId, alert.id, 'opened', transaction.recordedAt),
+      opened.map(({ id }) => newDelivery(studioId, id, 'opened', recordedAt)),
     );
+  }
+
+  /** Closes an open alert and promises to tell so. */
+  private async close(
+    transaction: Transaction,
+    alertId: string,
+    seen: Pick<Partial<Alert>, 'acknowledgedAt' | 'acknowledgedBy'> = {},
+  ): Promise<Alert | undefined> {
+    const { studioId, recordedAt } = transaction;
+    await transaction.insert(OutboxRow, newDelivery(studioId, alertId, 'closed', recordedAt));
+    return transaction.update(Alert, { studioId, id: alertId }, { ...seen, closedAt: recordedAt });
   }
 
   private async openIn(transaction: Transaction, { kinds, subjects }: ConditionScope): Promise<OpenAlert[]> {
     if (kinds.length === 0) return [];
-    const list = (values: readonly unknown[], first: number) =>
-      values.map((_, index) => `$${index + first}`).join(', ');
     const head = `SELECT id, kind, subject_kind, subject_id, severity, facts FROM alert
-      WHERE studio_id = $1 AND closed_at IS NULL AND kind IN (${list(kinds, 2)})`;
+      WHERE studio_id = $1 AND closed_at IS NULL AND kind IN (${placeholders(kinds)})`;
     const parameters = [transaction.studioId, ...kinds];
     if (subjects === 'all') {
       return (await transaction.query<AlertRow>(`${head} ORDER BY opened_at, id`, parameters)).map(openAlert);
     }
     // All columns of the index of open alerts are named and no order is asked for, so that closed ones are never walked.
     const subjectKinds = [...new Set(subjects.map(({ kind }) => kind))];
-    const ofKinds = `${head} AND subject_kind IN (${list(subjectKinds, parameters.length + 1)})`;
+    const ofKinds = `${head} AND subject_kind IN (${placeholders(subjectKinds, parameters.length + 1)})`;
     parameters.push(...subjectKinds);
     const ids = [...new Set(subjects.map(({ id }) => id))];
     const found: OpenAlert[] = [];
     for (let start = 0; start < ids.length; start += maximumSubjectsPerQuery) {
       const batch = ids.slice(start, start + maximumSubjectsPerQuery);
       const rows = await transaction.query<AlertRow>(
-        `${ofKinds} AND subject_id IN (${list(batch, parameters.length + 1)})`,
+        `${ofKinds} AND subject_id IN (${placeholders(batch, parameters.length + 1)})`,
         [...parameters, ...batch],
       );
       const wanted = new Set(subjects.map(({ kind, id }) => `${kind} ${id}`));

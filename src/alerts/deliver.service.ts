@@ -1,5 +1,5 @@
 import { Injectable, Logger } from '@nestjs/common';
-import type { Actor } from '../platform/actor.js';
+import { systemActor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
 import { Database } from '../platform/database/database.js';
 import { Transactions } from '../platform/database/transactions.js';
@@ -62,13 +62,7 @@ export class Deliver {
       failure === null
         ? { attempts, state: 'sent', settledAt: now, lastError: null }
         : { attempts, lastError: failure, ...settledOrLater(attempts, now) };
-    const actor: Actor = {
-      studioId,
-      chainId: row.chain_id,
-      timeZone: row.time_zone,
-      personId: null,
-      via: 'system',
-    };
+    const actor = systemActor({ id: studioId, chainId: row.chain_id, timeZone: row.time_zone });
     await this.transactions.quietly(actor, (transaction) =>
       // Whoever settled it in the meantime has settled it.
       transaction.update(

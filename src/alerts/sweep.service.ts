@@ -1,6 +1,7 @@
 import { Injectable, Logger, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
 import { Temporal } from 'temporal-polyfill';
-import type { Actor } from '../platform/actor.js';
+import { localDay } from '../identity/local-day.js';
+import { type Actor, systemActor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
 import { Database } from '../platform/database/database.js';
 import { Transactions } from '../platform/database/transactions.js';
@@ -12,8 +13,8 @@ const lookMilliseconds = 30_000;
 
 interface StudioRow {
   id: string;
-  chain_id: string;
-  time_zone: string;
+  chainId: string;
+  timeZone: string;
   morning: string;
 }
 
@@ -64,11 +65,8 @@ export class Sweep implements OnApplicationBootstrap, OnModuleDestroy {
         content: { id: requestId },
       },
       async (transaction) => {
-        await this.alerts.judgeAlone(transaction);
-        const day = Temporal.Instant.from(transaction.recordedAt)
-          .toZonedDateTimeISO(actor.timeZone)
-          .toPlainDate()
-          .toString();
+        await transaction.lockStudio();
+        const day = localDay(transaction.recordedAt, actor.timeZone);
         const kinds: string[] = [];
         const standing = [];
         for (const evaluator of this.evaluators.all()) {
@@ -92,7 +90,7 @@ export class Sweep implements OnApplicationBootstrap, OnModuleDestroy {
     let studios: StudioRow[] = [];
     try {
       studios = await this.database.read<StudioRow>(
-        'SELECT id, chain_id, time_zone, morning FROM studio ORDER BY id',
+        'SELECT id, chain_id AS "chainId", time_zone AS "timeZone", morning FROM studio ORDER BY id',
       );
     } catch (error) {
       this.logger.error(`The studios cannot be read, trying on: ${String(error)}`);
@@ -111,17 +109,10 @@ export class Sweep implements OnApplicationBootstrap, OnModuleDestroy {
     const now = this.clock.now();
     const sweptAt = this.sweptAt.get(studio.id);
     if (sweptAt !== undefined) {
-      const due = nextMorning(sweptAt, studio.morning, studio.time_zone);
+      const due = nextMorning(sweptAt, studio.morning, studio.timeZone);
       if (Temporal.Instant.compare(now, due) < 0) return;
     }
-    const actor: Actor = {
-      studioId: studio.id,
-      chainId: studio.chain_id,
-      timeZone: studio.time_zone,
-      personId: null,
-      via: 'system',
-    };
-    await this.sweep(actor, null);
+    await this.sweep(systemActor(studio), null);
     this.sweptAt.set(studio.id, now);
   }
 }

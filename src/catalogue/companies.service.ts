@@ -7,7 +7,6 @@ import { notFound, Problem } from '../platform/problem.js';
 import type { AddCompanyDto, RenameCompanyDto } from './companies.dto.js';
 import type { CompanyView } from './companies.views.js';
 import { Maker } from './maker.entity.js';
-import { ProductRegister } from './product-register.service.js';
 import { Supplier } from './supplier.entity.js';
 
 const maximumCompanies = 2_000;
@@ -21,7 +20,6 @@ export class Companies {
   constructor(
     private readonly database: Database,
     private readonly transactions: Transactions,
-    private readonly register: ProductRegister,
   ) {}
 
   async list(actor: Actor, kind: CompanyKind): Promise<CompanyView[]> {
@@ -83,7 +81,8 @@ export class Companies {
     name: string,
     companyId: string,
   ): Promise<void> {
-    await this.register.lock(transaction);
+    // One change of the register at a time, so that a name that was free still is when it is written.
+    await transaction.lockChain();
     const [same] = await transaction.query<CompanyView>(
       `SELECT id, name FROM ${kind} WHERE chain_id = $1 AND lower(name) = lower($2) AND id <> $3`,
       [transaction.actor.chainId, name, companyId],

@@ -73,7 +73,7 @@ export class Configurations {
         content: dto,
       },
       async (transaction) => {
-        await this.register.lock(transaction);
+        await transaction.lockChain();
         const products = await this.register.products(transaction.manager, actor.chainId, [
           productId,
           otherProductId,

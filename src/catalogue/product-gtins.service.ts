@@ -29,7 +29,7 @@ export class ProductGtins {
       },
       async (transaction) => {
         const { manager } = transaction;
-        await this.register.lock(transaction);
+        await transaction.lockChain();
         const [product] = await this.register.views(manager, actor.chainId, [productId]);
         if (!product) throw notFound('product', productId);
         const taken = (await this.register.gtins(manager, actor.chainId, [gtin])).get(gtin);
@@ -76,7 +76,7 @@ export class ProductGtins {
       },
       async (transaction) => {
         const { manager } = transaction;
-        await this.register.lock(transaction);
+        await transaction.lockChain();
         const recorded = (await this.register.gtins(manager, actor.chainId, [gtin])).get(gtin);
         if (recorded?.productId !== productId) throw notFound('GTIN of this product', gtin);
         const corrected = {

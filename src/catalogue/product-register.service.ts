@@ -1,7 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { type EntityManager, In } from 'typeorm';
 import { placeholders, type Read } from '../platform/database/database.js';
-import type { Transaction } from '../platform/database/transaction.js';
 import { printCartridge } from './cartridge-notation.js';
 import { Maker } from './maker.entity.js';
 import { Product } from './product.entity.js';
@@ -12,17 +11,6 @@ import type { ProductView } from './products.views.js';
 /** The chain's products as this and later rooms look them up, in few queries however many there are. */
 @Injectable()
 export class ProductRegister {
-  /**
-   * Lets one change of the register at a time through, so that a name or number that was free when it was looked for
-   * still is when it is written. SQLite needs no lock: its transactions queue.
-   */
-  async lock(transaction: Transaction): Promise<void> {
-    if (transaction.engine === 'sqlite') return;
-    await transaction.query('SELECT id FROM chain WHERE id = $1 FOR NO KEY UPDATE', [
-      transaction.actor.chainId,
-    ]);
-  }
-
   /** Products by id, archived ones too; an id of another chain is not found. */
   async products(
     manager: EntityManager,

@@ -68,7 +68,7 @@ export class Products {
       actor,
       { id, action: 'catalogue.add-product', subject: { kind: 'product', id }, content: dto },
       async (transaction) => {
-        await this.register.lock(transaction);
+        await transaction.lockChain();
         await this.refuseUnknownMaker(transaction, makerId);
         await this.refuseSameName(transaction, { id, makerId, name, shade: fields.shade });
         await transaction.insert(Product, {
@@ -99,7 +99,7 @@ export class Products {
         content: { productId, ...dto },
       },
       async (transaction) => {
-        await this.register.lock(transaction);
+        await transaction.lockChain();
         const product = await this.find(transaction, productId);
         const { fields, stockForm } = accepted(
           productFields(product.kind, changedFields(knownFields(product), given)),
@@ -152,7 +152,7 @@ export class Products {
         content: { productId, ...dto },
       },
       async (transaction) => {
-        await this.register.lock(transaction);
+        await transaction.lockChain();
         const product = await this.find(transaction, productId);
         if ((product.archivedAt !== null) === archived) {
           throw new Problem(

@@ -1,5 +1,6 @@
 import { Injectable, Logger, type OnApplicationBootstrap } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
+import { systemActor } from '../platform/actor.js';
 import { AuditHead } from '../platform/audit/audit-entry.entity.js';
 import { firstPreviousHash } from '../platform/audit/audit-log.js';
 import { Transactions } from '../platform/database/transactions.js';
@@ -25,7 +26,7 @@ export class FirstStart implements OnApplicationBootstrap {
     const studioId = uuidv7();
     const chainId = uuidv7();
     const timeZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
-    const actor = { studioId, chainId, timeZone, personId: null, via: 'system' as const };
+    const actor = systemActor({ id: studioId, chainId, timeZone });
     await this.transactions.write(
       actor,
       { id: null, action: 'identity.start-studio', subject: { kind: 'studio', id: studioId }, content: null },

@@ -155,23 +155,25 @@ export class UseRecorder {
 
     await this.openWhatWasUsed(transaction, facts, rows);
 
-    for (const row of rows.filter((use) => use.againstRefusal !== null)) {
-      await this.alerts.raise(transaction, {
+    const againstRefusal = rows.filter((use) => use.againstRefusal !== null);
+    await this.alerts.raise(
+      transaction,
+      againstRefusal.map((use) => ({
         kind: useAgainstRefusal,
         subjectKind: 'use',
-        subjectId: row.id,
+        subjectId: use.id,
         severity: 'urgent',
         facts: {
-          product: row.productName,
-          maker: row.makerName,
-          shade: row.shade,
-          lotCode: row.lotCode,
-          useBy: row.useBy,
-          reasons: row.againstRefusal,
+          product: use.productName,
+          maker: use.makerName,
+          shade: use.shade,
+          lotCode: use.lotCode,
+          useBy: use.useBy,
+          reasons: use.againstRefusal,
           sessionId: session.id,
         },
-      });
-    }
+      })),
+    );
     await this.stockConditions.reevaluate(transaction, [...new Set(facts.map((fact) => fact.productId))]);
     return rows;
   }

@@ -1,6 +1,6 @@
 import { Injectable, Logger, type OnApplicationBootstrap } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
-import type { Actor } from '../platform/actor.js';
+import { type Actor, systemActor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
@@ -22,21 +22,14 @@ export class Places implements OnApplicationBootstrap {
   ) {}
 
   async onApplicationBootstrap(): Promise<void> {
-    const studios = await this.database.read<{ id: string; chain_id: string; time_zone: string }>(
-      `SELECT studio.id, studio.chain_id, studio.time_zone FROM studio WHERE NOT EXISTS (
+    const studios = await this.database.read<{ id: string; chainId: string; timeZone: string }>(
+      `SELECT studio.id, studio.chain_id AS "chainId", studio.time_zone AS "timeZone" FROM studio WHERE NOT EXISTS (
          SELECT 1 FROM place WHERE place.studio_id = studio.id) ORDER BY studio.id`,
     );
     for (const studio of studios) {
-      const actor: Actor = {
-        studioId: studio.id,
-        chainId: studio.chain_id,
-        timeZone: studio.time_zone,
-        personId: null,
-        via: 'system',
-      };
       const id = uuidv7();
       await this.transactions.write(
-        actor,
+        systemActor(studio),
         { id: null, action: 'stock.add-place', subject: { kind: 'place', id }, content: null },
         (transaction) => this.insert(transaction, { id, name: 'Shelf', kind: 'shelf' }),
       );
@@ -58,7 +51,8 @@ export class Places implements OnApplicationBootstrap {
       actor,
       { id: dto.id, action: 'stock.add-place', subject: { kind: 'place', id: dto.id }, content: dto },
       async (transaction) => {
-        await this.lock(transaction);
+        // One change of the places at a time, so that two never take the same name or the last two places.
+        await transaction.lockStudio();
         const [same] = await transaction.query<{ id: string; name: string }>(
           `SELECT id, name FROM place
            WHERE studio_id = $1 AND lower(name) = lower($2) AND archived_at IS NULL`,
@@ -89,7 +83,7 @@ export class Places implements OnApplicationBootstrap {
         content: { placeId, ...dto },
       },
       async (transaction) => {
-        await this.lock(transaction);
+        await transaction.lockStudio();
         const place = await transaction.manager.findOneBy(Place, { studioId, id: placeId });
         if (!place) throw notFound('place', placeId);
         if (place.archivedAt !== null) {
@@ -139,12 +133,6 @@ export class Places implements OnApplicationBootstrap {
     };
     await transaction.insert(Place, place);
     return viewOf(place);
-  }
-
-  /** Lets one change of the places at a time through, so that two never take the same name or the last two places. */
-  private async lock(transaction: Transaction): Promise<void> {
-    if (transaction.engine === 'sqlite') return;
-    await transaction.query('SELECT id FROM studio WHERE id = $1 FOR NO KEY UPDATE', [transaction.studioId]);
   }
 }
 

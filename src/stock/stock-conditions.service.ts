@@ -55,7 +55,8 @@ export class StockConditions implements OnModuleInit {
   /** Opens and closes the alerts of these products and of the configuration pools they belong to. */
   async reevaluate(transaction: Transaction, productIds: readonly string[]): Promise<void> {
     if (productIds.length === 0) return;
-    await this.alerts.judgeAlone(transaction);
+    // Two that each take a last piece must not both see the other's as still there.
+    await transaction.lockStudio();
     const changed = new Set(productIds);
     const levels = (await this.levels(transaction)).filter((level) =>
       level.productIds.some((productId) => changed.has(productId)),

@@ -245,7 +245,7 @@ describe.each(engines)('the catalogue on %s', (engine) => {
       expect(withPack.gtins).toHaveLength(2);
       const taken = await service.post<ProblemBody>(`/products/${other.id}/gtins`, { gtin: pigmentGtin });
       expect([taken.status, taken.body.code]).toEqual([409, 'already-exists']);
-      expect(taken.body.detail).toContain('Morning Colour Works, Numbered, Ash');
+      expect(taken.body.detail).toContain('Morning Colour Works Numbered Ash');
     });
 
     it('are corrected when their content or product was a slip', async () => {

@@ -335,6 +335,8 @@ describe.each(engines)('the setup tray on %s', (engine) => {
     // It happened once, so it is over when somebody has seen to it.
     const seen = await service.made<{ closedAt: string | null }>(`/alerts/${alert?.id}/acknowledge`, {});
     expect(seen.closedAt).not.toBeNull();
+    const promised = await service.seen<{ event: string }[]>(`/alerts/${alert?.id}/deliveries`);
+    expect(promised.map(({ event }) => event).sort()).toEqual(['closed', 'opened']);
   });
 
   it('records what was used though it was refused', async () => {

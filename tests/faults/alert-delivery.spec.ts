@@ -7,6 +7,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { AlertAnnouncement } from '../../src/alerts/alert-words.js';
 import { Alerts } from '../../src/alerts/alerts.service.js';
 import { deliveryBackoff } from '../../src/alerts/backoff.js';
+import { ConditionEvaluators } from '../../src/alerts/condition-evaluators.service.js';
 import { Deliver } from '../../src/alerts/deliver.service.js';
 import { InProcessQueue } from '../../src/alerts/in-process-queue.service.js';
 import { LogChannel } from '../../src/alerts/log-channel.service.js';
@@ -38,7 +39,7 @@ describe.each(engines)('delivering alerts on %s', (engine) => {
   let clock: MovedClock;
   let channel: FaultyChannel;
   let deliver: Deliver;
-  const alerts = new Alerts();
+  const alerts = new Alerts(new ConditionEvaluators());
   const condition = {
     kind: 'test',
     subjectKind: 'test',
@@ -60,7 +61,7 @@ describe.each(engines)('delivering alerts on %s', (engine) => {
     rmSync(folder, { recursive: true, force: true });
   });
 
-  const open = () => inTransaction(store, actor, (transaction) => alerts.raise(transaction, condition));
+  const open = () => inTransaction(store, actor, (transaction) => alerts.raise(transaction, [condition]));
   const close = () =>
     inTransaction(store, actor, (transaction) =>
       alerts.reconcile(transaction, { kinds: ['test'], subjects: 'all' }, []),
@@ -80,7 +81,7 @@ describe.each(engines)('delivering alerts on %s', (engine) => {
 
   it('promises nothing when the cause is rolled back', async () => {
     const failing = inTransaction(store, actor, async (transaction) => {
-      await alerts.raise(transaction, condition);
+      await alerts.raise(transaction, [condition]);
       throw new Error('the cause did not happen');
     });
     await expect(failing).rejects.toThrow('did not happen');

@@ -68,24 +68,54 @@ export class Transaction {
     changes: Partial<Entity>,
   ): Promise<Entity | undefined> {
     const shape = rowShape(this.manager.dataSource, entity);
-    const json = new Map(shape.columns.map((column) => [column.property, column]));
-    const parameters: SqlValue[] = [];
-    const assignments = Object.entries(changes).map(([property, value]) => {
-      const column = json.get(property);
-      if (!column) throw new TypeError(`${shape.table} has no ${property}.`);
-      return `"${column.column}" = $${parameters.push(toSqlValue(value, column.json))}`;
-    });
-    const [condition, keys] = equalTo(where as Record<string, SqlValue>, parameters.length + 1);
-    const rows = await this.query<Record<string, SqlValue>>(
-      `UPDATE "${shape.table}" SET ${assignments.join(', ')} WHERE ${condition} RETURNING *`,
-      [...parameters, ...keys],
+    const rows = await this.updateWhere(shape, changes, (first) =>
+      equalTo(where as Record<string, SqlValue>, first),
     );
     const [row] = rows;
     if (!row) return undefined;
     if (rows.length > 1) throw new Error(`An update of ${shape.table} met ${rows.length} rows.`);
+    return this.noted<Entity>(shape, row);
+  }
+
+  /** Makes the same changes to the studio's rows of these ids, in one statement. Ids that are not there are passed over. */
+  async updateAll<Entity extends { studioId: string; id: string }>(
+    entity: new () => Entity,
+    ids: readonly string[],
+    changes: Partial<Entity>,
+  ): Promise<Entity[]> {
+    if (ids.length === 0) return [];
+    const shape = rowShape(this.manager.dataSource, entity);
+    const rows = await this.updateWhere(shape, changes, (first) => [
+      `studio_id = $${first} AND id IN (${placeholders(ids, first + 1)})`,
+      [this.studioId, ...ids],
+    ]);
+    // In one order on both engines, as the audit entry lists them.
+    rows.sort((one, other) => (String(one.id) < String(other.id) ? -1 : 1));
+    return rows.map((row) => this.noted<Entity>(shape, row));
+  }
+
+  private updateWhere(
+    shape: RowShape,
+    changes: object,
+    conditionFrom: (firstParameter: number) => [string, SqlValue[]],
+  ): Promise<Record<string, SqlValue>[]> {
+    const columns = new Map(shape.columns.map((column) => [column.property, column]));
+    const parameters: SqlValue[] = [];
+    const assignments = Object.entries(changes).map(([property, value]) => {
+      const column = columns.get(property);
+      if (!column) throw new TypeError(`${shape.table} has no ${property}.`);
+      return `"${column.column}" = $${parameters.push(toSqlValue(value, column.json))}`;
+    });
+    const [condition, keys] = conditionFrom(parameters.length + 1);
+    return this.query(
+      `UPDATE "${shape.table}" SET ${assignments.join(', ')} WHERE ${condition} RETURNING *`,
+      [...parameters, ...keys],
+    );
+  }
+
+  private noted<Entity extends object>(shape: RowShape, row: Record<string, SqlValue>): Entity {
     const updated = fromDatabaseRow<Entity>(shape, row);
-    const values = databaseRow(shape, updated as Record<string, unknown>);
-    this.noteWritten(shape, values);
+    this.noteWritten(shape, databaseRow(shape, updated as Record<string, unknown>));
     return updated;
   }
 
@@ -130,6 +160,21 @@ export class Transaction {
       `SELECT id FROM "${table}" WHERE ${scope} AND id IN (${placeholders(ordered)}) ORDER BY id FOR UPDATE`,
       [this.studioId, ...ordered],
     );
+  }
+
+  /**
+   * Lets one transaction at a time through for what is decided on the whole studio: the conditions of its stock, its
+   * places. SQLite needs no lock: its transactions queue.
+   */
+  async lockStudio(): Promise<void> {
+    if (this.engine === 'sqlite') return;
+    await this.query('SELECT id FROM studio WHERE id = $1 FOR NO KEY UPDATE', [this.studioId]);
+  }
+
+  /** The same for the chain, whose register its studios share. */
+  async lockChain(): Promise<void> {
+    if (this.engine === 'sqlite') return;
+    await this.query('SELECT id FROM chain WHERE id = $1 FOR NO KEY UPDATE', [this.actor.chainId]);
   }
 
   /** Adds to the payload of the audit entry. Never personal data: ids and names of changed fields only. */
