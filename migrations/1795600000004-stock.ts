@@ -70,6 +70,7 @@ export class Stock1795600000004 implements MigrationInterface {
         opened_by TEXT,
         received_at TEXT NOT NULL ${isInstant('received_at')},
         ended_at TEXT ${isInstant('ended_at')},
+        ended_from TEXT ${oneOf('ended_from', ['sealed', 'opened', 'practice only'])},
         version INTEGER NOT NULL,
         PRIMARY KEY (studio_id, id),
         UNIQUE (studio_id, label_code),
@@ -79,7 +80,8 @@ export class Stock1795600000004 implements MigrationInterface {
         FOREIGN KEY (studio_id, owner_id) REFERENCES person (studio_id, id),
         FOREIGN KEY (studio_id, opened_by) REFERENCES person (studio_id, id),
         CHECK (state <> 'opened' OR opened_at IS NOT NULL),
-        CHECK (state <> 'sealed' OR opened_at IS NULL))`,
+        CHECK (state <> 'sealed' OR opened_at IS NULL),
+        CHECK ((ended_from IS NOT NULL) = (state IN ('finished', 'discarded'))))`,
       'CREATE INDEX container_by_lot ON container (studio_id, lot_id, state)',
       'CREATE INDEX container_by_place ON container (studio_id, place_id, state)',
       `CREATE TABLE balance (

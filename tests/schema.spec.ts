@@ -65,7 +65,7 @@ const particulars: Record<string, PlainRow> = {
   blend_parent: { parent_lot_id: 'y', parent_container_id: 'y' },
   client: {},
   configuration_equivalence: { other_product_id: 'y' },
-  container: { form: 'bottle', state: 'opened' },
+  container: { form: 'bottle', state: 'opened', ended_from: null },
   data_key: { destroyed_at: null },
   delivery: { origin: 'purchase' },
   hold: { kind: 'quarantine', container_id: null },

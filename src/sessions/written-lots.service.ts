@@ -111,6 +111,7 @@ export class WrittenLots {
         openedBy: null,
         receivedAt: endedAt,
         endedAt,
+        endedFrom: bottle ? 'opened' : 'sealed',
         version: 1,
       };
     });

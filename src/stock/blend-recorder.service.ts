@@ -84,6 +84,7 @@ export class BlendRecorder {
       openedBy: personId,
       receivedAt: at,
       endedAt: null,
+      endedFrom: null,
       version: 1,
     });
     await this.ledger.bookWhatHappened(

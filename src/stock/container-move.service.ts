@@ -77,6 +77,7 @@ export class ContainerMove {
       openedBy: null,
       receivedAt,
       endedAt: null,
+      endedFrom: null,
       version: 1,
     };
     await transaction.insert(Container, newBox);

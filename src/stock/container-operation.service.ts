@@ -8,11 +8,17 @@ import type { EventDto } from '../platform/request.dto.js';
 import { Container } from './container.entity.js';
 import { type ContainerFact, ContainerFacts } from './container-facts.service.js';
 import type { ContainerChangeView } from './container-operations.views.js';
-import { type ContainerAction, type ContainerCondition, transition } from './container-transitions.js';
+import {
+  type ContainerAction,
+  type ContainerCondition,
+  hasEnded,
+  transition,
+} from './container-transitions.js';
 import { assumedOpenedLife, ContainerViews } from './container-views.service.js';
 import { judgeShelfLife } from './shelf-life.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { containerLife } from './stock-on-hand.js';
+import type { ContainerState } from './vocabulary.js';
 
 export interface Operation {
   /** The rule's name for what is done; null when the work decides by itself. */
@@ -76,7 +82,8 @@ export class ContainerOperation {
         const result = await work({ transaction, container, occurredAt: at, state });
         if (result.changes !== undefined) {
           const key = { studioId: actor.studioId, id: containerId };
-          await transaction.change(Container, 'container', key, container.version, result.changes);
+          const changes = withWhatItWas(container.state, result.changes);
+          await transaction.change(Container, 'container', key, container.version, changes);
         }
         await this.conditions.reevaluate(transaction, [container.productId]);
         return this.answer(transaction, containerId, result);
@@ -145,4 +152,10 @@ export class ContainerOperation {
     if (!decision.allowed) throw new Problem(409, 'wrong-state', decision.message);
     return decision.state;
   }
+}
+
+/** Keeps, of a container that ends, the state it comes back to when that was a mistake. */
+function withWhatItWas(before: ContainerState, changes: Partial<Container>): Partial<Container> {
+  const ends = changes.state !== undefined && hasEnded(changes.state) && !hasEnded(before);
+  return ends ? { ...changes, endedFrom: before } : changes;
 }

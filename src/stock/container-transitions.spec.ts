@@ -109,24 +109,20 @@ describe('openingWarnings', () => {
 });
 
 describe('stateAfterReversal', () => {
-  it('brings a discarded bottle back as it was, opened or sealed', () => {
-    expect(stateAfterReversal({ state: 'discarded', openedAt: null }, 'wasted', 1)).toBe('sealed');
-    expect(stateAfterReversal({ state: 'finished', openedAt: opened.openedAt }, 'adjusted', 1)).toBe(
-      'opened',
-    );
+  it.each(['sealed', 'opened', 'practice only'] as const)('brings back what ended as %s as that', (was) => {
+    expect(stateAfterReversal({ state: 'discarded', endedFrom: was }, 'wasted', 1)).toBe(was);
+    expect(stateAfterReversal({ state: 'finished', endedFrom: was }, 'adjusted', 1)).toBe(was);
   });
 
   it('leaves a bottle ended while the book still holds no piece of it', () => {
-    expect(stateAfterReversal({ state: 'finished', openedAt: opened.openedAt }, 'adjusted', 0)).toBe(
-      'finished',
-    );
+    expect(stateAfterReversal({ state: 'finished', endedFrom: 'opened' }, 'adjusted', 0)).toBe('finished');
   });
 
   it('ends a container whose receipt never was', () => {
-    expect(stateAfterReversal({ state: 'sealed', openedAt: null }, 'received', 0)).toBe('discarded');
+    expect(stateAfterReversal({ state: 'sealed', endedFrom: null }, 'received', 0)).toBe('discarded');
   });
 
   it('leaves a box as it is when some of its pieces come back', () => {
-    expect(stateAfterReversal({ state: 'sealed', openedAt: null }, 'wasted', 12)).toBe('sealed');
+    expect(stateAfterReversal({ state: 'sealed', endedFrom: null }, 'wasted', 12)).toBe('sealed');
   });
 });

@@ -78,18 +78,17 @@ export function openingWarnings({ lifeStatus, holdKinds }: ContainerFacts): stri
 }
 
 /**
- * The state of a container once a movement was reversed: what the movement ended comes back as it was, opened or sealed;
- * a receipt that never was takes the container with it.
+ * The state of a container once a movement was reversed: what the movement ended comes back as what it was; a receipt that never was takes the container with it.
  *
  * @param pieces what the book holds after the reversal
  */
 export function stateAfterReversal(
-  container: { state: ContainerCondition; openedAt: string | null },
+  container: { state: ContainerCondition; endedFrom: ContainerCondition | null },
   reversedKind: string,
   pieces: number,
 ): ContainerCondition {
   const ended = hasEnded(container.state);
-  if (ended && pieces > 0) return container.openedAt === null ? 'sealed' : 'opened';
+  if (ended && pieces > 0) return container.endedFrom ?? container.state;
   const arrival = reversedKind === 'received' || reversedKind === 'produced';
   if (!ended && arrival && pieces === 0) return 'discarded';
   return container.state;

@@ -1,5 +1,5 @@
 import { Column, Entity, PrimaryColumn } from 'typeorm';
-import type { ContainerForm, ContainerState } from './vocabulary.js';
+import type { ContainerForm, ContainerState, PresentState } from './vocabulary.js';
 
 /** A bottle or tube of a lot, or a box of its counted pieces: what stands somewhere and carries Lotward's label. */
 @Entity('container')
@@ -20,5 +20,7 @@ export class Container {
   @Column('text') receivedAt: string;
   /** When it was finished or discarded. */
   @Column('text', { nullable: true }) endedAt: string | null;
+  /** The state it ended from, and comes back to when that was a mistake; null while it is here. */
+  @Column('text', { nullable: true }) endedFrom: PresentState | null;
   @Column('integer') version: number;
 }

@@ -10,7 +10,7 @@ import type { ContainerChangeView } from './container-operations.views.js';
 import { hasEnded, stateAfterReversal } from './container-transitions.js';
 import { Ledger } from './ledger.service.js';
 import { StockConditions } from './stock-conditions.service.js';
-import type { MovementKind } from './vocabulary.js';
+import type { ContainerState, MovementKind } from './vocabulary.js';
 
 /** Undoes a movement that was a mistake by one that names it; both stay visible. */
 @Injectable()
@@ -51,14 +51,18 @@ export class MovementReversal {
         const at = occurredAt(dto.occurredAt, transaction.recordedAt);
         const reversal = await this.ledger.reverse(transaction, movementId, dto.reason, at);
         const pieces = container.pieces + reversal.pieces;
-        const state = stateAfterReversal(container, movement.kind, pieces);
+        const { endedFrom } = await transaction.manager.findOneByOrFail(Container, {
+          studioId: actor.studioId,
+          id: containerId,
+        });
+        const state = stateAfterReversal({ state: container.state, endedFrom }, movement.kind, pieces);
         if (state !== container.state) {
           await transaction.change(
             Container,
             'container',
             { studioId: actor.studioId, id: containerId },
             container.version,
-            { state, endedAt: hasEnded(state) ? at : null },
+            endOf(container.state, state, at),
           );
         }
         await this.conditions.reevaluate(transaction, [container.productId]);
@@ -66,6 +70,12 @@ export class MovementReversal {
       },
     );
   }
+}
+
+/** The state with when and from what it ended, which is over when the container is back. */
+function endOf(before: ContainerState, state: ContainerState, at: string): Partial<Container> {
+  if (!hasEnded(state)) return { state, endedAt: null, endedFrom: null };
+  return { state, endedAt: at, ...(hasEnded(before) ? {} : { endedFrom: before }) };
 }
 
 function refuseWhatBelongsElsewhere(kind: MovementKind, sessionId: string | null): void {

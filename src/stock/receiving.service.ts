@@ -134,6 +134,7 @@ export class Receiving {
           openedBy: null,
           receivedAt,
           endedAt: null,
+          endedFrom: null,
           version: 1,
         };
         bookings.push({

@@ -16,6 +16,8 @@ export type ContainerForm = (typeof containerForms)[number];
 /** Held and expired are derived, never stored here. */
 export const containerStates = ['sealed', 'opened', 'finished', 'discarded', 'practice only'] as const;
 export type ContainerState = (typeof containerStates)[number];
+/** While it is here. */
+export type PresentState = Exclude<ContainerState, 'finished' | 'discarded'>;
 
 export const codeStates = ['printed', 'none printed', 'unreadable'] as const;
 export type CodeState = (typeof codeStates)[number];

@@ -258,6 +258,7 @@ class Shelves {
       openedBy: null,
       receivedAt: instantBefore(30),
       endedAt: state === 'finished' ? instantBefore(1) : null,
+      endedFrom: state === 'finished' ? 'opened' : null,
       version: 1,
     };
   }

@@ -195,6 +195,12 @@ describe.each(engines)('stock on %s', (engine) => {
       const recalled = await service.post<ProblemBody>(`/containers/${other}/keep-for-practice`);
       expect(recalled).toMatchObject({ status: 409, body: { code: 'wrong-state' } });
       expect(recalled.body.detail).toContain('recalled');
+      const discarded = await studio.record(one ?? '', 'discard', { reason: 'dried out' });
+      const back = await service.made<ContainerChangeView>(
+        `/movements/${discarded.movementIds[0]}/reversal`,
+        { reason: 'the other tube was meant' },
+      );
+      expect(back.container).toMatchObject({ state: 'practice only', pieces: 1 });
       const good = await studio.receiveOne(brown, { code: 'END-7' });
       expect((await service.post(`/containers/${good}/keep-for-practice`)).status).toBe(409);
     });

@@ -194,6 +194,7 @@ async function insertLots(
       openedBy: null,
       receivedAt: recordedAt,
       endedAt: null,
+      endedFrom: null,
       version: 1,
     });
     const produced = parents.reduce((sum, parent) => sum + parent.microlitres, 0);
