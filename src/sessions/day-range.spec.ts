@@ -27,6 +27,14 @@ describe('the instants of local days', () => {
     });
   });
 
+  it('end with the last four-digit year, since later ones sort below all others as text', () => {
+    for (const timeZone of ['Europe/Vienna', 'America/New_York', 'UTC']) {
+      const range = instantsOfDays('1900-01-01', '9999-12-31', timeZone);
+      expect(range?.before).toMatch(/^9999-12-31T/);
+      expect((range?.from ?? '') < (range?.before ?? '')).toBe(true);
+    }
+  });
+
   it.each(['2026-02-29', '2026-13-01', '2026-00-10', '20260101', '2026-01-01T00:00', ''])(
     'do not exist for %s',
     (day) => {

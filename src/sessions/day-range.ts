@@ -22,6 +22,9 @@ export function instantsOfDays(firstDay: string, lastDay: string, timeZone: stri
   return { from: startOf(first, timeZone), before: startOf(last.add({ days: 1 }), timeZone) };
 }
 
+/** Instants are compared as text, and a year of more than four digits sorts below all others. */
+const endOfTime = '9999-12-31T23:59:59.999Z';
+
 function existingDay(day: string): Temporal.PlainDate | null {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(day)) return null;
   try {
@@ -32,5 +35,6 @@ function existingDay(day: string): Temporal.PlainDate | null {
 }
 
 function startOf(day: Temporal.PlainDate, timeZone: string): string {
-  return day.toZonedDateTime(timeZone).toInstant().toString({ fractionalSecondDigits: 3 });
+  const start = day.toZonedDateTime(timeZone).toInstant().toString({ fractionalSecondDigits: 3 });
+  return start.startsWith('+') ? endOfTime : start;
 }

@@ -330,6 +330,12 @@ describe.each(engines)('sessions on %s', (engine) => {
       expect(seen).toEqual(ids);
     });
 
+    it('reaches to the end of time', async () => {
+      const { id } = await plan();
+      const listed = await service.seen<Listed>('/sessions?from=2026-01-01&to=9999-12-31&limit=200');
+      expect(listed.items.map((session) => session.id)).toContain(id);
+    });
+
     it('is narrowed by state and artist', async () => {
       const other = (await service.made<{ id: string }>('/people', { name: 'Noa', role: 'artist' })).id;
       const planned = await plan({ artistId: other });
