@@ -17,18 +17,22 @@ const defaultSeed = 20_260_301;
 
 export function readBenchSettings(environment: Record<string, string | undefined>): BenchSettings {
   const small = environment.BENCH_SMALL === '1';
-  const seed = Number(environment.BENCH_SEED ?? defaultSeed);
-  if (!Number.isSafeInteger(seed))
-    throw new Error(`BENCH_SEED is "${environment.BENCH_SEED}": a whole number is expected.`);
   return {
     small,
-    seed,
+    seed: wholeNumber(environment, 'BENCH_SEED') ?? defaultSeed,
     connections: 8,
     warmUpRounds: small ? 1 : 5,
     rounds: small ? 3 : 9,
     sessionsPerRound: small ? 10 : 60,
-    traceMovements: small ? 200_000 : 5_000_000,
+    traceMovements: wholeNumber(environment, 'BENCH_TRACE_MOVEMENTS') ?? (small ? 200_000 : 5_000_000),
     traceLots: 500,
     starts: small ? 3 : 5,
   };
+}
+
+function wholeNumber(environment: Record<string, string | undefined>, name: string): number | undefined {
+  const text = environment[name];
+  if (text === undefined) return undefined;
+  if (!/^\d{1,15}$/.test(text)) throw new Error(`${name} is "${text}": a whole number is expected.`);
+  return Number(text);
 }

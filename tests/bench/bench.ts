@@ -1,7 +1,7 @@
 /**
  * `npm run bench`: measures the built service against the least that could do the same work, side by side in one run, and
- * prints one table. Only the ratios mean anything elsewhere. BENCH_SMALL=1 runs a small one; BENCH_SEED sets the seed;
- * BENCH_ONLY names measures, such as `verdicts,starts`.
+ * prints one table. Only the ratios mean anything elsewhere. BENCH_SMALL=1 runs a small one; BENCH_SEED sets the seed,
+ * BENCH_TRACE_MOVEMENTS the length of the ledger; BENCH_ONLY names measures, such as `verdicts,starts`.
  */
 import { readBenchSettings } from './bench-settings.js';
 import { benchCompletions } from './completions.js';

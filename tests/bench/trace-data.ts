@@ -21,7 +21,8 @@ interface LotOnShelf {
   code: string;
 }
 
-const clients = 20_000;
+const mostClients = 20_000;
+const movementsOfAClient = 20;
 const productsPerMaker = 50;
 /** Lots that are in use at the same time. */
 const lotsAtHand = 20;
@@ -53,7 +54,7 @@ export async function makeTraceData(
   database.pragma('cache_size = -1000000');
   try {
     const writer = new TraceDataWriter(database, actor);
-    const lots = database.transaction(() => writer.lots(settings.traceLots, random))();
+    const lots = database.transaction(() => writer.lots(settings, random))();
     const sessions = Math.floor((settings.traceMovements - lots.length) / movementsInSession);
     for (let first = 0; first < sessions; first += sessionsPerTransaction) {
       // A pause in which the bench can be told to stop.
@@ -111,7 +112,7 @@ class TraceDataWriter {
   }
 
   /** Makers, products, clients and lots, each lot one box that holds more than is ever used. */
-  lots(count: number, random: SeededRandom): LotOnShelf[] {
+  lots({ traceLots, traceMovements }: BenchSettings, random: SeededRandom): LotOnShelf[] {
     const { studioId, chainId } = this.actor;
     const created_at = this.at;
     const placeId = uuidv7();
@@ -129,6 +130,7 @@ class TraceDataWriter {
     const { data_key_id } = this.database.prepare('SELECT data_key_id FROM person').get() as {
       data_key_id: string;
     };
+    const clients = Math.min(mostClients, Math.ceil(traceMovements / movementsOfAClient));
     for (let index = 0; index < clients; index += 1) {
       const id = uuidv7();
       this.clientIds.push(id);
@@ -162,7 +164,7 @@ class TraceDataWriter {
       });
       return id;
     });
-    return Array.from({ length: count }, (_, index) =>
+    return Array.from({ length: traceLots }, (_, index) =>
       this.lot(productIds[index % productIds.length] ?? '', `L${index}`, placeId, random),
     );
   }

@@ -1,0 +1,35 @@
+import { spawn } from 'node:child_process';
+import { text } from 'node:stream/consumers';
+import { describe, expect, it } from 'vitest';
+
+async function runBench(environment: Record<string, string>): Promise<{ code: number | null; told: string }> {
+  const child = spawn(process.execPath, ['dist/tests/bench/bench.js'], {
+    env: { PATH: process.env.PATH, BENCH_SMALL: '1', ...environment },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  const code = new Promise<number | null>((resolve) => child.once('exit', resolve));
+  const [told, complaint] = await Promise.all([text(child.stdout), text(child.stderr)]);
+  return { code: await code, told: told + complaint };
+}
+
+// How fast anything is depends on the machine and is never a test; that both sides do the same work is.
+describe('the bench, run small', { timeout: 180_000 }, () => {
+  it('finds the service and the bare handler to have written the same, and the traces to be equal', async () => {
+    const { code, told } = await runBench({
+      BENCH_ONLY: 'verdicts,completions,traces',
+      BENCH_SEED: '7',
+      BENCH_TRACE_MOVEMENTS: '20000',
+    });
+    expect(told).toContain('seed 7');
+    expect(told).toMatch(/^scan verdicts per second +\d/m);
+    expect(told).toMatch(/^completions per second +\d/m);
+    expect(told).toMatch(/^first page of a trace of 5 lots in 20,000 movements, ms +\d/m);
+    expect(code).toBe(0);
+  });
+
+  it('refuses a seed that is no whole number', async () => {
+    const { code, told } = await runBench({ BENCH_SEED: 'x' });
+    expect(told).toContain('BENCH_SEED is "x": a whole number is expected.');
+    expect(code).not.toBe(0);
+  });
+});
