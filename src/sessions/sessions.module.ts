@@ -94,10 +94,10 @@ export const sessionsEntities = [
     HealedResults,
     LateRecords,
     LateUses,
+    TrayReservations,
     WrittenLots,
     PastHolds,
     Amendments,
   ],
-  exports: [UseRecorder],
 })
 export class SessionsModule {}

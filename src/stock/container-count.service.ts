@@ -8,7 +8,9 @@ import {
 } from './container-operation.service.js';
 import type { CountContainerDto } from './container-operations.dto.js';
 import type { ContainerChangeView } from './container-operations.views.js';
+import { countedPieces } from './laid-out-pieces.js';
 import { Ledger } from './ledger.service.js';
+import { Reservations } from './reservations.service.js';
 
 /** Reason of the adjustment to what was counted. */
 export const countReason = 'count';
@@ -19,6 +21,7 @@ export class ContainerCount {
   constructor(
     private readonly operation: ContainerOperation,
     private readonly ledger: Ledger,
+    private readonly reservations: Reservations,
   ) {}
 
   count(actor: Actor, containerId: string, dto: CountContainerDto): Promise<ContainerChangeView> {
@@ -33,9 +36,16 @@ export class ContainerCount {
 
   private async countBox(facts: OperationFacts, { pieces }: CountContainerDto): Promise<OperationResult> {
     if (pieces === undefined) throw invalidField('pieces', 'This is a box: give the pieces counted in it.');
-    const { container } = facts;
-    facts.transaction.note({ booked: container.pieces, counted: pieces });
-    return { movementIds: await this.adjust(facts, pieces - container.pieces, 0) };
+    const { transaction, container } = facts;
+    const { pieces: onTrays } = await this.reservations.of(
+      transaction.read,
+      transaction.studioId,
+      container.containerId,
+    );
+    const booked = container.pieces;
+    const { present, warnings } = countedPieces({ booked, onTrays }, pieces);
+    transaction.note({ booked, counted: pieces, onTrays });
+    return { movementIds: await this.adjust(facts, present - booked, 0), warnings };
   }
 
   private async lookForBottle(

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../platform/actor.js';
+import type { Transaction } from '../platform/database/transaction.js';
 import { invalidField, Problem } from '../platform/problem.js';
 import type { ContainerFact } from './container-facts.service.js';
 import {
@@ -15,7 +16,9 @@ import type {
   WastePiecesDto,
 } from './container-operations.dto.js';
 import type { ContainerChangeView } from './container-operations.views.js';
+import { refusalToTake, warningsOfWaste } from './laid-out-pieces.js';
 import { Ledger } from './ledger.service.js';
+import { Reservations } from './reservations.service.js';
 import { StandingPlaces } from './standing-places.service.js';
 
 /** Reason of the adjustment that takes an emptied bottle off the book. */
@@ -28,6 +31,7 @@ export class ContainerEnding {
     private readonly operation: ContainerOperation,
     private readonly ledger: Ledger,
     private readonly places: StandingPlaces,
+    private readonly reservations: Reservations,
   ) {}
 
   /** The bottle is empty: what the book still shows was an estimate too high and is written off. */
@@ -97,9 +101,10 @@ export class ContainerEnding {
       actor,
       dto,
       { action: 'keep for practice', audit: 'stock.keep-for-practice', containerId },
-      async ({ transaction, state }) => {
+      async ({ transaction, container, state }) => {
         if (dto.placeId === undefined) return { changes: { state } };
         await this.places.checkPlace(transaction, dto.placeId);
+        transaction.note({ from: { placeId: container.placeId }, to: { placeId: dto.placeId } });
         return { changes: { state, placeId: dto.placeId } };
       },
     );
@@ -111,10 +116,12 @@ export class ContainerEnding {
     reason: string,
   ): Promise<OperationResult> {
     const { lotId, containerId, pieces, microlitres } = container;
+    const warnings = await this.leaving(transaction, container, kind, pieces);
     const movements = await this.ledger.book(transaction, [
       { lotId, containerId, kind, pieces, microlitres, reason, occurredAt },
     ]);
-    return { changes: { state, endedAt: occurredAt }, movementIds: movements.map(({ id }) => id) };
+    const movementIds = movements.map(({ id }) => id);
+    return { changes: { state, endedAt: occurredAt }, movementIds, warnings };
   }
 
   private async takePieces(
@@ -124,20 +131,28 @@ export class ContainerEnding {
     reason: string,
   ): Promise<OperationResult> {
     const { lotId, containerId } = container;
-    checkPieces(container, pieces);
+    const warnings = await this.leaving(transaction, container, kind, pieces);
     const movements = await this.ledger.book(transaction, [
       { lotId, containerId, kind, pieces, microlitres: 0, reason, occurredAt },
     ]);
-    return { movementIds: movements.map(({ id }) => id) };
+    return { movementIds: movements.map(({ id }) => id), warnings };
   }
-}
 
-/** @throws Problem not-enough-stock */
-export function checkPieces(container: ContainerFact, pieces: number): void {
-  if (pieces <= container.pieces) return;
-  throw new Problem(
-    409,
-    'not-enough-stock',
-    `${pieces} pieces were named, but the book shows ${container.pieces} in this box. Count the box first, then record this again.`,
-  );
+  /**
+   * What is to be known of pieces that leave a box, of which some may lie on trays.
+   * @throws Problem not-enough-stock
+   */
+  private async leaving(
+    transaction: Transaction,
+    { form, containerId, pieces: booked }: ContainerFact,
+    kind: 'wasted' | 'returned',
+    pieces: number,
+  ): Promise<string[]> {
+    if (form === 'bottle') return [];
+    const reserved = await this.reservations.of(transaction.read, transaction.studioId, containerId);
+    const onTrays = reserved.pieces;
+    const refusal = refusalToTake({ booked, onTrays: kind === 'wasted' ? 0 : onTrays }, pieces);
+    if (refusal !== null) throw new Problem(409, 'not-enough-stock', refusal);
+    return kind === 'wasted' ? warningsOfWaste({ booked, onTrays }, pieces) : [];
+  }
 }

@@ -3,7 +3,6 @@ import { v7 as uuidv7 } from 'uuid';
 import type { Actor } from '../platform/actor.js';
 import { invalidField, Problem } from '../platform/problem.js';
 import { Container } from './container.entity.js';
-import { checkPieces } from './container-ending.service.js';
 import {
   ContainerOperation,
   type OperationFacts,
@@ -12,7 +11,9 @@ import {
 import type { MoveContainerDto } from './container-operations.dto.js';
 import type { ContainerChangeView } from './container-operations.views.js';
 import { LabelCodes } from './label-codes.service.js';
+import { refusalToTake } from './laid-out-pieces.js';
 import { Ledger } from './ledger.service.js';
+import { Reservations } from './reservations.service.js';
 import { StandingPlaces } from './standing-places.service.js';
 
 /** Another place or another owner. What is opened stays opened on its day; part of a box becomes a box of its own. */
@@ -23,6 +24,7 @@ export class ContainerMove {
     private readonly labelCodes: LabelCodes,
     private readonly ledger: Ledger,
     private readonly places: StandingPlaces,
+    private readonly reservations: Reservations,
   ) {}
 
   move(actor: Actor, containerId: string, dto: MoveContainerDto): Promise<ContainerChangeView> {
@@ -41,6 +43,8 @@ export class ContainerMove {
           placeId: dto.placeId ?? container.placeId,
           ownerId: dto.ownerId === undefined ? container.ownerId : dto.ownerId,
         };
+        const { placeId, ownerId } = container;
+        transaction.note({ from: { placeId, ownerId }, to: target });
         if (dto.pieces === undefined || dto.pieces === container.pieces) return { changes: target };
         if (container.form === 'bottle') {
           throw invalidField('pieces', 'A bottle moves whole. Leave the pieces out.');
@@ -55,7 +59,13 @@ export class ContainerMove {
     pieces: number,
     target: { placeId: string; ownerId: string | null },
   ): Promise<OperationResult> {
-    checkPieces(container, pieces);
+    const { pieces: onTrays } = await this.reservations.of(
+      transaction.read,
+      transaction.studioId,
+      container.containerId,
+    );
+    const refusal = refusalToTake({ booked: container.pieces, onTrays }, pieces);
+    if (refusal !== null) throw new Problem(409, 'not-enough-stock', refusal);
     if (container.holds.some(({ on }) => on === 'container')) {
       throw new Problem(
         409,

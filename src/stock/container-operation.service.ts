@@ -91,13 +91,17 @@ export class ContainerOperation {
     );
   }
 
-  /** Locks a container, its lot first as everywhere, and loads its facts. */
+  /** Locks a container, its product and lot first as everywhere, and loads its facts. */
   async locked(transaction: Transaction, containerId: string): Promise<ContainerFact> {
-    const [row] = await transaction.query<{ lot_id: string }>(
-      'SELECT lot_id FROM container WHERE studio_id = $1 AND id = $2',
+    const [row] = await transaction.query<{ lot_id: string; product_id: string }>(
+      `SELECT lot.id AS lot_id, lot.product_id
+       FROM container JOIN lot ON lot.studio_id = container.studio_id AND lot.id = container.lot_id
+       WHERE container.studio_id = $1 AND container.id = $2`,
       [transaction.studioId, containerId],
     );
     if (!row) throw notFound('container', containerId);
+    // A tray reserves pieces under the lock of their product.
+    await transaction.lock('product', [row.product_id]);
     await transaction.lock('lot', [row.lot_id]);
     await transaction.lock('container', [containerId]);
     const [container] = await this.containerFacts.load(

@@ -16,6 +16,7 @@ import {
   MoveContainerDto,
   OpenContainerDto,
   ReturnContainerDto,
+  UndoOpeningDto,
   WastePiecesDto,
 } from './container-operations.dto.js';
 import { ContainerChangeView } from './container-operations.views.js';
@@ -48,6 +49,16 @@ export class ContainerOperationsController {
     @Body() dto: CorrectOpenedDateDto,
   ): Promise<ContainerChangeView> {
     return this.opening.correct(actor, containerId, dto);
+  }
+
+  /** Takes back an opening that was recorded by mistake, while nothing was taken of the bottle. */
+  @Post('undo-opening')
+  undoOpening(
+    @CurrentActor() actor: Actor,
+    @Param('containerId', IdPipe) containerId: string,
+    @Body() dto: UndoOpeningDto,
+  ): Promise<ContainerChangeView> {
+    return this.opening.undo(actor, containerId, dto);
   }
 
   /** Records that a bottle is empty; what the book still shows is written off. */

@@ -17,6 +17,10 @@ export class CorrectOpenedDateDto extends WriteDto {
   @PlainText(maximumReasonLength) reason: string;
 }
 
+export class UndoOpeningDto extends WriteDto {
+  @PlainText(maximumReasonLength) reason: string;
+}
+
 export class FinishContainerDto extends EventDto {}
 
 export class DiscardContainerDto extends EventDto {

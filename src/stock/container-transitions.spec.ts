@@ -6,6 +6,7 @@ import {
   openingWarnings,
   stateAfterReversal,
   transition,
+  undoOpening,
 } from './container-transitions.js';
 
 const sealed: ContainerFacts = {
@@ -105,6 +106,37 @@ describe('openingWarnings', () => {
     expect(warnings).toHaveLength(2);
     expect(warnings[0]).toContain('recalled');
     expect(warnings[1]).toContain('use-by');
+  });
+});
+
+describe('undoOpening', () => {
+  const opening = {
+    form: 'bottle',
+    state: 'opened',
+    isBlend: false,
+    wasUsed: false,
+    microlitres: 10_000,
+    arrivedMicrolitres: 10_000,
+    trays: 0,
+  } as const;
+
+  it('seals a bottle of which nothing was taken', () => {
+    expect(undoOpening(opening)).toEqual({ allowed: true, state: 'sealed' });
+  });
+
+  it.each([
+    ['that was used', { wasUsed: true }, /was taken/],
+    ['with less than it arrived with', { microlitres: 9_999 }, /was taken/],
+    ['that lies on a tray', { trays: 1 }, /off the tray/],
+    ['that the studio poured itself', { isBlend: true }, /blend/],
+    ['that is sealed', { state: 'sealed' }, /not recorded as opened, but as sealed/],
+    ['kept for practice', { state: 'practice only' }, /practice only/],
+    ['that is gone', { state: 'discarded' }, /reverse the movement/],
+  ] as const)('refuses one %s, with what to do', (_, facts, message) => {
+    expect(undoOpening({ ...opening, ...facts })).toEqual({
+      allowed: false,
+      message: expect.stringMatching(message),
+    });
   });
 });
 

@@ -62,6 +62,46 @@ export function transition(container: ContainerFacts, action: ContainerAction): 
   }
 }
 
+/** What is judged before a recorded opening is taken back. */
+export interface OpeningFacts extends Pick<ContainerFacts, 'form' | 'state'> {
+  /** Poured by the studio: it never was sealed. */
+  isBlend: boolean;
+  /** Whether anything was used or poured of it, and not reversed since. */
+  wasUsed: boolean;
+  /** By the book, and with what it arrived. */
+  microlitres: number;
+  arrivedMicrolitres: number;
+  /** Trays on which it lies. */
+  trays: number;
+}
+
+/**
+ * Whether a bottle that was recorded as opened by mistake is sealed again. Judged by the ledger: nothing of it was used
+ * or poured into a blend, and it holds as much as it arrived with. What was mixed in a session that is not completed is
+ * not in the ledger yet, so it may lie on no tray either.
+ */
+export function undoOpening(opening: OpeningFacts): Transition {
+  const { form, state, isBlend, wasUsed, microlitres, arrivedMicrolitres, trays } = opening;
+  if (hasEnded(state)) {
+    return refused(
+      `This ${form} is recorded as ${state}. If it is still here, reverse the movement that ended it first.`,
+    );
+  }
+  if (state !== 'opened') return refused(`This ${form} is not recorded as opened, but as ${state}.`);
+  if (isBlend) {
+    return refused(
+      'A house blend was poured and never was sealed. If the day is wrong, correct the opened date.',
+    );
+  }
+  if (wasUsed || microlitres < arrivedMicrolitres) {
+    return refused(
+      'Something was taken of this bottle since, so it was opened. If the day is wrong, correct the opened date.',
+    );
+  }
+  if (trays > 0) return refused('This bottle lies on a tray. If it is sealed, take it off the tray first.');
+  return { allowed: true, state: 'sealed' };
+}
+
 /** What a person who opens a container should know; opening is a fact all the same. */
 export function openingWarnings({ lifeStatus, holdKinds }: ContainerFacts): string[] {
   const warnings: string[] = [];

@@ -41,6 +41,40 @@ describe.each(engines)('stock on %s', (engine) => {
     microlitres: massBalance.reduce((sum, term) => sum + term.microlitres, 0),
   });
 
+  /** What the audit log notes of the last action of its kind. */
+  const lastNotes = async (action: string): Promise<unknown> => {
+    const store = await Store.open(service.dataFolder, service.databaseUrl);
+    const [entry] = await store.database
+      .read<{ payload: string }>(
+        'SELECT payload FROM audit_entry WHERE studio_id = $1 AND action = $2 ORDER BY sequence DESC LIMIT 1',
+        [service.studioId, action],
+      )
+      .finally(() => store.close());
+    return JSON.parse(entry?.payload ?? '{}');
+  };
+
+  /** Lays what carries these labels out for a new session. */
+  const layOut = async (labels: string[]) => {
+    const [artist] = await service.seen<{ id: string }[]>('/people');
+    const client = await service.made<{ id: string }>('/clients', { name: 'Ida Sommer' });
+    const procedure = await service.made<{ id: string }>('/procedures', {
+      name: `Powder brows ${uuidv7()}`,
+      bodyPlace: 'brows',
+    });
+    const session = await service.made<{ id: string }>('/sessions/walk-in', {
+      clientId: client.id,
+      artistId: artist?.id,
+      procedureId: procedure.id,
+      visitKind: 'first session',
+    });
+    for (const symbol of labels) {
+      const scan = { symbol, another: true };
+      const { verdict } = await service.made<{ verdict: string }>(`/sessions/${session.id}/scans`, scan);
+      if (!['admitted', 'warned'].includes(verdict)) throw new Error(`The scan was ${verdict}.`);
+    }
+    return { sessionId: session.id, artistId: artist?.id };
+  };
+
   describe('opening', () => {
     it('opens a bottle on the day it was opened, which may be long ago', async () => {
       const bottle = await studio.receiveOne(brown, { code: 'OPEN-1' });
@@ -69,6 +103,40 @@ describe.each(engines)('stock on %s', (engine) => {
         reason: 'opened earlier',
       });
       expect(corrected.container.openedAt).toBe(openedAt);
+      expect(await lastNotes('stock.correct-opened-date')).toMatchObject({
+        reason: 'opened earlier',
+        openedAt,
+      });
+    });
+
+    it('is taken back with its reason while nothing was taken of the bottle', async () => {
+      const bottle = await studio.receiveOne(brown, { code: 'OPEN-6' });
+      const { container: opened } = await studio.record(bottle, 'open');
+      const { container: sealed } = await studio.record(bottle, 'undo-opening', { reason: 'the other one' });
+      expect(sealed).toMatchObject({ state: 'sealed', openedAt: null });
+      expect(await lastNotes('stock.undo-opening')).toMatchObject({
+        reason: 'the other one',
+        openedAtBefore: opened.openedAt,
+      });
+      const again = await service.post<ProblemBody>(`/containers/${bottle}/undo-opening`, { reason: 'x' });
+      expect(again).toMatchObject({ status: 409, body: { code: 'wrong-state' } });
+    });
+
+    it('stands once the bottle lies on a tray, and once something was used of it', async () => {
+      const line = await studio.receive(brown, { code: 'OPEN-7' });
+      const bottle = line.containers[0]?.id ?? '';
+      await studio.record(bottle, 'open');
+      const { sessionId, artistId } = await layOut([line.containers[0]?.labelCode ?? '']);
+      const undo = () => service.post<ProblemBody>(`/containers/${bottle}/undo-opening`, { reason: 'x' });
+      expect((await undo()).body.detail).toContain('tray');
+      await service.made(`/sessions/${sessionId}/completion`, {
+        lines: [],
+        besides: [{ containerId: bottle, drops: 2, reason: 'from the bottle' }],
+        complications: null,
+        signedBy: artistId,
+      });
+      expect((await undo()).body.detail).toContain('Something was taken');
+      expect((await container(bottle)).state).toBe('opened');
     });
 
     it('does not open a box', async () => {
@@ -246,6 +314,10 @@ describe.each(engines)('stock on %s', (engine) => {
       });
       const moved = await studio.record(bottle, 'move', { placeId });
       expect(moved.container).toMatchObject({ placeId, openedAt: opened.openedAt, state: 'opened' });
+      expect(await lastNotes('stock.move')).toMatchObject({
+        from: { placeId: opened.placeId, ownerId: null },
+        to: { placeId, ownerId: null },
+      });
       const there = await service.seen<ContainerPageView>(`/containers?placeId=${placeId}`);
       expect(there.containers.map(({ id }) => id)).toEqual([bottle]);
     });
@@ -273,6 +345,46 @@ describe.each(engines)('stock on %s', (engine) => {
       expect((await service.post(`/containers/${bottle}/move`, { placeId: uuidv7() })).status).toBe(404);
       expect((await service.post(`/containers/${bottle}/move`, { ownerId: uuidv7() })).status).toBe(404);
       expect((await service.post(`/containers/${bottle}/move`)).status).toBe(400);
+    });
+  });
+
+  describe('pieces on trays', () => {
+    const boxWithTwoOut = async (code: string) => {
+      const line = await studio.receive(liner, { code, quantity: 10 });
+      const [box] = line.containers;
+      await layOut([box?.labelCode ?? '', box?.labelCode ?? '']);
+      return box?.id ?? '';
+    };
+
+    it('stay in their box when part of it is moved or sent back', async () => {
+      const box = await boxWithTwoOut('TRAY-1');
+      const placeId = await studio.shelf();
+      for (const [operation, body] of [
+        ['move', { placeId, pieces: 9 }],
+        ['return', { pieces: 9, reason: 'wrong size' }],
+        ['return', { reason: 'wrong size' }],
+      ] as const) {
+        const refused = await service.post<ProblemBody>(`/containers/${box}/${operation}`, body);
+        expect(refused).toMatchObject({ status: 409, body: { code: 'not-enough-stock' } });
+        expect(refused.body.detail).toContain('2 lie on trays');
+      }
+      expect((await studio.record(box, 'move', { placeId, pieces: 8 })).container.pieces).toBe(2);
+    });
+
+    it('count as here beside the pieces counted in the box, and that is said', async () => {
+      const box = await boxWithTwoOut('TRAY-2');
+      const same = await studio.record(box, 'count', { pieces: 8 });
+      expect(same).toMatchObject({ container: { pieces: 10 }, movementIds: [] });
+      expect(same.warnings).toEqual([expect.stringContaining('2 more pieces lie on trays')]);
+      expect((await studio.record(box, 'count', { pieces: 7 })).container.pieces).toBe(9);
+    });
+
+    it('are missing there when they are thrown away, which is recorded with a warning', async () => {
+      const box = await boxWithTwoOut('TRAY-3');
+      expect((await studio.record(box, 'waste', { pieces: 8, reason: 'wet' })).warnings).toEqual([]);
+      const eaten = await studio.record(box, 'waste', { pieces: 1, reason: 'wet' });
+      expect(eaten.container.pieces).toBe(1);
+      expect(eaten.warnings).toEqual([expect.stringContaining('lie on trays')]);
     });
   });
 
