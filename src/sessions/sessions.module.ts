@@ -40,6 +40,7 @@ import { TrayLine } from './tray-line.entity.js';
 import { TrayLookUp } from './tray-look-up.service.js';
 import { TrayReader } from './tray-reader.service.js';
 import { TrayRemoval } from './tray-removal.service.js';
+import { TrayReservations } from './tray-reservations.service.js';
 import { UnmetDemand } from './unmet-demand.entity.js';
 import { UsePages } from './use-page.service.js';
 import { UseRecorder } from './use-recorder.service.js';
@@ -82,6 +83,7 @@ export const sessionsEntities = [
     TrayLookUp,
     TrayReader,
     TrayRemoval,
+    TrayReservations,
     SetupTray,
     Mixes,
     UseRecorder,
@@ -99,5 +101,6 @@ export const sessionsEntities = [
     PastHolds,
     Amendments,
   ],
+  exports: [UseRecorder],
 })
 export class SessionsModule {}

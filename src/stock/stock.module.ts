@@ -49,6 +49,7 @@ import { ReceiptHolds } from './receipt-holds.service.js';
 import { ReceivedLines } from './received-lines.service.js';
 import { ReceivingController } from './receiving.controller.js';
 import { Receiving } from './receiving.service.js';
+import { Reservations } from './reservations.service.js';
 import { StandingPlaces } from './standing-places.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { StockLevel } from './stock-level.entity.js';
@@ -112,9 +113,10 @@ export const stockEntities = [
     ReceiptHolds,
     ReceivedLines,
     Receiving,
+    Reservations,
     StandingPlaces,
     StockConditions,
   ],
-  exports: [ContainerFacts, ContainerViews, Holds, LabelCodes, Ledger, StockConditions],
+  exports: [ContainerFacts, ContainerViews, Holds, LabelCodes, Ledger, Reservations, StockConditions],
 })
 export class StockModule {}
