@@ -19,9 +19,9 @@ const defaultPageSize = 50;
 const maximumFound = 50;
 const referenceAttempts = 8;
 
-const namePlace = (clientId: string) => `client.name:${clientId}`;
-const contactPlace = (clientId: string) => `client.contact:${clientId}`;
-const notePlace = (clientId: string) => `client.note:${clientId}`;
+const sealedAsName = (clientId: string) => `client.name:${clientId}`;
+const sealedAsContact = (clientId: string) => `client.contact:${clientId}`;
+const sealedAsNote = (clientId: string) => `client.note:${clientId}`;
 
 /** A client with what seals and opens their fields; without a sealer the client was erased. */
 export interface KnownClient {
@@ -99,14 +99,14 @@ export class Clients {
         if (!sealer) throw erased(clientId);
         const changes: Partial<Client> = {};
         if (dto.name !== undefined) {
-          changes.nameSealed = sealer.seal(dto.name, namePlace(clientId));
+          changes.nameSealed = sealer.seal(dto.name, sealedAsName(clientId));
           changes.nameHash = await this.studioKeys.searchHash(studioId, dto.name);
         }
         if (dto.contact !== undefined) {
-          changes.contactSealed = sealer.seal(dto.contact, contactPlace(clientId));
+          changes.contactSealed = sealer.seal(dto.contact, sealedAsContact(clientId));
           changes.contactHash = await this.contactHash(studioId, dto.contact);
         }
-        if (dto.note !== undefined) changes.noteSealed = sealer.seal(dto.note, notePlace(clientId));
+        if (dto.note !== undefined) changes.noteSealed = sealer.seal(dto.note, sealedAsNote(clientId));
         const client = await transaction.change(
           Client,
           'client',
@@ -133,9 +133,9 @@ export class Clients {
       id,
       reference: await this.freeReference(transaction),
       dataKeyId: sealer.dataKeyId,
-      nameSealed: sealer.seal(given.name, namePlace(id)),
-      contactSealed: sealer.seal(given.contact ?? null, contactPlace(id)),
-      noteSealed: sealer.seal(given.note ?? null, notePlace(id)),
+      nameSealed: sealer.seal(given.name, sealedAsName(id)),
+      contactSealed: sealer.seal(given.contact ?? null, sealedAsContact(id)),
+      noteSealed: sealer.seal(given.note ?? null, sealedAsNote(id)),
       nameHash: await this.studioKeys.searchHash(studioId, given.name),
       contactHash: await this.contactHash(studioId, given.contact ?? null),
       version: 1,
@@ -172,7 +172,7 @@ export class Clients {
 
   /** A client's name, for those who may be shown it; null after erasure. */
   nameOf({ client, sealer }: KnownClient): string | null {
-    return sealer?.open(client.nameSealed, namePlace(client.id)) ?? null;
+    return sealer?.open(client.nameSealed, sealedAsName(client.id)) ?? null;
   }
 
   private async views(studioId: string, clients: Client[]): Promise<ClientView[]> {
@@ -214,9 +214,9 @@ function viewOf(client: Client, sealer: FieldSealer | undefined): ClientView {
   return {
     id: client.id,
     reference: client.reference,
-    name: sealer?.open(client.nameSealed, namePlace(client.id)) ?? null,
-    contact: sealer?.open(client.contactSealed, contactPlace(client.id)) ?? null,
-    note: sealer?.open(client.noteSealed, notePlace(client.id)) ?? null,
+    name: sealer?.open(client.nameSealed, sealedAsName(client.id)) ?? null,
+    contact: sealer?.open(client.contactSealed, sealedAsContact(client.id)) ?? null,
+    note: sealer?.open(client.noteSealed, sealedAsNote(client.id)) ?? null,
     erasedAt: client.erasedAt,
     createdAt: client.createdAt,
     version: client.version,

@@ -103,18 +103,25 @@ export class People {
   }
 
   /**
-   * Makes sure that people are known here, in the caller's transaction.
-   * @throws Problem not-found naming the first who is not
+   * Makes sure that people are known here, in the caller's transaction, and with `atWork` that they still work here.
+   * @throws Problem not-found naming the first who is not known; wrong-state when one works here no more
    */
-  async require(transaction: Transaction, ids: readonly string[]): Promise<void> {
+  async require(transaction: Transaction, ids: readonly string[], options?: { atWork: true }): Promise<void> {
     const wanted = [...new Set(ids)];
     if (wanted.length === 0) return;
-    const known = await transaction.query<{ id: string }>(
-      `SELECT id FROM person WHERE studio_id = $1 AND id IN (${placeholders(wanted)})`,
+    const known = await transaction.query<Pick<Person, 'id' | 'state'>>(
+      `SELECT id, state FROM person WHERE studio_id = $1 AND id IN (${placeholders(wanted)})`,
       [transaction.studioId, ...wanted],
     );
     const missing = wanted.find((id) => !known.some((person) => person.id === id));
     if (missing !== undefined) throw notFound('person', missing);
+    const gone = options?.atWork && known.find((person) => person.state !== 'active');
+    if (!gone) return;
+    throw new Problem(
+      409,
+      'wrong-state',
+      `The person ${gone.id} works here no more. Choose someone who does; what they did earlier is recorded late.`,
+    );
   }
 
   /** Adds a person in the caller's transaction. */

@@ -1,8 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { Alerts } from '../alerts/alerts.service.js';
-import { Clients, erased } from '../clients/clients.service.js';
+import { People } from '../identity/people.service.js';
 import type { Actor } from '../platform/actor.js';
-import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
@@ -10,16 +9,16 @@ import { notFound, Problem } from '../platform/problem.js';
 import { Ledger, moreThanBooked } from '../stock/ledger.service.js';
 import { StockConditions } from '../stock/stock-conditions.service.js';
 import type { AddUsesDto, ReverseUseDto } from './late-records.dto.js';
-import { amended, appliedBy, requirePeople } from './late-records.service.js';
-import type { AmendedSessionView, ReversedUseView } from './late-records.views.js';
+import type { RecordedUsesView, ReversedUseView } from './late-records.views.js';
 import { LateUses } from './late-uses.service.js';
-import { useReversalReasonPlace } from './sealed-places.js';
+import { sealedAsUseReversalReason } from './sealing-contexts.js';
 import { Session } from './session.entity.js';
-import { lockedSession } from './session-planning.service.js';
+import { SessionClients, sealerOf } from './session-clients.service.js';
+import { SessionLock } from './session-lock.service.js';
 import { SessionUse, SessionUseReversal } from './session-use.entity.js';
+import type { TraySession } from './tray-sessions.service.js';
 import { UseRecorder, useAgainstRefusal } from './use-recorder.service.js';
-
-type CompletedSession = Session & { completedAt: string };
+import { writtenSession, writtenUse } from './written-session.js';
 
 /**
  * Amends a completed session: a use that was recorded by mistake is reversed, what is missing is recorded now. Nothing
@@ -28,9 +27,10 @@ type CompletedSession = Session & { completedAt: string };
 @Injectable()
 export class Amendments {
   constructor(
-    private readonly database: Database,
     private readonly transactions: Transactions,
-    private readonly clients: Clients,
+    private readonly people: People,
+    private readonly sessionClients: SessionClients,
+    private readonly lock: SessionLock,
     private readonly ledger: Ledger,
     private readonly alerts: Alerts,
     private readonly stockConditions: StockConditions,
@@ -45,7 +45,7 @@ export class Amendments {
     dto: ReverseUseDto,
   ): Promise<ReversedUseView> {
     const { studioId, personId, via } = actor;
-    const { client, sealer } = await this.clientOf(studioId, sessionId);
+    const known = await this.sessionClients.of(studioId, sessionId);
     return this.transactions.write(
       actor,
       {
@@ -55,8 +55,8 @@ export class Amendments {
         content: { sessionId, useId, ...dto },
       },
       async (transaction) => {
-        if (!sealer) throw erased(client.id);
-        const session = completed(await lockedSession(transaction, sessionId));
+        const sealer = sealerOf(known);
+        const session = await this.lock.forStep(transaction, sessionId, 'amend');
         const use = await transaction.manager.findOneBy(SessionUse, { studioId, id: useId, sessionId });
         if (!use) throw notFound('use', useId);
         await this.refuseReversed(transaction, useId);
@@ -66,7 +66,7 @@ export class Amendments {
           studioId,
           useId,
           movementId,
-          reasonSealed: sealer.seal(dto.reason, useReversalReasonPlace(useId)) ?? '',
+          reasonSealed: sealer.seal(dto.reason, sealedAsUseReversalReason(useId)) ?? '',
           recordedAt: transaction.recordedAt,
           personId,
           via,
@@ -79,9 +79,9 @@ export class Amendments {
     );
   }
 
-  async addUses(actor: Actor, sessionId: string, dto: AddUsesDto): Promise<AmendedSessionView> {
+  async addUses(actor: Actor, sessionId: string, dto: AddUsesDto): Promise<RecordedUsesView> {
     const { studioId } = actor;
-    const { client, sealer } = await this.clientOf(studioId, sessionId);
+    const known = await this.sessionClients.of(studioId, sessionId);
     return this.transactions.write(
       actor,
       {
@@ -91,25 +91,27 @@ export class Amendments {
         content: { sessionId, ...dto },
       },
       async (transaction) => {
-        if (!sealer) throw erased(client.id);
-        const session = completed(await lockedSession(transaction, sessionId));
-        await requirePeople(transaction, appliedBy(dto.uses));
-        const prepared = await this.lateUses.prepare(transaction, dto.uses, session.completedAt);
-        const uses = await this.recorder.record(
+        const sealer = sealerOf(known);
+        const session = await this.lock.forStep(transaction, sessionId, 'amend');
+        await this.people.require(
+          transaction,
+          dto.uses.flatMap((use) => use.appliedBy ?? []),
+        );
+        const { uses, madeLotIds } = await this.lateUses.prepare(
+          transaction,
+          dto.uses,
+          session.completedAt ?? transaction.recordedAt,
+        );
+        const recorded = await this.recorder.record(
           transaction,
           { id: sessionId, clientId: session.clientId, sealer },
-          prepared.uses,
+          uses,
         );
         const moved = await this.moveOn(transaction, session);
-        return amended(moved, client.reference, uses, prepared.madeLotIds);
+        const { followsBecause: _, ...written } = writtenSession(moved, known.client.reference);
+        return { ...written, state: 'completed', uses: recorded.map(writtenUse), madeLotIds };
       },
     );
-  }
-
-  private async clientOf(studioId: string, sessionId: string) {
-    const session = await this.database.reader.manager.findOneBy(Session, { studioId, id: sessionId });
-    if (!session) throw notFound('session', sessionId);
-    return this.clients.known(studioId, session.clientId);
   }
 
   private async refuseReversed(transaction: Transaction, useId: string): Promise<void> {
@@ -156,18 +158,8 @@ export class Amendments {
   }
 
   /** Moves the session one version on, so that whoever has read it before sees that it was amended. */
-  private moveOn(transaction: Transaction, session: Session): Promise<Session> {
+  private moveOn(transaction: Transaction, session: TraySession): Promise<Session> {
     const key = { studioId: transaction.studioId, id: session.id };
     return transaction.change(Session, 'session', key, session.version, {});
   }
-}
-
-function completed(session: Session): CompletedSession {
-  const { completedAt } = session;
-  if (session.state === 'completed' && completedAt !== null) return { ...session, completedAt };
-  throw new Problem(
-    409,
-    'wrong-state',
-    `This session is ${session.state}. Only a completed session is amended; while it is in setup, change its tray instead.`,
-  );
 }

@@ -1,27 +1,28 @@
 import { Injectable } from '@nestjs/common';
 import { microlitresOf } from '../catalogue/drop-size.js';
-import { Clients } from '../clients/clients.service.js';
+import { People } from '../identity/people.service.js';
 import type { Actor } from '../platform/actor.js';
-import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
-import type { FieldSealer } from '../platform/encryption/data-keys.service.js';
 import { occurredAt } from '../platform/occurred-at.js';
 import { notFound, Problem } from '../platform/problem.js';
-import type { ContainerFact } from '../stock/container-facts.service.js';
+import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
 import type { CompletedLineDto, CompleteSessionDto, UsedBesidesDto } from './completion.dto.js';
 import type { CompletionView } from './completion.views.js';
-import { type Settlement, settleTray } from './completion-rules.js';
-import { mixTotals } from './mix-totals.js';
-import { Mixes } from './mixes.service.js';
-import { requireSetup } from './require-setup.service.js';
-import { complicationsPlace } from './sealed-places.js';
+import { outcomes, type Settlement, settleTray } from './completion-rules.js';
+import { MixReader } from './mix-reader.service.js';
+import type { MixTotal } from './mix-totals.js';
+import { sealedAsComplications } from './sealing-contexts.js';
 import { Session } from './session.entity.js';
+import { SessionClients, sealerOf } from './session-clients.service.js';
+import { SessionLock } from './session-lock.service.js';
 import { TrayLine } from './tray-line.entity.js';
-import { type LineOnTray, TrayLookUp, type TraySession, trayThing } from './tray-look-up.service.js';
+import { type LineOnTray, TrayLookUp } from './tray-look-up.service.js';
 import { safetyRefusals } from './tray-rules.js';
+import type { TraySession } from './tray-sessions.service.js';
+import { trayThing } from './tray-thing.js';
 import { UseRecorder, type UseToRecord } from './use-recorder.service.js';
-import type { KnownBy } from './vocabulary.js';
+import { writtenUse } from './written-session.js';
 
 /**
  * Completes a session: books what was used and wasted, settles the tray and signs it off, all in one transaction. Nothing
@@ -30,16 +31,18 @@ import type { KnownBy } from './vocabulary.js';
 @Injectable()
 export class Completion {
   constructor(
-    private readonly database: Database,
     private readonly transactions: Transactions,
+    private readonly people: People,
+    private readonly sessionClients: SessionClients,
+    private readonly lock: SessionLock,
     private readonly lookUp: TrayLookUp,
-    private readonly mixes: Mixes,
+    private readonly containerFacts: ContainerFacts,
+    private readonly mixReader: MixReader,
     private readonly recorder: UseRecorder,
-    private readonly clients: Clients,
   ) {}
 
   async complete(actor: Actor, sessionId: string, dto: CompleteSessionDto): Promise<CompletionView> {
-    const sealer = await this.sealerOf(actor, sessionId);
+    const known = await this.sessionClients.of(actor.studioId, sessionId);
     return this.transactions.write(
       actor,
       {
@@ -50,21 +53,22 @@ export class Completion {
       },
       async (transaction) => {
         const at = occurredAt(dto.occurredAt, transaction.recordedAt);
-        await transaction.lock('session', [sessionId]);
-        const session = await this.lookUp.session(transaction.read, actor.studioId, sessionId);
-        requireSetup(session.state);
-        await this.requirePeople(transaction, dto);
-        const lines = (
-          await this.lookUp.linesOnTrays(transaction.read, actor.studioId, sessionId, [])
-        ).filter((line) => line.sessionId === sessionId);
+        const sealer = sealerOf(known);
+        const session = await this.lock.forStep(transaction, sessionId, 'complete');
         const besides = dto.besides ?? [];
+        await this.people.require(transaction, [
+          dto.signedBy,
+          ...[...dto.lines, ...besides].flatMap(({ appliedBy }) => appliedBy ?? []),
+        ]);
+        const lines = await this.lookUp.linesOnTrays(transaction.read, actor.studioId, sessionId, []);
         // Locked before holds are read, so that a hold placed at the same moment is either seen here or comes after.
-        await transaction.lock(
-          'lot',
-          lines.map((line) => line.lotId),
+        await this.recorder.lockLots(
+          transaction,
+          [...lines, ...besides].map((thing) => thing.containerId),
         );
         const facts = await this.factsOf(transaction, lines, besides);
-        const settlement = this.settle(lines, facts, dto, await this.mixTotals(transaction, sessionId));
+        const mixed = await this.mixReader.contents(transaction.read, actor.studioId, [sessionId]);
+        const settlement = this.settle(lines, facts, dto, mixed);
         const uses = await this.recorder.record(
           transaction,
           { id: sessionId, clientId: session.clientId, sealer },
@@ -80,10 +84,11 @@ export class Completion {
             occurredAt: at,
           })),
         );
-        for (const { lineId, settledAs } of settlement.lines) {
-          await transaction.update(
+        for (const settledAs of outcomes) {
+          const settled = settlement.lines.filter((line) => line.settledAs === settledAs);
+          await transaction.updateAll(
             TrayLine,
-            { studioId: actor.studioId, id: lineId },
+            settled.map((line) => line.lineId),
             { state: 'settled', settledAs },
           );
         }
@@ -97,7 +102,7 @@ export class Completion {
             completedAt: at,
             signedBy: dto.signedBy,
             signedAt: at,
-            complicationsSealed: sealer.seal(dto.complications ?? 'none', complicationsPlace(sessionId)),
+            complicationsSealed: sealer.seal(dto.complications ?? 'none', sealedAsComplications(sessionId)),
           },
         );
         return {
@@ -105,50 +110,11 @@ export class Completion {
           state: 'completed',
           completedAt: at,
           version: completed.version,
-          uses: uses.map((use) => ({
-            id: use.id,
-            lotId: use.lotId,
-            containerId: use.containerId,
-            mixId: use.mixId,
-            pieces: use.pieces,
-            microlitres: use.microlitres,
-            againstRefusal: use.againstRefusal ?? [],
-          })),
+          uses: uses.map(writtenUse),
           wastedPieces: settlement.wastes.reduce((sum, waste) => sum + waste.pieces, 0),
         };
       },
     );
-  }
-
-  private async sealerOf(actor: Actor, sessionId: string): Promise<FieldSealer> {
-    const [row] = await this.database.read<{ client_id: string }>(
-      'SELECT client_id FROM session WHERE studio_id = $1 AND id = $2',
-      [actor.studioId, sessionId],
-    );
-    if (!row) throw notFound('session', sessionId);
-    const { sealer } = await this.clients.known(actor.studioId, row.client_id);
-    if (!sealer) {
-      throw new Problem(
-        409,
-        'wrong-state',
-        'This client was erased; nothing personal can be recorded any more.',
-      );
-    }
-    return sealer;
-  }
-
-  private async requirePeople(transaction: Transaction, dto: CompleteSessionDto): Promise<void> {
-    const named = new Set([
-      dto.signedBy,
-      ...[...dto.lines, ...(dto.besides ?? [])].flatMap(({ appliedBy }) => (appliedBy ? [appliedBy] : [])),
-    ]);
-    const list = [...named];
-    const rows = await transaction.query<{ id: string }>(
-      `SELECT id FROM person WHERE studio_id = $1 AND id IN (${list.map((_, index) => `$${index + 2}`).join(', ')})`,
-      [transaction.studioId, ...list],
-    );
-    const missing = list.find((id) => !rows.some((row) => row.id === id));
-    if (missing !== undefined) throw notFound('person', missing);
   }
 
   private async factsOf(
@@ -156,7 +122,7 @@ export class Completion {
     lines: readonly LineOnTray[],
     besides: readonly UsedBesidesDto[],
   ): Promise<Map<string, ContainerFact>> {
-    const facts = await this.lookUp.facts(transaction.read, transaction.studioId, {
+    const facts = await this.containerFacts.load(transaction.read, transaction.studioId, {
       containerIds: [...lines, ...besides].map((thing) => thing.containerId),
       ended: true,
     });
@@ -166,15 +132,11 @@ export class Completion {
     return byId;
   }
 
-  private async mixTotals(transaction: Transaction, sessionId: string) {
-    return mixTotals(await this.mixes.additions(transaction.read, transaction.studioId, sessionId));
-  }
-
   private settle(
     lines: readonly LineOnTray[],
     facts: ReadonlyMap<string, ContainerFact>,
     dto: CompleteSessionDto,
-    mixes: ReturnType<typeof mixTotals>,
+    mixes: readonly MixTotal[],
   ): Settlement {
     const settlement = settleTray(
       lines.flatMap((line) => {
@@ -220,7 +182,7 @@ export class Completion {
     return {
       containerId: use.containerId,
       mixId: use.mixId,
-      knownBy: (line?.knownBy ?? 'picked from a list') as KnownBy,
+      knownBy: line?.knownBy ?? 'picked from a list',
       pieces: use.pieces,
       drops: use.drops,
       microlitres: use.microlitres,

@@ -1,7 +1,9 @@
+import type { SessionState } from './vocabulary.js';
+
 export interface FollowedFacts {
   sessionId: string;
   clientId: string;
-  state: 'planned' | 'in setup' | 'completed' | 'cancelled' | 'not attended';
+  state: SessionState;
 }
 
 /**

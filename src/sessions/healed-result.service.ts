@@ -1,34 +1,32 @@
 import { Injectable } from '@nestjs/common';
-import { Clients, erased } from '../clients/clients.service.js';
 import type { Actor } from '../platform/actor.js';
 import { canonicalJson } from '../platform/canonical-json.js';
-import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
 import { invalidField, notFound, Problem } from '../platform/problem.js';
 import type { RecordHealedResultDto } from './healed-result.dto.js';
-import { healedResultPlace } from './sealed-places.js';
+import { sealedAsHealedResult } from './sealing-contexts.js';
 import { Session } from './session.entity.js';
-import { lockedSession, written } from './session-planning.service.js';
+import { SessionClients, sealerOf } from './session-clients.service.js';
+import { SessionLock } from './session-lock.service.js';
 import type { HealedResultView } from './session-record.views.js';
 import type { WrittenSessionView } from './sessions.views.js';
+import { writtenSession } from './written-session.js';
 
 /** How the colour of a session healed, as it was seen later, usually at the touch-up. */
 @Injectable()
 export class HealedResults {
   constructor(
-    private readonly database: Database,
     private readonly transactions: Transactions,
-    private readonly clients: Clients,
+    private readonly sessionClients: SessionClients,
+    private readonly lock: SessionLock,
   ) {}
 
   /** Records it once; a later one corrects it and names the version it was made from. */
   async record(actor: Actor, sessionId: string, dto: RecordHealedResultDto): Promise<WrittenSessionView> {
     const { studioId } = actor;
-    const before = await this.database.reader.manager.findOneBy(Session, { studioId, id: sessionId });
-    if (!before) throw notFound('session', sessionId);
-    const { client, sealer } = await this.clients.known(studioId, before.clientId);
+    const known = await this.sessionClients.of(studioId, sessionId);
     return this.transactions.write(
       actor,
       {
@@ -38,8 +36,8 @@ export class HealedResults {
         content: { sessionId, ...dto },
       },
       async (transaction) => {
-        if (!sealer) throw erased(client.id);
-        const present = await lockedSession(transaction, sessionId);
+        const sealer = sealerOf(known);
+        const present = await this.lock.row(transaction, sessionId);
         refuseUnready(present, dto);
         const seenAtSessionId = dto.seenAtSessionId ?? null;
         if (seenAtSessionId !== null) await this.refuseOtherClient(transaction, present, seenAtSessionId);
@@ -54,10 +52,10 @@ export class HealedResults {
           'session',
           { studioId, id: sessionId },
           dto.version ?? present.version,
-          { healedResultSealed: sealer.seal(canonicalJson(result), healedResultPlace(sessionId)) },
+          { healedResultSealed: sealer.seal(canonicalJson(result), sealedAsHealedResult(sessionId)) },
         );
         transaction.note({ fields: ['healedResult'] });
-        return written(session, client.reference);
+        return writtenSession(session, known.client.reference);
       },
     );
   }
@@ -69,7 +67,8 @@ export class HealedResults {
   ): Promise<void> {
     const { studioId } = transaction;
     const visit = await transaction.manager.findOneBy(Session, { studioId, id: seenAtSessionId });
-    if (visit?.clientId === session.clientId && seenAtSessionId !== session.id) return;
+    if (!visit) throw notFound('session', seenAtSessionId);
+    if (visit.clientId === session.clientId && seenAtSessionId !== session.id) return;
     throw invalidField(
       'seenAtSessionId',
       'The visit named is not another visit of this client. Name the visit at which the result was seen, or leave it out.',

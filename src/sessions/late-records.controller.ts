@@ -6,7 +6,7 @@ import { IdPipe } from '../platform/id.pipe.js';
 import { Amendments } from './amendments.service.js';
 import { AddUsesDto, RecordLateSessionDto, ReverseUseDto } from './late-records.dto.js';
 import { LateRecords } from './late-records.service.js';
-import { AmendedSessionView, ReversedUseView } from './late-records.views.js';
+import { RecordedUsesView, ReversedUseView } from './late-records.views.js';
 
 @ApiTags('sessions')
 @Controller('v1/studios/:studioId/sessions')
@@ -18,7 +18,7 @@ export class LateRecordsController {
 
   /** Records a session that took place earlier, whatever the state of the stock. */
   @Post('late')
-  record(@CurrentActor() actor: Actor, @Body() dto: RecordLateSessionDto): Promise<AmendedSessionView> {
+  record(@CurrentActor() actor: Actor, @Body() dto: RecordLateSessionDto): Promise<RecordedUsesView> {
     return this.lateRecords.record(actor, dto);
   }
 
@@ -28,7 +28,7 @@ export class LateRecordsController {
     @CurrentActor() actor: Actor,
     @Param('sessionId', IdPipe) sessionId: string,
     @Body() dto: AddUsesDto,
-  ): Promise<AmendedSessionView> {
+  ): Promise<RecordedUsesView> {
     return this.amendments.addUses(actor, sessionId, dto);
   }
 

@@ -1,7 +1,7 @@
 import { CompletedUseView } from './completion.views.js';
 
 /** The answer to a record made or amended afterwards, which is kept and so holds nothing personal. */
-export class AmendedSessionView {
+export class RecordedUsesView {
   id: string;
   state: 'completed';
   version: number;

@@ -4,11 +4,10 @@ import type { Transaction } from '../platform/database/transaction.js';
 import { maximumLateRecordDays, occurredAt } from '../platform/occurred-at.js';
 import { invalidField } from '../platform/problem.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
+import { StandingHolds } from '../stock/standing-holds.service.js';
 import type { LateUseDto } from './late-records.dto.js';
-import { PastHolds } from './past-holds.service.js';
-import { trayThing } from './tray-look-up.service.js';
 import { safetyRefusals } from './tray-rules.js';
-import type { HoldFact } from './tray-thing.js';
+import { type HoldFact, trayThing } from './tray-thing.js';
 import type { UseToRecord } from './use-recorder.service.js';
 import { WrittenLots } from './written-lots.service.js';
 
@@ -23,7 +22,7 @@ const likeliestStates = ['opened', 'sealed', 'practice only', 'finished', 'disca
 export class LateUses {
   constructor(
     private readonly containerFacts: ContainerFacts,
-    private readonly pastHolds: PastHolds,
+    private readonly standingHolds: StandingHolds,
     private readonly writtenLots: WrittenLots,
   ) {}
 
@@ -41,7 +40,12 @@ export class LateUses {
     const { lotIds, made } = await this.writtenLots.find(transaction, uses);
     const containerIds = await this.containersOf(transaction, uses, lotIds, at);
     const facts = await this.factsOf(transaction, containerIds);
-    const holds = await this.pastHolds.at(transaction.read, transaction.studioId, containerIds, at);
+    const holds = await this.standingHolds.reachingContainers(
+      transaction.read,
+      transaction.studioId,
+      containerIds,
+      at,
+    );
     const assumedOpenedLife = await assumedLife(transaction);
     return {
       uses: uses.map((use, index) => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Meant, meantContainer, type Named } from './meant-container.js';
+import { type Meant, meantContainer, type Named, narrowed } from './meant-container.js';
 import type { TrayThing } from './tray-thing.js';
 
 const timeZone = 'Europe/Vienna';
@@ -135,5 +135,23 @@ describe('what a scan means', () => {
     expect(meant([finished, expired])).toMatchObject({ thing: { containerId: 'expired' } });
     expect(meant([finished])).toMatchObject({ thing: { containerId: 'finished' } });
     expect(meant([])).toEqual({ kind: 'none' });
+  });
+});
+
+describe('the answer to a question about a symbol', () => {
+  it('names the container that is in hand', () => {
+    expect(narrowed(lot, { containerId: 'open' })).toEqual({ ...lot, containerId: 'open' });
+    expect(narrowed(lot, { containerId: 'open', lotId: 'lot-1' })).toEqual({ ...lot, containerId: 'open' });
+  });
+
+  it('names one lot of a product, or one of the lots that bear the code', () => {
+    expect(narrowed(product, { lotId: 'lot-9' })).toEqual({ ...product, lotIds: ['lot-9'] });
+    const two = { ...lot, lotIds: ['lot-1', 'lot-2'] };
+    expect(narrowed(two, { lotId: 'lot-2' })).toEqual({ ...two, lotIds: ['lot-2'] });
+  });
+
+  it('answers nothing when it names a lot that the symbol does not, or nothing at all', () => {
+    expect(narrowed(lot, { lotId: 'lot-9' })).toEqual(lot);
+    expect(narrowed(product, {})).toEqual(product);
   });
 });

@@ -12,6 +12,19 @@ export interface Named {
   containerId: string | null;
 }
 
+/**
+ * Narrows what a symbol names to the container or lot with which a question about it was answered. A lot that the symbol
+ * does not name answers nothing; whether a container is one of those named is told when it is looked for.
+ */
+export function narrowed(named: Named, answer: { containerId?: string; lotId?: string }): Named {
+  const { containerId, lotId } = answer;
+  if (containerId !== undefined) return { ...named, containerId };
+  if (lotId !== undefined && (named.lotIds === null || named.lotIds.includes(lotId))) {
+    return { ...named, lotIds: [lotId] };
+  }
+  return named;
+}
+
 export type Meant =
   | { kind: 'this'; thing: TrayThing }
   /** Only the person knows. */

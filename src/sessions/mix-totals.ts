@@ -8,21 +8,16 @@ export interface MixAddition {
   microlitres: number;
 }
 
-/** What of one container is in one mix. */
-export interface MixTotal {
-  mixId: string;
-  containerId: string;
-  lotId: string;
-  /** Null when any of it was given as a volume. */
-  drops: number | null;
-  microlitres: number;
-}
+/** What of one container is in one mix; drops are null when any of it was given as a volume. */
+export type MixTotal = MixAddition;
 
 /**
  * Sums additions by mix and container, in the order of their first addition. What was taken back whole is left out.
+ *
+ * @returns a total for each mix and container, with whatever else the first addition tells
  */
-export function mixTotals(additions: readonly MixAddition[]): MixTotal[] {
-  const totals = new Map<string, MixTotal>();
+export function mixTotals<Addition extends MixAddition>(additions: readonly Addition[]): Addition[] {
+  const totals = new Map<string, Addition>();
   for (const addition of additions) {
     const key = `${addition.mixId} ${addition.containerId}`;
     const total = totals.get(key);

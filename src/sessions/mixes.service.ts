@@ -6,25 +6,27 @@ import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
 import { invalidField, notFound, Problem } from '../platform/problem.js';
-import { type ContainerFact, ContainerFacts, type Read } from '../stock/container-facts.service.js';
+import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
 import { Mix, MixComponent } from './mix.entity.js';
-import { type MixAddition, mixTotals } from './mix-totals.js';
+import { MixReader } from './mix-reader.service.js';
 import type { AddToMixDto, StartMixDto } from './mixes.dto.js';
-import type { CupView } from './mixes.views.js';
-import { requireSetup } from './require-setup.service.js';
-import { TrayLookUp } from './tray-look-up.service.js';
+import type { MixView } from './mixes.views.js';
+import { SessionLock } from './session-lock.service.js';
+import { TraySessions } from './tray-sessions.service.js';
 
-/** The mixes of a session: what was dropped into each single-use cup. Additions are kept, totals are sums. */
+/** The mixes of a session: what was dropped into each single-use cup. Additions are kept, what is in it is their sum. */
 @Injectable()
 export class Mixes {
   constructor(
     private readonly database: Database,
     private readonly transactions: Transactions,
-    private readonly lookUp: TrayLookUp,
+    private readonly lock: SessionLock,
+    private readonly sessions: TraySessions,
+    private readonly mixReader: MixReader,
     private readonly containerFacts: ContainerFacts,
   ) {}
 
-  async start(actor: Actor, sessionId: string, dto: StartMixDto): Promise<CupView> {
+  async start(actor: Actor, sessionId: string, dto: StartMixDto): Promise<MixView> {
     return this.transactions.write(
       actor,
       {
@@ -34,23 +36,23 @@ export class Mixes {
         content: { sessionId, ...dto },
       },
       async (transaction) => {
-        await transaction.lock('session', [sessionId]);
-        const session = await this.lookUp.session(transaction.read, actor.studioId, sessionId);
-        requireSetup(session.state);
-        await transaction.insert(Mix, {
+        await this.lock.forStep(transaction, sessionId, 'use tray');
+        const mix: Mix = {
           studioId: actor.studioId,
           id: dto.id,
           sessionId,
           label: dto.label,
           occurredAt: occurredAt(dto.occurredAt, transaction.recordedAt),
           recordedAt: transaction.recordedAt,
-        });
-        return { id: dto.id, sessionId, label: dto.label, components: [], microlitres: 0 };
+        };
+        await transaction.insert(Mix, mix);
+        const { id, label, occurredAt: startedAt } = mix;
+        return { id, sessionId, label, occurredAt: startedAt, parts: [], microlitres: 0 };
       },
     );
   }
 
-  async add(actor: Actor, sessionId: string, mixId: string, dto: AddToMixDto): Promise<CupView> {
+  async add(actor: Actor, sessionId: string, mixId: string, dto: AddToMixDto): Promise<MixView> {
     return this.transactions.write(
       actor,
       {
@@ -60,10 +62,8 @@ export class Mixes {
         content: { sessionId, mixId, ...dto },
       },
       async (transaction) => {
-        const read = transaction.read;
-        await transaction.lock('session', [sessionId]);
-        const session = await this.lookUp.session(read, actor.studioId, sessionId);
-        requireSetup(session.state);
+        const { read } = transaction;
+        await this.lock.forStep(transaction, sessionId, 'use tray');
         const mix = await transaction.manager.findOneBy(Mix, {
           studioId: actor.studioId,
           sessionId,
@@ -77,8 +77,9 @@ export class Mixes {
         if (!fact) throw notFound('container', dto.containerId);
         await this.requireOnTray(transaction, sessionId, fact);
         const microlitres = amountOf(dto, fact);
-        const additions = await this.additions(read, actor.studioId, sessionId, mixId);
-        const present = mixTotals(additions).find((total) => total.containerId === dto.containerId);
+        const present = (await this.mixReader.contents(read, actor.studioId, [sessionId])).find(
+          (content) => content.mixId === mixId && content.containerId === dto.containerId,
+        );
         if ((present?.microlitres ?? 0) + microlitres < 0) {
           throw new Problem(
             409,
@@ -100,67 +101,18 @@ export class Mixes {
           personId: actor.personId,
           via: actor.via,
         });
-        const [view] = await this.views(read, actor.studioId, sessionId, mixId);
+        const views = await this.mixReader.views(read, actor.studioId, [sessionId]);
+        const view = views.get(sessionId)?.find(({ id }) => id === mixId);
         if (!view) throw notFound('mix in this session', mixId);
         return view;
       },
     );
   }
 
-  async list(actor: Actor, sessionId: string): Promise<CupView[]> {
-    const read: Read = (sql, parameters) => this.database.read(sql, parameters);
-    await this.lookUp.session(read, actor.studioId, sessionId);
-    return this.views(read, actor.studioId, sessionId);
-  }
-
-  /** The mixes of a session with their totals, in the order in which they were started. */
-  async views(read: Read, studioId: string, sessionId: string, mixId?: string): Promise<CupView[]> {
-    const mixes = await read<{ id: string; label: string }>(
-      'SELECT id, label FROM mix WHERE studio_id = $1 AND session_id = $2 ORDER BY recorded_at, id',
-      [studioId, sessionId],
-    );
-    const totals = mixTotals(await this.additions(read, studioId, sessionId, mixId));
-    const facts = await this.containerFacts.load(read, studioId, {
-      containerIds: totals.map((total) => total.containerId),
-      ended: true,
-    });
-    const byId = new Map(facts.map((fact) => [fact.containerId, fact]));
-    return mixes
-      .filter((mix) => mixId === undefined || mix.id === mixId)
-      .map((mix) => {
-        const components = totals
-          .filter((total) => total.mixId === mix.id)
-          .map((total) => {
-            const fact = byId.get(total.containerId);
-            return {
-              containerId: total.containerId,
-              lotId: total.lotId,
-              productId: fact?.productId ?? '',
-              label: fact ? [fact.makerName, fact.productName, fact.shade ?? ''].join(' ').trim() : '',
-              lotCode: fact?.code ?? null,
-              drops: total.drops,
-              microlitres: total.microlitres,
-              isThinner: fact?.pigmentRole === 'thinner',
-            };
-          });
-        return {
-          id: mix.id,
-          sessionId,
-          label: mix.label,
-          components,
-          microlitres: components.reduce((sum, component) => sum + component.microlitres, 0),
-        };
-      });
-  }
-
-  /** Every addition to the mixes of a session, oldest first. */
-  additions(read: Read, studioId: string, sessionId: string, mixId?: string): Promise<MixAddition[]> {
-    const ofMix = mixId === undefined ? '' : ' AND mix_id = $3';
-    return read<MixAddition>(
-      `SELECT mix_id AS "mixId", container_id AS "containerId", lot_id AS "lotId", drops, microlitres
-       FROM mix_component WHERE studio_id = $1 AND session_id = $2${ofMix} ORDER BY recorded_at, id`,
-      mixId === undefined ? [studioId, sessionId] : [studioId, sessionId, mixId],
-    );
+  async list(actor: Actor, sessionId: string): Promise<MixView[]> {
+    const { read } = this.database;
+    await this.sessions.load(read, actor.studioId, sessionId);
+    return (await this.mixReader.views(read, actor.studioId, [sessionId])).get(sessionId) ?? [];
   }
 
   private async requireOnTray(

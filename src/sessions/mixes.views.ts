@@ -1,21 +1,26 @@
-export class CupComponentView {
-  containerId: string;
-  lotId: string;
+/** What one container gave to a cup, slips taken back. */
+export class MixPartView {
   productId: string;
-  label: string;
+  makerName: string;
+  productName: string;
+  shade: string | null;
+  isThinner: boolean;
+  lotId: string;
   lotCode: string | null;
+  containerId: string;
   /** Null when any of it was given as a volume. */
   drops: number | null;
   /** An estimate. */
   microlitres: number;
-  isThinner: boolean;
 }
 
-export class CupView {
+/** What was dropped into one single-use cup. */
+export class MixView {
   id: string;
   sessionId: string;
   label: string;
-  components: CupComponentView[];
-  /** An estimate. */
+  occurredAt: string;
+  parts: MixPartView[];
+  /** Of all parts together, an estimate. */
   microlitres: number;
 }

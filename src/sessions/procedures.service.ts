@@ -103,6 +103,20 @@ export class Procedures {
     return procedure;
   }
 
+  /**
+   * The procedure, provided it is still offered.
+   * @throws Problem not-found, wrong-state
+   */
+  async offered(transaction: Transaction, procedureId: string): Promise<Procedure> {
+    const procedure = await this.find(transaction, procedureId);
+    if (procedure.archivedAt === null) return procedure;
+    throw new Problem(
+      409,
+      'wrong-state',
+      `"${procedure.name}" is no longer offered. Choose another procedure, or offer it again first.`,
+    );
+  }
+
   private async refuseTakenName(
     transaction: Transaction,
     wanted: { id: string; name: string },

@@ -6,8 +6,9 @@ import type { Actor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
 import { notFound } from '../platform/problem.js';
 import { BlendAncestry, lotsBehind } from './blend-ancestry.service.js';
+import { MixReader } from './mix-reader.service.js';
 import { Procedure } from './procedure.entity.js';
-import { bodyPlaceDetailPlace, complicationsPlace, healedResultPlace } from './sealed-places.js';
+import { sealedAsBodyPlaceDetail, sealedAsComplications, sealedAsHealedResult } from './sealing-contexts.js';
 import { Session } from './session.entity.js';
 import type { ClientRecordView, HealedResultView, SessionView } from './session-record.views.js';
 import { SessionThings } from './session-things.service.js';
@@ -20,6 +21,7 @@ export class SessionRecord {
     private readonly clients: Clients,
     private readonly people: People,
     private readonly things: SessionThings,
+    private readonly mixReader: MixReader,
     private readonly ancestry: BlendAncestry,
   ) {}
 
@@ -35,8 +37,10 @@ export class SessionRecord {
       session.signedBy === null ? [session.artistId] : [session.artistId, session.signedBy],
     );
     const person = (id: string) => ({ id, name: names.get(id) ?? null });
-    const open = (sealed: string | null, place: string) => known.sealer?.open(sealed, place) ?? null;
-    const healed = open(session.healedResultSealed, healedResultPlace(sessionId));
+    const open = (sealed: string | null, context: string) => known.sealer?.open(sealed, context) ?? null;
+    const mixes =
+      (await this.mixReader.views(this.database.read, studioId, [sessionId])).get(sessionId) ?? [];
+    const healed = open(session.healedResultSealed, sealedAsHealedResult(sessionId));
     const { client } = known;
     return {
       id: session.id,
@@ -47,7 +51,7 @@ export class SessionRecord {
       procedure: { id: session.procedureId, name: procedure?.name ?? '' },
       visitKind: session.visitKind,
       bodyPlace: session.bodyPlace,
-      bodyPlaceDetail: open(session.bodyPlaceDetailSealed, bodyPlaceDetailPlace(sessionId)),
+      bodyPlaceDetail: open(session.bodyPlaceDetailSealed, sealedAsBodyPlaceDetail(sessionId)),
       bookedAt: session.bookedAt,
       plannedStart: session.plannedStart,
       plannedAt: session.plannedAt,
@@ -59,10 +63,10 @@ export class SessionRecord {
       recordedFrom: session.recordedFrom,
       signedBy: session.signedBy === null ? null : person(session.signedBy),
       signedAt: session.signedAt,
-      complications: open(session.complicationsSealed, complicationsPlace(sessionId)),
+      complications: open(session.complicationsSealed, sealedAsComplications(sessionId)),
       healedResult: healed === null ? null : (JSON.parse(healed) as HealedResultView),
       tray: await this.things.trayOf(studioId, sessionId),
-      mixes: (await this.things.mixesOf(studioId, [sessionId])).get(sessionId) ?? [],
+      mixes: mixes.filter((mix) => mix.parts.length > 0),
       uses: (await this.things.usesOf(studioId, [sessionId], known.sealer)).get(sessionId) ?? [],
     };
   }

@@ -1,3 +1,4 @@
+import { MixView } from './mixes.views.js';
 import { TracedLotView } from './trace.views.js';
 import type { BodyPlace, KnownBy, SessionState, VisitKind } from './vocabulary.js';
 
@@ -65,27 +66,6 @@ export class SessionTrayLineView {
   admittedAt: string;
   state: 'on tray' | 'taken off' | 'settled';
   settledAs: 'used' | 'opened unused' | 'back unopened' | null;
-}
-
-/** What one container gave to a cup, mistakes taken back. */
-export class MixPartView {
-  productId: string;
-  productName: string;
-  shade: string | null;
-  lotId: string;
-  lotCode: string | null;
-  containerId: string;
-  /** Null when a part of it was given as a volume. */
-  drops: number | null;
-  /** An estimate. */
-  microlitres: number;
-}
-
-export class MixView {
-  id: string;
-  label: string;
-  occurredAt: string;
-  parts: MixPartView[];
 }
 
 export class NamedPersonView {
@@ -160,8 +140,8 @@ export class BlendedPigmentView {
 /**
  * The record of a client's visit as a written form asks for it: date and time, place on the body, expiration date and
  * batch or lot of every sterilised instrument; expiration date, brand, colour and batch or lot of every pigment;
- * complications; the artist's name and signature (NEHA Body Art Model Code, March 2024, §7). Uses recorded by mistake
- * stand apart.
+ * complications; the artist's name and signature (NEHA Body Art Model Code, March 2024, §7 [P]). Uses recorded by
+ * mistake stand apart.
  */
 export class ClientRecordView {
   sessionId: string;

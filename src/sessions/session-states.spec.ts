@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { decideStep, type SessionState, type SessionStep } from './session-states.js';
-
-const states: SessionState[] = ['planned', 'in setup', 'completed', 'cancelled', 'not attended'];
+import { decideStep, type SessionStep } from './session-states.js';
+import { type SessionState, sessionStates } from './vocabulary.js';
 
 /** Every transition there is; all others are refused. */
 const transitions: [SessionState, SessionStep, SessionState][] = [
@@ -9,19 +8,29 @@ const transitions: [SessionState, SessionStep, SessionState][] = [
   ['planned', 'cancel', 'cancelled'],
   ['planned', 'not attended', 'not attended'],
   ['planned', 'change plan', 'planned'],
+  ['in setup', 'use tray', 'in setup'],
   ['in setup', 'complete', 'completed'],
   ['in setup', 'cancel', 'cancelled'],
   ['in setup', 'not attended', 'not attended'],
   ['in setup', 'change plan', 'in setup'],
+  ['completed', 'amend', 'completed'],
 ];
-const steps: SessionStep[] = ['start setup', 'complete', 'cancel', 'not attended', 'change plan'];
+const steps: SessionStep[] = [
+  'start setup',
+  'use tray',
+  'complete',
+  'amend',
+  'cancel',
+  'not attended',
+  'change plan',
+];
 
 describe('the life of a session', () => {
   it.each(transitions)('leads from %s by "%s" to %s', (state, step, next) => {
     expect(decideStep(step, { state, onTray: 0 })).toEqual({ allowed: true, state: next });
   });
 
-  const refused = states.flatMap((state) =>
+  const refused = sessionStates.flatMap((state) =>
     steps
       .filter((step) => !transitions.some(([from, by]) => from === state && by === step))
       .map((step) => [state, step] as const),
@@ -37,7 +46,7 @@ describe('the life of a session', () => {
       allowed: false,
       why: 'wrong state',
       message:
-        'This session is completed. A session can be completed while it is in setup. What is wrong in a completed session is corrected by reversing a use and recording it again.',
+        'This session is completed. A session can be completed while it is in setup. A completed session is amended: what is wrong is reversed and recorded again, what it lacks is added.',
     });
   });
 

@@ -1,8 +1,8 @@
 import { Injectable } from '@nestjs/common';
-import { Database } from '../platform/database/database.js';
+import { Database, placeholders } from '../platform/database/database.js';
 import type { FieldSealer } from '../platform/encryption/data-keys.service.js';
-import { useReasonPlace, useReversalReasonPlace } from './sealed-places.js';
-import type { MixPartView, MixView, SessionTrayLineView, UseView } from './session-record.views.js';
+import { sealedAsUseReason, sealedAsUseReversalReason } from './sealing-contexts.js';
+import type { SessionTrayLineView, UseView } from './session-record.views.js';
 
 interface UseRow extends Omit<UseView, 'codes' | 'againstRefusal' | 'reason' | 'reversal'> {
   sessionId: string;
@@ -14,15 +14,7 @@ interface UseRow extends Omit<UseView, 'codes' | 'againstRefusal' | 'reason' | '
   reversedBy: string | null;
 }
 
-interface MixPartRow extends MixPartView {
-  mixId: string;
-  sessionId: string;
-  label: string;
-  occurredAt: string;
-  withoutDrops: number;
-}
-
-/** What lay on trays, went into cups and touched clients, a fixed number of questions for any number of sessions. */
+/** What lay on trays and touched clients, a fixed number of questions for any number of sessions. */
 @Injectable()
 export class SessionThings {
   constructor(private readonly database: Database) {}
@@ -40,42 +32,6 @@ export class SessionThings {
        ORDER BY tray_line.admitted_at, tray_line.id`,
       [studioId, sessionId],
     );
-  }
-
-  /** Mixes by session id, each with what it holds; what was dropped in and taken back again is left out. */
-  async mixesOf(studioId: string, sessionIds: readonly string[]): Promise<Map<string, MixView[]>> {
-    const mixes = new Map<string, MixView[]>();
-    if (sessionIds.length === 0) return mixes;
-    const rows = await this.database.read<MixPartRow>(
-      `SELECT mix.id AS "mixId", mix.session_id AS "sessionId", mix.label, mix.occurred_at AS "occurredAt",
-         lot.product_id AS "productId", product.name AS "productName", product.shade,
-         part.lot_id AS "lotId", lot.code AS "lotCode", part.container_id AS "containerId",
-         part.drops, part.without_drops AS "withoutDrops", part.microlitres
-       FROM (
-         SELECT studio_id, mix_id, lot_id, container_id, sum(drops) AS drops,
-           sum(CASE WHEN drops IS NULL THEN 1 ELSE 0 END) AS without_drops,
-           sum(microlitres) AS microlitres, min(recorded_at) AS first_recorded_at
-         FROM mix_component WHERE studio_id = $1 AND session_id IN (${places(sessionIds, 2)})
-         GROUP BY studio_id, mix_id, lot_id, container_id
-         HAVING sum(microlitres) > 0) AS part
-         JOIN mix ON mix.studio_id = part.studio_id AND mix.id = part.mix_id
-         JOIN lot ON lot.studio_id = part.studio_id AND lot.id = part.lot_id
-         JOIN product ON product.chain_id = lot.chain_id AND product.id = lot.product_id
-       ORDER BY mix.occurred_at, mix.id, part.first_recorded_at, part.container_id`,
-      [studioId, ...sessionIds],
-    );
-    for (const row of rows) {
-      const { mixId, sessionId, label, occurredAt, withoutDrops, ...part } = row;
-      const ofSession = mixes.get(sessionId) ?? [];
-      mixes.set(sessionId, ofSession);
-      let mix = ofSession.find((one) => one.id === mixId);
-      if (!mix) {
-        mix = { id: mixId, label, occurredAt, parts: [] };
-        ofSession.push(mix);
-      }
-      mix.parts.push({ ...part, drops: withoutDrops > 0 ? null : part.drops });
-    }
-    return mixes;
   }
 
   /**
@@ -107,7 +63,7 @@ export class SessionThings {
          JOIN product ON product.chain_id = lot.chain_id AND product.id = lot.product_id
          LEFT JOIN session_use_reversal ON session_use_reversal.studio_id = session_use.studio_id
            AND session_use_reversal.use_id = session_use.id
-       WHERE session_use.studio_id = $1 AND session_use.session_id IN (${places(sessionIds, 2)})
+       WHERE session_use.studio_id = $1 AND session_use.session_id IN (${placeholders(sessionIds)})
        ORDER BY session_use.occurred_at, session_use.id`,
       [studioId, ...sessionIds],
     );
@@ -117,14 +73,14 @@ export class SessionThings {
       uses.set(sessionId, ofSession);
       ofSession.push({
         ...use,
-        reason: sealer?.open(reasonSealed, useReasonPlace(use.id)) ?? null,
+        reason: sealer?.open(reasonSealed, sealedAsUseReason(use.id)) ?? null,
         codes: JSON.parse(use.codes) as UseView['codes'],
         againstRefusal: use.againstRefusal === null ? null : (JSON.parse(use.againstRefusal) as string[]),
         reversal:
           reversedAt === null
             ? null
             : {
-                reason: sealer?.open(reversedBecause, useReversalReasonPlace(use.id)) ?? null,
+                reason: sealer?.open(reversedBecause, sealedAsUseReversalReason(use.id)) ?? null,
                 recordedAt: reversedAt,
                 personId: reversedBy,
               },
@@ -132,8 +88,4 @@ export class SessionThings {
     }
     return uses;
   }
-}
-
-function places(values: readonly unknown[], first: number): string {
-  return values.map((_, index) => `$${index + first}`).join(', ');
 }

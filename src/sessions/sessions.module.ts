@@ -7,6 +7,7 @@ import { StockModule } from '../stock/stock.module.js';
 import { Amendments } from './amendments.service.js';
 import { BlendAncestry } from './blend-ancestry.service.js';
 import { Completion } from './completion.service.js';
+import { FollowedSessions } from './followed-sessions.service.js';
 import { HealedResults } from './healed-result.service.js';
 import { KitList } from './kit-list.entity.js';
 import { KitListsController } from './kit-lists.controller.js';
@@ -15,14 +16,17 @@ import { LateRecordsController } from './late-records.controller.js';
 import { LateRecords } from './late-records.service.js';
 import { LateUses } from './late-uses.service.js';
 import { Mix, MixComponent } from './mix.entity.js';
+import { MixReader } from './mix-reader.service.js';
 import { Mixes } from './mixes.service.js';
-import { PastHolds } from './past-holds.service.js';
+import { NewSessions } from './new-sessions.service.js';
 import { Procedure } from './procedure.entity.js';
 import { ProceduresController } from './procedures.controller.js';
 import { Procedures } from './procedures.service.js';
 import { Scan } from './scan.entity.js';
 import { Session } from './session.entity.js';
+import { SessionClients } from './session-clients.service.js';
 import { SessionList } from './session-list.service.js';
+import { SessionLock } from './session-lock.service.js';
 import { SessionPlanning } from './session-planning.service.js';
 import { SessionRecord } from './session-record.service.js';
 import { SessionSteps } from './session-steps.service.js';
@@ -41,6 +45,7 @@ import { TrayLookUp } from './tray-look-up.service.js';
 import { TrayReader } from './tray-reader.service.js';
 import { TrayRemoval } from './tray-removal.service.js';
 import { TrayReservations } from './tray-reservations.service.js';
+import { TraySessions } from './tray-sessions.service.js';
 import { UnmetDemand } from './unmet-demand.entity.js';
 import { UsePages } from './use-page.service.js';
 import { UseRecorder } from './use-recorder.service.js';
@@ -80,6 +85,12 @@ export const sessionsEntities = [
     SessionList,
     SessionRecord,
     SessionThings,
+    MixReader,
+    TraySessions,
+    SessionLock,
+    SessionClients,
+    NewSessions,
+    FollowedSessions,
     TrayLookUp,
     TrayReader,
     TrayRemoval,
@@ -96,11 +107,8 @@ export const sessionsEntities = [
     HealedResults,
     LateRecords,
     LateUses,
-    TrayReservations,
     WrittenLots,
-    PastHolds,
     Amendments,
   ],
-  exports: [UseRecorder],
 })
 export class SessionsModule {}

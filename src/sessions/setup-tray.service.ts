@@ -1,30 +1,30 @@
 import { Injectable } from '@nestjs/common';
 import { readSymbol, type SymbolReading } from '../catalogue/barcode.js';
 import { ConfigurationPools } from '../catalogue/configuration-pools.service.js';
+import { ProductRegister } from '../catalogue/product-register.service.js';
 import { localDay } from '../identity/local-day.js';
 import type { Actor } from '../platform/actor.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
 import { notFound } from '../platform/problem.js';
-import type { ContainerFact } from '../stock/container-facts.service.js';
+import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
 import { judgeShelfLife } from '../stock/shelf-life.js';
-import { meantContainer, type Named } from './meant-container.js';
-import { requireSetup } from './require-setup.service.js';
+import { meantContainer, type Named, narrowed } from './meant-container.js';
+import { type OnKitList, onKitList } from './on-kit-list.js';
 import { Scan } from './scan.entity.js';
+import { SessionLock } from './session-lock.service.js';
 import { knownByOf, serialOf, useByOf } from './symbol-facts.js';
-import { touchUpWindow } from './touch-up-window.js';
 import type { ScanDto } from './tray.dto.js';
 import type { ScanView, TrayThingView } from './tray.views.js';
+import { trayFacts } from './tray-facts.js';
 import { TrayLine } from './tray-line.entity.js';
-import { type LineOnTray, TrayLookUp, type TraySession, trayThing } from './tray-look-up.service.js';
+import { type LineOnTray, TrayLookUp } from './tray-look-up.service.js';
 import { admit, noneLeft, type Reason, type TrayDecision } from './tray-rules.js';
-import { availablePieces, type TrayThing } from './tray-thing.js';
+import type { TraySession } from './tray-sessions.service.js';
+import { availablePieces, type TrayThing, trayThing } from './tray-thing.js';
 import { UnmetDemand } from './unmet-demand.entity.js';
 import type { Verdict } from './vocabulary.js';
-
-/** Visits after which a touch-up with the same mix is expected. */
-const visitsWithTouchUp: ReadonlySet<string> = new Set(['first session', 'correction']);
 
 /** What the scan was judged on: everything loaded in the transaction. */
 interface Loaded {
@@ -55,7 +55,10 @@ interface Outcome {
 export class SetupTray {
   constructor(
     private readonly transactions: Transactions,
+    private readonly lock: SessionLock,
     private readonly lookUp: TrayLookUp,
+    private readonly containerFacts: ContainerFacts,
+    private readonly register: ProductRegister,
     private readonly pools: ConfigurationPools,
   ) {}
 
@@ -90,19 +93,15 @@ export class SetupTray {
         : readSymbol(
             {
               text: dto.symbol,
-              ...(dto.symbologyIdentifier === undefined
-                ? {}
-                : { symbologyIdentifier: dto.symbologyIdentifier }),
+              symbologyIdentifier: dto.symbologyIdentifier,
             },
             localDay(at, actor.timeZone),
           );
-    await transaction.lock('session', [sessionId]);
-    const session = await this.lookUp.session(transaction.read, actor.studioId, sessionId);
-    requireSetup(session.state);
+    const session = await this.lock.forStep(transaction, sessionId, 'use tray');
     const named = reading
       ? await this.lookUp.named(transaction.read, actor, reading)
       : await this.lookUp.picked(transaction.read, actor, dto);
-    const chosen = reading ? chosenFrom(named, dto) : named;
+    const chosen = reading ? narrowed(named, dto) : named;
     await transaction.lock('product', chosen.productIds);
     const facts = await this.factsOf(transaction, actor, chosen);
     const lines = await this.lookUp.linesOnTrays(
@@ -118,9 +117,9 @@ export class SetupTray {
   /** Of a product what is present; a label names its container even when that one has ended. */
   private async factsOf(transaction: Transaction, actor: Actor, named: Named): Promise<ContainerFact[]> {
     const { productIds, containerId } = named;
-    const present = await this.lookUp.facts(transaction.read, actor.studioId, { productIds });
+    const present = await this.containerFacts.load(transaction.read, actor.studioId, { productIds });
     if (containerId === null || present.some((fact) => fact.containerId === containerId)) return present;
-    const ended = await this.lookUp.facts(transaction.read, actor.studioId, {
+    const ended = await this.containerFacts.load(transaction.read, actor.studioId, {
       containerIds: [containerId],
       ended: true,
     });
@@ -150,39 +149,28 @@ export class SetupTray {
     }
     if (meant.kind === 'none') {
       const [productId = ''] = named.productIds;
-      const label = await this.lookUp.productLabel(transaction.read, actor.chainId, productId);
+      const labels = await this.register.labels(transaction.read, actor.chainId, [productId]);
+      const label = labels.get(productId) ?? 'this product';
       return { ...open, verdict: 'refused', reasons: [noneLeft(label)], unmetProductId: productId };
     }
     const { thing } = meant;
     const serial = serialOf(reading);
-    const decision = admit(
-      {
-        thing,
-        others: things.filter(
-          (other) => other.productId === thing.productId && other.containerId !== thing.containerId,
-        ),
-        symbolUseBy: useByOf(reading),
-        serialTaken:
-          serial !== null &&
-          thing.stockForm === 'pieces' &&
-          (await this.lookUp.serialTaken(transaction.read, actor.studioId, thing.productId, serial)),
-        linesOnTray: lines.filter(
-          (line) => line.sessionId === session.id && line.containerId === thing.containerId,
-        ).length,
-        another: dto.another === true,
-        hasSerial: serial !== null,
-        onKitList: await this.onKitList(transaction, actor, session, thing.productId),
-        artistId: session.artistId,
-        touchUpBy: visitsWithTouchUp.has(session.visitKind)
-          ? touchUpWindow(localDay(at, actor.timeZone), {
-              fromDays: session.touchUpFromDays,
-              toDays: session.touchUpToDays,
-            }).closesOn
-          : null,
-      },
-      at,
-      actor.timeZone,
-    );
+    const { touchUpFromDays: fromDays, touchUpToDays: toDays, id, artistId, visitKind } = session;
+    const scanned = trayFacts({
+      thing,
+      things,
+      lines,
+      session: { id, artistId, visitKind, touchUpDays: { fromDays, toDays } },
+      symbolUseBy: useByOf(reading),
+      serial,
+      serialKnown:
+        serial !== null &&
+        (await this.lookUp.serialKnown(transaction.read, actor.studioId, thing.productId, serial)),
+      another: dto.another === true,
+      onKitList: await this.onKitList(transaction, actor, session, thing.productId),
+      day: localDay(at, actor.timeZone),
+    });
+    const decision = admit(scanned, at, actor.timeZone);
     const nothingLeft = decision.reasons.some((reason) => reason.code === 'none left') && !decision.instead;
     return {
       ...open,
@@ -199,16 +187,13 @@ export class SetupTray {
     actor: Actor,
     session: TraySession,
     productId: string,
-  ): Promise<'yes' | 'no' | 'there is no kit list'> {
+  ): Promise<OnKitList> {
     const { kitItems } = session;
-    if (kitItems === null) return 'there is no kit list';
-    if (kitItems.some((item) => item.productId === productId)) return 'yes';
-    const configurations = new Set(kitItems.map((item) => item.configuration));
-    configurations.delete(null);
-    if (configurations.size === 0) return 'no';
+    const named = onKitList(kitItems, productId, []);
+    if (named !== 'no' || !kitItems?.some((item) => item.configuration !== null)) return named;
     const pools = await this.pools.load(transaction.read, actor.chainId);
     const pool = pools.find(({ productIds }) => productIds.includes(productId));
-    return pool?.poolKeys.some((key) => configurations.has(key)) ? 'yes' : 'no';
+    return onKitList(kitItems, productId, pool?.poolKeys ?? []);
   }
 
   private async write(
@@ -280,15 +265,6 @@ export class SetupTray {
       occurredAt: at,
     };
   }
-}
-
-/** A question about a symbol is answered with the container or lot that is meant, which must be one it names. */
-function chosenFrom(named: Named, dto: ScanDto): Named {
-  if (dto.containerId !== undefined) return { ...named, containerId: dto.containerId };
-  if (dto.lotId !== undefined && (named.lotIds === null || named.lotIds.includes(dto.lotId))) {
-    return { ...named, lotIds: [dto.lotId] };
-  }
-  return named;
 }
 
 function thingView(thing: TrayThing, at: string, timeZone: string): TrayThingView {

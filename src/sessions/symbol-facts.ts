@@ -1,5 +1,6 @@
 import type { SymbolReading } from '../catalogue/barcode.js';
 import { symbolUseBy } from '../catalogue/symbol-use-by.js';
+import type { KnownBy } from './vocabulary.js';
 
 /** Serial number (AI 21) of the piece, null when the symbol has none or nothing was scanned. */
 export function serialOf(reading: SymbolReading | null): string | null {
@@ -14,9 +15,7 @@ export function useByOf(reading: SymbolReading | null): string | null {
 }
 
 /** How the lot was known. A symbol that tells only the product leaves the lot to be picked. */
-export function knownByOf(
-  reading: SymbolReading | null,
-): 'own label' | "maker's symbol" | 'typed' | 'picked from a list' {
+export function knownByOf(reading: SymbolReading | null): KnownBy {
   switch (reading?.kind) {
     case 'own label':
       return 'own label';

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type MixComponent, mixAtTouchUp, touchUpWindow } from './touch-up-window.js';
+import { mixAtTouchUp, type PartOfMix, touchUpExpectedBy, touchUpWindow } from './touch-up-window.js';
 
 const timeZone = 'Europe/Berlin';
 const window = { opensOn: '2026-03-31', closesOn: '2026-04-10' };
 
-function component(facts: Partial<MixComponent> = {}): MixComponent {
+function component(facts: Partial<PartOfMix> = {}): PartOfMix {
   return {
     lotId: 'lot',
     containerId: 'bottle',
@@ -15,12 +15,13 @@ function component(facts: Partial<MixComponent> = {}): MixComponent {
     openedLife: 'P12M',
     assumedOpenedLife: null,
     held: false,
+    practice: false,
     finished: false,
     ...facts,
   };
 }
 
-function at(facts: Partial<MixComponent>) {
+function at(facts: Partial<PartOfMix>) {
   return mixAtTouchUp([component(facts)], window, timeZone)[0];
 }
 
@@ -45,6 +46,18 @@ describe('a touch-up window', () => {
       opensOn: '2026-03-01',
       closesOn: '2026-03-01',
     });
+  });
+
+  it.each([
+    ['first session', '2026-04-10'],
+    ['correction', '2026-04-10'],
+    ['patch test', null],
+    ['touch-up', null],
+    ['refresh', null],
+    ['lightening', null],
+    ['training', null],
+  ] as const)('closes after a %s on %s', (visitKind, closesOn) => {
+    expect(touchUpExpectedBy(visitKind, '2026-03-01', { fromDays: 30, toDays: 40 })).toBe(closesOn);
   });
 
   it.each([
@@ -117,6 +130,11 @@ describe('the mix of the first session at the touch-up', () => {
       usableAtStart: 'no',
       usableAtEnd: 'no',
       whyNot: [{ obstacle: 'held' }],
+    });
+    expect(at({ practice: true })).toMatchObject({
+      usableAtStart: 'no',
+      usableAtEnd: 'no',
+      whyNot: [{ obstacle: 'practice only' }],
     });
     expect(at({ finished: true })).toMatchObject({ usableAtStart: 'no', whyNot: [{ obstacle: 'finished' }] });
     expect(

@@ -1,6 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
 import type { ContainerLifeFacts } from '../stock/opened-life.js';
-import { judgeShelfLife, type ShelfLife } from '../stock/shelf-life.js';
+import { isPast, judgeShelfLife, type ShelfLife } from '../stock/shelf-life.js';
+import type { VisitKind } from './vocabulary.js';
 
 /** From and to, in days after the session; both days belong to the window. A setting of the procedure. */
 export interface TouchUpDays {
@@ -19,21 +20,23 @@ export interface TouchUpWindow {
 }
 
 /** One part of the first session's mix: the lot, and the container it was dropped from where that is known. */
-export interface MixComponent extends ContainerLifeFacts {
+export interface PartOfMix extends ContainerLifeFacts {
   lotId: string;
   containerId: string | null;
   label: string;
   /** True while any hold on it or on any ancestor lot is open. */
   held: boolean;
+  /** Kept for practice skin only. */
+  practice: boolean;
   /** Emptied, or nothing of it left. */
   finished: boolean;
 }
 
 export type TouchUpAnswer = 'yes' | 'no' | 'no date known';
 
-export type TouchUpObstacle = 'held' | 'finished' | 'expired' | 'open too long';
+export type TouchUpObstacle = 'held' | 'finished' | 'practice only' | 'expired' | 'open too long';
 
-export interface ComponentAtTouchUp {
+export interface PartAtTouchUp {
   lotId: string;
   containerId: string | null;
   label: string;
@@ -68,6 +71,19 @@ export function touchUpWindow(completedOn: string, days: TouchUpDays = DEFAULT_T
   };
 }
 
+/** Visits after which a touch-up with the same mix is expected. */
+const visitsWithTouchUp: ReadonlySet<VisitKind> = new Set<VisitKind>(['first session', 'correction']);
+
+/**
+ * The last day on which the touch-up of a visit may fall.
+ *
+ * @param day local day of the visit
+ * @returns null when no touch-up is expected after such a visit
+ */
+export function touchUpExpectedBy(visitKind: VisitKind, day: string, days: TouchUpDays): string | null {
+  return visitsWithTouchUp.has(visitKind) ? touchUpWindow(day, days).closesOn : null;
+}
+
 /**
  * Tells of each part of a mix whether it can be used again on the first and on the last day of the window. The
  * hour of the touch-up is not known yet, so a part has to last the whole day. Holds and emptied bottles are taken
@@ -76,25 +92,25 @@ export function touchUpWindow(completedOn: string, days: TouchUpDays = DEFAULT_T
  * @param timeZone IANA time zone of the studio
  */
 export function mixAtTouchUp(
-  components: readonly MixComponent[],
+  parts: readonly PartOfMix[],
   window: TouchUpWindow,
   timeZone: string,
-): ComponentAtTouchUp[] {
+): PartAtTouchUp[] {
   const atStart = lastMoment(window.opensOn, timeZone);
   const atEnd = lastMoment(window.closesOn, timeZone);
-  return components.map((component) => {
-    const start = judgeShelfLife(component, atStart, timeZone);
-    const end = judgeShelfLife(component, atEnd, timeZone);
-    const inTheWay = component.held || component.finished;
+  return parts.map((part) => {
+    const start = judgeShelfLife(part, atStart, timeZone);
+    const end = judgeShelfLife(part, atEnd, timeZone);
+    const inTheWay = part.held || part.practice || part.finished;
     return {
-      lotId: component.lotId,
-      containerId: component.containerId,
-      label: component.label,
+      lotId: part.lotId,
+      containerId: part.containerId,
+      label: part.label,
       usableAtStart: inTheWay ? 'no' : answer(start),
       usableAtEnd: inTheWay ? 'no' : answer(end),
       lastDay: end.lastDay,
       openedLifeFrom: end.openedLifeFrom,
-      whyNot: obstacles(component, end),
+      whyNot: obstacles(part, end),
     };
   });
 }
@@ -109,23 +125,29 @@ function answer(life: ShelfLife): TouchUpAnswer {
   return life.status === 'no date known' ? 'no date known' : 'no';
 }
 
-function obstacles(component: MixComponent, atEnd: ShelfLife): ComponentAtTouchUp['whyNot'] {
-  const whyNot: ComponentAtTouchUp['whyNot'] = [];
-  const { label } = component;
-  if (component.held) {
+function obstacles(part: PartOfMix, atEnd: ShelfLife): PartAtTouchUp['whyNot'] {
+  const whyNot: PartAtTouchUp['whyNot'] = [];
+  const { label } = part;
+  if (part.held) {
     whyNot.push({
       obstacle: 'held',
       message: `${label} is on hold. It may be used once the hold is released; plan another.`,
     });
   }
-  if (atEnd.status === 'expired' || atEnd.status === 'open too long') {
+  if (isPast(atEnd.status)) {
     const { seen, allowed } = atEnd.sentence;
     whyNot.push({
       obstacle: atEnd.status,
       message: `${label}: ${seen} ${allowed} Book the touch-up before then or plan another.`,
     });
   }
-  if (component.finished) {
+  if (part.practice) {
+    whyNot.push({
+      obstacle: 'practice only',
+      message: `${label} is kept for practice skin only. Plan another of the same shade.`,
+    });
+  }
+  if (part.finished) {
     whyNot.push({ obstacle: 'finished', message: `${label} is used up. Plan another of the same shade.` });
   }
   return whyNot;

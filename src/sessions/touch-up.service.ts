@@ -1,24 +1,28 @@
 import { Injectable } from '@nestjs/common';
 import { In } from 'typeorm';
+import { productLabel } from '../catalogue/product-label.js';
 import { Clients, type KnownClient } from '../clients/clients.service.js';
 import { localDay } from '../identity/local-day.js';
-import { Studios } from '../identity/studios.service.js';
 import type { Actor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
 import { notFound, Problem } from '../platform/problem.js';
+import { containerCandidate } from '../stock/container-candidate.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
+import { assumedOpenedLife } from '../stock/container-views.service.js';
+import { MixReader } from './mix-reader.service.js';
+import type { MixPartView } from './mixes.views.js';
 import { Procedure } from './procedure.entity.js';
-import { healedResultPlace } from './sealed-places.js';
+import { sealedAsHealedResult } from './sealing-contexts.js';
 import { Session } from './session.entity.js';
-import type { HealedResultView, MixPartView, UseView } from './session-record.views.js';
+import type { HealedResultView } from './session-record.views.js';
 import { SessionThings } from './session-things.service.js';
 import type { FollowingVisitView, PigmentAtTouchUpView, TouchUpView } from './touch-up.views.js';
-import { type MixComponent, mixAtTouchUp, type TouchUpWindow, touchUpWindow } from './touch-up-window.js';
+import { mixAtTouchUp, type PartOfMix, type TouchUpWindow, touchUpWindow } from './touch-up-window.js';
 
 const maximumFirstSessions = 50;
 
 type CompletedSession = Session & { completedAt: string };
-type Pigment = Omit<MixPartView, 'mixId'>;
+type Pigment = Omit<MixPartView, 'isThinner'>;
 
 interface Circumstances {
   window: TouchUpWindow;
@@ -32,9 +36,9 @@ interface Circumstances {
 export class TouchUps {
   constructor(
     private readonly database: Database,
-    private readonly studios: Studios,
     private readonly clients: Clients,
     private readonly things: SessionThings,
+    private readonly mixReader: MixReader,
     private readonly containerFacts: ContainerFacts,
   ) {}
 
@@ -80,15 +84,15 @@ export class TouchUps {
     if (sessions.length === 0) return [];
     const { studioId, timeZone } = actor;
     const ids = sessions.map((session) => session.id);
-    const { assumedOpenedLife } = await this.studios.get(studioId);
+    const assumed = await assumedOpenedLife(this.database.read, studioId);
     const procedures = await this.proceduresOf(studioId, sessions);
-    const mixes = await this.things.mixesOf(studioId, ids);
+    const mixes = await this.mixReader.views(this.database.read, studioId, ids);
     const uses = await this.things.usesOf(studioId, ids, known.sealer);
     const visits = await this.visitsAfter(studioId, ids);
     const lotIds = [...mixes.values(), ...uses.values()].flatMap((things) =>
       things.flatMap((thing) => ('parts' in thing ? thing.parts : [thing]).map(({ lotId }) => lotId)),
     );
-    const facts = await this.containerFacts.load(this.database.read.bind(this.database), studioId, {
+    const facts = await this.containerFacts.load(this.database.read, studioId, {
       lotIds: [...new Set(lotIds)],
       ended: true,
     });
@@ -100,9 +104,9 @@ export class TouchUps {
         fromDays: procedure.touchUpFromDays,
         toDays: procedure.touchUpToDays,
       });
-      const circumstances = { window, timeZone, assumedOpenedLife, facts };
+      const circumstances = { window, timeZone, assumedOpenedLife: assumed, facts };
       const standing = (uses.get(session.id) ?? []).filter((use) => use.reversal === null);
-      const healed = known.sealer?.open(session.healedResultSealed, healedResultPlace(session.id)) ?? null;
+      const healed = known.sealer?.open(session.healedResultSealed, sealedAsHealedResult(session.id)) ?? null;
       return [
         {
           sessionId: session.id,
@@ -113,11 +117,13 @@ export class TouchUps {
           visitKind: session.visitKind,
           completedOn,
           window,
-          mixes: (mixes.get(session.id) ?? []).map(({ id, label, parts }) => ({
-            id,
-            label,
-            parts: atTouchUp(parts, circumstances),
-          })),
+          mixes: (mixes.get(session.id) ?? [])
+            .filter(({ parts }) => parts.length > 0)
+            .map(({ id, label, parts }) => ({
+              id,
+              label,
+              parts: atTouchUp(parts.map(pigmentOf), circumstances),
+            })),
           pigments: atTouchUp(
             standing.filter((use) => use.kind === 'pigment' && use.mixId === null).map(pigmentOf),
             circumstances,
@@ -162,29 +168,24 @@ function isCompleted(session: Session): session is CompletedSession {
   return session.state === 'completed' && session.completedAt !== null;
 }
 
-function pigmentOf(use: UseView): Pigment {
-  const { productId, productName, shade, lotId, lotCode, containerId, drops, microlitres } = use;
-  return { productId, productName, shade, lotId, lotCode, containerId, drops, microlitres };
+function pigmentOf(used: Pigment): Pigment {
+  const { productId, makerName, productName, shade, lotId, lotCode, containerId, drops, microlitres } = used;
+  return { productId, makerName, productName, shade, lotId, lotCode, containerId, drops, microlitres };
 }
 
 function atTouchUp(pigments: readonly Pigment[], circumstances: Circumstances): PigmentAtTouchUpView[] {
   const { window, timeZone, assumedOpenedLife, facts } = circumstances;
-  const componentOf = (fact: ContainerFact): MixComponent => ({
+  const partOf = (fact: ContainerFact): PartOfMix => ({
+    ...containerCandidate(fact, assumedOpenedLife, timeZone),
     lotId: fact.lotId,
     containerId: fact.containerId,
-    label: [fact.productName, fact.shade, fact.code && `lot ${fact.code}`].filter(Boolean).join(' '),
-    useByLastDay: fact.useBy,
-    openedAt: fact.openedAt,
-    openedLife: fact.openedLife,
-    assumedOpenedLife,
-    held: fact.holds.length > 0,
-    finished: !['sealed', 'opened'].includes(fact.state),
+    label: productLabel(fact) + (fact.code === null ? '' : ` lot ${fact.code}`),
   });
   return pigments.flatMap((pigment) => {
     const itself = facts.find((fact) => fact.containerId === pigment.containerId);
     if (!itself) return [];
     const others = facts.filter((fact) => fact.lotId === pigment.lotId && fact !== itself);
-    const [judged, ...otherJudged] = mixAtTouchUp([itself, ...others].map(componentOf), window, timeZone);
+    const [judged, ...otherJudged] = mixAtTouchUp([itself, ...others].map(partOf), window, timeZone);
     if (!judged) return [];
     const { usableAtStart, usableAtEnd, lastDay, openedLifeFrom, whyNot } = judged;
     return [

@@ -8,13 +8,14 @@ export class TouchUpWindowView {
 }
 
 export class TouchUpObstacleView {
-  obstacle: 'held' | 'finished' | 'expired' | 'open too long';
+  obstacle: 'held' | 'finished' | 'practice only' | 'expired' | 'open too long';
   message: string;
 }
 
 /** A pigment of the earlier visit, and whether it can be used again on the first and on the last day of the window. */
 export class PigmentAtTouchUpView {
   productId: string;
+  makerName: string;
   productName: string;
   shade: string | null;
   lotId: string;

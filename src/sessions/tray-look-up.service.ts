@@ -1,35 +1,10 @@
 import { Injectable } from '@nestjs/common';
 import type { SymbolReading } from '../catalogue/barcode.js';
 import type { Actor } from '../platform/actor.js';
+import { placeholders, type Read } from '../platform/database/database.js';
 import { notFound, Problem } from '../platform/problem.js';
-import {
-  type ContainerChoice,
-  type ContainerFact,
-  ContainerFacts,
-  type Read,
-} from '../stock/container-facts.service.js';
-import type { KitItem } from './kit-list.entity.js';
 import type { Named } from './meant-container.js';
-import type { TrayThing } from './tray-thing.js';
-import type { BodyPlace, SessionState, VisitKind } from './vocabulary.js';
-
-/** The session a tray belongs to, with what its rules ask about. */
-export interface TraySession {
-  id: string;
-  clientId: string;
-  artistId: string;
-  procedureId: string;
-  visitKind: VisitKind;
-  bodyPlace: BodyPlace;
-  state: SessionState;
-  version: number;
-  plannedStart: string | null;
-  touchUpFromDays: number;
-  touchUpToDays: number;
-  assumedOpenedLife: string | null;
-  /** The artist's own kit list, else the procedure's; null when there is none. */
-  kitItems: KitItem[] | null;
-}
+import type { KnownBy } from './vocabulary.js';
 
 /** A line that lies on some tray. */
 export interface LineOnTray {
@@ -39,7 +14,7 @@ export interface LineOnTray {
   productId: string;
   lotId: string;
   pieces: number;
-  knownBy: string;
+  knownBy: KnownBy;
   serial: string | null;
   admittedAt: string;
 }
@@ -47,30 +22,6 @@ export interface LineOnTray {
 /** Loads the facts of a tray. Every question is one look-up. */
 @Injectable()
 export class TrayLookUp {
-  constructor(private readonly containerFacts: ContainerFacts) {}
-
-  /** @throws Problem not-found */
-  async session(read: Read, studioId: string, sessionId: string): Promise<TraySession> {
-    const [row] = await read<Omit<TraySession, 'kitItems'> & { kitItems: string | null }>(
-      `SELECT session.id, session.client_id AS "clientId", session.artist_id AS "artistId",
-         session.procedure_id AS "procedureId", session.visit_kind AS "visitKind", session.body_place AS "bodyPlace",
-         session.state, session.version, session.planned_start AS "plannedStart",
-         procedure.touch_up_from_days AS "touchUpFromDays", procedure.touch_up_to_days AS "touchUpToDays",
-         studio.assumed_opened_life AS "assumedOpenedLife",
-         (SELECT kit_list.items FROM kit_list
-          WHERE kit_list.studio_id = session.studio_id AND kit_list.procedure_id = session.procedure_id
-            AND (kit_list.artist_id = session.artist_id OR kit_list.artist_id IS NULL)
-          ORDER BY CASE WHEN kit_list.artist_id IS NULL THEN 1 ELSE 0 END LIMIT 1) AS "kitItems"
-       FROM session
-         JOIN procedure ON procedure.studio_id = session.studio_id AND procedure.id = session.procedure_id
-         JOIN studio ON studio.id = session.studio_id
-       WHERE session.studio_id = $1 AND session.id = $2`,
-      [studioId, sessionId],
-    );
-    if (!row) throw notFound('session', sessionId);
-    return { ...row, kitItems: row.kitItems === null ? null : (JSON.parse(row.kitItems) as KitItem[]) };
-  }
-
   /** Lines on trays: those of one session, and those that reserve pieces of the given products anywhere. */
   async linesOnTrays(
     read: Read,
@@ -78,8 +29,7 @@ export class TrayLookUp {
     sessionId: string,
     productIds: readonly string[],
   ): Promise<LineOnTray[]> {
-    const list = productIds.map((_, index) => `$${index + 3}`).join(', ');
-    const orProducts = productIds.length > 0 ? ` OR product_id IN (${list})` : '';
+    const orProducts = productIds.length > 0 ? ` OR product_id IN (${placeholders(productIds, 3)})` : '';
     return read<LineOnTray>(
       `SELECT id, session_id AS "sessionId", container_id AS "containerId", product_id AS "productId",
          lot_id AS "lotId", pieces, known_by AS "knownBy", serial, admitted_at AS "admittedAt"
@@ -90,17 +40,13 @@ export class TrayLookUp {
   }
 
   /** Whether a serial lies on a tray or was used. */
-  async serialTaken(read: Read, studioId: string, productId: string, serial: string): Promise<boolean> {
+  async serialKnown(read: Read, studioId: string, productId: string, serial: string): Promise<boolean> {
     const rows = await read(
       `SELECT id FROM tray_line WHERE studio_id = $1 AND product_id = $2 AND serial = $3
          AND (state = 'on tray' OR settled_as IN ('used', 'opened unused')) LIMIT 1`,
       [studioId, productId, serial],
     );
     return rows.length > 0;
-  }
-
-  async facts(read: Read, studioId: string, choice: ContainerChoice): Promise<ContainerFact[]> {
-    return this.containerFacts.load(read, studioId, choice);
   }
 
   /**
@@ -184,17 +130,6 @@ export class TrayLookUp {
     return { productIds: [productId], lotIds: null, containerId: null };
   }
 
-  /** How a product is called, for an answer about a product of which nothing is here. */
-  async productLabel(read: Read, chainId: string, productId: string): Promise<string> {
-    const [row] = await read<{ maker: string; name: string; shade: string | null }>(
-      `SELECT maker.name AS maker, product.name, product.shade FROM product
-         JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
-       WHERE product.chain_id = $1 AND product.id = $2`,
-      [chainId, productId],
-    );
-    return row ? labelOf(row.maker, row.name, row.shade) : 'this product';
-  }
-
   private async byLotCode(read: Read, actor: Actor, text: string): Promise<Named> {
     const lots = await this.lotsByCode(read, actor, [text, text.toUpperCase()]);
     if (lots.length === 0) {
@@ -236,12 +171,12 @@ export class TrayLookUp {
 
   private lotsByCode(read: Read, actor: Actor, codes: string[], productId?: string) {
     const parameters = [actor.studioId, ...new Set(codes)];
-    const list = parameters.slice(1).map((_, index) => `$${index + 2}`);
+    const list = placeholders(parameters.slice(1));
     const ofProduct = productId === undefined ? '' : ` AND lot.product_id = $${parameters.push(productId)}`;
     return read<{ id: string; product_id: string; use_by: string | null }>(
       `SELECT DISTINCT lot.id, lot.product_id, lot.use_by FROM lot_code
          JOIN lot ON lot.studio_id = lot_code.studio_id AND lot.id = lot_code.lot_id
-       WHERE lot_code.studio_id = $1 AND lot_code.code IN (${list.join(', ')})${ofProduct}
+       WHERE lot_code.studio_id = $1 AND lot_code.code IN (${list})${ofProduct}
        ORDER BY lot.id LIMIT 50`,
       parameters,
     );
@@ -250,39 +185,4 @@ export class TrayLookUp {
 
 function unknownSymbol(detail: string, extensions: Record<string, unknown> = {}): Problem {
   return new Problem(422, 'unknown-symbol', detail, extensions);
-}
-
-function labelOf(maker: string, name: string, shade: string | null): string {
-  return shade === null ? `${maker} ${name}` : `${maker} ${name} ${shade}`;
-}
-
-/** A container with what lies on trays, as the tray's rules see it. */
-export function trayThing(
-  fact: ContainerFact,
-  assumedOpenedLife: string | null,
-  linesOnTrays: readonly LineOnTray[],
-): TrayThing {
-  return {
-    containerId: fact.containerId,
-    lotId: fact.lotId,
-    productId: fact.productId,
-    label: labelOf(fact.makerName, fact.productName, fact.shade),
-    labelCode: fact.labelCode,
-    lotCode: fact.code,
-    stockForm: fact.stockForm,
-    isPigment: fact.kind === 'pigment',
-    state: fact.state,
-    receivedAt: fact.receivedAt,
-    ownerId: fact.ownerId,
-    pieces: fact.pieces,
-    reservedPieces: linesOnTrays
-      .filter((line) => line.containerId === fact.containerId)
-      .reduce((sum, line) => sum + line.pieces, 0),
-    holds: fact.holds,
-    useByLastDay: fact.useBy,
-    // A box is opened to take pieces out; its pieces stay in their own sterile barriers.
-    openedAt: fact.stockForm === 'container' ? fact.openedAt : null,
-    openedLife: fact.openedLife,
-    assumedOpenedLife,
-  };
 }

@@ -1,14 +1,16 @@
 import { Injectable } from '@nestjs/common';
 import { ConfigurationPools } from '../catalogue/configuration-pools.service.js';
+import { ProductRegister } from '../catalogue/product-register.service.js';
 import type { Actor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
-import { Database } from '../platform/database/database.js';
-import type { Read } from '../stock/container-facts.service.js';
+import { Database, type Read } from '../platform/database/database.js';
+import { ContainerFacts } from '../stock/container-facts.service.js';
 import { kitLack } from './kit-lack.js';
 import type { KitItem } from './kit-list.entity.js';
 import type { KitGapView, TrayLineView, TrayView } from './tray.views.js';
-import { TrayLookUp, trayThing } from './tray-look-up.service.js';
-import { safetyRefusals } from './tray-rules.js';
+import { type SafetyRefusal, safetyRefusals } from './tray-rules.js';
+import { TraySessions } from './tray-sessions.service.js';
+import { trayThing } from './tray-thing.js';
 
 interface LineRow {
   id: string;
@@ -20,7 +22,7 @@ interface LineRow {
   settledAs: TrayLineView['settledAs'];
 }
 
-const refusalWords: Record<string, string> = {
+const refusalWords: Record<SafetyRefusal, string> = {
   recalled: 'It was recalled after it was laid out. Do not use it.',
   'on hold': 'It was put on hold after it was laid out. Do not use it until the hold is released.',
   expired: 'It has expired since it was laid out.',
@@ -33,21 +35,23 @@ const refusalWords: Record<string, string> = {
 export class TrayReader {
   constructor(
     private readonly database: Database,
-    private readonly lookUp: TrayLookUp,
+    private readonly sessions: TraySessions,
+    private readonly containerFacts: ContainerFacts,
+    private readonly register: ProductRegister,
     private readonly pools: ConfigurationPools,
     private readonly clock: Clock,
   ) {}
 
   async show(actor: Actor, sessionId: string): Promise<TrayView> {
-    const read: Read = (sql, parameters) => this.database.read(sql, parameters);
-    const session = await this.lookUp.session(read, actor.studioId, sessionId);
+    const { read } = this.database;
+    const session = await this.sessions.load(read, actor.studioId, sessionId);
     const rows = await read<LineRow>(
       `SELECT id, container_id AS "containerId", pieces, known_by AS "knownBy", admitted_at AS "admittedAt", state,
          settled_as AS "settledAs"
        FROM tray_line WHERE studio_id = $1 AND session_id = $2 ORDER BY admitted_at, id`,
       [actor.studioId, sessionId],
     );
-    const facts = await this.lookUp.facts(read, actor.studioId, {
+    const facts = await this.containerFacts.load(read, actor.studioId, {
       containerIds: rows.map((row) => row.containerId),
       ended: true,
     });
@@ -68,7 +72,7 @@ export class TrayReader {
           admittedAt: row.admittedAt,
           state: row.state,
           settledAs: row.settledAs,
-          refusedNow: refusals.map((code) => ({ code, message: refusalWords[code] ?? code })),
+          refusedNow: refusals.map((code) => ({ code, message: refusalWords[code] })),
         },
       ];
     });
@@ -87,7 +91,7 @@ export class TrayReader {
     const poolOfProduct = (productId: string) =>
       pools.findIndex((pool) => pool.productIds.includes(productId));
     const poolOfKey = (key: string) => pools.findIndex((pool) => pool.poolKeys.includes(key));
-    const names = await this.productNames(
+    const names = await this.register.labels(
       read,
       chainId,
       kitItems.flatMap((item) => item.productId ?? []),
@@ -130,20 +134,5 @@ export class TrayReader {
       label: gap.label,
       quantityPieces: gap.quantityPieces,
     }));
-  }
-
-  private async productNames(
-    read: Read,
-    chainId: string,
-    productIds: string[],
-  ): Promise<Map<string, string>> {
-    if (productIds.length === 0) return new Map();
-    const rows = await read<{ id: string; maker: string; name: string; shade: string | null }>(
-      `SELECT product.id, maker.name AS maker, product.name, product.shade FROM product
-         JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
-       WHERE product.chain_id = $1 AND product.id IN (${productIds.map((_, index) => `$${index + 2}`).join(', ')})`,
-      [chainId, ...productIds],
-    );
-    return new Map(rows.map((row) => [row.id, [row.maker, row.name, row.shade ?? ''].join(' ').trim()]));
   }
 }

@@ -2,18 +2,19 @@ import { Injectable } from '@nestjs/common';
 import type { Actor } from '../platform/actor.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { notFound, Problem } from '../platform/problem.js';
-import { requireSetup } from './require-setup.service.js';
+import { MixReader } from './mix-reader.service.js';
+import { SessionLock } from './session-lock.service.js';
 import type { TakeOffDto } from './tray.dto.js';
 import type { TakenOffView } from './tray.views.js';
 import { TrayLine } from './tray-line.entity.js';
-import { TrayLookUp } from './tray-look-up.service.js';
 
 /** Takes things off a tray again. */
 @Injectable()
 export class TrayRemoval {
   constructor(
     private readonly transactions: Transactions,
-    private readonly lookUp: TrayLookUp,
+    private readonly lock: SessionLock,
+    private readonly mixReader: MixReader,
   ) {}
 
   /** Takes a line off the tray again, unopened: its piece is free for others. */
@@ -27,29 +28,20 @@ export class TrayRemoval {
         content: { sessionId, lineId, ...dto },
       },
       async (transaction) => {
-        await transaction.lock('session', [sessionId]);
-        const { state } = await this.lookUp.session(transaction.read, actor.studioId, sessionId);
-        requireSetup(state);
-        const [mixed] = await transaction.query<{ microlitres: number | null }>(
-          `SELECT sum(mix_component.microlitres) AS microlitres FROM mix_component JOIN tray_line
-             ON tray_line.studio_id = mix_component.studio_id AND tray_line.session_id = mix_component.session_id
-               AND tray_line.container_id = mix_component.container_id
-           WHERE tray_line.studio_id = $1 AND tray_line.session_id = $2 AND tray_line.id = $3`,
-          [actor.studioId, sessionId, lineId],
-        );
-        if ((mixed?.microlitres ?? 0) !== 0) {
+        await this.lock.forStep(transaction, sessionId, 'use tray');
+        const { studioId } = actor;
+        const key = { studioId, sessionId, id: lineId, state: 'on tray' as const };
+        const line = await transaction.manager.findOneBy(TrayLine, key);
+        if (!line) throw notFound('line on this tray', lineId);
+        const contents = await this.mixReader.contents(transaction.read, studioId, [sessionId]);
+        if (contents.some((content) => content.containerId === line.containerId)) {
           throw new Problem(
             409,
             'wrong-state',
             'This bottle is in a mix of this session, so it stays on the tray. Take the drops back first, if they were never mixed.',
           );
         }
-        const line = await transaction.update(
-          TrayLine,
-          { studioId: actor.studioId, sessionId, id: lineId, state: 'on tray' },
-          { state: 'taken off' },
-        );
-        if (!line) throw notFound('line on this tray', lineId);
+        await transaction.update(TrayLine, key, { state: 'taken off' });
         return { id: line.id };
       },
     );

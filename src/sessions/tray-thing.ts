@@ -1,6 +1,8 @@
-import { localDay } from '../identity/local-day.js';
+import { productLabel } from '../catalogue/product-label.js';
+import { containerCandidate } from '../stock/container-candidate.js';
 import type { ContainerCandidate } from '../stock/first-expired.js';
 import type { ContainerLifeFacts } from '../stock/opened-life.js';
+import { containerLife } from '../stock/stock-on-hand.js';
 
 export interface HoldFact {
   kind: 'quarantine' | 'recall' | 'compliance';
@@ -30,7 +32,50 @@ export interface TrayThing extends ContainerLifeFacts {
   holds: readonly HoldFact[];
 }
 
+/** A container as stock has it on record. */
+export interface RecordedContainer {
+  containerId: string;
+  lotId: string;
+  productId: string;
+  form: 'bottle' | 'box';
+  labelCode: string;
+  state: TrayThing['state'];
+  ownerId: string | null;
+  openedAt: string | null;
+  receivedAt: string;
+  pieces: number;
+  code: string | null;
+  useBy: string | null;
+  kind: 'pigment' | 'cartridge' | 'consumable';
+  makerName: string;
+  productName: string;
+  shade: string | null;
+  stockForm: TrayThing['stockForm'];
+  openedLife: string | null;
+  holds: readonly HoldFact[];
+}
+
 export type TrayCandidate = ContainerCandidate & { thing: TrayThing };
+
+/** A container as the tray's rules see it, with what of it lies on trays. */
+export function trayThing(
+  container: RecordedContainer,
+  assumedOpenedLife: string | null,
+  linesOnTrays: readonly { containerId: string; pieces: number }[],
+): TrayThing {
+  const { containerId, lotId, productId, labelCode, stockForm, state, receivedAt } = container;
+  const { ownerId, pieces, holds } = container;
+  return {
+    ...{ containerId, lotId, productId, labelCode, stockForm, state, receivedAt, ownerId, pieces, holds },
+    ...containerLife(container, assumedOpenedLife),
+    label: productLabel(container),
+    lotCode: container.code,
+    isPigment: container.kind === 'pigment',
+    reservedPieces: linesOnTrays
+      .filter((line) => line.containerId === containerId)
+      .reduce((sum, line) => sum + line.pieces, 0),
+  };
+}
 
 /** Pieces that no tray holds yet; a container is shared, so lying on a tray takes nothing from it. */
 export function availablePieces(thing: TrayThing): number {
@@ -39,19 +84,18 @@ export function availablePieces(thing: TrayThing): number {
 
 /** A thing in the form in which first-expired-first-out orders it. */
 export function asCandidate(thing: TrayThing): TrayCandidate {
-  return {
-    thing,
-    id: thing.containerId,
-    useByLastDay: thing.useByLastDay,
-    openedAt: thing.openedAt,
-    openedLife: thing.openedLife,
-    assumedOpenedLife: thing.assumedOpenedLife,
+  const { container: _, ...candidate } = containerCandidate(
+    {
+      ...thing,
+      form: thing.stockForm === 'pieces' ? 'box' : 'bottle',
+      useBy: thing.useByLastDay,
+      pieces: availablePieces(thing),
+    },
+    thing.assumedOpenedLife,
     // Receipt only breaks ties, so the day in UTC will do.
-    receivedOn: localDay(thing.receivedAt, 'UTC'),
-    held: thing.holds.length > 0,
-    practice: thing.state === 'practice only',
-    finished: thing.state === 'finished' || thing.state === 'discarded' || availablePieces(thing) <= 0,
-  };
+    'UTC',
+  );
+  return { ...candidate, thing };
 }
 
 /** The thing in words: `Halden Ink Umber, lot A12`. */

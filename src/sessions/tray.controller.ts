@@ -8,7 +8,7 @@ import { Completion } from './completion.service.js';
 import { CompletionView } from './completion.views.js';
 import { AddToMixDto, StartMixDto } from './mixes.dto.js';
 import { Mixes } from './mixes.service.js';
-import { CupView } from './mixes.views.js';
+import { MixView } from './mixes.views.js';
 import { SetupTray } from './setup-tray.service.js';
 import { ScanDto, TakeOffDto } from './tray.dto.js';
 import { ScanView, TakenOffView, TrayView } from './tray.views.js';
@@ -55,7 +55,7 @@ export class TrayController {
 
   /** The mixes of the session. */
   @Get('mixes')
-  listMixes(@CurrentActor() actor: Actor, @Param('sessionId', IdPipe) sessionId: string): Promise<CupView[]> {
+  listMixes(@CurrentActor() actor: Actor, @Param('sessionId', IdPipe) sessionId: string): Promise<MixView[]> {
     return this.mixes.list(actor, sessionId);
   }
 
@@ -65,7 +65,7 @@ export class TrayController {
     @CurrentActor() actor: Actor,
     @Param('sessionId', IdPipe) sessionId: string,
     @Body() dto: StartMixDto,
-  ): Promise<CupView> {
+  ): Promise<MixView> {
     return this.mixes.start(actor, sessionId, dto);
   }
 
@@ -76,7 +76,7 @@ export class TrayController {
     @Param('sessionId', IdPipe) sessionId: string,
     @Param('mixId', IdPipe) mixId: string,
     @Body() dto: AddToMixDto,
-  ): Promise<CupView> {
+  ): Promise<MixView> {
     return this.mixes.add(actor, sessionId, mixId, dto);
   }
 

@@ -1,4 +1,4 @@
-import type { KnownBy, Verdict } from './vocabulary.js';
+import type { KnownBy, SessionState, Verdict } from './vocabulary.js';
 
 export class ReasonView {
   /** Stable code, such as `expired`. */
@@ -73,7 +73,7 @@ export class KitGapView {
 
 export class TrayView {
   sessionId: string;
-  state: 'planned' | 'in setup' | 'completed' | 'cancelled' | 'not attended';
+  state: SessionState;
   version: number;
   lines: TrayLineView[];
   /** What the kit list asks for and the tray lacks; empty without a kit list. */

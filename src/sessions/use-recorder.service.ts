@@ -1,13 +1,14 @@
 import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
 import { Alerts } from '../alerts/alerts.service.js';
+import { placeholders } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import type { FieldSealer } from '../platform/encryption/data-keys.service.js';
 import { Container } from '../stock/container.entity.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
 import { Ledger } from '../stock/ledger.service.js';
 import { StockConditions } from '../stock/stock-conditions.service.js';
-import { useReasonPlace } from './sealed-places.js';
+import { sealedAsUseReason } from './sealing-contexts.js';
 import { SessionUse } from './session-use.entity.js';
 import type { KnownBy } from './vocabulary.js';
 
@@ -69,10 +70,8 @@ export class UseRecorder {
   ): Promise<SessionUse[]> {
     const { studioId, personId, via } = transaction.actor;
     const containerIds = [...uses, ...wastes].map((thing) => thing.containerId);
-    const facts = await this.containerFacts.load(transaction.read, studioId, {
-      containerIds,
-      ended: true,
-    });
+    await this.lockLots(transaction, containerIds);
+    const facts = await this.containerFacts.load(transaction.read, studioId, { containerIds, ended: true });
     const byId = new Map(facts.map((fact) => [fact.containerId, fact]));
     const factOf = (containerId: string): ContainerFact => {
       const fact = byId.get(containerId);
@@ -80,10 +79,6 @@ export class UseRecorder {
       return fact;
     };
     const codes = await this.codesOf(transaction, [...new Set(facts.map((fact) => fact.lotId))]);
-    await transaction.lock(
-      'lot',
-      facts.map((fact) => fact.lotId),
-    );
 
     const bookedUses = uses.map((use) => ({
       ...use,
@@ -135,7 +130,7 @@ export class UseRecorder {
         drops: use.drops,
         microlitres: use.microlitres,
         againstRefusal: use.againstRefusal.length > 0 ? use.againstRefusal : null,
-        reasonSealed: session.sealer.seal(use.reason, useReasonPlace(use.id)),
+        reasonSealed: session.sealer.seal(use.reason, sealedAsUseReason(use.id)),
         appliedAt: use.appliedAt,
         removedAt: use.removedAt,
         appliedBy: use.appliedBy,
@@ -191,17 +186,31 @@ export class UseRecorder {
         .map((use) => use.occurredAt)
         .sort();
       if (first === undefined) continue;
-      await transaction.update(
+      await transaction.change(
         Container,
-        { studioId: transaction.studioId, id: fact.containerId, version: fact.version },
-        {
-          state: 'opened',
-          openedAt: first,
-          openedBy: transaction.actor.personId,
-          version: fact.version + 1,
-        },
+        'container',
+        { studioId: transaction.studioId, id: fact.containerId },
+        fact.version,
+        { state: 'opened', openedAt: first, openedBy: transaction.actor.personId },
       );
     }
+  }
+
+  /**
+   * Locks the lots of containers, after their session and before anything of them is read: whoever else changes one of
+   * their containers or places a hold locks its lot first, so that what is read here still stands when it is written.
+   */
+  async lockLots(transaction: Transaction, containerIds: readonly string[]): Promise<void> {
+    const ids = [...new Set(containerIds)];
+    if (transaction.engine === 'sqlite' || ids.length === 0) return;
+    const rows = await transaction.query<{ lot_id: string }>(
+      `SELECT lot_id FROM container WHERE studio_id = $1 AND id IN (${placeholders(ids)})`,
+      [transaction.studioId, ...ids],
+    );
+    await transaction.lock(
+      'lot',
+      rows.map((row) => row.lot_id),
+    );
   }
 
   /** The codes printed for each lot that stand now. */
@@ -213,7 +222,7 @@ export class UseRecorder {
     if (lotIds.length === 0) return codes;
     const rows = await transaction.query<{ lot_id: string; kind: string; code: string }>(
       `SELECT lot_id, kind, code FROM lot_code
-       WHERE studio_id = $1 AND superseded_at IS NULL AND lot_id IN (${lotIds.map((_, index) => `$${index + 2}`).join(', ')})
+       WHERE studio_id = $1 AND superseded_at IS NULL AND lot_id IN (${placeholders(lotIds)})
        ORDER BY lot_id, id`,
       [transaction.studioId, ...lotIds],
     );

@@ -4,8 +4,9 @@ import { join } from 'node:path';
 import { Temporal } from 'temporal-polyfill';
 import { alertWords } from '../../src/alerts/alert-words.js';
 import type { AlertPageView } from '../../src/alerts/alerts.views.js';
+import { productLabel } from '../../src/catalogue/product-label.js';
 import type { CompletionView } from '../../src/sessions/completion.views.js';
-import type { CupView } from '../../src/sessions/mixes.views.js';
+import type { MixView } from '../../src/sessions/mixes.views.js';
 import type { TouchUpView } from '../../src/sessions/touch-up.views.js';
 import type { TraceView } from '../../src/sessions/trace.views.js';
 import type { ScanView, TrayView } from '../../src/sessions/tray.views.js';
@@ -58,7 +59,7 @@ async function walk(service: RunningService): Promise<void> {
   const nora = await service.made<{ id: string }>('/clients', { name: 'Nora Vale' });
   const second = await walkIn(service, studio, nora.id, studio.eyeliner);
   await scan(service, second, { symbol: labelOf(delivery, 1) });
-  const cup = await service.made<CupView>(`/sessions/${second}/mixes`, { label: 'line' });
+  const cup = await service.made<MixView>(`/sessions/${second}/mixes`, { label: 'line' });
   await drop(service, second, cup.id, delivery, 1, 2);
   await service.made(`/sessions/${second}/completion`, {
     lines: [],
@@ -336,21 +337,21 @@ async function drop(
   delivery: ReceiptView,
   line: number,
   drops: number,
-): Promise<CupView> {
-  return service.made<CupView>(`/sessions/${sessionId}/mixes/${mixId}/components`, {
+): Promise<MixView> {
+  return service.made<MixView>(`/sessions/${sessionId}/mixes/${mixId}/components`, {
     containerId: delivery.lines[line]?.containers[0]?.id,
     drops,
   });
 }
 
 async function mix(service: RunningService, sessionId: string, delivery: ReceiptView): Promise<void> {
-  const cup = await service.made<CupView>(`/sessions/${sessionId}/mixes`, { label: 'base' });
+  const cup = await service.made<MixView>(`/sessions/${sessionId}/mixes`, { label: 'base' });
   await drop(service, sessionId, cup.id, delivery, 1, 5);
   await drop(service, sessionId, cup.id, delivery, 2, 1);
   const full = await drop(service, sessionId, cup.id, delivery, 3, 1);
-  for (const part of full.components) {
+  for (const part of full.parts) {
     narrator.say(
-      `${part.drops} ${part.drops === 1 ? 'drop' : 'drops'} of ${part.label}, lot ${part.lotCode} (about ${part.microlitres} µL)`,
+      `${part.drops} ${part.drops === 1 ? 'drop' : 'drops'} of ${productLabel(part)}, lot ${part.lotCode} (about ${part.microlitres} µL)`,
     );
   }
   narrator.expect(
@@ -423,7 +424,7 @@ async function trace(service: RunningService, delivery: ReceiptView): Promise<vo
 }
 
 async function listAlerts(service: RunningService): Promise<void> {
-  const { alerts } = await service.seen<AlertPageView>('/alerts?limit=200');
+  const { items: alerts } = await service.seen<AlertPageView>('/alerts?limit=200');
   for (const alert of alerts) {
     narrator.say(
       alertWords({ event: 'opened', kind: alert.kind, severity: alert.severity, facts: alert.facts }),

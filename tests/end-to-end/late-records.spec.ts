@@ -1,7 +1,7 @@
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { CompletionView } from '../../src/sessions/completion.views.js';
-import type { AmendedSessionView } from '../../src/sessions/late-records.views.js';
+import type { RecordedUsesView } from '../../src/sessions/late-records.views.js';
 import type { SessionView } from '../../src/sessions/session-record.views.js';
 import type { TraceView } from '../../src/sessions/trace.views.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
@@ -37,7 +37,7 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
     ...more,
   });
   const late = (uses: object[], more: object = {}) =>
-    service.made<AmendedSessionView>('/sessions/late', body(uses, more));
+    service.made<RecordedUsesView>('/sessions/late', body(uses, more));
   const refused = async (uses: object[], more: object = {}) => {
     const answer = await service.post<ProblemBody>('/sessions/late', body(uses, more));
     return [answer.status, answer.body.code];
@@ -50,9 +50,9 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
     return row;
   };
   const openAlerts = async () =>
-    (
-      await service.seen<{ alerts: { kind: string; subjectId: string }[] }>('/alerts?limit=200')
-    ).alerts.filter((alert) => alert.kind === 'use against a refusal');
+    (await service.seen<{ items: { kind: string; subjectId: string }[] }>('/alerts?limit=200')).items.filter(
+      (alert) => alert.kind === 'use against a refusal',
+    );
 
   describe('a late record', () => {
     it('completes a session with what was used, also above the book', async () => {
@@ -286,7 +286,7 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
         grouping: 'round liner',
       });
       const who = { artistId: other.personId, signedBy: other.personId, procedureId: procedure.id };
-      const recorded = await service.made<AmendedSessionView>(
+      const recorded = await service.made<RecordedUsesView>(
         `${elsewhere}/sessions/late`,
         body([{ productId: needle.id, code: 'X', useBy: '2027', knownBy: 'typed', pieces: 2 }], {
           ...who,
@@ -402,7 +402,7 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
     it('adds what a completed session lacks, at the time of the session', async () => {
       const { session, version } = await completedSession('A3', 3);
       const use = { productId: studio.umberId, code: 'ADDED', useBy: '2031-01', knownBy: 'typed', drops: 1 };
-      const added = await service.made<AmendedSessionView>(`/sessions/${session}/uses`, { uses: [use] });
+      const added = await service.made<RecordedUsesView>(`/sessions/${session}/uses`, { uses: [use] });
       expect(added).toMatchObject({ version: version + 1, uses: [{ microlitres: 40 }] });
       const shown = await service.seen<SessionView>(`/sessions/${session}`);
       expect(shown.uses.map((one) => [one.lotCode, one.occurredAt])).toEqual([

@@ -172,7 +172,7 @@ describe.each(engines)('sessions on %s', (engine) => {
       ['a start of last year', { plannedStart: inDays(-365) }, [400, 'unusable-time']],
       ['a start in another century', { plannedStart: '2126-02-20T10:00:00Z' }, [400, 'unusable-time']],
       ['a booking in the future', { bookedAt: inDays(1) }, [400, 'unusable-time']],
-      ['a session to follow that is unknown', { followsSessionId: uuidv7() }, [400, 'invalid-fields']],
+      ['a session to follow that is unknown', { followsSessionId: uuidv7() }, [404, 'not-found']],
     ])('refuses %s', async (_, more, expected) => {
       expect(await refusedPlan(more)).toEqual(expected);
     });

@@ -204,9 +204,13 @@ describe.each(engines)('the memory of a touch-up on %s', (engine) => {
       const session = await firstSession(clientId, []);
       const touchUp = await walkIn(service, studio, { clientId, visitKind: 'touch-up' });
       const foreign = await walkIn(service, studio, { clientId: await newClient() });
-      for (const seenAtSessionId of [foreign, session, uuidv7()]) {
+      for (const [seenAtSessionId, ...expected] of [
+        [foreign, 400, 'invalid-fields'],
+        [session, 400, 'invalid-fields'],
+        [uuidv7(), 404, 'not-found'],
+      ]) {
         const refused = await record(session, { retainedColourPercent: 70, seenAtSessionId });
-        expect([refused.status, refused.body.code]).toEqual([400, 'invalid-fields']);
+        expect([refused.status, refused.body.code]).toEqual(expected);
       }
       expect((await record(session, { retainedColourPercent: 70, seenAtSessionId: touchUp })).status).toBe(
         200,

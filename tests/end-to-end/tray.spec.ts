@@ -1,7 +1,7 @@
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { CompletionView } from '../../src/sessions/completion.views.js';
-import type { CupView } from '../../src/sessions/mixes.views.js';
+import type { MixView } from '../../src/sessions/mixes.views.js';
 import type { ScanView, TrayView } from '../../src/sessions/tray.views.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
 import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
@@ -25,8 +25,8 @@ describe.each(engines)('the setup tray on %s', (engine) => {
   const admitted = (answer: ScanView) => answer.verdict === 'admitted' || answer.verdict === 'warned';
   const codes = (answer: ScanView) => answer.reasons.map((reason) => reason.code);
   const alerts = async () =>
-    (await service.seen<{ alerts: { id: string; kind: string; subjectId: string }[] }>('/alerts?limit=200'))
-      .alerts;
+    (await service.seen<{ items: { id: string; kind: string; subjectId: string }[] }>('/alerts?limit=200'))
+      .items;
 
   it('admits a bottle by its own label and offers to open it', async () => {
     const { containers } = await receive(service, studio, { productId: studio.umberId, code: 'U1' });
@@ -199,7 +199,7 @@ describe.each(engines)('the setup tray on %s', (engine) => {
     });
     const session = await walkIn(service, studio);
     await scan(session, { symbol: umber.containers[0]?.labelCode });
-    const mix = await service.made<CupView>(`/sessions/${session}/mixes`, { label: ' base ' });
+    const mix = await service.made<MixView>(`/sessions/${session}/mixes`, { label: ' base ' });
     expect(mix.label).toBe('base');
     const answer = await service.post<ProblemBody>(
       `/sessions/${session}/mixes${path === '' ? '' : `/${mix.id}${path}`}`,
@@ -217,7 +217,7 @@ describe.each(engines)('the setup tray on %s', (engine) => {
     const containerId = umber.containers[0]?.id;
     const session = await walkIn(service, studio);
     const unscanned = await service.post<ProblemBody>(`/sessions/${session}/mixes`, { label: 'base' });
-    const mixId = (unscanned.body as unknown as CupView).id;
+    const mixId = (unscanned.body as unknown as MixView).id;
     const refused = await service.post<ProblemBody>(`/sessions/${session}/mixes/${mixId}/components`, {
       containerId,
       drops: 3,
@@ -225,16 +225,14 @@ describe.each(engines)('the setup tray on %s', (engine) => {
     expect([refused.status, refused.body.code]).toEqual([409, 'wrong-state']);
     await scan(session, { symbol: umber.containers[0]?.labelCode });
     const add = (drops: number) =>
-      service.post<CupView & ProblemBody>(`/sessions/${session}/mixes/${mixId}/components`, {
+      service.post<MixView & ProblemBody>(`/sessions/${session}/mixes/${mixId}/components`, {
         containerId,
         drops,
       });
     await add(3);
     const cup = (await add(-1)).body;
     // Drop size of the product: 40 µL.
-    expect(cup.components).toEqual([
-      expect.objectContaining({ drops: 2, microlitres: 80, lotCode: 'U-mix' }),
-    ]);
+    expect(cup.parts).toEqual([expect.objectContaining({ drops: 2, microlitres: 80, lotCode: 'U-mix' })]);
     const tooMuch = await add(-3);
     expect([tooMuch.status, tooMuch.body.code]).toEqual([409, 'unusable-quantity']);
   });
@@ -261,7 +259,7 @@ describe.each(engines)('the setup tray on %s', (engine) => {
     const scans: ScanView[] = [];
     for (const symbol of labels) scans.push(await scan(session, { symbol }));
     const spare = await scan(session, { symbol: labels[2], another: true });
-    const mix = await service.made<CupView>(`/sessions/${session}/mixes`, { label: 'base' });
+    const mix = await service.made<MixView>(`/sessions/${session}/mixes`, { label: 'base' });
     for (const [line, drops] of [
       [umber, 4],
       [thinner, 1],
@@ -313,7 +311,7 @@ describe.each(engines)('the setup tray on %s', (engine) => {
     });
     const session = await walkIn(service, studio);
     const line = await scan(session, { symbol: umber.containers[0]?.labelCode });
-    const mix = await service.made<CupView>(`/sessions/${session}/mixes`, { label: 'base' });
+    const mix = await service.made<MixView>(`/sessions/${session}/mixes`, { label: 'base' });
     await service.made(`/sessions/${session}/mixes/${mix.id}/components`, {
       containerId: umber.containers[0]?.id,
       drops: 2,
