@@ -133,6 +133,7 @@ export class Sessions1795600000005 implements MigrationInterface {
         CHECK ((state = 'settled') = (settled_as IS NOT NULL)))`,
       'CREATE INDEX tray_line_by_session ON tray_line (studio_id, session_id)',
       `CREATE INDEX tray_line_reserved ON tray_line (studio_id, container_id, pieces) WHERE state = 'on tray'`,
+      `CREATE INDEX tray_line_opened_unused ON tray_line (studio_id, container_id) WHERE settled_as = 'opened unused'`,
       // With a serial one symbol is one piece: it can be on one tray only, and once used never again.
       `CREATE UNIQUE INDEX tray_line_serial_once ON tray_line (studio_id, product_id, serial)
         WHERE serial IS NOT NULL AND (state = 'on tray' OR settled_as IN ('used', 'opened unused'))`,

@@ -149,7 +149,8 @@ function settleContainer(
   if (settledAs === 'used' && (shares.length === 0 || microlitres > 0)) {
     settlement.uses.push({ lineId, containerId, mixId: null, pieces: 0, drops, microlitres, againstRefusal });
   }
-  if (settledAs === 'opened unused' && microlitres > 0) {
+  // Without a volume nothing is booked, but that it was opened is said all the same.
+  if (settledAs === 'opened unused' && (shares.length === 0 || microlitres > 0)) {
     settlement.wastes.push({ lineId, containerId, pieces: 0, microlitres, reason: 'opened unused' });
   }
 }

@@ -100,7 +100,7 @@ export function decideStep(step: SessionStep, progress: SessionProgress): StepDe
     return {
       allowed: false,
       why: 'tray not empty',
-      message: `${things} still on the tray of this session. ${words} once its tray is empty. Take each off the tray first; what was opened is then recorded as wasted.`,
+      message: `${things} still on the tray of this session. ${words} once its tray is empty. Take each off the tray first, with the outcome "opened unused" when it was opened: it is then recorded as wasted.`,
     };
   }
   return { allowed: true, state: to === 'the same' ? state : to };

@@ -3,13 +3,12 @@ import type { Actor } from '../platform/actor.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
-import { Ledger } from '../stock/ledger.service.js';
-import { StockConditions } from '../stock/stock-conditions.service.js';
 import { MixReader } from './mix-reader.service.js';
 import { Session } from './session.entity.js';
 import { SessionClients } from './session-clients.service.js';
 import { SessionLock } from './session-lock.service.js';
 import type { SessionStep } from './session-states.js';
+import { SessionWastes } from './session-wastes.service.js';
 import type { SessionStepDto } from './sessions.dto.js';
 import type { WrittenSessionView } from './sessions.views.js';
 import { TrayLine } from './tray-line.entity.js';
@@ -36,8 +35,7 @@ export class SessionSteps {
     private readonly sessionClients: SessionClients,
     private readonly lock: SessionLock,
     private readonly mixReader: MixReader,
-    private readonly ledger: Ledger,
-    private readonly stockConditions: StockConditions,
+    private readonly wastes: SessionWastes,
   ) {}
 
   async take(
@@ -75,7 +73,7 @@ export class SessionSteps {
     );
   }
 
-  /** Shared bottles leave the tray; what was poured into cups touched nobody and is wasted. */
+  /** Shared bottles leave the tray; what was poured into cups touched nobody and is wasted, and its bottles are open. */
   private async leaveSetup(
     transaction: Transaction,
     sessionId: string,
@@ -89,26 +87,13 @@ export class SessionSteps {
       { state: 'taken off' },
     );
     const poured = await this.mixReader.contents(transaction.read, transaction.studioId, [sessionId]);
-    if (poured.length === 0) return;
-    await transaction.lock(
-      'lot',
-      poured.map((content) => content.lotId),
-    );
-    await this.ledger.bookWhatHappened(
+    const reason = step === 'cancel' ? 'session cancelled' : 'client did not come';
+    await this.wastes.book(
       transaction,
-      poured.map(({ lotId, containerId, microlitres }) => ({
-        lotId,
-        containerId,
-        kind: 'wasted',
-        pieces: 0,
-        microlitres,
-        sessionId,
-        reason: step === 'cancel' ? 'session cancelled' : 'client did not come',
-        occurredAt: happenedAt,
-      })),
+      sessionId,
+      poured.map((content) => ({ ...content, pieces: 0 })),
+      reason,
+      happenedAt,
     );
-    await this.stockConditions.reevaluate(transaction, [
-      ...new Set(poured.map((content) => content.productId)),
-    ]);
   }
 }

@@ -27,11 +27,13 @@ import { Session } from './session.entity.js';
 import { SessionClients } from './session-clients.service.js';
 import { SessionList } from './session-list.service.js';
 import { SessionLock } from './session-lock.service.js';
+import { SessionOpenings } from './session-openings.service.js';
 import { SessionPlanning } from './session-planning.service.js';
 import { SessionRecord } from './session-record.service.js';
 import { SessionSteps } from './session-steps.service.js';
 import { SessionThings } from './session-things.service.js';
 import { SessionUse, SessionUseReversal } from './session-use.entity.js';
+import { SessionWastes } from './session-wastes.service.js';
 import { SessionsController } from './sessions.controller.js';
 import { SetupTray } from './setup-tray.service.js';
 import { TouchUpController } from './touch-up.controller.js';
@@ -97,6 +99,8 @@ export const sessionsEntities = [
     TrayReservations,
     SetupTray,
     Mixes,
+    SessionOpenings,
+    SessionWastes,
     UseRecorder,
     Completion,
     UsePages,

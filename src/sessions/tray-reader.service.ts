@@ -62,7 +62,13 @@ export class TrayReader {
       if (!fact) return [];
       const thing = trayThing(fact, session.assumedOpenedLife, []);
       const { productId, lotId, containerId, label, labelCode, lotCode, stockForm, isPigment } = thing;
-      const refusals = row.state === 'on tray' ? safetyRefusals(thing, now, actor.timeZone) : [];
+      const onTray = row.state === 'on tray';
+      const refusals = onTray ? safetyRefusals(thing, now, actor.timeZone) : [];
+      const refusedNow = refusals.map((code) => ({ code: code as string, message: refusalWords[code] }));
+      if (onTray && (thing.state === 'finished' || thing.state === 'discarded')) {
+        const message = `It was recorded as ${thing.state} after it was laid out. Take it off the tray, or say at completion what was used of it.`;
+        refusedNow.push({ code: 'none left', message });
+      }
       return [
         {
           ...{ productId, lotId, containerId, label, labelCode, lotCode, stockForm, isPigment },
@@ -72,12 +78,15 @@ export class TrayReader {
           admittedAt: row.admittedAt,
           state: row.state,
           settledAs: row.settledAs,
-          refusedNow: refusals.map((code) => ({ code, message: refusalWords[code] })),
+          refusedNow,
         },
       ];
     });
+    // What was opened and thrown away has to be laid out once more.
+    const laidOut =
+      session.state === 'in setup' ? lines.filter((line) => line.settledAs !== 'opened unused') : lines;
     const lacking =
-      session.kitItems === null ? [] : await this.lacking(read, actor.chainId, session.kitItems, lines);
+      session.kitItems === null ? [] : await this.lacking(read, actor.chainId, session.kitItems, laidOut);
     return { sessionId, state: session.state, version: session.version, lines, lacking };
   }
 

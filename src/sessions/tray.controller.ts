@@ -42,7 +42,7 @@ export class TrayController {
     return this.tray.scan(actor, sessionId, dto);
   }
 
-  /** Takes a line off the tray again, unopened. */
+  /** Takes a line off the tray again: unopened, or opened and wasted. */
   @Post('tray/:lineId/take-off')
   takeOff(
     @CurrentActor() actor: Actor,

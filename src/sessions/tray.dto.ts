@@ -1,8 +1,10 @@
-import { IsBoolean, IsOptional, ValidateIf } from 'class-validator';
+import { IsBoolean, IsIn, IsOptional, ValidateIf } from 'class-validator';
 import { SymbologyIdentifier, SymbolText } from '../catalogue/symbol.dto.js';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
 import { EventDto } from '../platform/request.dto.js';
+
+const takeOffOutcomes = ['back unopened', 'opened unused'] as const;
 
 /** What an artist shows to the tray: a symbol, or what was picked after a question. */
 export class ScanDto extends EventDto {
@@ -27,4 +29,7 @@ export class ScanDto extends EventDto {
   @IsOptional() @IsBoolean() another?: boolean;
 }
 
-export class TakeOffDto extends EventDto {}
+export class TakeOffDto extends EventDto {
+  /** Left out: back unopened. What was opened is not put back: its piece is wasted, a bottle is open from now on. */
+  @MayBeLeftOut() @IsIn(takeOffOutcomes) outcome?: (typeof takeOffOutcomes)[number];
+}

@@ -4,11 +4,11 @@ import { Alerts } from '../alerts/alerts.service.js';
 import { placeholders } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import type { FieldSealer } from '../platform/encryption/data-keys.service.js';
-import { Container } from '../stock/container.entity.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
 import { Ledger } from '../stock/ledger.service.js';
 import { StockConditions } from '../stock/stock-conditions.service.js';
 import { sealedAsUseReason } from './sealing-contexts.js';
+import { SessionOpenings } from './session-openings.service.js';
 import { SessionUse } from './session-use.entity.js';
 import type { KnownBy } from './vocabulary.js';
 
@@ -58,6 +58,7 @@ export class UseRecorder {
   constructor(
     private readonly containerFacts: ContainerFacts,
     private readonly ledger: Ledger,
+    private readonly openings: SessionOpenings,
     private readonly alerts: Alerts,
     private readonly stockConditions: StockConditions,
   ) {}
@@ -148,7 +149,7 @@ export class UseRecorder {
     });
     if (rows.length > 0) await transaction.insert(SessionUse, rows);
 
-    await this.openWhatWasUsed(transaction, facts, rows);
+    await this.openings.record(transaction, session.id, [...uses, ...wastes]);
 
     const againstRefusal = rows.filter((use) => use.againstRefusal !== null);
     await this.alerts.raise(
@@ -171,29 +172,6 @@ export class UseRecorder {
     );
     await this.stockConditions.reevaluate(transaction, [...new Set(facts.map((fact) => fact.productId))]);
     return rows;
-  }
-
-  /** A sealed bottle that was used has been opened, at its first use at the latest. */
-  private async openWhatWasUsed(
-    transaction: Transaction,
-    facts: readonly ContainerFact[],
-    uses: readonly SessionUse[],
-  ): Promise<void> {
-    for (const fact of facts) {
-      if (fact.form !== 'bottle' || fact.state !== 'sealed') continue;
-      const [first] = uses
-        .filter((use) => use.containerId === fact.containerId)
-        .map((use) => use.occurredAt)
-        .sort();
-      if (first === undefined) continue;
-      await transaction.change(
-        Container,
-        'container',
-        { studioId: transaction.studioId, id: fact.containerId },
-        fact.version,
-        { state: 'opened', openedAt: first, openedBy: transaction.actor.personId },
-      );
-    }
   }
 
   /**

@@ -367,6 +367,117 @@ describe.each(engines)('the setup tray on %s', (engine) => {
     expect(admitted(await scan(second, { symbol }))).toBe(true);
   });
 
+  describe('a bottle that was opened', () => {
+    const bottle = (containerId: string | undefined) =>
+      service.seen<{ state: string; openedAt: string | null }>(`/containers/${containerId}`);
+    const ending = { complications: null, signedBy: '' };
+    const complete = (session: string, trayLineId: string | null) =>
+      service.made<CompletionView>(`/sessions/${session}/completion`, {
+        ...ending,
+        signedBy: studio.ownerId,
+        lines: [{ trayLineId, outcome: 'opened unused' }],
+      });
+    async function laidOut(code: string) {
+      const { containers } = await receive(service, studio, { productId: studio.umberId, code });
+      const session = await walkIn(service, studio);
+      const { trayLineId } = await scan(session, { symbol: containers[0]?.labelCode });
+      return { session, trayLineId, containerId: containers[0]?.id };
+    }
+    async function dropped(code: string) {
+      const line = await laidOut(code);
+      const mix = await service.made<{ id: string }>(`/sessions/${line.session}/mixes`, { label: 'base' });
+      const droppedAt = daysAgo(0.01);
+      const drop = (drops: number, occurredAt: string) =>
+        service.made(`/sessions/${line.session}/mixes/${mix.id}/components`, {
+          containerId: line.containerId,
+          drops,
+          occurredAt,
+        });
+      await drop(3, droppedAt);
+      await drop(1, daysAgo(0.005));
+      return { ...line, droppedAt };
+    }
+
+    it('is open from the completion that says so, though nothing of it was used', async () => {
+      const { session, trayLineId, containerId } = await laidOut('U-unused');
+      const { completedAt } = await complete(session, trayLineId);
+      expect(await bottle(containerId)).toMatchObject({ state: 'opened', openedAt: completedAt });
+    });
+
+    it('is open from its first drop, when the mix touched nobody', async () => {
+      const { session, trayLineId, containerId, droppedAt } = await dropped('U-mixed');
+      const completed = await complete(session, trayLineId);
+      expect(completed.uses).toEqual([]);
+      expect(await bottle(containerId)).toMatchObject({ state: 'opened', openedAt: droppedAt });
+    });
+
+    it('is open from its first drop, when the mix was used', async () => {
+      const { session, containerId, droppedAt } = await dropped('U-mixed-used');
+      const all = { ...ending, signedBy: studio.ownerId, lines: [] };
+      await service.made(`/sessions/${session}/completion`, all);
+      expect(await bottle(containerId)).toMatchObject({ state: 'opened', openedAt: droppedAt });
+    });
+
+    it('is open from its first drop, when the session is cancelled', async () => {
+      const { session, containerId, droppedAt } = await dropped('U-cancelled');
+      await service.made(`/sessions/${session}/cancellation`);
+      expect(await bottle(containerId)).toMatchObject({ state: 'opened', openedAt: droppedAt });
+    });
+
+    it('is open when it is taken off the tray as opened', async () => {
+      const { session, trayLineId, containerId } = await laidOut('U-off');
+      await service.made(`/sessions/${session}/tray/${trayLineId}/take-off`, { outcome: 'opened unused' });
+      expect(await bottle(containerId)).toMatchObject({ state: 'opened' });
+    });
+
+    it('stays sealed when it goes back as it was', async () => {
+      const { session, trayLineId, containerId } = await laidOut('U-back');
+      await service.made(`/sessions/${session}/tray/${trayLineId}/take-off`, { outcome: 'back unopened' });
+      expect(await bottle(containerId)).toMatchObject({ state: 'sealed', openedAt: null });
+    });
+  });
+
+  it('wastes a piece that was opened before it is taken off, and lets its serial never lie on a tray again', async () => {
+    const needles = await receive(service, studio, {
+      productId: studio.linerId,
+      code: 'N-drop',
+      quantity: 2,
+    });
+    const session = await walkIn(service, studio);
+    const symbol = `]d201${studio.linerGtin}10N-drop\u001d21D1`;
+    const line = await scan(session, { symbol });
+    const path = `/sessions/${session}/tray/${line.trayLineId}/take-off`;
+    const unknown = await service.post<ProblemBody>(path, { outcome: 'used' });
+    expect([unknown.status, unknown.body.code]).toEqual([400, 'invalid-fields']);
+    await service.made(path, { outcome: 'opened unused' });
+    const box = await service.seen<{ pieces: number }>(`/containers/${needles.containers[0]?.id}`);
+    expect(box.pieces).toBe(1);
+    const tray = await service.seen<TrayView>(`/sessions/${session}/tray`);
+    expect(tray.lines).toEqual([expect.objectContaining({ state: 'settled', settledAs: 'opened unused' })]);
+    expect(codes(await scan(session, { symbol }))).toEqual(['already used']);
+    expect((await service.post(`/sessions/${session}/cancellation`)).status).toBe(200);
+    const after = await service.seen<{ pieces: number }>(`/containers/${needles.containers[0]?.id}`);
+    expect(after.pieces).toBe(1);
+  });
+
+  it('tells of a bottle on the tray that it is gone', async () => {
+    const { containers } = await receive(service, studio, {
+      productId: studio.umberId,
+      code: 'U-gone',
+      quantity: 2,
+      openedAt: daysAgo(2),
+    });
+    const session = await walkIn(service, studio);
+    for (const { labelCode } of containers) await scan(session, { symbol: labelCode });
+    await service.made(`/containers/${containers[0]?.id}/finish`);
+    await service.made(`/containers/${containers[1]?.id}/discard`, { reason: 'dropped' });
+    const tray = await service.seen<TrayView>(`/sessions/${session}/tray`);
+    expect(tray.lines.map((line) => line.refusedNow.map(({ code }) => code))).toEqual([
+      ['none left'],
+      ['none left'],
+    ]);
+  });
+
   it('tells what the kit lacks, and warns of what is not on the kit list', async () => {
     const procedure = await service.made<{ id: string }>('/procedures', {
       name: 'Hair strokes',
