@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { admitToBlend, type BlendParentFacts, blendUseBy } from './blend-admission.js';
+import {
+  admitToBlend,
+  type BlendParentFacts,
+  blendUseBy,
+  latestBlendUseBy,
+  outlasts,
+} from './blend-admission.js';
 
 const at = '2026-06-15T10:00:00.000Z';
 const parent: BlendParentFacts = {
@@ -82,5 +88,23 @@ describe('blendUseBy', () => {
   it('refuses a day later than the parents allow, and one already past', () => {
     expect(blendUseBy('2026-09-11', '2026-09-10', '2026-06-15')).toHaveProperty('message');
     expect(blendUseBy('2026-06-14', '2026-09-10', '2026-06-15')).toHaveProperty('message');
+  });
+});
+
+describe('the latest use-by of a blend', () => {
+  const life = { useByLastDay: '2027-06-30', openedAt: null, openedLife: null, assumedOpenedLife: null };
+
+  it('is the last day of the first of what is poured together to end', () => {
+    const opened = { ...life, openedAt: '2026-11-01T09:00:00Z', openedLife: 'P6M' };
+    expect(latestBlendUseBy([life, opened], 'UTC')).toBe('2027-05-01');
+    expect(latestBlendUseBy([life, { ...life, useByLastDay: null }], 'UTC')).toBe('2027-06-30');
+    expect(latestBlendUseBy([{ ...life, useByLastDay: null }], 'UTC')).toBeNull();
+  });
+
+  it('is outlasted by a later date and by none', () => {
+    expect(outlasts('2027-07-01', '2027-06-30')).toBe(true);
+    expect(outlasts(null, '2027-06-30')).toBe(true);
+    expect(outlasts('2027-06-30', '2027-06-30')).toBe(false);
+    expect(outlasts('2027-06-30', null)).toBe(false);
   });
 });

@@ -1,6 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import { hasEnded } from './container-transitions.js';
-import type { ContainerLifeFacts } from './opened-life.js';
+import { type ContainerLifeFacts, lastUsableDay } from './opened-life.js';
 import { judgeShelfLife } from './shelf-life.js';
 
 /** A bottle to be poured into a blend. */
@@ -35,18 +35,30 @@ export function admitToBlend(
   timeZone: string,
 ): BlendAdmission {
   const refusals: { containerId: string; message: string }[] = [];
-  let latestUseBy: string | null = null;
   for (const parent of parents) {
     const life = judgeShelfLife(parent, at, timeZone);
     const reason = refusalReason(parent, life.status);
     if (reason !== null) {
       refusals.push({ containerId: parent.containerId, message: `${parent.label} ${reason}` });
     }
-    if (life.lastDay !== null && (latestUseBy === null || isBefore(life.lastDay, latestUseBy))) {
-      latestUseBy = life.lastDay;
-    }
   }
-  return refusals.length > 0 ? { admitted: false, refusals } : { admitted: true, latestUseBy };
+  if (refusals.length > 0) return { admitted: false, refusals };
+  return { admitted: true, latestUseBy: latestBlendUseBy(parents, timeZone) };
+}
+
+/** The earliest last usable day of what is poured together, as it stands opened; null when nothing has one. */
+export function latestBlendUseBy(parents: readonly ContainerLifeFacts[], timeZone: string): string | null {
+  let latest: string | null = null;
+  for (const parent of parents) {
+    const { lastDay } = lastUsableDay({ ...parent, timeZone });
+    if (outlasts(latest, lastDay)) latest = lastDay;
+  }
+  return latest;
+}
+
+/** Whether a use-by, null for none, is later than a last usable day. */
+export function outlasts(useBy: string | null, lastDay: string | null): boolean {
+  return lastDay !== null && (useBy === null || isBefore(lastDay, useBy));
 }
 
 /**

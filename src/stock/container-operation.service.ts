@@ -5,6 +5,7 @@ import { Transactions } from '../platform/database/transactions.js';
 import { maximumLagDays, occurredAt } from '../platform/occurred-at.js';
 import { notFound, Problem } from '../platform/problem.js';
 import type { EventDto } from '../platform/request.dto.js';
+import { BlendDates } from './blend-dates.service.js';
 import { Container } from './container.entity.js';
 import { type ContainerFact, ContainerFacts } from './container-facts.service.js';
 import type { ContainerChangeView } from './container-operations.views.js';
@@ -56,6 +57,7 @@ export class ContainerOperation {
     private readonly transactions: Transactions,
     private readonly containerFacts: ContainerFacts,
     private readonly containerViews: ContainerViews,
+    private readonly blendDates: BlendDates,
     private readonly conditions: StockConditions,
   ) {}
 
@@ -85,7 +87,12 @@ export class ContainerOperation {
           const changes = withWhatItWas(container.state, result.changes);
           await transaction.change(Container, 'container', key, container.version, changes);
         }
-        await this.conditions.reevaluate(transaction, [container.productId]);
+        const { lotId, productId } = container;
+        const blendProductIds =
+          result.changes?.openedAt === undefined
+            ? []
+            : await this.blendDates.follow(transaction, { lotId, containerId });
+        await this.conditions.reevaluate(transaction, [productId, ...blendProductIds]);
         return this.answer(transaction, containerId, result);
       },
     );

@@ -6,6 +6,7 @@ import type { Actor } from '../platform/actor.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { invalidField, notFound, Problem, staleVersion } from '../platform/problem.js';
+import { BlendDates } from './blend-dates.service.js';
 import { Lot } from './lot.entity.js';
 import { LotCode } from './lot-code.entity.js';
 import type { CorrectLotDto } from './lot-corrections.dto.js';
@@ -21,6 +22,7 @@ export class LotCorrections {
   constructor(
     private readonly transactions: Transactions,
     private readonly holds: ReceiptHolds,
+    private readonly blendDates: BlendDates,
     private readonly conditions: StockConditions,
   ) {}
 
@@ -54,7 +56,10 @@ export class LotCorrections {
         const reasons = lotReasonsAtReceipt(corrected, day).filter((reason) => !before.includes(reason));
         const holds = await this.holds.placeOnLot(transaction, lotId, reasons, transaction.recordedAt);
         transaction.note({ reason: dto.reason, changes: differences(lot, codes, facts) });
-        await this.conditions.reevaluate(transaction, [lot.productId]);
+        const blendProductIds = await this.blendDates.follow(transaction, {
+          lotIds: useBy === lot.useBy ? [] : [lotId],
+        });
+        await this.conditions.reevaluate(transaction, [lot.productId, ...blendProductIds]);
         const superseded = await transaction.query<PrintedCode>(
           `SELECT kind, code FROM lot_code WHERE studio_id = $1 AND lot_id = $2
              AND superseded_at IS NOT NULL ORDER BY superseded_at, id`,

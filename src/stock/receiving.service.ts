@@ -6,6 +6,7 @@ import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt as acceptedInstant, maximumLateRecordDays } from '../platform/occurred-at.js';
 import { invalidField, notFound, Problem } from '../platform/problem.js';
+import { BlendDates } from './blend-dates.service.js';
 import { Container } from './container.entity.js';
 import { Delivery, DeliveryLine } from './delivery.entity.js';
 import { LabelCodes } from './label-codes.service.js';
@@ -35,6 +36,7 @@ export class Receiving {
     private readonly labelCodes: LabelCodes,
     private readonly holds: ReceiptHolds,
     private readonly ledger: Ledger,
+    private readonly blendDates: BlendDates,
     private readonly conditions: StockConditions,
   ) {}
 
@@ -55,13 +57,14 @@ export class Receiving {
         );
 
         await this.lots.write(transaction, lots);
+        const blendProductIds = await this.blendDates.follow(transaction, { lotIds: redatedLotIds(lots) });
         const putAway = await this.putAway(transaction, lines, lots, receivedAt);
         const holds = await this.holds.place(transaction, putAway, receivedAt);
         const delivery = this.delivery(transaction, dto, receivedAt);
         await transaction.insert(Delivery, delivery);
         const deliveryLines = await this.deliveryLines(transaction, delivery.id, putAway);
         await transaction.insert(DeliveryLine, deliveryLines);
-        await this.conditions.reevaluate(transaction, productIds);
+        await this.conditions.reevaluate(transaction, [...productIds, ...blendProductIds]);
         return viewOf(delivery, deliveryLines, putAway, holds);
       },
     );
@@ -199,6 +202,12 @@ export class Receiving {
       };
     });
   }
+}
+
+/** Lots on record whose use-by this delivery corrected. */
+function redatedLotIds(lots: readonly LotAtReceipt[]): string[] {
+  const redated = lots.filter(({ corrections }) => corrections.some(({ field }) => field === 'useBy'));
+  return [...new Set(redated.map(({ lot }) => lot.id))];
 }
 
 /** Pigments are also kept by volume, as an estimate from the label; everything else by pieces only. */
