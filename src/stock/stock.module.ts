@@ -4,6 +4,7 @@ import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { IdentityModule } from '../identity/identity.module.js';
 import { Balance } from './balance.entity.js';
 import { Blend, BlendParent } from './blend.entity.js';
+import { BlendDates } from './blend-dates.service.js';
 import { BlendList } from './blend-list.service.js';
 import { BlendRecorder } from './blend-recorder.service.js';
 import { Blending } from './blending.service.js';
@@ -86,6 +87,7 @@ export const stockEntities = [
     ReceivingController,
   ],
   providers: [
+    BlendDates,
     BlendList,
     BlendRecorder,
     Blending,
