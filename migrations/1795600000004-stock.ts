@@ -194,6 +194,7 @@ export class Stock1795600000004 implements MigrationInterface {
         FOREIGN KEY (studio_id, parent_container_id, parent_lot_id) REFERENCES container (studio_id, id, lot_id),
         FOREIGN KEY (studio_id, movement_id) REFERENCES movement (studio_id, id),
         CHECK (lot_id <> parent_lot_id))`,
+      'CREATE INDEX blend_by_lot ON blend (studio_id, lot_id)',
       'CREATE INDEX blend_parent_by_lot ON blend_parent (studio_id, lot_id)',
       'CREATE INDEX blend_parent_by_parent ON blend_parent (studio_id, parent_lot_id)',
       `CREATE TABLE stock_level (

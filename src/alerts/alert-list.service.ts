@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Actor } from '../platform/actor.js';
 import { Database, type SqlValue } from '../platform/database/database.js';
 import { Transactions } from '../platform/database/transactions.js';
+import { defaultPageSize, pageOf, refuseUnknownStart } from '../platform/page.js';
 import { notFound } from '../platform/problem.js';
 import { maximumPageSize, type WriteDto } from '../platform/request.dto.js';
 import { Alert } from './alert.entity.js';
@@ -27,8 +28,9 @@ export class AlertList {
 
   async page(
     actor: Actor,
-    { state = 'open', limit = maximumPageSize, after }: AlertPageDto,
+    { state = 'open', limit = defaultPageSize, after }: AlertPageDto,
   ): Promise<AlertPageView> {
+    await refuseUnknownStart(this.database.read, 'alert', actor.studioId, after);
     const parameters: SqlValue[] = [actor.studioId];
     const conditions = ['studio_id = $1'];
     if (state !== 'all') conditions.push(`closed_at IS ${state === 'open' ? '' : 'NOT '}NULL`);
@@ -41,8 +43,8 @@ export class AlertList {
        ORDER BY opened_at DESC, id DESC LIMIT ${limit + 1}`,
       parameters,
     );
-    const alerts = rows.slice(0, limit).map((row) => ({ ...row, facts: JSON.parse(row.facts) }));
-    return { alerts, next: rows.length > limit ? (alerts.at(-1)?.id ?? null) : null };
+    const { shown, next } = pageOf(rows, limit, ({ id }) => id);
+    return { items: shown.map((row) => ({ ...row, facts: JSON.parse(row.facts) })), next };
   }
 
   /** Notes who has seen to an alert. */

@@ -17,7 +17,7 @@ export class AlertView {
 
 export class AlertPageView {
   /** The latest first. */
-  alerts: AlertView[];
+  items: AlertView[];
   /** Hand it in as `after` for the next page; null: this was the last. */
   next: string | null;
 }

@@ -3,16 +3,15 @@ import type { Actor } from '../platform/actor.js';
 import { Database, type SqlValue } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
+import { defaultPageSize, pageOf, refuseUnknownStart } from '../platform/page.js';
 import { validationProblem } from '../platform/problem.filter.js';
 import { invalidField, notFound, Problem } from '../platform/problem.js';
-import { maximumPageSize } from '../platform/request.dto.js';
 import { Product } from './product.entity.js';
 import { changedFields, type ProductFieldsDecision, productFields } from './product-fields.js';
 import { ProductRegister } from './product-register.service.js';
 import type { AddProductDto, ArchiveProductDto, ChangeProductDto, ProductsQueryDto } from './products.dto.js';
 import type { ProductPageView, ProductView } from './products.views.js';
 
-const defaultPageSize = 50;
 /** Further words of a search are not looked for. */
 const maximumWords = 8;
 
@@ -27,7 +26,8 @@ export class Products {
 
   /** A page of products, ordered by maker, name and shade. */
   async list(actor: Actor, query: ProductsQueryDto): Promise<ProductPageView> {
-    const limit = Math.min(query.limit ?? defaultPageSize, maximumPageSize);
+    const { limit = defaultPageSize, after } = query;
+    await refuseUnknownStart(this.database.read, 'product', actor.chainId, after);
     const parameters: SqlValue[] = [actor.chainId];
     const parameter = (value: SqlValue) => `$${parameters.push(value)}`;
     const conditions = ['product.chain_id = $1'];
@@ -41,18 +41,21 @@ export class Products {
           .join(' OR ')})`,
       );
     }
-    if (query.after !== undefined) conditions.push(await this.afterProduct(actor, query.after, parameter));
+    if (after !== undefined) {
+      conditions.push(`(${sortColumns.join(', ')}) > (
+        SELECT ${sortColumns.join(', ')} FROM product
+          JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
+        WHERE product.chain_id = $1 AND product.id = ${parameter(after)})`);
+    }
     const rows = await this.database.read<{ id: string }>(
       `SELECT product.id FROM product
        JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
        WHERE ${conditions.join(' AND ')} ORDER BY ${sortColumns.join(', ')} LIMIT ${parameter(limit + 1)}`,
       parameters,
     );
-    const ids = rows.slice(0, limit).map((row) => row.id);
-    return {
-      products: await this.register.views(this.database.reader.manager, actor.chainId, ids),
-      next: rows.length > limit ? (ids.at(-1) ?? null) : null,
-    };
+    const { shown, next } = pageOf(rows, limit, ({ id }) => id);
+    const ids = shown.map(({ id }) => id);
+    return { items: await this.register.views(this.database.reader.manager, actor.chainId, ids), next };
   }
 
   async show(actor: Actor, productId: string): Promise<ProductView> {
@@ -183,22 +186,6 @@ export class Products {
     const [view] = await this.register.views(transaction.manager, transaction.actor.chainId, [productId]);
     if (!view) throw notFound('product', productId);
     return view;
-  }
-
-  private async afterProduct(
-    actor: Actor,
-    after: string,
-    parameter: (value: SqlValue) => string,
-  ): Promise<string> {
-    const [last] = await this.database.read<{ maker: string; name: string; shade: string; id: string }>(
-      `SELECT maker.name AS maker, product.name, coalesce(product.shade, '') AS shade, product.id
-       FROM product JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
-       WHERE product.chain_id = $1 AND product.id = $2`,
-      [actor.chainId, after.toLowerCase()],
-    );
-    if (!last) throw notFound('product', after);
-    const texts = [last.maker, last.name, last.shade].map((text) => `lower(${parameter(text)})`);
-    return `(${sortColumns.join(', ')}) > (${[...texts, parameter(last.id)].join(', ')})`;
   }
 
   private async refuseUnknownMaker(transaction: Transaction, makerId: string): Promise<void> {

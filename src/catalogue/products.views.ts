@@ -44,7 +44,7 @@ export class ProductView {
 }
 
 export class ProductPageView {
-  products: ProductView[];
+  items: ProductView[];
   /** Give it as `after` for the next page; null on the last. */
   next: string | null;
 }

@@ -1,8 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../platform/actor.js';
-import { Database, type SqlValue } from '../platform/database/database.js';
+import { Database, placeholders, type SqlValue } from '../platform/database/database.js';
+import { defaultPageSize, pageOf, refuseUnknownStart } from '../platform/page.js';
 import { notFound } from '../platform/problem.js';
-import { maximumPageSize } from '../platform/request.dto.js';
 import type { BlendPageDto } from './blends.dto.js';
 import type { BlendPageView, BlendView } from './blends.views.js';
 
@@ -18,7 +18,8 @@ const tables = `blend
 export class BlendList {
   constructor(private readonly database: Database) {}
 
-  async page(actor: Actor, { limit = maximumPageSize, after }: BlendPageDto): Promise<BlendPageView> {
+  async page(actor: Actor, { limit = defaultPageSize, after }: BlendPageDto): Promise<BlendPageView> {
+    await refuseUnknownStart(this.database.read, 'blend', actor.studioId, after);
     const parameters: SqlValue[] = [actor.studioId];
     let earlier = '';
     if (after !== undefined) {
@@ -31,8 +32,8 @@ export class BlendList {
        ORDER BY blend.recorded_at DESC, blend.id DESC LIMIT ${limit + 1}`,
       parameters,
     );
-    const blends = await this.withParents(actor, rows.slice(0, limit));
-    return { blends, next: rows.length > limit ? (blends.at(-1)?.id ?? null) : null };
+    const { shown, next } = pageOf(rows, limit, ({ id }) => id);
+    return { items: await this.withParents(actor, shown), next };
   }
 
   async show(actor: Actor, blendId: string): Promise<BlendView> {
@@ -55,7 +56,7 @@ export class BlendList {
     }>(
       `SELECT blend_id AS "blendId", parent_container_id AS "containerId", parent_lot_id AS "lotId", microlitres
        FROM blend_parent
-       WHERE studio_id = $1 AND blend_id IN (${blends.map((_, index) => `$${index + 2}`).join(', ')}) ORDER BY id`,
+       WHERE studio_id = $1 AND blend_id IN (${placeholders(blends)}) ORDER BY id`,
       [actor.studioId, ...blends.map(({ id }) => id)],
     );
     return blends.map((blend) => ({

@@ -23,7 +23,7 @@ export class BlendView {
 
 export class BlendPageView {
   /** The latest first. */
-  blends: BlendView[];
+  items: BlendView[];
   /** Hand it in as `after` for the next page; null: this was the last. */
   next: string | null;
 }

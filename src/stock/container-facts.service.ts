@@ -1,25 +1,10 @@
 import { Injectable } from '@nestjs/common';
 import type { Membrane, PigmentRole, ProductKind, StockForm } from '../catalogue/vocabulary.js';
-import type { SqlValue } from '../platform/database/database.js';
-import type {
-  CodeState,
-  ContainerForm,
-  ContainerState,
-  HoldKind,
-  HoldReason,
-  UseByPrecision,
-} from './vocabulary.js';
+import { placeholders, type Read } from '../platform/database/database.js';
+import { type StandingHold, StandingHolds } from './standing-holds.service.js';
+import type { CodeState, ContainerForm, ContainerState, UseByPrecision } from './vocabulary.js';
 
-/** Reads rows, inside a transaction or outside: `Transaction.query` and `Database.read` both fit. */
-export type Read = <Row>(sql: string, parameters?: readonly SqlValue[]) => Promise<Row[]>;
-
-export interface OpenHold {
-  holdId: string;
-  kind: HoldKind;
-  reason: HoldReason;
-  /** Where it was placed; `parent lot`: on a lot that was blended into this one. */
-  on: 'container' | 'lot' | 'parent lot';
-}
+export type { Read };
 
 /** All that rules ask about one container: itself, its lot, its product, its book quantity and its open holds. */
 export interface ContainerFact {
@@ -55,7 +40,7 @@ export interface ContainerFact {
   taper: string | null;
   machineFit: string | null;
   membrane: Membrane | null;
-  holds: OpenHold[];
+  holds: StandingHold[];
 }
 
 /** Which containers: of these ids, lots, products or places, or all; ended ones only when `ended` is set. */
@@ -66,14 +51,6 @@ export type ContainerChoice = (
   | { placeIds: readonly string[] }
   | { all: true }
 ) & { ended?: true };
-
-interface HoldRow {
-  container_id: string;
-  hold_id: string;
-  kind: HoldKind;
-  reason: HoldReason;
-  placed_on: OpenHold['on'];
-}
 
 type ContainerRow = Omit<ContainerFact, 'holds'>;
 
@@ -99,8 +76,7 @@ const tables = `container
 function condition(choice: ContainerChoice): { where: string; values: readonly string[] } {
   const list = (given: readonly string[], whereIn: (list: string) => string) => {
     const values = [...new Set(given)];
-    const placeholders = values.map((_, index) => `$${index + 2}`).join(', ');
-    return { where: `container.studio_id = $1 AND ${whereIn(`IN (${placeholders})`)}`, values };
+    return { where: `container.studio_id = $1 AND ${whereIn(`IN (${placeholders(values)})`)}`, values };
   };
   if ('containerIds' in choice) return list(choice.containerIds, (ids) => `container.id ${ids}`);
   if ('lotIds' in choice) return list(choice.lotIds, (ids) => `container.lot_id ${ids}`);
@@ -119,6 +95,8 @@ function condition(choice: ContainerChoice): { where: string; values: readonly s
 /** Loads what rules ask about containers: one look-up for the containers, one for their holds. */
 @Injectable()
 export class ContainerFacts {
+  constructor(private readonly standingHolds: StandingHolds) {}
+
   async load(read: Read, studioId: string, choice: ContainerChoice): Promise<ContainerFact[]> {
     const { where, values } = condition(choice);
     if (values.length === 0 && !('all' in choice)) return [];
@@ -129,55 +107,9 @@ export class ContainerFacts {
       parameters,
     );
     if (rows.length === 0) return [];
-    const holds = await this.openHolds(read, where + present, parameters);
+    const holds = await this.standingHolds.reaching(read, { where: where + present, parameters });
     // Sorted here: asked to sort, SQLite walks the key of all containers to have them in order.
     rows.sort((one, other) => (one.containerId < other.containerId ? -1 : 1));
     return rows.map((row) => ({ ...row, holds: holds.get(row.containerId) ?? [] }));
-  }
-
-  /** Open holds by container id, those on the container, on its lot and on any lot blended into it at any depth. */
-  private async openHolds(
-    read: Read,
-    where: string,
-    parameters: readonly SqlValue[],
-  ): Promise<Map<string, OpenHold[]>> {
-    // Most studios have few open holds: the walk starts from those, down to the blends made of what is held. SQLite
-    // keeps the order of cross joins, so that it never begins at all containers or all blends instead.
-    const rows = await read<HoldRow>(
-      `WITH RECURSIVE open_hold AS (
-         SELECT hold.id, hold.kind, hold.reason, hold.lot_id, hold.container_id
-         FROM hold
-         WHERE hold.studio_id = $1 AND NOT EXISTS (
-           SELECT 1 FROM hold_release
-           WHERE hold_release.studio_id = hold.studio_id AND hold_release.hold_id = hold.id)),
-       reached (hold_id, lot_id, depth) AS (
-         SELECT open_hold.id, open_hold.lot_id, 0 FROM open_hold WHERE open_hold.lot_id IS NOT NULL
-         UNION
-         SELECT open_hold.id, blend_parent.lot_id, 1
-         FROM open_hold CROSS JOIN container CROSS JOIN blend_parent
-         WHERE container.studio_id = $1 AND container.id = open_hold.container_id
-           AND blend_parent.studio_id = $1 AND blend_parent.parent_lot_id = container.lot_id
-           AND blend_parent.parent_container_id = container.id
-         UNION
-         SELECT reached.hold_id, blend_parent.lot_id, 1
-         FROM reached CROSS JOIN blend_parent
-         WHERE blend_parent.studio_id = $1 AND blend_parent.parent_lot_id = reached.lot_id)
-       SELECT container.id AS container_id, open_hold.id AS hold_id, open_hold.kind, open_hold.reason,
-         CASE WHEN reached.depth = 0 THEN 'lot' ELSE 'parent lot' END AS placed_on
-       FROM reached CROSS JOIN open_hold CROSS JOIN container
-       WHERE open_hold.id = reached.hold_id AND container.lot_id = reached.lot_id AND ${where}
-       UNION ALL
-       SELECT container.id, open_hold.id, open_hold.kind, open_hold.reason, 'container'
-       FROM open_hold CROSS JOIN container
-       WHERE container.id = open_hold.container_id AND ${where}`,
-      parameters,
-    );
-    const holds = new Map<string, OpenHold[]>();
-    for (const row of rows) {
-      const known = holds.get(row.container_id) ?? [];
-      known.push({ holdId: row.hold_id, kind: row.kind, reason: row.reason, on: row.placed_on });
-      holds.set(row.container_id, known);
-    }
-    return holds;
   }
 }

@@ -3,33 +3,32 @@ import { checkLabelCode } from '../catalogue/own-label.js';
 import type { Actor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
 import { Database, type SqlValue } from '../platform/database/database.js';
+import { defaultPageSize, pageOf, refuseUnknownStart } from '../platform/page.js';
 import { notFound, Problem } from '../platform/problem.js';
-import { maximumPageSize } from '../platform/request.dto.js';
 import { containerCandidate } from './container-candidate.js';
-import { type ContainerFact, ContainerFacts, type Read } from './container-facts.service.js';
+import { type ContainerFact, ContainerFacts } from './container-facts.service.js';
 import type { ContainerPageDto } from './container-list.dto.js';
 import type { ContainerPageView, ContainerPickView, ContainerView } from './container-list.views.js';
 import { assumedOpenedLife, ContainerViews, containerView } from './container-views.service.js';
 import { orderFirstExpired } from './first-expired.js';
 
 const maximumPicks = 100;
+/** So many containers of one product are put in order, those likeliest to be taken first. */
+const maximumOrdered = 2_000;
 
 /** Finds containers: by place, lot or product, by the code on their label, and in the order in which to take them. */
 @Injectable()
 export class ContainerList {
-  private readonly read: Read;
-
   constructor(
     private readonly database: Database,
     private readonly clock: Clock,
     private readonly containerFacts: ContainerFacts,
     private readonly views: ContainerViews,
-  ) {
-    this.read = (sql, parameters) => database.read(sql, parameters);
-  }
+  ) {}
 
   async page(actor: Actor, query: ContainerPageDto): Promise<ContainerPageView> {
-    const { limit = maximumPageSize, after, placeId, lotId, productId, state } = query;
+    const { limit = defaultPageSize, after, placeId, lotId, productId, state } = query;
+    await refuseUnknownStart(this.database.read, 'container', actor.studioId, after);
     const parameters: SqlValue[] = [actor.studioId];
     const conditions = ['container.studio_id = $1'];
     const equals = (column: string, value: string | undefined) => {
@@ -47,19 +46,20 @@ export class ContainerList {
        WHERE ${conditions.join(' AND ')} ORDER BY container.id LIMIT ${limit + 1}`,
       parameters,
     );
-    const containerIds = rows.slice(0, limit).map(({ id }) => id);
-    const containers = await this.views.load(
-      this.read,
+    const { shown, next } = pageOf(rows, limit, ({ id }) => id);
+    const containerIds = shown.map(({ id }) => id);
+    const items = await this.views.load(
+      this.database.read,
       actor,
       { containerIds, ended: true },
       this.clock.now(),
     );
-    return { containers, next: rows.length > limit ? (containerIds.at(-1) ?? null) : null };
+    return { items, next };
   }
 
   async show(actor: Actor, containerId: string): Promise<ContainerView> {
     const [container] = await this.views.load(
-      this.read,
+      this.database.read,
       actor,
       { containerIds: [containerId], ended: true },
       this.clock.now(),
@@ -84,8 +84,10 @@ export class ContainerList {
   /** What is here of a product in the order in which to take it, and what must be left. */
   async pick(actor: Actor, productId: string): Promise<ContainerPickView> {
     const at = this.clock.now();
-    const assumed = await assumedOpenedLife(this.read, actor.studioId);
-    const facts = await this.containerFacts.load(this.read, actor.studioId, { productIds: [productId] });
+    const assumed = await assumedOpenedLife(this.database.read, actor.studioId);
+    const facts = await this.containerFacts.load(this.database.read, actor.studioId, {
+      containerIds: await this.likelyFirst(actor, productId),
+    });
     const { order, excluded } = orderFirstExpired(
       facts.map((fact) => containerCandidate(fact, assumed, actor.timeZone)),
       at,
@@ -98,5 +100,18 @@ export class ContainerList {
         .slice(0, maximumPicks)
         .map(({ candidate, reasons }) => ({ container: show(candidate.container), reasons })),
     };
+  }
+
+  private async likelyFirst(actor: Actor, productId: string): Promise<string[]> {
+    const rows = await this.database.read<{ id: string }>(
+      `SELECT container.id FROM lot
+         JOIN container ON container.studio_id = lot.studio_id AND container.lot_id = lot.id
+       WHERE lot.studio_id = $1 AND lot.product_id = $2 AND container.state NOT IN ('finished', 'discarded')
+       ORDER BY CASE WHEN container.opened_at IS NULL THEN 1 ELSE 0 END,
+         CASE WHEN lot.use_by IS NULL THEN 1 ELSE 0 END, lot.use_by, container.received_at, container.id
+       LIMIT ${maximumOrdered}`,
+      [actor.studioId, productId],
+    );
+    return rows.map(({ id }) => id);
   }
 }

@@ -55,7 +55,7 @@ export class ContainerView {
 }
 
 export class ContainerPageView {
-  containers: ContainerView[];
+  items: ContainerView[];
   /** Hand it in as `after` for the next page; null: this was the last. */
   next: string | null;
 }

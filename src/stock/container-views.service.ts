@@ -1,11 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../platform/actor.js';
-import {
-  type ContainerChoice,
-  type ContainerFact,
-  ContainerFacts,
-  type Read,
-} from './container-facts.service.js';
+import type { Read } from '../platform/database/database.js';
+import { type ContainerChoice, type ContainerFact, ContainerFacts } from './container-facts.service.js';
 import type { ContainerView } from './container-list.views.js';
 import { judgeShelfLife } from './shelf-life.js';
 import { containerLife } from './stock-on-hand.js';

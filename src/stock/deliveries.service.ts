@@ -1,11 +1,10 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../platform/actor.js';
-import { Database, type SqlValue } from '../platform/database/database.js';
+import { Database, placeholders, type SqlValue } from '../platform/database/database.js';
+import { defaultPageSize, pageOf, refuseUnknownStart } from '../platform/page.js';
 import { notFound } from '../platform/problem.js';
-import { maximumPageSize, type PageDto } from '../platform/request.dto.js';
+import type { PageDto } from '../platform/request.dto.js';
 import type { DeliveryLineView, DeliveryPageView, DeliveryView } from './deliveries.views.js';
-
-const defaultPageSize = 20;
 
 type DeliveryRow = Omit<DeliveryView, 'lines'>;
 type LineRow = DeliveryLineView & { deliveryId: string };
@@ -21,26 +20,22 @@ const deliveryTables = `delivery LEFT JOIN supplier
 export class Deliveries {
   constructor(private readonly database: Database) {}
 
-  async list(actor: Actor, page: PageDto): Promise<DeliveryPageView> {
-    const limit = Math.min(page.limit ?? defaultPageSize, maximumPageSize);
+  async list(actor: Actor, { limit = defaultPageSize, after }: PageDto): Promise<DeliveryPageView> {
+    await refuseUnknownStart(this.database.read, 'delivery', actor.studioId, after);
     const parameters: SqlValue[] = [actor.studioId];
     let before = '';
-    if (page.after !== undefined) {
-      const last = await this.show(actor, page.after.toLowerCase());
-      parameters.push(last.occurredAt, last.id);
-      before = 'AND (delivery.occurred_at, delivery.id) < ($2, $3)';
+    if (after !== undefined) {
+      parameters.push(after);
+      before = `AND (delivery.occurred_at, delivery.id) < (
+        SELECT occurred_at, id FROM delivery AS last WHERE last.studio_id = $1 AND last.id = $2)`;
     }
-    parameters.push(limit + 1);
     const rows = await this.database.read<DeliveryRow>(
       `SELECT ${deliveryColumns} FROM ${deliveryTables} WHERE delivery.studio_id = $1 ${before}
-       ORDER BY delivery.occurred_at DESC, delivery.id DESC LIMIT $${parameters.length}`,
+       ORDER BY delivery.occurred_at DESC, delivery.id DESC LIMIT ${limit + 1}`,
       parameters,
     );
-    const shown = rows.slice(0, limit);
-    return {
-      deliveries: await this.withLines(actor, shown),
-      next: rows.length > limit ? (shown.at(-1)?.id ?? null) : null,
-    };
+    const { shown, next } = pageOf(rows, limit, ({ id }) => id);
+    return { items: await this.withLines(actor, shown), next };
   }
 
   async show(actor: Actor, deliveryId: string): Promise<DeliveryView> {
@@ -66,7 +61,7 @@ export class Deliveries {
          JOIN product ON product.chain_id = lot.chain_id AND product.id = lot.product_id
          JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
        WHERE delivery_line.studio_id = $1
-         AND delivery_line.delivery_id IN (${deliveries.map((_, index) => `$${index + 2}`).join(', ')})
+         AND delivery_line.delivery_id IN (${placeholders(deliveries)})
        ORDER BY delivery_line.delivery_id, delivery_line.line_number`,
       [actor.studioId, ...deliveries.map((delivery) => delivery.id)],
     );

@@ -30,7 +30,7 @@ export class DeliveryView {
 }
 
 export class DeliveryPageView {
-  deliveries: DeliveryView[];
+  items: DeliveryView[];
   /** Give it as `after` for the next page; null on the last. */
   next: string | null;
 }

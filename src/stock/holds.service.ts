@@ -7,12 +7,8 @@ import { invalidField, notFound, Problem } from '../platform/problem.js';
 import { Hold, HoldRelease } from './hold.entity.js';
 import type { PlaceHoldDto, ReleaseHoldDto } from './holds.dto.js';
 import type { HoldView } from './holds.views.js';
+import { reachedLots } from './standing-holds.service.js';
 import { StockConditions } from './stock-conditions.service.js';
-
-interface HeldThing {
-  lotId: string;
-  containerId: string | null;
-}
 
 /**
  * Holds on lots and containers. A hold reaches every blend made of what it holds; it stands until a release of its own,
@@ -33,7 +29,6 @@ export class Holds {
       actor,
       { id: dto.id, action: 'stock.hold', subject: { kind: 'hold', id: dto.id }, content: dto },
       async (transaction) => {
-        const held = await this.locked(transaction, dto.lotId ?? null, dto.containerId ?? null);
         const hold: Hold = {
           studioId: actor.studioId,
           id: dto.id,
@@ -47,8 +42,9 @@ export class Holds {
           personId: actor.personId,
           via: actor.via,
         };
+        await this.lockHeld(transaction, hold);
         await transaction.insert(Hold, hold);
-        await this.conditions.reevaluate(transaction, await this.reachedProducts(transaction, held));
+        await this.conditions.reevaluate(transaction, await this.reachedProducts(transaction, hold.id));
         return viewOf(hold, null);
       },
     );
@@ -68,7 +64,7 @@ export class Holds {
         const key = { studioId: actor.studioId, id: holdId };
         const hold = await transaction.manager.findOneBy(Hold, key);
         if (!hold) throw notFound('hold', holdId);
-        const held = await this.locked(transaction, hold.lotId, hold.containerId);
+        await this.lockHeld(transaction, hold);
         const earlier = await transaction.manager.findOneBy(HoldRelease, {
           studioId: actor.studioId,
           holdId,
@@ -86,17 +82,17 @@ export class Holds {
           via: actor.via,
         };
         await transaction.insert(HoldRelease, release);
-        await this.conditions.reevaluate(transaction, await this.reachedProducts(transaction, held));
+        await this.conditions.reevaluate(transaction, await this.reachedProducts(transaction, hold.id));
         return viewOf(hold, release.occurredAt);
       },
     );
   }
 
-  private async locked(
+  /** Locks the held lot, or the lot of the held container and then the container. */
+  private async lockHeld(
     transaction: Transaction,
-    lotId: string | null,
-    containerId: string | null,
-  ): Promise<HeldThing> {
+    { lotId, containerId }: Pick<Hold, 'lotId' | 'containerId'>,
+  ): Promise<void> {
     const [row] = await transaction.query<{ lot_id: string }>(
       containerId === null
         ? 'SELECT id AS lot_id FROM lot WHERE studio_id = $1 AND id = $2'
@@ -108,24 +104,20 @@ export class Holds {
     }
     await transaction.lock('lot', [row.lot_id]);
     if (containerId !== null) await transaction.lock('container', [containerId]);
-    return { lotId: row.lot_id, containerId };
   }
 
-  /** Products of the held lot and of every blend made of what is held, at any depth. */
-  private async reachedProducts(
-    transaction: Transaction,
-    { lotId, containerId }: HeldThing,
-  ): Promise<string[]> {
-    const intoBlends = containerId === null ? 'parent_lot_id' : 'parent_container_id';
+  /** Products of what a recorded hold names and of every blend made of it, at any depth. */
+  private async reachedProducts(transaction: Transaction, holdId: string): Promise<string[]> {
     const rows = await transaction.query<{ product_id: string }>(
-      `WITH RECURSIVE reached (lot_id) AS (
-         SELECT lot_id FROM blend_parent WHERE studio_id = $1 AND ${intoBlends} = $2
-         UNION
-         SELECT blend_parent.lot_id FROM reached
-           JOIN blend_parent ON blend_parent.studio_id = $1 AND blend_parent.parent_lot_id = reached.lot_id)
+      `WITH RECURSIVE held AS (
+         SELECT id, lot_id, container_id FROM hold WHERE studio_id = $1 AND id = $2),
+       ${reachedLots}
        SELECT DISTINCT product_id FROM lot
-       WHERE studio_id = $1 AND (id = $3 OR id IN (SELECT lot_id FROM reached)) ORDER BY product_id`,
-      [transaction.studioId, containerId ?? lotId, lotId],
+       WHERE studio_id = $1 AND (id IN (SELECT lot_id FROM reached) OR id IN (
+         SELECT container.lot_id FROM held CROSS JOIN container
+         WHERE container.studio_id = $1 AND container.id = held.container_id))
+       ORDER BY product_id`,
+      [transaction.studioId, holdId],
     );
     return rows.map((row) => row.product_id);
   }

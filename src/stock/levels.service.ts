@@ -8,7 +8,7 @@ import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { invalidField, notFound, staleVersion } from '../platform/problem.js';
 import { containerCandidate } from './container-candidate.js';
-import { type ContainerFact, ContainerFacts, type Read } from './container-facts.service.js';
+import { type ContainerFact, ContainerFacts } from './container-facts.service.js';
 import { assumedOpenedLife } from './container-views.service.js';
 import { orderFirstExpired } from './first-expired.js';
 import type { SetLevelDto } from './levels.dto.js';
@@ -19,6 +19,7 @@ import { StockLevel } from './stock-level.entity.js';
 import { summariseStock } from './stock-level-summary.js';
 
 const maximumProducts = 2_000;
+const maximumLevels = 4_000;
 const maximumToTake = 10;
 
 type ProductRow = Pick<ProductLevelView, 'productId' | 'productName' | 'shade' | 'makerName' | 'kind'>;
@@ -27,8 +28,6 @@ type Counted = Pick<ProductLevelView, 'quantities' | 'level' | 'low' | 'toTake'>
 /** How much usable stock there is, by product and by configuration, and the minimum below which it is low. */
 @Injectable()
 export class Levels {
-  private readonly read: Read;
-
   constructor(
     private readonly database: Database,
     private readonly transactions: Transactions,
@@ -36,13 +35,11 @@ export class Levels {
     private readonly containerFacts: ContainerFacts,
     private readonly pools: ConfigurationPools,
     private readonly conditions: StockConditions,
-  ) {
-    this.read = (sql, parameters) => database.read(sql, parameters);
-  }
+  ) {}
 
   async show(actor: Actor): Promise<StockLevelsView> {
     const { studioId, chainId } = actor;
-    const products = await this.read<ProductRow>(
+    const products = await this.database.read<ProductRow>(
       `SELECT product.id AS "productId", product.name AS "productName", product.shade,
          maker.name AS "makerName", product.kind
        FROM product JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
@@ -53,31 +50,32 @@ export class Levels {
       [chainId, studioId],
     );
     const byProduct = new Map<string, ContainerFact[]>();
-    for (const fact of await this.containerFacts.load(this.read, studioId, { all: true })) {
+    // All that is here counts, or the sums would be wrong; what is over is left out.
+    for (const fact of await this.containerFacts.load(this.database.read, studioId, { all: true })) {
       const containers = byProduct.get(fact.productId);
       if (containers) containers.push(fact);
       else byProduct.set(fact.productId, [fact]);
     }
-    const levels = await this.database.reader.manager.find(StockLevel, { where: { studioId } });
-    const assumed = await assumedOpenedLife(this.read, studioId);
+    const set = await this.database.reader.manager.find(StockLevel, {
+      where: { studioId },
+      order: { subjectKind: 'ASC', subjectId: 'ASC' },
+      take: maximumLevels,
+    });
+    const levels = new Map(set.map((level) => [levelKey(level.subjectKind, level.subjectId), level]));
+    const assumed = await assumedOpenedLife(this.database.read, studioId);
     const count = (containers: ContainerFact[], level: StockLevel | undefined) =>
       this.count(actor, containers, level, assumed);
-    const pools = await this.pools.load(this.read, chainId);
+    const pools = await this.pools.load(this.database.read, chainId);
     return {
       products: products.map((product) => ({
         ...product,
-        ...count(
-          byProduct.get(product.productId) ?? [],
-          levels.find((level) => level.subjectKind === 'product' && level.subjectId === product.productId),
-        ),
+        ...count(byProduct.get(product.productId) ?? [], levels.get(levelKey('product', product.productId))),
       })),
       configurations: pools
         .filter(({ poolKeys }) => poolKeys.length > 0)
         .map(({ poolKeys, productIds }): ConfigurationLevelView => {
           const containers = productIds.flatMap((productId) => byProduct.get(productId) ?? []);
-          const level = levels.find(
-            ({ subjectKind, subjectId }) => subjectKind === 'configuration' && poolKeys.includes(subjectId),
-          );
+          const [level] = poolKeys.flatMap((key) => levels.get(levelKey('configuration', key)) ?? []);
           return { keys: poolKeys, productIds, ...count(containers, level) };
         }),
     };
@@ -128,7 +126,7 @@ export class Levels {
       if (!product) throw notFound('product', subjectId);
       return [product.id];
     }
-    const pools = await this.pools.load((sql, parameters) => transaction.query(sql, parameters), chainId);
+    const pools = await this.pools.load(transaction.read, chainId);
     const pool = pools.find(({ poolKeys }) => poolKeys.includes(subjectId));
     if (!pool) {
       throw invalidField(
@@ -164,6 +162,10 @@ export class Levels {
       }),
     };
   }
+}
+
+function levelKey(subjectKind: StockLevel['subjectKind'], subjectId: string): string {
+  return `${subjectKind} ${subjectId}`;
 }
 
 function viewOf({ subjectKind, subjectId, minimumPieces, version }: StockLevel): LevelView {

@@ -2,8 +2,9 @@ import { Injectable } from '@nestjs/common';
 import type { Actor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
 import { Database, type SqlValue } from '../platform/database/database.js';
+import { defaultPageSize, pageOf, refuseUnknownStart } from '../platform/page.js';
 import { notFound } from '../platform/problem.js';
-import { maximumPageSize, type PageDto } from '../platform/request.dto.js';
+import type { PageDto } from '../platform/request.dto.js';
 import { ContainerViews } from './container-views.service.js';
 import { LotList } from './lot-list.service.js';
 import type {
@@ -35,10 +36,14 @@ export class LotHistory {
     const summary = await this.lots.summary(actor, lotId);
     if (!summary) throw notFound('lot', lotId);
     const key = [actor.studioId, lotId];
+    const containerIds = await this.database.read<{ id: string }>(
+      `SELECT id FROM container WHERE studio_id = $1 AND lot_id = $2 ORDER BY id LIMIT ${maximumContainersOfLot}`,
+      key,
+    );
     const containers = await this.containerViews.load(
-      (sql, parameters) => this.database.read(sql, parameters),
+      this.database.read,
       actor,
-      { lotIds: [lotId], ended: true },
+      { containerIds: containerIds.map(({ id }) => id), ended: true },
       this.clock.now(),
     );
     const codes = await this.database.read<LotCodeView>(
@@ -66,7 +71,7 @@ export class LotHistory {
     return {
       ...summary,
       codes,
-      containers: containers.slice(0, maximumContainersOfLot),
+      containers,
       holds,
       massBalance: await this.massBalance(actor, lotId),
       blendedFrom: await blends('lot_id', 'parent_lot_id'),
@@ -87,8 +92,9 @@ export class LotHistory {
   private async movements(
     actor: Actor,
     lotId: string,
-    { limit = maximumPageSize, after }: PageDto,
+    { limit = defaultPageSize, after }: PageDto,
   ): Promise<Pick<LotView, 'movements' | 'nextMovement'>> {
+    await refuseUnknownStart(this.database.read, 'movement', actor.studioId, after);
     const parameters: SqlValue[] = [actor.studioId, lotId];
     let earlier = '';
     if (after !== undefined) {
@@ -107,7 +113,7 @@ export class LotHistory {
        ORDER BY movement.sequence DESC LIMIT ${limit + 1}`,
       parameters,
     );
-    const movements = rows.slice(0, limit);
-    return { movements, nextMovement: rows.length > limit ? (movements.at(-1)?.id ?? null) : null };
+    const { shown, next } = pageOf(rows, limit, ({ id }) => id);
+    return { movements: shown, nextMovement: next };
   }
 }

@@ -34,7 +34,7 @@ export class LotSummaryView {
 
 export class LotPageView {
   /** The latest first. */
-  lots: LotSummaryView[];
+  items: LotSummaryView[];
   /** Hand it in as `after` for the next page; null: this was the last. */
   next: string | null;
 }

@@ -51,6 +51,7 @@ import { ReceivedLines } from './received-lines.service.js';
 import { ReceivingController } from './receiving.controller.js';
 import { Receiving } from './receiving.service.js';
 import { Reservations } from './reservations.service.js';
+import { StandingHolds } from './standing-holds.service.js';
 import { StandingPlaces } from './standing-places.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { StockLevel } from './stock-level.entity.js';
@@ -116,9 +117,19 @@ export const stockEntities = [
     ReceivedLines,
     Receiving,
     Reservations,
+    StandingHolds,
     StandingPlaces,
     StockConditions,
   ],
-  exports: [ContainerFacts, ContainerViews, Holds, LabelCodes, Ledger, Reservations, StockConditions],
+  exports: [
+    ContainerFacts,
+    ContainerViews,
+    Holds,
+    LabelCodes,
+    Ledger,
+    Reservations,
+    StandingHolds,
+    StockConditions,
+  ],
 })
 export class StockModule {}

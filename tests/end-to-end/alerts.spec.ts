@@ -22,7 +22,7 @@ describe.each(engines)('alerts on %s', (engine) => {
   afterAll(() => service.dispose());
 
   const alerts = async (state: 'open' | 'closed' | 'all' = 'open') =>
-    (await service.seen<AlertPageView>(`/alerts?state=${state}`)).alerts;
+    (await service.seen<AlertPageView>(`/alerts?state=${state}&limit=200`)).items;
   const about = async (subjectId: string, state: 'open' | 'closed' | 'all' = 'open') =>
     (await alerts(state)).filter((alert) => alert.subjectId === subjectId);
   const setMinimum = (productId: string, minimumPieces: number) =>
@@ -131,7 +131,7 @@ describe.each(engines)('alerts on %s', (engine) => {
     for (let next: string | null = ''; next !== null; ) {
       const after = next === '' ? '' : `&after=${next}`;
       const page: AlertPageView = await service.seen(`/alerts?state=all&limit=3${after}`);
-      seen.push(...page.alerts.map(({ id }) => id));
+      seen.push(...page.items.map(({ id }) => id));
       next = page.next;
     }
     expect(seen).toEqual(all.map(({ id }) => id));

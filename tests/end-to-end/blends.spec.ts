@@ -73,7 +73,7 @@ describe.each(engines)('house blends on %s', (engine) => {
     expect(produced.blendedFrom.map(({ lotId }) => lotId).sort()).toEqual([one.lotId, other.lotId].sort());
     expect((await lot(one.lotId)).blendedInto).toEqual([{ lotId: made.body.lotId, microlitres: 400 }]);
     expect(await service.seen<BlendView>(`/blends/${made.body.id}`)).toEqual(made.body);
-    const { blends } = await service.seen<BlendPageView>('/blends?limit=1');
+    const { items: blends } = await service.seen<BlendPageView>('/blends?limit=1');
     expect(blends).toEqual([made.body]);
   });
 

@@ -178,7 +178,7 @@ describe.each(engines)('the catalogue on %s', (engine) => {
     const archived = await service.made<ProductView>(`/products/${product.id}/archive`, { version: 1 });
     expect(archived.archived).toBe(true);
     const listed = async (query: string) =>
-      (await service.seen<ProductPageView>(`/products?text=comes+and+goes${query}`)).products.length;
+      (await service.seen<ProductPageView>(`/products?text=comes+and+goes${query}`)).items.length;
     expect([await listed(''), await listed('&archived=shown')]).toEqual([0, 1]);
     const successor = await addPigment({ name: 'Comes and goes' });
     const restore = () =>
@@ -199,7 +199,7 @@ describe.each(engines)('the catalogue on %s', (engine) => {
       const page = await service.seen<ProductPageView>(
         `/products?text=zenith&kind=pigment&limit=2${after && `&after=${after}`}`,
       );
-      shades.push(...page.products.map((product) => product.shade));
+      shades.push(...page.items.map((product) => product.shade));
       after = page.next ?? '';
     } while (after !== '');
     expect(shades).toEqual(['1', '2', '3', '4', '5']);
@@ -208,14 +208,14 @@ describe.each(engines)('the catalogue on %s', (engine) => {
   it('takes % and _ of a search for what they are', async () => {
     await addPigment({ name: 'Nearly 100% black' });
     const found = await service.seen<ProductPageView>('/products?text=100%25');
-    expect(found.products.map((product) => product.name)).toEqual(['Nearly 100% black']);
-    expect((await service.seen<ProductPageView>('/products?text=n%25y')).products).toEqual([]);
+    expect(found.items.map((product) => product.name)).toEqual(['Nearly 100% black']);
+    expect((await service.seen<ProductPageView>('/products?text=n%25y')).items).toEqual([]);
   });
 
   it('finds products by words of maker and name together, and cartridges alone', async () => {
     await addCartridge({ name: 'Fine shader', notation: '1005RS' });
     const found = await service.seen<ProductPageView>('/products?text=shader+morning&kind=cartridge');
-    expect(found.products.map((product) => product.notation)).toEqual(['1005RS']);
+    expect(found.items.map((product) => product.notation)).toEqual(['1005RS']);
   });
 
   it.each([

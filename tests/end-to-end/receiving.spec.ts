@@ -51,7 +51,7 @@ describe.each(engines)('receiving on %s', (engine) => {
     if (answer.status !== 201) throw new Error(JSON.stringify(answer.body));
     return answer.body;
   };
-  const deliveries = async () => (await service.seen<DeliveryPageView>('/deliveries?limit=200')).deliveries;
+  const deliveries = async () => (await service.seen<DeliveryPageView>('/deliveries?limit=200')).items;
 
   /** A session that is recorded afterwards, with one use of what was written down of a label. */
   const recordLateUse = async (use: object) => {
@@ -342,7 +342,7 @@ describe.each(engines)('receiving on %s', (engine) => {
     const { lines } = await receive([line({ useBy: '2024-01-31' })]);
     const lot = lines[0]?.lot;
     const open = async () => {
-      const { alerts } = await service.seen<AlertPageView>('/alerts?limit=200');
+      const { items: alerts } = await service.seen<AlertPageView>('/alerts?limit=200');
       return alerts.filter((alert) => alert.subjectId === lot?.id).map((alert) => alert.kind);
     };
     expect(await open()).toEqual(['expired on the shelf']);
@@ -548,7 +548,7 @@ describe.each(engines)('receiving on %s', (engine) => {
     for (let next: string | null = ''; next !== null; ) {
       const query: string = next === '' ? '' : `&after=${next}`;
       const page = await service.seen<DeliveryPageView>(`/deliveries?limit=7${query}`);
-      paged.push(...page.deliveries);
+      paged.push(...page.items);
       next = page.next;
     }
     expect(paged).toEqual(all);

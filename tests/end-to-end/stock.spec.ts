@@ -319,7 +319,7 @@ describe.each(engines)('stock on %s', (engine) => {
         to: { placeId, ownerId: null },
       });
       const there = await service.seen<ContainerPageView>(`/containers?placeId=${placeId}`);
-      expect(there.containers.map(({ id }) => id)).toEqual([bottle]);
+      expect(there.items.map(({ id }) => id)).toEqual([bottle]);
     });
 
     it('moves part of a box into a box of its own, in a pair of movements', async () => {
@@ -403,9 +403,9 @@ describe.each(engines)('stock on %s', (engine) => {
     it('finds lots by any code, in any case, and by what state they are in', async () => {
       const line = await studio.receive(brown, { code: 'Find-2a' });
       const found = await service.seen<LotPageView>('/lots?code=fIND-2A');
-      expect(found.lots.map(({ id }) => id)).toEqual([line.lot.id]);
+      expect(found.items.map(({ id }) => id)).toEqual([line.lot.id]);
       const inState = async (state: string) =>
-        (await service.seen<LotPageView>(`/lots?code=FIND-2A&state=${state}`)).lots.length;
+        (await service.seen<LotPageView>(`/lots?code=FIND-2A&state=${state}`)).items.length;
       expect(await inState('usable')).toBe(1);
       expect(await inState('empty')).toBe(0);
       const { id: holdId } = await service.made<{ id: string }>('/holds', {
@@ -426,10 +426,10 @@ describe.each(engines)('stock on %s', (engine) => {
       const seen: string[] = [];
       for (let next: string | null = ''; next !== null; ) {
         const page: LotPageView = await service.seen(`/lots?limit=4${next === '' ? '' : `&after=${next}`}`);
-        seen.push(...page.lots.map(({ id }) => id));
+        seen.push(...page.items.map(({ id }) => id));
         next = page.next;
       }
-      expect(seen).toEqual(all.lots.map(({ id }) => id));
+      expect(seen).toEqual(all.items.map(({ id }) => id));
       expect(new Set(seen).size).toBe(seen.length);
     });
 
