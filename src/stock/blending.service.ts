@@ -14,6 +14,7 @@ import type { MakeBlendDto } from './blends.dto.js';
 import type { BlendView } from './blends.views.js';
 import { type ContainerFact, ContainerFacts } from './container-facts.service.js';
 import { assumedOpenedLife } from './container-views.service.js';
+import { type StandingHold, StandingHolds } from './standing-holds.service.js';
 import { StandingPlaces } from './standing-places.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { containerLife } from './stock-on-hand.js';
@@ -28,6 +29,7 @@ export class Blending {
   constructor(
     private readonly transactions: Transactions,
     private readonly containerFacts: ContainerFacts,
+    private readonly standingHolds: StandingHolds,
     private readonly recorder: BlendRecorder,
     private readonly places: StandingPlaces,
     private readonly conditions: StockConditions,
@@ -97,6 +99,7 @@ export class Blending {
       (sql, parameters) => transaction.query(sql, parameters),
       transaction.studioId,
     );
+    const holds = await this.holdsAt(transaction, pours, at);
     const admission = admitToBlend(
       pours.map(({ parent }) => ({
         ...containerLife(parent, assumed),
@@ -104,7 +107,7 @@ export class Blending {
         label: labelOf(parent),
         isPigment: parent.kind === 'pigment' && parent.form === 'bottle',
         state: parent.state,
-        holdKinds: parent.holds.map(({ kind }) => kind),
+        holdKinds: (holds.get(parent.containerId) ?? []).map(({ kind }) => kind),
       })),
       at,
       timeZone,
@@ -122,6 +125,21 @@ export class Blending {
     const decision = blendUseBy(chosen, admission.latestUseBy, localDay(at, timeZone));
     if ('message' in decision) throw new Problem(400, 'unusable-date', decision.message);
     return decision.useBy;
+  }
+
+  /**
+   * The holds that stood when it was poured: what was really poured is recorded, and what was recalled since holds the
+   * blend through its parents.
+   */
+  private async holdsAt(
+    transaction: Transaction,
+    pours: readonly Pour[],
+    at: string,
+  ): Promise<Map<string, StandingHold[]>> {
+    const containerIds = pours.map(({ parent }) => parent.containerId);
+    const { read, studioId, recordedAt } = transaction;
+    const past = at < recordedAt ? at : undefined;
+    return this.standingHolds.reachingContainers(read, studioId, containerIds, past);
   }
 
   private async checkProduct(transaction: Transaction, productId: string): Promise<void> {

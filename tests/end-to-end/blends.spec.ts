@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { AlertPageView } from '../../src/alerts/alerts.views.js';
 import type { BlendPageView, BlendView } from '../../src/stock/blends.views.js';
 import type { ContainerView } from '../../src/stock/container-list.views.js';
 import type { LotView } from '../../src/stock/lot-list.views.js';
@@ -34,6 +35,10 @@ describe.each(engines)('house blends on %s', (engine) => {
       parents,
       ...more,
     });
+  const openAlerts = async () => {
+    const page = await service.seen<AlertPageView>('/alerts?limit=200');
+    return page.items.map(({ kind, subjectId }) => [kind, subjectId]);
+  };
   const container = (id: string) => service.seen<ContainerView>(`/containers/${id}`);
   const lot = (id: string) => service.seen<LotView>(`/lots/${id}`);
 
@@ -145,6 +150,78 @@ describe.each(engines)('house blends on %s', (engine) => {
     expect((await container(third.containerId)).held).toBe(false);
     await service.made(`/holds/${hold.id}/release`, { reason: 'another lot was meant' });
     expect((await container(second.body.containerId)).held).toBe(false);
+  });
+
+  describe('never outlasts its parents when their dates are put right', () => {
+    const twoDeep = async (code: string) => {
+      const one = await opened(umber, `${code}-1`, dayAhead(90));
+      const other = await opened(sand, `${code}-2`);
+      const pour = (ids: string[]) => blend(ids.map((containerId) => ({ containerId, microlitres: 500 })));
+      const first = (await pour([one.containerId, other.containerId])).body;
+      const second = (await pour([first.containerId, other.containerId])).body;
+      expect([first.useBy, second.useBy]).toEqual([dayAhead(90), dayAhead(90)]);
+      return { one, blends: [first.lotId, second.lotId] };
+    };
+    const useBys = async (lotIds: string[]) =>
+      Promise.all(lotIds.map(async (lotId) => (await lot(lotId)).useBy));
+
+    it('by a correction of the lot, at any depth, with its alerts', async () => {
+      const { one, blends } = await twoDeep('FOLLOW');
+      await service.patch(`/lots/${one.lotId}`, { version: 1, useBy: dayAhead(-2), reason: 'misread' });
+      expect(await useBys(blends)).toEqual([dayAhead(-2), dayAhead(-2)]);
+      const { version, ...seen } = await lot(blends[1] ?? '');
+      expect([version, seen.useByPrecision]).toEqual([2, 'day']);
+      const { containers } = seen;
+      const alerts = await openAlerts();
+      expect(alerts).toContainEqual(['expired on the shelf', containers[0]?.id]);
+      await service.patch(`/lots/${one.lotId}`, {
+        version: 2,
+        useBy: dayAhead(200),
+        reason: 'misread again',
+      });
+      expect(await useBys(blends)).toEqual([dayAhead(-2), dayAhead(-2)]);
+    });
+
+    it('by a correction of the day of opening', async () => {
+      const { one, blends } = await twoDeep('REOPEN');
+      const openedAt = daysAgo(160);
+      await studio.record(one.containerId, 'correct-opened-date', { openedAt, reason: 'label says so' });
+      const { life } = await container(one.containerId);
+      expect(life.lastDay?.localeCompare(dayAhead(90))).toBe(-1);
+      expect(await useBys(blends)).toEqual([life.lastDay, life.lastDay]);
+    });
+
+    it('by a date that goods of the same lot correct at receipt', async () => {
+      const { one, blends } = await twoDeep('RECEIPT');
+      await service.made('/deliveries', {
+        origin: 'gift or sample',
+        lines: [
+          {
+            productId: umber,
+            codes: [{ kind: 'lot', code: 'RECEIPT-1' }],
+            useBy: dayAhead(30),
+            quantity: 1,
+            placeId: await studio.shelf(),
+            sameCodeDecision: 'correct recorded date',
+          },
+        ],
+      });
+      expect((await lot(one.lotId)).useBy).toBe(dayAhead(30));
+      expect(await useBys(blends)).toEqual([dayAhead(30), dayAhead(30)]);
+    });
+  });
+
+  it('is recorded as it was poured though a parent was recalled since, and is held with it', async () => {
+    const one = await opened(umber, 'PAST-1');
+    const other = await opened(sand, 'PAST-2');
+    const parents = [one, other].map(({ containerId }) => ({ containerId, microlitres: 100 }));
+    await service.made('/holds', { lotId: one.lotId, kind: 'recall', reason: 'recall notice' });
+    expect((await blend(parents)).status).toBe(409);
+    const made = await blend(parents, { occurredAt: daysAgo(0.5) });
+    expect(made.status).toBe(201);
+    expect((await container(made.body.containerId)).holds).toMatchObject([
+      { kind: 'recall', on: 'parent lot' },
+    ]);
   });
 
   it('cannot be poured apart by reversing its movements', async () => {
