@@ -7,6 +7,8 @@ import { Version } from '../platform/version.js';
 import { PrintedCodeDto } from './receiving.dto.js';
 
 const maximumCodes = 10;
+/** Of the decisions at receipt those that a correction leaves: two lots on record cannot become one. */
+export const correctionDecisions = ['separate lot'] as const;
 
 export class CorrectLotDto extends WriteDto {
   /** The version this correction was made from. */
@@ -23,6 +25,8 @@ export class CorrectLotDto extends WriteDto {
   @IsOptional() @IsString() @MaxLength(20) useBy?: string | null;
   /** YYYY-MM-DD; null: none is printed. */
   @IsOptional() @IsString() @MaxLength(20) manufacturedOn?: string | null;
+  /** The answer to a code that is known with another use-by date: these are two lots all the same. */
+  @MayBeLeftOut() @IsIn(correctionDecisions) sameCodeDecision?: (typeof correctionDecisions)[number];
   /** What was wrong. */
   @PlainText(500) reason: string;
 }

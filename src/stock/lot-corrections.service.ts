@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { IsNull } from 'typeorm';
+import { IsNull, Not } from 'typeorm';
 import { v7 as uuidv7 } from 'uuid';
 import { localDay } from '../identity/local-day.js';
 import type { Actor } from '../platform/actor.js';
@@ -9,8 +9,9 @@ import { invalidField, notFound, Problem, staleVersion } from '../platform/probl
 import { BlendDates } from './blend-dates.service.js';
 import { Lot } from './lot.entity.js';
 import { LotCode } from './lot-code.entity.js';
-import type { CorrectLotDto } from './lot-corrections.dto.js';
+import { type CorrectLotDto, correctionDecisions } from './lot-corrections.dto.js';
 import type { CorrectedLotView } from './lot-corrections.views.js';
+import { matchLot } from './lot-match.js';
 import { ReceiptHolds } from './receipt-holds.service.js';
 import { lotReasonsAtReceipt } from './receipt-rules.js';
 import { type PrintedCode, type PrintedFacts, printedFacts } from './received-line.js';
@@ -40,7 +41,9 @@ export class LotCorrections {
         if (lot.version !== dto.version) throw staleVersion('lot', lot.version);
         const day = localDay(transaction.recordedAt, actor.timeZone);
         const facts = correctedFacts(lot, codes, dto, day);
-        await this.refuseCollision(transaction, lot, facts);
+        if (facts.code !== lot.code || facts.useBy !== lot.useBy) {
+          await this.refuseCollision(transaction, lot, facts, dto.sameCodeDecision);
+        }
 
         const { code, codeState, useBy, useByPrecision, manufacturedOn } = facts;
         const changes = { code, codeState, useBy, useByPrecision, manufacturedOn };
@@ -55,7 +58,11 @@ export class LotCorrections {
         const before = lotReasonsAtReceipt(lot, day);
         const reasons = lotReasonsAtReceipt(corrected, day).filter((reason) => !before.includes(reason));
         const holds = await this.holds.placeOnLot(transaction, lotId, reasons, transaction.recordedAt);
-        transaction.note({ reason: dto.reason, changes: differences(lot, codes, facts) });
+        transaction.note({
+          reason: dto.reason,
+          changes: differences(lot, codes, facts),
+          ...(dto.sameCodeDecision === undefined ? {} : { sameCodeDecision: dto.sameCodeDecision }),
+        });
         const blendProductIds = await this.blendDates.follow(transaction, {
           lotIds: useBy === lot.useBy ? [] : [lotId],
         });
@@ -89,20 +96,45 @@ export class LotCorrections {
     return { lot, codes };
   }
 
-  private async refuseCollision(transaction: Transaction, lot: Lot, facts: PrintedFacts): Promise<void> {
-    if (facts.code === null) return;
-    const other = await transaction.manager.findOneBy(Lot, {
-      studioId: lot.studioId,
-      productId: lot.productId,
-      code: facts.code,
-      useBy: facts.useBy ?? IsNull(),
+  /**
+   * The same code with another use-by date is the same question as at receipt, but for a lot that takes on the code of
+   * another only one answer is left: two lots cannot become one.
+   */
+  private async refuseCollision(
+    transaction: Transaction,
+    lot: Lot,
+    { code, useBy, useByPrecision }: PrintedFacts,
+    decision: CorrectLotDto['sameCodeDecision'],
+  ): Promise<void> {
+    if (code === null) return;
+    const { studioId, productId } = lot;
+    const sameCode = await transaction.manager.find(Lot, {
+      where: { studioId, productId, code, id: Not(lot.id) },
+      order: { createdAt: 'ASC', id: 'ASC' },
     });
-    if (!other || other.id === lot.id) return;
+    const recorded = sameCode.map((other) => ({ lotId: other.id, code, useBy: other.useBy }));
+    const match = matchLot({ code, useBy }, recorded, decision);
+    const given = useBy ?? 'none printed';
+    if (match.kind === 'joins') {
+      throw new Problem(
+        409,
+        'already-exists',
+        `The lot ${code} with the use-by date ${given} is on record already for this product. Two lots cannot become one; compare both with their packages.`,
+        { existing: { kind: 'lot', id: match.lotId } },
+      );
+    }
+    // That this lot shares its code was decided when it came to do so.
+    if (match.kind !== 'question' || code === lot.code) return;
+    const dates = recorded.map((other) => other.useBy ?? 'none printed').join(', ');
     throw new Problem(
       409,
-      'already-exists',
-      `The lot ${facts.code} with the use-by date ${facts.useBy ?? 'none printed'} is on record already for this product. Two lots cannot become one; compare both with their packages.`,
-      { existing: { kind: 'lot', id: other.id } },
+      'same-code-other-use-by',
+      `The code ${code} is on record for this product with the use-by date ${dates}, this lot bears ${given}. Nothing was corrected. Compare both with their packages; then correct the code or the date, or send this with the sameCodeDecision "separate lot".`,
+      {
+        given: { useBy, useByPrecision },
+        recorded: recorded.map(({ lotId, useBy: date }) => ({ lotId, useBy: date })),
+        choices: correctionDecisions,
+      },
     );
   }
 

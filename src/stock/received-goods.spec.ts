@@ -78,6 +78,11 @@ describe('the product of received goods', () => {
     });
     expect(goodsOf('p', { ...scanned, count: 3 }, { productId: 'p', contentCount: 20 })).toMatchObject({
       piecesEach: 60,
+      packPieces: 20,
+    });
+    expect(goodsOf('p', { ...scanned, count: 24 }, { productId: 'p', contentCount: 1 })).toMatchObject({
+      piecesEach: 24,
+      packPieces: 24,
     });
   });
 
@@ -92,6 +97,7 @@ describe('the product of received goods', () => {
     expect(goodsOf('q', scanned, undefined)).toEqual({
       productId: 'q',
       piecesEach: 1,
+      packPieces: 1,
       warnings: [expect.stringContaining(gtin)],
     });
   });

@@ -21,6 +21,8 @@ export interface Goods {
   productId: string;
   /** Pieces in one of what was counted. */
   piecesEach: number;
+  /** Pieces in one of the packs that came in it; 1 for loose pieces. */
+  packPieces: number;
   warnings: string[];
 }
 
@@ -85,7 +87,7 @@ export function goodsOf(
   if (scanned === null) {
     return chosenProductId === undefined
       ? { field: 'productId', fault: 'choose the product, or scan its symbol' }
-      : { productId: chosenProductId, piecesEach: 1, warnings: [] };
+      : { productId: chosenProductId, piecesEach: 1, packPieces: 1, warnings: [] };
   }
   if (traded !== undefined) {
     if (chosenProductId !== undefined && chosenProductId !== traded.productId) {
@@ -94,7 +96,10 @@ export function goodsOf(
         fault: `the product ${chosenProductId} was chosen, but the scanned GTIN ${scanned.gtin} belongs to the product ${traded.productId}; compare with the package and give one of them`,
       };
     }
-    return { productId: traded.productId, piecesEach: scanned.count * traded.contentCount, warnings: [] };
+    const { productId, contentCount } = traded;
+    // An outer box says how many of the number it holds: of packs each is put away by itself, of single pieces all.
+    const packPieces = contentCount > 1 ? contentCount : scanned.count;
+    return { productId, piecesEach: scanned.count * contentCount, packPieces, warnings: [] };
   }
   if (chosenProductId === undefined) {
     return {
@@ -105,6 +110,7 @@ export function goodsOf(
   return {
     productId: chosenProductId,
     piecesEach: scanned.count,
+    packPieces: scanned.count,
     warnings: [
       `The GTIN ${scanned.gtin} is not registered, so it was counted as one piece. Add it to the product, with its content if it is a pack.`,
     ],

@@ -85,7 +85,12 @@ export class ReceivedLines {
         at('unusable-quantity', 'quantity', `${packs}; at most ${mostPiecesInLine} are taken in one line`);
         return [];
       }
-      const planned = plannedContainers(product.stockForm, quantityPieces, dto.faults ?? []);
+      const planned = plannedContainers(
+        product.stockForm,
+        quantityPieces,
+        known.packPieces,
+        dto.faults ?? [],
+      );
       if ('faultyPieces' in planned) {
         const more = `${planned.faultyPieces} pieces are named as faulty, but ${quantityPieces} came`;
         at('unusable-quantity', 'faults', `${more}; a piece with two faults is named under one`);

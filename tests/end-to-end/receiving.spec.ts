@@ -195,6 +195,21 @@ describe.each(engines)('receiving on %s', (engine) => {
     expect(lines[0]?.containers).toHaveLength(12);
   });
 
+  it('makes one labelled box of each scanned pack of pieces', async () => {
+    const gtin = '19506000140442';
+    await service.made(`/products/${cartridge.id}/gtins`, { gtin, contentCount: 20 });
+    const faults = [{ kind: 'damaged package', pieces: 3 }];
+    const { lines } = await receive([
+      line({ productId: undefined, symbol: { text: gtin }, quantity: 3 }),
+      line({ productId: undefined, symbol: { text: gtin }, quantity: 1 }),
+      line({ productId: undefined, symbol: { text: gtin }, quantity: 2, faults }),
+    ]);
+    const pieces = lines.map(({ containers }) => containers.map((box) => box.pieces));
+    expect(pieces).toEqual([[20, 20, 20], [20], [20, 17, 3]]);
+    expect(lines[0]?.quantityPieces).toBe(60);
+    expect(new Set(lines[0]?.containers.map(({ labelCode }) => labelCode)).size).toBe(3);
+  });
+
   it('names both when what was given contradicts the symbol, and records nothing', async () => {
     const before = (await deliveries()).length;
     const refused = await send([
@@ -428,7 +443,7 @@ describe.each(engines)('receiving on %s', (engine) => {
   it.each([
     ['no lines', () => ({ lines: [] }), 'lines'],
     ['201 lines', () => ({ lines: Array.from({ length: 201 }, () => line()) }), 'lines'],
-    ['a line that is a number', () => ({ lines: [7] }), 'lines.0'],
+    ['a line that is a number', () => ({ lines: [7] }), 'lines'],
     ['a quantity of zero', () => ({ lines: [line({ quantity: 0 })] }), 'lines.0.quantity'],
     ['a negative quantity', () => ({ lines: [line({ quantity: -3 })] }), 'lines.0.quantity'],
     ['a quantity with a fraction', () => ({ lines: [line({ quantity: 1.5 })] }), 'lines.0.quantity'],
@@ -617,6 +632,25 @@ describe.each(engines)('receiving on %s', (engine) => {
       const [one, other] = [await receiveLot(), await receiveLot()];
       const refused = await correct(one.id, { codes: [{ kind: 'lot', code: other.code }] });
       expect([refused.status, refused.body.code]).toEqual([409, 'already-exists']);
+    });
+
+    it('asks when the code is known with another use-by date, as at receipt, and keeps two lots when told so', async () => {
+      const other = await receiveLot();
+      const lot = await receiveLot({ useBy: '2035-09-30' });
+      const fields = { codes: [{ kind: 'lot', code: other.code }] };
+      const asked = await correct(lot.id, fields);
+      expect([asked.status, asked.body.code]).toEqual([409, 'same-code-other-use-by']);
+      expect(asked.body).toMatchObject({
+        given: { useBy: '2035-09-30' },
+        recorded: [{ lotId: other.id, useBy: '2035-06-30' }],
+        choices: ['separate lot'],
+      });
+      const decided = await correct(lot.id, { ...fields, sameCodeDecision: 'separate lot' });
+      expect(decided.body).toMatchObject({ code: other.code, useBy: '2035-09-30', version: 2 });
+      const further = await correct(lot.id, { version: 2, useBy: '2035-08-31' });
+      expect(further.body).toMatchObject({ useBy: '2035-08-31', version: 3 });
+      const same = await correct(lot.id, { version: 3, useBy: '2035-06-30' });
+      expect([same.status, same.body.code]).toEqual([409, 'already-exists']);
     });
 
     it.each([
