@@ -15,7 +15,9 @@ import { sealedAsUseReversalReason } from './sealing-contexts.js';
 import { Session } from './session.entity.js';
 import { SessionClients, sealerOf } from './session-clients.service.js';
 import { SessionLock } from './session-lock.service.js';
+import { SessionOpenings } from './session-openings.service.js';
 import { SessionUse, SessionUseReversal } from './session-use.entity.js';
+import { TrayLine } from './tray-line.entity.js';
 import type { TraySession } from './tray-sessions.service.js';
 import { UseRecorder, useAgainstRefusal } from './use-recorder.service.js';
 import { writtenSession, writtenUse } from './written-session.js';
@@ -36,6 +38,7 @@ export class Amendments {
     private readonly stockConditions: StockConditions,
     private readonly lateUses: LateUses,
     private readonly recorder: UseRecorder,
+    private readonly openings: SessionOpenings,
   ) {}
 
   async reverse(
@@ -61,6 +64,7 @@ export class Amendments {
         if (!use) throw notFound('use', useId);
         await this.refuseReversed(transaction, useId);
         const at = occurredAt(dto.occurredAt, transaction.recordedAt);
+        await transaction.lock('lot', [use.lotId]);
         const movementId = await this.giveBack(transaction, use, at);
         await transaction.insert(SessionUseReversal, {
           studioId,
@@ -71,8 +75,11 @@ export class Amendments {
           personId,
           via,
         });
+        await this.openings.takeBack(transaction, use);
+        await this.freeSerial(transaction, use);
         const subjects = [{ kind: 'use', id: useId }];
         await this.alerts.reconcile(transaction, { kinds: [useAgainstRefusal], subjects }, []);
+        await this.stockConditions.reevaluate(transaction, await this.productOf(transaction, use));
         const { version } = await this.moveOn(transaction, session);
         return { useId, sessionId, version, pieces: use.pieces, microlitres: use.microlitres };
       },
@@ -129,7 +136,6 @@ export class Amendments {
   private async giveBack(transaction: Transaction, use: SessionUse, at: string): Promise<string | null> {
     if (use.movementId === null) return null;
     const { studioId } = transaction;
-    await transaction.lock('lot', [use.lotId]);
     const reason = 'use recorded by mistake';
     const reversal = await this.ledger.reverse(transaction, use.movementId, reason, at);
     const adjustments = await transaction.query<{ id: string; pieces: number; microlitres: number }>(
@@ -149,12 +155,23 @@ export class Amendments {
       left.pieces -= pieces;
       left.microlitres -= microlitres;
     }
-    const [lot] = await transaction.query<{ product_id: string }>(
-      'SELECT product_id FROM lot WHERE studio_id = $1 AND id = $2',
-      [studioId, use.lotId],
-    );
-    if (lot) await this.stockConditions.reevaluate(transaction, [lot.product_id]);
     return reversal.id;
+  }
+
+  /** A piece that was not used lies on no tray any more, and its serial number can be used. */
+  private async freeSerial(transaction: Transaction, { trayLineId: id }: SessionUse): Promise<void> {
+    if (id === null) return;
+    const line = await transaction.manager.findOneBy(TrayLine, { studioId: transaction.studioId, id });
+    if (line?.settledAs !== 'used' || line.pieces === 0) return;
+    await transaction.updateAll(TrayLine, [id], { settledAs: 'back unopened' });
+  }
+
+  private async productOf(transaction: Transaction, { lotId }: SessionUse): Promise<string[]> {
+    const lots = await transaction.query<{ product_id: string }>(
+      'SELECT product_id FROM lot WHERE studio_id = $1 AND id = $2',
+      [transaction.studioId, lotId],
+    );
+    return lots.map((lot) => lot.product_id);
   }
 
   /** Moves the session one version on, so that whoever has read it before sees that it was amended. */

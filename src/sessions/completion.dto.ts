@@ -1,4 +1,4 @@
-import { IsIn, IsInt, IsOptional, Max, Min } from 'class-validator';
+import { IsIn, IsInt, Max, Min, ValidateIf } from 'class-validator';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
 import { NestedList } from '../platform/nested.js';
@@ -32,8 +32,8 @@ export class CompleteSessionDto extends EventDto {
   @NestedList(() => UsedBesidesDto, mostLines)
   besides?: UsedBesidesDto[];
 
-  /** Complications, in words; null: there were none. Kept sealed. */
-  @IsOptional() @PlainText(longestComplications) complications: string | null;
+  /** Complications, in words; null: there were none, which has to be said. Kept sealed. */
+  @ValidateIf((_, value) => value !== null) @PlainText(longestComplications) complications: string | null;
 
   /** The artist who signs off. */
   @NamedId() signedBy: string;

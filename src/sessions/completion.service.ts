@@ -182,6 +182,7 @@ export class Completion {
     return {
       containerId: use.containerId,
       mixId: use.mixId,
+      trayLineId: use.lineId,
       knownBy: line?.knownBy ?? 'picked from a list',
       pieces: use.pieces,
       drops: use.drops,

@@ -1,12 +1,15 @@
-import { Body, Controller, Param, Post } from '@nestjs/common';
+import { Body, Controller, HttpCode, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { CurrentActor } from '../identity/actor.guard.js';
 import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
 import { Amendments } from './amendments.service.js';
+import { AddComplicationsDto } from './complications.dto.js';
+import { Complications } from './complications.service.js';
 import { AddUsesDto, RecordLateSessionDto, ReverseUseDto } from './late-records.dto.js';
 import { LateRecords } from './late-records.service.js';
 import { RecordedUsesView, ReversedUseView } from './late-records.views.js';
+import { WrittenSessionView } from './sessions.views.js';
 
 @ApiTags('sessions')
 @Controller('v1/studios/:studioId/sessions')
@@ -14,6 +17,7 @@ export class LateRecordsController {
   constructor(
     private readonly lateRecords: LateRecords,
     private readonly amendments: Amendments,
+    private readonly complications: Complications,
   ) {}
 
   /** Records a session that took place earlier, whatever the state of the stock. */
@@ -30,6 +34,17 @@ export class LateRecordsController {
     @Body() dto: AddUsesDto,
   ): Promise<RecordedUsesView> {
     return this.amendments.addUses(actor, sessionId, dto);
+  }
+
+  /** Adds complications that were noticed after the session was completed; what was said before stays. */
+  @Post(':sessionId/complications')
+  @HttpCode(200)
+  addComplications(
+    @CurrentActor() actor: Actor,
+    @Param('sessionId', IdPipe) sessionId: string,
+    @Body() dto: AddComplicationsDto,
+  ): Promise<WrittenSessionView> {
+    return this.complications.add(actor, sessionId, dto);
   }
 
   /** Reverses a use of a completed session that was recorded by mistake; both stay visible. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { mixTotals } from './mix-totals.js';
+import { mixSums, mixTotals } from './mix-totals.js';
 
 const addition = (containerId: string, drops: number | null, microlitres: number, mixId = 'base') => ({
   mixId,
@@ -52,5 +52,11 @@ describe('totals of a mix', () => {
         );
       }),
     );
+  });
+
+  it('keeps, of what was used, what has no known amount', () => {
+    const used = [addition('umber', null, 0), addition('rose', 1, 50), addition('rose', 2, 100)];
+    expect(mixSums(used)).toEqual([addition('umber', null, 0), addition('rose', 3, 150)]);
+    expect(mixTotals(used)).toEqual([addition('rose', 3, 150)]);
   });
 });

@@ -17,6 +17,11 @@ export type MixTotal = MixAddition;
  * @returns a total for each mix and container, with whatever else the first addition tells
  */
 export function mixTotals<Addition extends MixAddition>(additions: readonly Addition[]): Addition[] {
+  return mixSums(additions).filter((total) => total.microlitres !== 0);
+}
+
+/** The same of what was used of mixes, where nothing is taken back and an amount may not be known. */
+export function mixSums<Addition extends MixAddition>(additions: readonly Addition[]): Addition[] {
   const totals = new Map<string, Addition>();
   for (const addition of additions) {
     const key = `${addition.mixId} ${addition.containerId}`;
@@ -28,5 +33,5 @@ export function mixTotals<Addition extends MixAddition>(additions: readonly Addi
     total.microlitres += addition.microlitres;
     total.drops = total.drops === null || addition.drops === null ? null : total.drops + addition.drops;
   }
-  return [...totals.values()].filter((total) => total.microlitres !== 0);
+  return [...totals.values()];
 }

@@ -13,6 +13,8 @@ export class SessionUse {
   /** Null when the amount is not known, and so nothing is booked. */
   @Column('text', { nullable: true }) movementId: string | null;
   @Column('text', { nullable: true }) mixId: string | null;
+  /** The line of the tray it was settled from; null: it lay on no tray. */
+  @Column('text', { nullable: true }) trayLineId: string | null;
   @Column('text') knownBy: KnownBy;
   /** Pieces used; 0 for a share of a container. */
   @Column('integer') pieces: number;

@@ -7,6 +7,7 @@ import { StockModule } from '../stock/stock.module.js';
 import { Amendments } from './amendments.service.js';
 import { BlendAncestry } from './blend-ancestry.service.js';
 import { Completion } from './completion.service.js';
+import { Complications } from './complications.service.js';
 import { FollowedSessions } from './followed-sessions.service.js';
 import { HealedResults } from './healed-result.service.js';
 import { KitList } from './kit-list.entity.js';
@@ -113,6 +114,7 @@ export const sessionsEntities = [
     LateUses,
     WrittenLots,
     Amendments,
+    Complications,
   ],
 })
 export class SessionsModule {}

@@ -10,6 +10,7 @@ import { containerCandidate } from '../stock/container-candidate.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
 import { assumedOpenedLife } from '../stock/container-views.service.js';
 import { MixReader } from './mix-reader.service.js';
+import { mixSums } from './mix-totals.js';
 import type { MixPartView } from './mixes.views.js';
 import { Procedure } from './procedure.entity.js';
 import { sealedAsHealedResult } from './sealing-contexts.js';
@@ -89,9 +90,7 @@ export class TouchUps {
     const mixes = await this.mixReader.views(this.database.read, studioId, ids);
     const uses = await this.things.usesOf(studioId, ids, known.sealer);
     const visits = await this.visitsAfter(studioId, ids);
-    const lotIds = [...mixes.values(), ...uses.values()].flatMap((things) =>
-      things.flatMap((thing) => ('parts' in thing ? thing.parts : [thing]).map(({ lotId }) => lotId)),
-    );
+    const lotIds = [...uses.values()].flatMap((ofSession) => ofSession.map(({ lotId }) => lotId));
     const facts = await this.containerFacts.load(this.database.read, studioId, {
       lotIds: [...new Set(lotIds)],
       ended: true,
@@ -106,6 +105,10 @@ export class TouchUps {
       });
       const circumstances = { window, timeZone, assumedOpenedLife: assumed, facts };
       const standing = (uses.get(session.id) ?? []).filter((use) => use.reversal === null);
+      // What was poured into a cup is no memory of the visit unless it was used.
+      const mixed = mixSums(
+        standing.flatMap((use) => (use.mixId === null ? [] : [{ ...pigmentOf(use), mixId: use.mixId }])),
+      );
       const healed = known.sealer?.open(session.healedResultSealed, sealedAsHealedResult(session.id)) ?? null;
       return [
         {
@@ -117,13 +120,10 @@ export class TouchUps {
           visitKind: session.visitKind,
           completedOn,
           window,
-          mixes: (mixes.get(session.id) ?? [])
-            .filter(({ parts }) => parts.length > 0)
-            .map(({ id, label, parts }) => ({
-              id,
-              label,
-              parts: atTouchUp(parts.map(pigmentOf), circumstances),
-            })),
+          mixes: (mixes.get(session.id) ?? []).flatMap(({ id, label }) => {
+            const parts = mixed.filter((part) => part.mixId === id).map(pigmentOf);
+            return parts.length === 0 ? [] : [{ id, label, parts: atTouchUp(parts, circumstances) }];
+          }),
           pigments: atTouchUp(
             standing.filter((use) => use.kind === 'pigment' && use.mixId === null).map(pigmentOf),
             circumstances,

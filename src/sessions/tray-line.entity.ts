@@ -16,6 +16,6 @@ export class TrayLine {
   @Column('text') knownBy: KnownBy;
   @Column('text') admittedAt: string;
   @Column('text') state: 'on tray' | 'taken off' | 'settled';
-  /** What it was settled as when the session was completed, or when it was opened and taken off the tray. */
+  /** What it was settled as when the session was completed, or when it was opened and taken off the tray; a piece whose use is reversed went back unopened. */
   @Column('text', { nullable: true }) settledAs: 'used' | 'opened unused' | 'back unopened' | null;
 }

@@ -25,6 +25,8 @@ export interface UseToRecord {
   id?: string;
   containerId: string;
   mixId: string | null;
+  /** The line of the tray it was settled from. */
+  trayLineId?: string;
   knownBy: KnownBy;
   pieces: number;
   drops: number | null;
@@ -126,6 +128,7 @@ export class UseRecorder {
         containerId: use.containerId,
         movementId: use.movementId,
         mixId: use.mixId,
+        trayLineId: use.trayLineId ?? null,
         knownBy: use.knownBy,
         pieces: use.pieces,
         drops: use.drops,

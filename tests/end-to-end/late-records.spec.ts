@@ -4,6 +4,7 @@ import type { CompletionView } from '../../src/sessions/completion.views.js';
 import type { RecordedUsesView } from '../../src/sessions/late-records.views.js';
 import type { SessionView } from '../../src/sessions/session-record.views.js';
 import type { TraceView } from '../../src/sessions/trace.views.js';
+import type { ScanView } from '../../src/sessions/tray.views.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
 import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
 import { Store } from '../support/store.js';
@@ -370,6 +371,72 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
       expect((await balance(containerId))?.pieces).toBe(3);
     });
 
+    it('frees the serial of a piece that was not used', async () => {
+      await receive(service, studio, { productId: studio.linerId, code: 'S1', quantity: 5 });
+      const symbol = (serial: string) => `]d201${studio.linerGtin}10S1\u001d21${serial}`;
+      const scan = (session: string, serial: string) =>
+        service.made<ScanView>(`/sessions/${session}/scans`, { symbol: symbol(serial) });
+      const session = await walkIn(service, studio);
+      for (const serial of ['F1', 'F2']) await scan(session, serial);
+      const { uses } = await service.made<CompletionView>(`/sessions/${session}/completion`, {
+        lines: [],
+        complications: null,
+        signedBy: studio.ownerId,
+      });
+      const shown = await service.seen<SessionView>(`/sessions/${session}`);
+      const first = shown.tray.find((line) => line.serial === 'F1');
+      const [row] = await store.database.read<{ id: string }>(
+        'SELECT id FROM session_use WHERE studio_id = $1 AND tray_line_id = $2',
+        [service.studioId, first?.id ?? ''],
+      );
+      expect(uses.map((use) => use.id)).toContain(row?.id);
+      await service.made(`/sessions/${session}/uses/${row?.id}/reversal`, { reason: 'Still in its blister' });
+      const later = await walkIn(service, studio);
+      expect((await scan(later, 'F2')).reasons.map(({ code }) => code)).toEqual(['already used']);
+      const again = await scan(later, 'F1');
+      expect(again.trayLineId).not.toBeNull();
+    });
+
+    it('seals a bottle again that nothing but the mistaken use had opened', async () => {
+      const { containers } = await receive(service, studio, {
+        productId: studio.umberId,
+        code: 'O1',
+        quantity: 2,
+      });
+      const [one, two] = containers.map(({ id }) => id);
+      const use = (containerId: string | undefined) => ({
+        containerId,
+        knownBy: 'own label',
+        microlitres: 40,
+      });
+      const bottle = (id: string | undefined) =>
+        service.seen<{ state: string; openedAt: string | null }>(`/containers/${id}`);
+      const [early, later] = [daysAgo(20), daysAgo(10)];
+      const first = await late([use(one), use(two)], { occurredAt: early });
+      await late([use(two)], { occurredAt: later });
+      expect([await bottle(one), await bottle(two)]).toMatchObject([
+        { openedAt: early },
+        { openedAt: early },
+      ]);
+      for (const { id } of first.uses) {
+        await service.made(`/sessions/${first.id}/uses/${id}/reversal`, { reason: 'Another client' });
+      }
+      expect(await bottle(one)).toMatchObject({ state: 'sealed', openedAt: null });
+      expect(await bottle(two)).toMatchObject({ state: 'opened', openedAt: later });
+    });
+
+    it('leaves open what was recorded as opened for itself', async () => {
+      const { containers } = await receive(service, studio, { productId: studio.umberId, code: 'O2' });
+      const containerId = containers[0]?.id;
+      const openedAt = daysAgo(25);
+      await service.made(`/containers/${containerId}/open`, { occurredAt: openedAt });
+      const recorded = await late([{ containerId, knownBy: 'own label', microlitres: 40 }], {
+        occurredAt: daysAgo(20),
+      });
+      await service.made(`/sessions/${recorded.id}/uses/${recorded.uses[0]?.id}/reversal`, { reason: 'No' });
+      expect(await service.seen(`/containers/${containerId}`)).toMatchObject({ state: 'opened', openedAt });
+    });
+
     it('takes back the adjustment that a mistaken use above the book had needed', async () => {
       const { containers } = await receive(service, studio, {
         productId: studio.linerId,
@@ -409,6 +476,34 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
         ['A3', shown.completedAt],
         ['ADDED', shown.completedAt],
       ]);
+    });
+
+    it('adds complications that were noticed later below those told before, sealed', async () => {
+      const { session, version } = await completedSession('A7', 1);
+      const path = `/sessions/${session}/complications`;
+      const later = { complications: 'Ida has a swelling', version };
+      const added = await service.post<{ version: number }>(path, later);
+      expect([added.status, added.body.version]).toEqual([200, version + 1]);
+      expect(JSON.stringify(added.body)).not.toContain('Ida');
+      const today = new Date().toISOString().slice(0, 10);
+      const shown = await service.seen<SessionView>(`/sessions/${session}`);
+      expect(shown.complications).toBe(`none\n${today}: Ida has a swelling`);
+      const [row] = await store.database.read<{ sealed: string }>(
+        'SELECT complications_sealed AS sealed FROM session WHERE studio_id = $1 AND id = $2',
+        [service.studioId, session],
+      );
+      expect(row?.sealed).not.toContain('swelling');
+      const stale = await service.post<ProblemBody>(path, later);
+      expect([stale.status, stale.body.code]).toEqual([409, 'stale-version']);
+      for (const given of [{ version: version + 1 }, { complications: null, version: version + 1 }]) {
+        const unsaid = await service.post<ProblemBody>(path, given);
+        expect([unsaid.status, unsaid.body.code]).toEqual([400, 'invalid-fields']);
+      }
+      const early = await service.post<ProblemBody>(
+        `/sessions/${await walkIn(service, studio)}/complications`,
+        { complications: 'redness', version: 1 },
+      );
+      expect([early.status, early.body.code]).toEqual([409, 'wrong-state']);
     });
 
     it('is refused while the session is not completed', async () => {

@@ -1,6 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { CompletionView } from '../../src/sessions/completion.views.js';
 import type { SessionView } from '../../src/sessions/session-record.views.js';
 import type { TouchUpView } from '../../src/sessions/touch-up.views.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
@@ -92,6 +93,34 @@ describe.each(engines)('the memory of a touch-up on %s', (engine) => {
         ],
       },
     ]);
+  });
+
+  it('does not remember a mix that touched nobody, nor a use that was reversed', async () => {
+    const [used, wasted, reversed] = [await bottle('M1'), await bottle('M2'), await bottle('M3')];
+    const session = await walkIn(service, studio, { clientId: await newClient() });
+    const lines: string[] = [];
+    for (const { ids } of [used, wasted, reversed]) {
+      const containerId = ids[0] ?? '';
+      const { trayLineId } = await service.made<{ trayLineId: string }>(`/sessions/${session}/scans`, {
+        containerId,
+      });
+      lines.push(trayLineId);
+      const mix = await service.made<{ id: string }>(`/sessions/${session}/mixes`, { label: 'cup' });
+      await service.made(`/sessions/${session}/mixes/${mix.id}/components`, { containerId, drops: 2 });
+    }
+    const { uses } = await service.made<CompletionView>(`/sessions/${session}/completion`, {
+      lines: [{ trayLineId: lines[1], outcome: 'opened unused' }],
+      complications: null,
+      signedBy: studio.ownerId,
+    });
+    const mistaken = uses.find((use) => use.containerId === reversed.ids[0]);
+    await service.made(`/sessions/${session}/uses/${mistaken?.id}/reversal`, { reason: 'Never put on' });
+    const memory = await service.seen<TouchUpView>(`/sessions/${session}/touch-up`);
+    expect(memory.mixes).toMatchObject([{ label: 'cup', parts: [{ lotCode: 'M1', drops: 2 }] }]);
+    expect(memory.mixes).toHaveLength(1);
+    // What had been opened for nothing but that use is sealed again.
+    const after = await service.seen<{ state: string }>(`/containers/${reversed.ids[0]}`);
+    expect(after.state).toBe('sealed');
   });
 
   it('tells of each bottle whether it lasts to both ends of the window', async () => {

@@ -303,6 +303,16 @@ describe.each(engines)('the setup tray on %s', (engine) => {
     expect(box.pieces).toBe(1);
   });
 
+  it('is not completed before somebody says whether there were complications', async () => {
+    const session = await walkIn(service, studio);
+    const answer = await service.post<ProblemBody>(`/sessions/${session}/completion`, {
+      lines: [],
+      signedBy: studio.ownerId,
+    });
+    expect([answer.status, answer.body.code]).toEqual([400, 'invalid-fields']);
+    expect(answer.body.faults?.map(({ field }) => field)).toEqual(['complications']);
+  });
+
   it('asks about what was put on hold meanwhile, then records the use against the refusal with an alert', async () => {
     const umber = await receive(service, studio, {
       productId: studio.umberId,

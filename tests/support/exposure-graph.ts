@@ -350,6 +350,7 @@ async function insertUses(
       containerId,
       movementId: booked?.id ?? null,
       mixId,
+      trayLineId: null,
       knownBy: 'own label',
       pieces: 0,
       drops: null,
