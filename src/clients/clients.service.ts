@@ -2,11 +2,12 @@ import { randomBytes } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
 import { In, MoreThan } from 'typeorm';
 import type { Actor } from '../platform/actor.js';
-import { Database } from '../platform/database/database.js';
+import { Database, placeholders } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { DataKeys, type FieldSealer } from '../platform/encryption/data-keys.service.js';
 import { StudioKeys } from '../platform/encryption/studio-keys.service.js';
+import { defaultPageSize, pageOf, refuseUnknownStart } from '../platform/page.js';
 import { notFound, Problem } from '../platform/problem.js';
 import type { PageDto } from '../platform/request.dto.js';
 import { Client } from './client.entity.js';
@@ -15,7 +16,6 @@ import type { AddClientDto, ChangeClientDto, NewClientDto, SearchClientsDto } fr
 import type { ClientPageView, ClientView, WrittenClientView } from './clients.views.js';
 import { foldContact } from './contact-folding.js';
 
-const defaultPageSize = 50;
 const maximumFound = 50;
 const referenceAttempts = 8;
 
@@ -40,15 +40,16 @@ export class Clients {
   ) {}
 
   async list(actor: Actor, page: PageDto): Promise<ClientPageView> {
+    const { studioId } = actor;
     const limit = page.limit ?? defaultPageSize;
+    await refuseUnknownStart(this.database.read, 'client', studioId, page.after);
     const clients = await this.database.reader.manager.find(Client, {
-      where: { studioId: actor.studioId, ...(page.after && { id: MoreThan(page.after.toLowerCase()) }) },
+      where: { studioId, ...(page.after && { id: MoreThan(page.after) }) },
       order: { id: 'ASC' },
       take: limit + 1,
     });
-    const shown = clients.slice(0, limit);
-    const next = clients.length > limit ? (shown.at(-1)?.id ?? null) : null;
-    return { items: await this.views(actor.studioId, shown), next };
+    const { shown, next } = pageOf(clients, limit, (client) => client.id);
+    return { items: await this.views(studioId, shown), next };
   }
 
   async show(actor: Actor, clientId: string): Promise<ClientView> {
@@ -192,7 +193,7 @@ export class Clients {
       makeClientReference(randomBytes(clientReferenceCharacters)),
     );
     const taken = await transaction.query<{ reference: string }>(
-      `SELECT reference FROM client WHERE studio_id = $1 AND reference IN (${candidates.map((_, index) => `$${index + 2}`).join(', ')})`,
+      `SELECT reference FROM client WHERE studio_id = $1 AND reference IN (${placeholders(candidates)})`,
       [transaction.studioId, ...candidates],
     );
     const free = candidates.find((candidate) => !taken.some(({ reference }) => reference === candidate));

@@ -22,11 +22,14 @@ export function pageOf<Row>(
 const owners = {
   alert: 'studio_id',
   blend: 'studio_id',
+  client: 'studio_id',
   container: 'studio_id',
   delivery: 'studio_id',
   lot: 'studio_id',
   movement: 'studio_id',
   product: 'chain_id',
+  session: 'studio_id',
+  session_use: 'studio_id',
 };
 
 /**
@@ -48,6 +51,6 @@ export async function refuseUnknownStart(
   if (rows.length > 0) return;
   throw invalidField(
     'after',
-    `There is no ${table} with the id ${after} to go on from. Give the "next" of the page before, or leave it out.`,
+    `There is no ${table.replace('_', ' ')} with the id ${after} to go on from. Give the "next" of the page before, or leave it out.`,
   );
 }

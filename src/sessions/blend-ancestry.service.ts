@@ -1,27 +1,6 @@
 import { Injectable } from '@nestjs/common';
-import { Database } from '../platform/database/database.js';
-import { type BlendEdge, shareOf, sharesInto } from './blend-shares.js';
-import type { TracedLotView } from './trace.views.js';
-
-/** What a parent lot gave to a blend, with the facts of the parent. */
-export interface Pouring extends BlendEdge {
-  makerName: string;
-  productName: string;
-  shade: string | null;
-  lotCode: string | null;
-  useBy: string | null;
-}
-
-/** A use of a lot: what of it came from where. */
-export interface UsedLot {
-  lotId: string;
-  makerName: string;
-  productName: string;
-  shade: string | null;
-  lotCode: string | null;
-  useBy: string | null;
-  microlitres: number;
-}
+import { Database, placeholders } from '../platform/database/database.js';
+import type { Pouring } from './lots-in-use.js';
 
 /** What house blends were made of, and what was made of lots, at any depth, in one question each. */
 @Injectable()
@@ -47,7 +26,7 @@ export class BlendAncestry {
     if (ids.length === 0) return [];
     return this.database.read<Pouring>(
       `WITH RECURSIVE reached (lot_id) AS (
-         SELECT id FROM lot WHERE studio_id = $1 AND id IN (${ids.map((_, index) => `$${index + 2}`).join(', ')})
+         SELECT id FROM lot WHERE studio_id = $1 AND id IN (${placeholders(ids)})
          UNION
          SELECT blend_parent.${to} FROM reached JOIN blend_parent
            ON blend_parent.studio_id = $1 AND blend_parent.${from} = reached.lot_id)
@@ -65,41 +44,4 @@ export class BlendAncestry {
       [studioId, ...ids],
     );
   }
-}
-
-/**
- * Tells the lots that were in a use: the one taken in hand, then those blended into it, the greatest share first. What
- * is behind a lot is worked out once, however many uses there are of it.
- */
-export function lotsBehind(pourings: readonly Pouring[]): (use: UsedLot) => TracedLotView[] {
-  const parents = new Map(pourings.map((pouring) => [pouring.parentLotId, pouring]));
-  const blends = new Set(pourings.map((pouring) => pouring.lotId));
-  const known = new Map<string, { parent: Pouring; share: number }[]>();
-  const behind = (lotId: string) => {
-    const found = [...sharesInto(lotId, pourings)]
-      .flatMap(([parentLotId, share]) => {
-        const parent = parentLotId === lotId ? undefined : parents.get(parentLotId);
-        return parent ? [{ parent, share }] : [];
-      })
-      .sort((a, b) => b.share - a.share || (a.parent.parentLotId < b.parent.parentLotId ? -1 : 1));
-    known.set(lotId, found);
-    return found;
-  };
-  return (use) => {
-    const { lotId, makerName, productName, shade, lotCode, useBy, microlitres } = use;
-    const shareMicrolitres = microlitres > 0 ? microlitres : null;
-    const itself = { lotId, direct: true, makerName, productName, shade, lotCode, useBy, shareMicrolitres };
-    if (!blends.has(lotId)) return [itself];
-    const blendedIn = (known.get(lotId) ?? behind(lotId)).map(({ parent, share }) => ({
-      lotId: parent.parentLotId,
-      direct: false,
-      makerName: parent.makerName,
-      productName: parent.productName,
-      shade: parent.shade,
-      lotCode: parent.lotCode,
-      useBy: parent.useBy,
-      shareMicrolitres: microlitres > 0 ? shareOf(microlitres, share) : null,
-    }));
-    return [itself, ...blendedIn];
-  };
 }

@@ -1,5 +1,5 @@
-/** One line of a kit list: so many pieces of a product, or of whatever stands in a configuration pool. */
-export type KitItem =
+/** What a line of a kit list needs: so many pieces of a product, or of whatever stands in a configuration pool. */
+export type KitNeed =
   | { kind: 'product'; productId: string; label: string; quantityPieces: number }
   | { kind: 'configuration pool'; poolId: string; label: string; quantityPieces: number };
 
@@ -11,30 +11,23 @@ export interface TrayItem {
   quantityPieces: number;
 }
 
-export interface KitLack {
-  /** What the tray still needs, in the order of the kit list. */
-  lacking: KitItem[];
-  /** What is on the tray beyond the kit list, in the order of the tray. */
-  notOnKitList: TrayItem[];
-}
-
 /**
  * Compares a tray with a kit list. Every piece on the tray counts once. Lines that name a product are served
  * before lines that name a pool, for a piece of the right product can serve either, and a pool line is served by
  * any other piece of its pool. Bottles and tubes count as one piece each.
  *
- * @returns what is lacking and what is extra, with the quantities that are; both empty when the tray is complete
+ * @returns what the tray still needs and how many, in the order of the kit list; empty when it is complete
  * @throws RangeError when a quantity is not a whole number of pieces, 0 or more
  */
-export function kitLack(kitItems: readonly KitItem[], trayItems: readonly TrayItem[]): KitLack {
-  for (const item of [...kitItems, ...trayItems]) refuseBrokenQuantity(item);
+export function kitLack(needs: readonly KitNeed[], trayItems: readonly TrayItem[]): KitNeed[] {
+  for (const item of [...needs, ...trayItems]) refuseBrokenQuantity(item);
   const left = trayItems.map((item) => ({ item, quantityPieces: item.quantityPieces }));
-  const lines = kitItems.map((item) => ({ item, neededPieces: item.quantityPieces }));
+  const lines = needs.map((need) => ({ need, neededPieces: need.quantityPieces }));
 
   for (const kind of ['product', 'configuration pool']) {
-    for (const line of lines.filter(({ item }) => item.kind === kind)) {
+    for (const line of lines.filter(({ need }) => need.kind === kind)) {
       for (const onTray of left) {
-        if (!serves(onTray.item, line.item)) continue;
+        if (!serves(onTray.item, line.need)) continue;
         const takenPieces = Math.min(line.neededPieces, onTray.quantityPieces);
         onTray.quantityPieces -= takenPieces;
         line.neededPieces -= takenPieces;
@@ -42,23 +35,16 @@ export function kitLack(kitItems: readonly KitItem[], trayItems: readonly TrayIt
     }
   }
 
-  return {
-    lacking: lines
-      .map(({ item, neededPieces }) => ({ ...item, quantityPieces: neededPieces }))
-      .filter((item) => item.quantityPieces > 0),
-    notOnKitList: left
-      .map(({ item, quantityPieces }) => ({ ...item, quantityPieces }))
-      .filter((item) => item.quantityPieces > 0),
-  };
+  return lines
+    .map(({ need, neededPieces }) => ({ ...need, quantityPieces: neededPieces }))
+    .filter((need) => need.quantityPieces > 0);
 }
 
-function serves(trayItem: TrayItem, kitItem: KitItem): boolean {
-  return kitItem.kind === 'product'
-    ? trayItem.productId === kitItem.productId
-    : trayItem.poolId === kitItem.poolId;
+function serves(trayItem: TrayItem, need: KitNeed): boolean {
+  return need.kind === 'product' ? trayItem.productId === need.productId : trayItem.poolId === need.poolId;
 }
 
-function refuseBrokenQuantity(item: KitItem | TrayItem): void {
+function refuseBrokenQuantity(item: KitNeed | TrayItem): void {
   if (Number.isInteger(item.quantityPieces) && item.quantityPieces >= 0) return;
   throw new RangeError(
     `"${item.label}" has a quantity of ${item.quantityPieces}. Allowed are whole pieces, 0 or more. Count again.`,

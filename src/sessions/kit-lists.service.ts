@@ -1,15 +1,16 @@
 import { Injectable } from '@nestjs/common';
-import { In, IsNull } from 'typeorm';
+import { IsNull } from 'typeorm';
 import { v7 as uuidv7 } from 'uuid';
 import { ConfigurationPools } from '../catalogue/configuration-pools.service.js';
-import { Product } from '../catalogue/product.entity.js';
-import { Person } from '../identity/person.entity.js';
+import { ProductRegister } from '../catalogue/product-register.service.js';
+import { People } from '../identity/people.service.js';
 import type { Actor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { invalidField, notFound, staleVersion } from '../platform/problem.js';
 import { type KitItem, KitList } from './kit-list.entity.js';
+import { kitListFault } from './kit-list-fault.js';
 import type { KitItemDto, PutKitListDto } from './kit-lists.dto.js';
 import type { KitItemView, KitListView } from './kit-lists.views.js';
 import { Procedure } from './procedure.entity.js';
@@ -21,7 +22,9 @@ export class KitLists {
   constructor(
     private readonly database: Database,
     private readonly transactions: Transactions,
+    private readonly people: People,
     private readonly procedures: Procedures,
+    private readonly register: ProductRegister,
     private readonly configurationPools: ConfigurationPools,
   ) {}
 
@@ -60,7 +63,7 @@ export class KitLists {
       },
       async (transaction) => {
         await this.procedures.find(transaction, procedureId);
-        if (artistId !== null) await this.refuseUnknownArtist(transaction, artistId);
+        await this.people.require(transaction, artistId === null ? [] : [artistId]);
         const items = await this.checkedItems(transaction, dto.items);
         const present = await transaction.manager.findOneBy(KitList, {
           studioId,
@@ -106,50 +109,27 @@ export class KitLists {
     );
   }
 
-  private async refuseUnknownArtist(transaction: Transaction, artistId: string): Promise<void> {
-    const { studioId } = transaction;
-    const artist = await transaction.manager.findOneBy(Person, { studioId, id: artistId });
-    if (!artist) throw notFound('person', artistId);
-  }
-
   private async checkedItems(transaction: Transaction, given: KitItemDto[]): Promise<KitItem[]> {
-    const items = given.map(({ productId = null, configuration = null, quantity }, index): KitItem => {
-      if ((productId === null) === (configuration === null)) {
-        throw invalidField(
-          `items.${index}`,
-          `Line ${index + 1} names ${productId === null ? 'neither a product nor a configuration' : 'both a product and a configuration'}. Name exactly one.`,
-        );
-      }
-      return { productId, configuration, quantity };
-    });
-    const named = (item: KitItem) => item.productId ?? item.configuration;
-    const twice = items.findIndex(
-      (item, index) => items.findIndex((one) => named(one) === named(item)) < index,
+    const items = given.map(
+      ({ productId = null, configuration = null, quantity }): KitItem => ({
+        productId,
+        configuration,
+        quantity,
+      }),
     );
-    if (twice >= 0) {
-      throw invalidField(
-        `items.${twice}`,
-        `Line ${twice + 1} names what an earlier line names. Put it on one line with the whole quantity.`,
-      );
-    }
-    const products = await productsOf(transaction, items);
-    const strange = items.findIndex((item) => item.productId !== null && !products.has(item.productId));
-    if (strange >= 0) {
-      throw invalidField(
-        `items.${strange}.productId`,
-        `The register has no product with the id ${items[strange]?.productId}. Choose one from the catalogue.`,
-      );
-    }
+    const fault = kitListFault(items);
+    if (fault) throw invalidField(`items.${fault.index}`, fault.message);
+    const productIds = items.flatMap((item) => item.productId ?? []);
+    const known = await this.register.labels(transaction.read, transaction.actor.chainId, productIds);
+    const unknown = productIds.find((id) => !known.has(id));
+    if (unknown !== undefined) throw notFound('product', unknown);
     await this.refuseUnknownConfigurations(transaction, items);
     return items;
   }
 
   private async refuseUnknownConfigurations(transaction: Transaction, items: KitItem[]): Promise<void> {
     if (items.every((item) => item.configuration === null)) return;
-    const pools = await this.configurationPools.load(
-      transaction.query.bind(transaction),
-      transaction.actor.chainId,
-    );
+    const pools = await this.configurationPools.load(transaction.read, transaction.actor.chainId);
     const known = new Set(pools.flatMap((pool) => pool.poolKeys));
     const strange = items.findIndex((item) => item.configuration !== null && !known.has(item.configuration));
     if (strange < 0) return;
@@ -161,28 +141,10 @@ export class KitLists {
 
   private async itemViews(actor: Actor, items: KitItem[]): Promise<KitItemView[]> {
     const ids = items.flatMap((item) => item.productId ?? []);
-    const products =
-      ids.length === 0
-        ? []
-        : await this.database.reader.manager.find(Product, {
-            where: { chainId: actor.chainId, id: In(ids) },
-          });
-    const names = new Map(
-      products.map(({ id, name, shade }) => [id, shade === null ? name : `${name} ${shade}`] as const),
-    );
+    const labels = await this.register.labels(this.database.read, actor.chainId, ids);
     return items.map((item) => ({
       ...item,
-      productName: item.productId === null ? null : (names.get(item.productId) ?? null),
+      productName: item.productId === null ? null : (labels.get(item.productId) ?? null),
     }));
   }
-}
-
-async function productsOf(transaction: Transaction, items: KitItem[]): Promise<Set<string>> {
-  const ids = items.flatMap((item) => item.productId ?? []);
-  if (ids.length === 0) return new Set();
-  const rows = await transaction.query<{ id: string }>(
-    `SELECT id FROM product WHERE chain_id = $1 AND id IN (${ids.map((_, index) => `$${index + 2}`).join(', ')})`,
-    [transaction.actor.chainId, ...ids],
-  );
-  return new Set(rows.map((row) => row.id));
 }

@@ -1,6 +1,6 @@
 export class KitItemView {
   productId: string | null;
-  /** The product's name and shade. */
+  /** Maker, name and shade of the product. */
   productName: string | null;
   /** Key of a configuration: any cartridge of it will do. */
   configuration: string | null;

@@ -3,13 +3,13 @@ import { Clients } from '../clients/clients.service.js';
 import { People } from '../identity/people.service.js';
 import type { Actor } from '../platform/actor.js';
 import { Database, type SqlValue } from '../platform/database/database.js';
-import { notFound, Problem } from '../platform/problem.js';
+import { defaultPageSize, pageOf, refuseUnknownStart } from '../platform/page.js';
+import { Problem } from '../platform/problem.js';
 import { instantsOfDays } from './day-range.js';
 import { Session } from './session.entity.js';
 import type { ListSessionsDto } from './sessions.dto.js';
 import type { SessionListItemView, SessionPageView } from './sessions.views.js';
 
-const defaultPageSize = 50;
 const firstDay = '1900-01-01';
 const lastDay = '2999-12-31';
 
@@ -38,7 +38,7 @@ export class SessionList {
     if (dto.artistId !== undefined) conditions.push(`session.artist_id = ${put(dto.artistId)}`);
     if (dto.clientId !== undefined) conditions.push(`session.client_id = ${put(dto.clientId)}`);
     if (dto.after !== undefined) {
-      const last = await this.startOf(studioId, dto.after.toLowerCase());
+      const last = await this.startOf(studioId, dto.after);
       conditions.push(
         `(session.planned_start > ${put(last.start)} OR (session.planned_start = ${put(last.start)} AND session.id > ${put(last.id)}))`,
       );
@@ -57,7 +57,7 @@ export class SessionList {
        ORDER BY session.planned_start, session.id LIMIT ${put(limit + 1)}`,
       parameters,
     );
-    const shown = rows.slice(0, limit);
+    const { shown, next } = pageOf(rows, limit, (row) => row.id);
     const known = await this.clients.knownOf(
       studioId,
       shown.map((row) => row.clientId),
@@ -76,14 +76,14 @@ export class SessionList {
           artistName: artists.get(row.artistId) ?? null,
         };
       }),
-      next: rows.length > limit ? (shown.at(-1)?.id ?? null) : null,
+      next,
     };
   }
 
   private async startOf(studioId: string, sessionId: string): Promise<{ id: string; start: string }> {
+    await refuseUnknownStart(this.database.read, 'session', studioId, sessionId);
     const session = await this.database.reader.manager.findOneBy(Session, { studioId, id: sessionId });
-    if (session?.plannedStart == null) throw notFound('session', sessionId);
-    return { id: session.id, start: session.plannedStart };
+    return { id: sessionId, start: session?.plannedStart ?? '' };
   }
 }
 

@@ -5,7 +5,8 @@ import { People } from '../identity/people.service.js';
 import type { Actor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
 import { notFound } from '../platform/problem.js';
-import { BlendAncestry, lotsBehind } from './blend-ancestry.service.js';
+import { BlendAncestry } from './blend-ancestry.service.js';
+import { lotsInUse } from './lots-in-use.js';
 import { MixReader } from './mix-reader.service.js';
 import { Procedure } from './procedure.entity.js';
 import { sealedAsBodyPlaceDetail, sealedAsComplications, sealedAsHealedResult } from './sealing-contexts.js';
@@ -80,7 +81,7 @@ export class SessionRecord {
       actor.studioId,
       pigments.map((use) => use.lotId),
     );
-    const lotsOf = lotsBehind(pourings);
+    const lotsOf = lotsInUse(pourings);
     const blendedPigments = pigments.flatMap((use) => {
       const lots = lotsOf(use).filter((lot) => !lot.direct);
       return lots.length === 0 ? [] : [{ useId: use.id, lots }];

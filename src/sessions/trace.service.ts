@@ -1,9 +1,10 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../platform/actor.js';
-import { Database } from '../platform/database/database.js';
+import { Database, placeholders } from '../platform/database/database.js';
 import { notFound, Problem } from '../platform/problem.js';
 import type { PageDto } from '../platform/request.dto.js';
-import { BlendAncestry, lotsBehind } from './blend-ancestry.service.js';
+import { BlendAncestry } from './blend-ancestry.service.js';
+import { lotsInUse } from './lots-in-use.js';
 import type { TraceLotsDto } from './trace.dto.js';
 import type { TraceUseView, TraceView } from './trace.views.js';
 import { type TracedUse, type UsePageRequest, UsePages } from './use-page.service.js';
@@ -42,7 +43,7 @@ export class Trace {
     if (foundLots < lotIds.length) await this.refuseUnknownLots(studioId, lotIds);
     const pourings = blended ? await this.ancestry.pouringsFrom(studioId, lotIds) : [];
     const asked = new Set(lotIds);
-    const lotsOf = lotsBehind(pourings);
+    const lotsOf = lotsInUse(pourings);
     const items = uses.map((use) => {
       const lots = lotsOf(use).filter((lot) => asked.has(lot.lotId));
       return {
@@ -79,7 +80,7 @@ export class Trace {
       studioId,
       uses.map((use) => use.lotId),
     );
-    const lotsOf = lotsBehind(pourings);
+    const lotsOf = lotsInUse(pourings);
     const items = uses.map((use) => {
       const lots = lotsOf(use);
       return { ...use, through: throughOf(use, lots.length > 1), lots };
@@ -97,7 +98,7 @@ export class Trace {
 
   private async refuseUnknownLots(studioId: string, lotIds: readonly string[]): Promise<never> {
     const rows = await this.database.read<{ id: string }>(
-      `SELECT id FROM lot WHERE studio_id = $1 AND id IN (${lotIds.map((_, index) => `$${index + 2}`).join(', ')})`,
+      `SELECT id FROM lot WHERE studio_id = $1 AND id IN (${placeholders(lotIds)})`,
       [studioId, ...lotIds],
     );
     const known = new Set(rows.map((row) => row.id));
@@ -113,7 +114,7 @@ export class Trace {
 }
 
 function requestOf({ limit, after }: { limit?: number; after?: string }): UsePageRequest {
-  return { limit: limit ?? defaultPageSize, after: after?.toLowerCase() };
+  return { limit: limit ?? defaultPageSize, after };
 }
 
 function throughOf(use: TracedUse, blend: boolean): TraceUseView['through'] {

@@ -5,7 +5,7 @@ import type { Actor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
 import { Database, type Read } from '../platform/database/database.js';
 import { ContainerFacts } from '../stock/container-facts.service.js';
-import { kitLack } from './kit-lack.js';
+import { type KitNeed, kitLack } from './kit-lack.js';
 import type { KitItem } from './kit-list.entity.js';
 import type { KitGapView, TrayLineView, TrayView } from './tray.views.js';
 import { type SafetyRefusal, safetyRefusals } from './tray-rules.js';
@@ -105,25 +105,14 @@ export class TrayReader {
       chainId,
       kitItems.flatMap((item) => item.productId ?? []),
     );
-    const wanted = kitItems.map((item) => ({
-      item,
-      rule:
-        item.productId !== null
-          ? {
-              kind: 'product' as const,
-              productId: item.productId,
-              label: names.get(item.productId) ?? item.productId,
-              quantityPieces: item.quantity,
-            }
-          : {
-              kind: 'configuration pool' as const,
-              poolId: String(poolOfKey(item.configuration ?? '')),
-              label: item.configuration ?? '',
-              quantityPieces: item.quantity,
-            },
-    }));
-    const { lacking } = kitLack(
-      wanted.map(({ rule }) => rule),
+    const lacking = kitLack(
+      kitItems.map(({ productId, configuration, quantity: quantityPieces }): KitNeed => {
+        if (productId !== null) {
+          return { kind: 'product', productId, label: names.get(productId) ?? productId, quantityPieces };
+        }
+        const label = configuration ?? '';
+        return { kind: 'configuration pool', poolId: String(poolOfKey(label)), label, quantityPieces };
+      }),
       lines
         .filter((line) => line.state !== 'taken off')
         .map((line) => {

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { Database, type SqlValue } from '../platform/database/database.js';
-import { invalidField } from '../platform/problem.js';
+import { pageOf, refuseUnknownStart } from '../platform/page.js';
 import type { TraceTotalsView, TraceUseView } from './trace.views.js';
 
 /** One use as the trace finds it. */
@@ -96,10 +96,10 @@ export class UsePages {
        ORDER BY session_use.occurred_at, session_use.id`,
       parameters,
     );
-    return this.pageOf(studioId, rows, request);
+    return this.pageFrom(studioId, rows, request);
   }
 
-  private async pageOf(
+  private async pageFrom(
     studioId: string,
     rows: (PageRow | Nullish<PageRow>)[],
     request: UsePageRequest,
@@ -107,8 +107,11 @@ export class UsePages {
     const [first] = rows;
     if (!first) throw new Error('The totals of a trace have no row.');
     const found = rows.filter((row): row is PageRow => row.id !== null);
-    if (found.length === 0 && request.after !== undefined) await this.refuseUnknown(studioId, request.after);
-    const uses = found.slice(0, request.limit).map(useOf);
+    // What is not on the page may be because there is nothing to go on from.
+    if (found.length === 0) {
+      await refuseUnknownStart(this.database.read, 'session_use', studioId, request.after);
+    }
+    const { shown, next } = pageOf(found, request.limit, (row) => row.id);
     return {
       totals: {
         uses: first.uses ?? 0,
@@ -116,20 +119,11 @@ export class UsePages {
         sessions: first.sessions ?? 0,
         clients: first.clients ?? 0,
       },
-      uses,
-      next: found.length > request.limit ? (uses.at(-1)?.id ?? null) : null,
+      uses: shown.map(useOf),
+      next,
       foundLots: first.foundLots ?? 0,
       blended: (first.pourings ?? 0) > 0,
     };
-  }
-
-  private async refuseUnknown(studioId: string, useId: string): Promise<void> {
-    const known = await this.database.read('SELECT id FROM session_use WHERE studio_id = $1 AND id = $2', [
-      studioId,
-      useId,
-    ]);
-    if (known.length > 0) return;
-    throw invalidField('after', `after ${useId} is not the next of a page of this trace. Begin without it.`);
   }
 }
 

@@ -2,8 +2,9 @@ import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
 import type { Product } from '../catalogue/product.entity.js';
 import { ProductRegister } from '../catalogue/product-register.service.js';
+import { placeholders } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
-import { invalidField, Problem } from '../platform/problem.js';
+import { invalidField, notFound, Problem } from '../platform/problem.js';
 import { Container } from '../stock/container.entity.js';
 import { LabelCodes } from '../stock/label-codes.service.js';
 import { Lot } from '../stock/lot.entity.js';
@@ -11,22 +12,13 @@ import { LotCode } from '../stock/lot-code.entity.js';
 import { Place } from '../stock/place.entity.js';
 import { readUseBy, type UseBy } from '../stock/use-by.js';
 import type { LateUseDto } from './late-records.dto.js';
+import { type LotOnRecord, matchWrittenLot, type WrittenLot } from './written-lot-match.js';
 
-/** What was written down of a label. */
-interface WrittenLabel {
+/** What was written down of a label, and for which use. */
+interface WrittenLabel extends WrittenLot {
   index: number;
-  productId: string;
-  code: string | null;
   codeState: Lot['codeState'];
-  useBy: UseBy | null;
-}
-
-/** A lot on record, once for each code printed on it. */
-interface KnownLot {
-  id: string;
-  productId: string;
-  useBy: string | null;
-  code: string | null;
+  useByPrecision: Lot['useByPrecision'];
 }
 
 /**
@@ -42,7 +34,7 @@ export class WrittenLots {
 
   /**
    * @returns lot ids by the index of the use, and the lots that were made
-   * @throws Problem invalid-fields, unusable-date
+   * @throws Problem invalid-fields, unusable-date; not-found when the register has not the product
    */
   async find(
     transaction: Transaction,
@@ -54,30 +46,20 @@ export class WrittenLots {
     if (labels.length === 0) return { lotIds, made };
     const productIds = [...new Set(labels.map((label) => label.productId))];
     const products = await this.register.products(transaction.manager, transaction.actor.chainId, productIds);
-    const strange = labels.find((label) => !products.has(label.productId));
-    if (strange) {
-      throw invalidField(
-        `uses.${strange.index}.productId`,
-        `The register has no product with the id ${strange.productId}. Add the product to the catalogue first.`,
-      );
-    }
+    const unknown = productIds.find((id) => !products.has(id));
+    if (unknown !== undefined) throw notFound('product', unknown);
     // As at receipt: two that write down the same new lot must not both make it.
     await transaction.lock('product', productIds);
     const known = await this.lotsWithCode(transaction, labels);
     for (const label of labels) {
-      const same = matching(label, known);
-      if (same) {
+      const same = matchWrittenLot(label, known);
+      if (same !== null) {
         lotIds.set(label.index, same);
         continue;
       }
       const lot = newLot(transaction, label);
       made.push(lot);
-      known.push({
-        id: lot.id,
-        productId: lot.productId,
-        useBy: lot.useBy,
-        code: lot.code,
-      });
+      known.push({ lotId: lot.id, productId: lot.productId, useBy: lot.useBy, code: lot.code });
       lotIds.set(label.index, lot.id);
     }
     await this.write(transaction, made, products);
@@ -148,17 +130,18 @@ export class WrittenLots {
     });
   }
 
-  private async lotsWithCode(transaction: Transaction, labels: readonly WrittenLabel[]): Promise<KnownLot[]> {
+  private async lotsWithCode(
+    transaction: Transaction,
+    labels: readonly WrittenLabel[],
+  ): Promise<LotOnRecord[]> {
     const codes = [...new Set(labels.flatMap((label) => label.code ?? []))];
     if (codes.length === 0) return [];
     const productIds = [...new Set(labels.map((label) => label.productId))];
-    const list = (count: number, first: number) =>
-      Array.from({ length: count }, (_, index) => `$${index + first}`).join(', ');
-    return transaction.query<KnownLot>(
-      `SELECT lot.id, lot.product_id AS "productId", lot.use_by AS "useBy", lot_code.code
+    return transaction.query<LotOnRecord>(
+      `SELECT lot.id AS "lotId", lot.product_id AS "productId", lot.use_by AS "useBy", lot_code.code
        FROM lot_code JOIN lot ON lot.studio_id = lot_code.studio_id AND lot.id = lot_code.lot_id
-       WHERE lot_code.studio_id = $1 AND lot_code.code IN (${list(codes.length, 2)})
-         AND lot.product_id IN (${list(productIds.length, codes.length + 2)})
+       WHERE lot_code.studio_id = $1 AND lot_code.code IN (${placeholders(codes)})
+         AND lot.product_id IN (${placeholders(productIds, codes.length + 2)})
        ORDER BY lot.created_at, lot.id`,
       [transaction.studioId, ...codes, ...productIds],
     );
@@ -185,17 +168,6 @@ export class WrittenLots {
   }
 }
 
-/** The lot on record that the label names; one without a date written down is meant when no other has its code. */
-function matching(label: WrittenLabel, known: readonly KnownLot[]): string | undefined {
-  if (label.code === null) return undefined;
-  const same = known.filter((lot) => lot.productId === label.productId && lot.code === label.code);
-  const useBy = label.useBy?.lastDay ?? null;
-  const exact = same.find((lot) => lot.useBy === useBy);
-  if (exact || useBy !== null) return exact?.id;
-  const ids = new Set(same.map((lot) => lot.id));
-  return ids.size === 1 ? same[0]?.id : undefined;
-}
-
 function labelOf(use: LateUseDto, index: number): WrittenLabel[] {
   const { productId, code = null, codeState, useBy: writtenUseBy = null } = use;
   if (productId === undefined) return [];
@@ -213,7 +185,16 @@ function labelOf(use: LateUseDto, index: number): WrittenLabel[] {
     }
     useBy = reading;
   }
-  return [{ index, productId, code, codeState: codeState ?? 'printed', useBy }];
+  return [
+    {
+      index,
+      productId,
+      code,
+      codeState: codeState ?? 'printed',
+      useBy: useBy?.lastDay ?? null,
+      useByPrecision: useBy?.precision ?? 'none printed',
+    },
+  ];
 }
 
 function newLot(transaction: Transaction, label: WrittenLabel): Lot {
@@ -224,8 +205,8 @@ function newLot(transaction: Transaction, label: WrittenLabel): Lot {
     productId: label.productId,
     code: label.code,
     codeState: label.codeState,
-    useBy: label.useBy?.lastDay ?? null,
-    useByPrecision: label.useBy?.precision ?? 'none printed',
+    useBy: label.useBy,
+    useByPrecision: label.useByPrecision,
     manufacturedOn: null,
     origin: 'late record',
     version: 1,

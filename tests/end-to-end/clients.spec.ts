@@ -103,6 +103,8 @@ describe.each(engines)('clients on %s', (engine) => {
     } while (after !== null);
     expect(new Set(seen).size).toBe(seen.length);
     expect(seen.length).toBe((await service.seen<{ items: Client[] }>('/clients?limit=200')).items.length);
+    const nowhere = await service.get<ProblemBody>(`/clients?after=${uuidv7()}`);
+    expect([nowhere.status, nowhere.body.code]).toEqual([400, 'invalid-fields']);
   });
 
   it.each([

@@ -221,18 +221,13 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
       ['no client', () => [], { clientId: undefined }, [400, 'invalid-fields']],
       ['an unknown source', () => [], { source: 'hearsay' }, [400, 'invalid-fields']],
       ['an unknown field', () => [], { mood: 'good' }, [400, 'invalid-fields']],
-      [
-        'an unknown container',
-        () => [{ containerId: uuidv7(), knownBy: 'typed' }],
-        {},
-        [400, 'invalid-fields'],
-      ],
-      ['an unknown lot', () => [{ lotId: uuidv7(), knownBy: 'typed' }], {}, [400, 'invalid-fields']],
+      ['an unknown container', () => [{ containerId: uuidv7(), knownBy: 'typed' }], {}, [404, 'not-found']],
+      ['an unknown lot', () => [{ lotId: uuidv7(), knownBy: 'typed' }], {}, [404, 'not-found']],
       [
         'an unknown product',
         () => [{ productId: uuidv7(), code: 'A', knownBy: 'typed' }],
         {},
-        [400, 'invalid-fields'],
+        [404, 'not-found'],
       ],
       ['a use of nothing', () => [{ knownBy: 'typed' }], {}, [400, 'invalid-fields']],
       [
@@ -324,7 +319,7 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
           `${elsewhere}/sessions/late`,
           body([{ ...use, knownBy: 'typed' }], theirs),
         );
-        expect([answer.status, answer.body.code]).toEqual([400, 'invalid-fields']);
+        expect([answer.status, answer.body.code]).toEqual([404, 'not-found']);
       }
     });
   });

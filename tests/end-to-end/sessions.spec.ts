@@ -328,6 +328,8 @@ describe.each(engines)('sessions on %s', (engine) => {
         after = page.next;
       } while (after !== null);
       expect(seen).toEqual(ids);
+      const nowhere = await service.get<ProblemBody>(`/sessions?after=${uuidv7()}`);
+      expect([nowhere.status, nowhere.body.code]).toEqual([400, 'invalid-fields']);
     });
 
     it('reaches to the end of time', async () => {
@@ -394,7 +396,7 @@ describe.each(engines)('sessions on %s', (engine) => {
       expect((await put([{ productId: cartridgeId, quantity: 2 }])).status).toBe(200);
       expect(await service.seen(`${path}?artistId=${artistId}`)).toMatchObject({
         artistId: null,
-        items: [{ productId: cartridgeId, productName: 'Liner', configuration: null, quantity: 2 }],
+        items: [{ productId: cartridgeId, productName: 'Nadelwerk Liner', configuration: null, quantity: 2 }],
       });
       expect((await put([{ configuration, quantity: 1 }], { artistId })).status).toBe(200);
       expect(await service.seen(`${path}?artistId=${artistId}`)).toMatchObject({
@@ -412,7 +414,7 @@ describe.each(engines)('sessions on %s', (engine) => {
     });
 
     it.each([
-      ['a product that is unknown', () => [{ productId: uuidv7(), quantity: 1 }]],
+      ['a product that is unknown', () => [{ productId: uuidv7(), quantity: 1 }], 404, 'not-found'],
       ['a configuration that is unknown', () => [{ configuration: '99 points', quantity: 1 }]],
       ['a line with both', () => [{ productId: cartridgeId, configuration, quantity: 1 }]],
       ['a line with neither', () => [{ quantity: 1 }]],
@@ -426,9 +428,9 @@ describe.each(engines)('sessions on %s', (engine) => {
           { productId: cartridgeId, quantity: 2 },
         ],
       ],
-    ])('refuse %s', async (_, items) => {
+    ])('refuse %s', async (_, items, status = 400, code = 'invalid-fields') => {
       const answer = await put(items(), { version: 2 });
-      expect([answer.status, answer.body.code]).toEqual([400, 'invalid-fields']);
+      expect([answer.status, answer.body.code]).toEqual([status, code]);
     });
   });
 });
