@@ -261,3 +261,17 @@ describe('alert conditions of any shelf', () => {
     );
   });
 });
+
+describe('a level of nothing', () => {
+  it('is never low: nothing of it is offered any more', () => {
+    const level = {
+      subjectKind: 'configuration pool',
+      subjectId: 'gone',
+      productIds: [],
+      lowLevelQuantity: 5,
+      unit: 'pieces',
+    } as const;
+    const settings = { useByNearDays: 30, openedLifeEndingDays: 14 };
+    expect(alertConditions([], [level], settings, '2026-11-25T09:00:00Z', 'UTC')).toEqual([]);
+  });
+});

@@ -26,6 +26,7 @@ export interface StockOnHand extends ContainerLifeFacts {
 export interface StockLevel {
   subjectKind: 'product' | 'configuration pool';
   subjectId: string;
+  /** None when nothing of it is offered any more. */
   productIds: readonly string[];
   /** Low at or below this, in the unit below. */
   lowLevelQuantity: number;
@@ -97,6 +98,8 @@ export function alertConditions(
   }
   const low: LowStockCondition[] = [];
   for (const level of levels) {
+    // No product is meant any more: there is nothing to reorder.
+    if (level.productIds.length === 0) continue;
     const usableQuantity = usableFor(level, usableByProduct);
     if (usableQuantity > level.lowLevelQuantity) continue;
     low.push({

@@ -1,8 +1,9 @@
-import { Body, Controller, Get, Put } from '@nestjs/common';
+import { Body, Controller, Delete, Get, Param, Put } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { CurrentActor } from '../identity/actor.guard.js';
 import type { Actor } from '../platform/actor.js';
-import { SetLevelDto } from './levels.dto.js';
+import { IdPipe } from '../platform/id.pipe.js';
+import { RemoveLevelDto, SetLevelDto } from './levels.dto.js';
 import { Levels } from './levels.service.js';
 import { LevelView, StockLevelsView } from './levels.views.js';
 
@@ -21,5 +22,15 @@ export class LevelsController {
   @Put()
   set(@CurrentActor() actor: Actor, @Body() dto: SetLevelDto): Promise<LevelView> {
     return this.levels.set(actor, dto);
+  }
+
+  /** Removes a minimum, with its alert; it is answered as it stood. */
+  @Delete(':levelId')
+  remove(
+    @CurrentActor() actor: Actor,
+    @Param('levelId', IdPipe) levelId: string,
+    @Body() dto: RemoveLevelDto,
+  ): Promise<LevelView> {
+    return this.levels.remove(actor, levelId, dto);
   }
 }

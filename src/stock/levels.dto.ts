@@ -7,6 +7,11 @@ import { Version } from '../platform/version.js';
 const subjectKinds = ['product', 'configuration'] as const;
 const maximumMinimumPieces = 100_000;
 
+export class RemoveLevelDto extends WriteDto {
+  /** The version that is removed. */
+  @Version() version: number;
+}
+
 export class SetLevelDto extends WriteDto {
   @IsIn(subjectKinds) subjectKind: (typeof subjectKinds)[number];
   /** A product id, or a key of a cartridge configuration. */

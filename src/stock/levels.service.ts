@@ -11,7 +11,7 @@ import { containerCandidate } from './container-candidate.js';
 import { type ContainerFact, ContainerFacts } from './container-facts.service.js';
 import { assumedOpenedLife } from './container-views.service.js';
 import { orderFirstExpired } from './first-expired.js';
-import type { SetLevelDto } from './levels.dto.js';
+import type { RemoveLevelDto, SetLevelDto } from './levels.dto.js';
 import type { ConfigurationLevelView, LevelView, ProductLevelView, StockLevelsView } from './levels.views.js';
 import { lastUsableDay } from './opened-life.js';
 import { StockConditions } from './stock-conditions.service.js';
@@ -45,7 +45,10 @@ export class Levels {
        FROM product JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
        WHERE product.chain_id = $1 AND (product.archived_at IS NULL OR EXISTS (
          SELECT 1 FROM lot JOIN balance ON balance.studio_id = lot.studio_id AND balance.lot_id = lot.id
-         WHERE lot.studio_id = $2 AND lot.product_id = product.id AND balance.pieces > 0))
+         WHERE lot.studio_id = $2 AND lot.product_id = product.id AND balance.pieces > 0) OR EXISTS (
+         SELECT 1 FROM stock_level
+         WHERE stock_level.studio_id = $2 AND stock_level.subject_kind = 'product'
+           AND stock_level.subject_id = product.id))
        ORDER BY lower(product.name), lower(coalesce(product.shade, '')), product.id LIMIT ${maximumProducts}`,
       [chainId, studioId],
     );
@@ -71,14 +74,62 @@ export class Levels {
         ...product,
         ...count(byProduct.get(product.productId) ?? [], levels.get(levelKey('product', product.productId))),
       })),
-      configurations: pools
-        .filter(({ poolKeys }) => poolKeys.length > 0)
-        .map(({ poolKeys, productIds }): ConfigurationLevelView => {
-          const containers = productIds.flatMap((productId) => byProduct.get(productId) ?? []);
-          const [level] = poolKeys.flatMap((key) => levels.get(levelKey('configuration', key)) ?? []);
-          return { keys: poolKeys, productIds, ...count(containers, level) };
-        }),
+      configurations: [
+        ...pools
+          .filter(({ poolKeys }) => poolKeys.length > 0)
+          .flatMap(({ poolKeys, productIds }): ConfigurationLevelView[] => {
+            const containers = productIds.flatMap((productId) => byProduct.get(productId) ?? []);
+            const [level, ...further] = poolKeys.flatMap(
+              (key) => levels.get(levelKey('configuration', key)) ?? [],
+            );
+            return [
+              { keys: poolKeys, productIds, ...count(containers, level) },
+              // Two configurations that each had a minimum were declared equivalent.
+              ...further.map((other) => ({
+                keys: [other.subjectId],
+                productIds,
+                ...count(containers, other),
+              })),
+            ];
+          }),
+        ...levelsOfNothing(set, pools).map((level) => ({
+          keys: [level.subjectId],
+          productIds: [],
+          ...count([], level),
+          low: false,
+        })),
+      ],
     };
+  }
+
+  /** @throws Problem not-found; stale-version when the level was set by someone else since it was read */
+  remove(actor: Actor, levelId: string, dto: RemoveLevelDto): Promise<LevelView> {
+    const { studioId } = actor;
+    return this.transactions.write(
+      actor,
+      {
+        id: dto.id,
+        action: 'stock.remove-level',
+        subject: { kind: 'stock level', id: levelId },
+        content: { levelId, ...dto },
+      },
+      async (transaction) => {
+        const level = await transaction.manager.findOneBy(StockLevel, { studioId, id: levelId });
+        if (!level) throw notFound('stock level', levelId);
+        const { subjectKind, subjectId, minimumPieces } = level;
+        const removed = await transaction.query(
+          'DELETE FROM stock_level WHERE studio_id = $1 AND id = $2 AND version = $3 RETURNING id',
+          [studioId, levelId, dto.version],
+        );
+        if (removed.length === 0) throw staleVersion('stock level', level.version);
+        transaction.note({ removed: { subjectKind, subjectId, minimumPieces } });
+        await this.conditions.forget(transaction, {
+          subjectKind: subjectKind === 'product' ? 'product' : 'configuration pool',
+          subjectId,
+        });
+        return viewOf(level);
+      },
+    );
   }
 
   /** @throws Problem not-found; stale-version when the level was set by someone else since it was read */
@@ -102,6 +153,7 @@ export class Levels {
             version,
             { minimumPieces, updatedAt: recordedAt },
           );
+          transaction.note({ from: { minimumPieces: existing.minimumPieces }, to: { minimumPieces } });
         } else {
           if (version !== undefined) throw notFound('stock level for', subjectId);
           level = { ...subject, id: uuidv7(), minimumPieces, version: 1, updatedAt: recordedAt };
@@ -168,6 +220,17 @@ function levelKey(subjectKind: StockLevel['subjectKind'], subjectId: string): st
   return `${subjectKind} ${subjectId}`;
 }
 
-function viewOf({ subjectKind, subjectId, minimumPieces, version }: StockLevel): LevelView {
-  return { subjectKind, subjectId, minimumPieces, version };
+/** Levels of configurations that no cartridge has any more, such as after a correction of what machines it fits. */
+function levelsOfNothing(
+  levels: readonly StockLevel[],
+  pools: readonly { poolKeys: readonly string[] }[],
+): StockLevel[] {
+  const known = new Set(pools.flatMap(({ poolKeys }) => poolKeys));
+  return levels.filter(
+    ({ subjectKind, subjectId }) => subjectKind === 'configuration' && !known.has(subjectId),
+  );
+}
+
+function viewOf({ id, subjectKind, subjectId, minimumPieces, version }: StockLevel): LevelView {
+  return { id, subjectKind, subjectId, minimumPieces, version };
 }

@@ -2,6 +2,7 @@ import { LotQuantitiesView } from './lot-list.views.js';
 
 /** The minimum of a product or a configuration. */
 export class LevelView {
+  id: string;
   subjectKind: 'product' | 'configuration';
   subjectId: string;
   minimumPieces: number;
@@ -37,6 +38,7 @@ export class ProductLevelView {
 export class ConfigurationLevelView {
   /** Keys of the configuration; its minimum may stand under any of them. */
   keys: string[];
+  /** None when a minimum was set for a configuration that no cartridge has any more. */
   productIds: string[];
   quantities: LotQuantitiesView;
   level: LevelView | null;

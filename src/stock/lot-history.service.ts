@@ -6,6 +6,7 @@ import { defaultPageSize, pageOf, refuseUnknownStart } from '../platform/page.js
 import { notFound } from '../platform/problem.js';
 import type { PageDto } from '../platform/request.dto.js';
 import { ContainerViews } from './container-views.service.js';
+import type { LotMovementPageDto } from './lot-list.dto.js';
 import { LotList } from './lot-list.service.js';
 import type {
   LotBlendView,
@@ -32,20 +33,10 @@ export class LotHistory {
     private readonly containerViews: ContainerViews,
   ) {}
 
-  async show(actor: Actor, lotId: string, page: PageDto): Promise<LotView> {
+  async show(actor: Actor, lotId: string, page: LotMovementPageDto): Promise<LotView> {
     const summary = await this.lots.summary(actor, lotId);
     if (!summary) throw notFound('lot', lotId);
     const key = [actor.studioId, lotId];
-    const containerIds = await this.database.read<{ id: string }>(
-      `SELECT id FROM container WHERE studio_id = $1 AND lot_id = $2 ORDER BY id LIMIT ${maximumContainersOfLot}`,
-      key,
-    );
-    const containers = await this.containerViews.load(
-      this.database.read,
-      actor,
-      { containerIds: containerIds.map(({ id }) => id), ended: true },
-      this.clock.now(),
-    );
     const codes = await this.database.read<LotCodeView>(
       `SELECT id, kind, code, recorded_at AS "recordedAt", superseded_at AS "supersededAt"
        FROM lot_code WHERE studio_id = $1 AND lot_id = $2 ORDER BY recorded_at, id LIMIT ${maximumCodesOfLot}`,
@@ -71,13 +62,34 @@ export class LotHistory {
     return {
       ...summary,
       codes,
-      containers,
+      ...(await this.containers(actor, lotId, page.containersAfter)),
       holds,
       massBalance: await this.massBalance(actor, lotId),
       blendedFrom: await blends('lot_id', 'parent_lot_id'),
       blendedInto: await blends('parent_lot_id', 'lot_id'),
       ...(await this.movements(actor, lotId, page)),
     };
+  }
+
+  private async containers(
+    actor: Actor,
+    lotId: string,
+    after: string | undefined,
+  ): Promise<Pick<LotView, 'containers' | 'nextContainer'>> {
+    await refuseUnknownStart(this.database.read, 'container', actor.studioId, after);
+    const rows = await this.database.read<{ id: string }>(
+      `SELECT id FROM container WHERE studio_id = $1 AND lot_id = $2 ${after === undefined ? '' : 'AND id > $3'}
+       ORDER BY id LIMIT ${maximumContainersOfLot + 1}`,
+      [actor.studioId, lotId, ...(after === undefined ? [] : [after])],
+    );
+    const { shown, next } = pageOf(rows, maximumContainersOfLot, ({ id }) => id);
+    const containers = await this.containerViews.load(
+      this.database.read,
+      actor,
+      { containerIds: shown.map(({ id }) => id), ended: true },
+      this.clock.now(),
+    );
+    return { containers, nextContainer: next };
   }
 
   private async massBalance(actor: Actor, lotId: string): Promise<MassBalanceView[]> {

@@ -15,4 +15,7 @@ export class LotPageDto extends PageDto {
 }
 
 /** The page of a lot's movements. */
-export class LotMovementPageDto extends PageDto {}
+export class LotMovementPageDto extends PageDto {
+  /** The `nextContainer` of the answer before. */
+  @MayBeLeftOut() @NamedId() containersAfter?: string;
+}

@@ -103,7 +103,10 @@ export class LotBlendView {
 
 export class LotView extends LotSummaryView {
   codes: LotCodeView[];
+  /** By their ids, at most a thousand. */
   containers: ContainerView[];
+  /** Hand it in as `containersAfter` for further containers; null: there are none. */
+  nextContainer: string | null;
   /** Of the lot and of its containers, released ones too. */
   holds: LotHoldView[];
   /** Adds up to what is on hand. */

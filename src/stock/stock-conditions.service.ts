@@ -75,6 +75,15 @@ export class StockConditions implements OnModuleInit {
     await this.alerts.reconcile(transaction, { kinds, subjects }, standing);
   }
 
+  /** Closes the alert of a level that is no more. */
+  async forget(
+    transaction: Transaction,
+    level: Pick<StockLevel, 'subjectKind' | 'subjectId'>,
+  ): Promise<void> {
+    const subjects = [{ kind: level.subjectKind, id: level.subjectId }];
+    await this.alerts.reconcile(transaction, { kinds: ['low stock'], subjects }, []);
+  }
+
   private async standing(
     transaction: Transaction,
     containers: readonly ContainerFact[],
@@ -132,6 +141,20 @@ export class StockConditions implements OnModuleInit {
     });
   }
 
+  /**
+   * A level counts what is left of archived products too, but means nothing once all of its products are archived: then
+   * it has none.
+   */
+  private async withoutWhatIsArchived(
+    transaction: Transaction,
+    levels: readonly StockLevel[],
+  ): Promise<StockLevel[]> {
+    const named = levels.flatMap(({ productIds }) => productIds);
+    const products = await this.register.products(transaction.manager, transaction.actor.chainId, named);
+    const isOffered = (productId: string) => products.get(productId)?.archivedAt === null;
+    return levels.map((level) => (level.productIds.some(isOffered) ? level : { ...level, productIds: [] }));
+  }
+
   /** The levels of the studio, each with the products it counts. */
   private async levels(transaction: Transaction): Promise<StockLevel[]> {
     const rows = await transaction.query<{
@@ -145,16 +168,19 @@ export class StockConditions implements OnModuleInit {
     const pools = rows.some((row) => row.subject_kind === 'configuration')
       ? await this.pools.load(transaction.read, transaction.actor.chainId)
       : [];
-    return rows.map((row) => ({
-      subjectKind: row.subject_kind === 'product' ? 'product' : 'configuration pool',
-      subjectId: row.subject_id,
-      productIds:
-        row.subject_kind === 'product'
-          ? [row.subject_id]
-          : (pools.find(({ poolKeys }) => poolKeys.includes(row.subject_id))?.productIds ?? []),
-      lowLevelQuantity: row.minimum_pieces,
-      unit: 'pieces',
-    }));
+    const levels = rows.map(
+      (row): StockLevel => ({
+        subjectKind: row.subject_kind === 'product' ? 'product' : 'configuration pool',
+        subjectId: row.subject_id,
+        productIds:
+          row.subject_kind === 'product'
+            ? [row.subject_id]
+            : (pools.find(({ poolKeys }) => poolKeys.includes(row.subject_id))?.productIds ?? []),
+        lowLevelQuantity: row.minimum_pieces,
+        unit: 'pieces',
+      }),
+    );
+    return this.withoutWhatIsArchived(transaction, levels);
   }
 
   /** What of these products an alert is open for, so that it can close when it is gone from the shelf. */

@@ -1,5 +1,6 @@
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { AlertPageView } from '../../src/alerts/alerts.views.js';
 import type {
   ContainerPageView,
   ContainerPickView,
@@ -51,6 +52,11 @@ describe.each(engines)('stock on %s', (engine) => {
       )
       .finally(() => store.close());
     return JSON.parse(entry?.payload ?? '{}');
+  };
+
+  const openAlerts = async (subjectId: string) => {
+    const { items } = await service.seen<AlertPageView>('/alerts?limit=200');
+    return items.filter((alert) => alert.subjectId === subjectId).map(({ kind }) => kind);
   };
 
   /** Lays what carries these labels out for a new session. */
@@ -433,6 +439,16 @@ describe.each(engines)('stock on %s', (engine) => {
       expect(new Set(seen).size).toBe(seen.length);
     });
 
+    it('shows every container of a large lot, a thousand at a time', async () => {
+      const { lot: received, containers } = await studio.receive(brown, { code: 'FIND-3', quantity: 1_003 });
+      const first = await lot(received.id);
+      expect(first.containers).toHaveLength(1_000);
+      const rest = await service.seen<LotView>(`/lots/${received.id}?containersAfter=${first.nextContainer}`);
+      expect(rest.nextContainer).toBeNull();
+      const seen = [...first.containers, ...rest.containers].map(({ id }) => id);
+      expect(seen).toEqual(containers.map(({ id }) => id).sort());
+    });
+
     it('says what to take first: what is opened, then the first to expire', async () => {
       const sand = await studio.product({ name: 'Sand' });
       const late = await studio.receiveOne(sand, { code: 'PICK-1', useBy: '2099-12-31' });
@@ -517,6 +533,45 @@ describe.each(engines)('stock on %s', (engine) => {
       expect(level).toMatchObject({ status: 200, body: { minimumPieces: 15, version: 1 } });
       const after = await service.seen<StockLevelsView>('/stock/levels');
       expect(after.configurations.find(({ keys }) => keys.includes(subjectId))?.low).toBe(true);
+    });
+
+    it('of a configuration that no cartridge has any more is shown, removed with its version, and alerts nobody', async () => {
+      const cartridge = await studio.product({
+        name: 'Rare',
+        kind: 'cartridge',
+        notation: '0605RLMT',
+        taper: 'medium',
+        machineFit: 'old bayonet',
+      });
+      const levels = () => service.seen<StockLevelsView>('/stock/levels');
+      const poolOf = async () =>
+        (await levels()).configurations.find(({ productIds }) => productIds.includes(cartridge));
+      const subjectId = (await poolOf())?.keys[0] ?? '';
+      const body = { subjectKind: 'configuration', subjectId, minimumPieces: 4 };
+      const { body: level } = await service.put<LevelView>('/stock/levels', body);
+      expect(await openAlerts(subjectId)).toEqual(['low stock']);
+      await service.patch(`/products/${cartridge}`, { version: 1, machineFit: 'new bayonet' });
+      const left = (await levels()).configurations.find(({ keys }) => keys.includes(subjectId));
+      expect(left).toMatchObject({ productIds: [], level, low: false });
+      const remove = (version: number) =>
+        service.send<LevelView & ProblemBody>('DELETE', `/stock/levels/${level.id}`, {
+          id: uuidv7(),
+          version,
+        });
+      expect((await remove(2)).body.code).toBe('stale-version');
+      expect((await remove(1)).body).toEqual(level);
+      expect(await openAlerts(subjectId)).toEqual([]);
+      expect((await levels()).configurations.some(({ keys }) => keys.includes(subjectId))).toBe(false);
+      expect((await remove(1)).status).toBe(404);
+    });
+
+    it('is removed together with its alert', async () => {
+      const ochre = await studio.product({ name: 'Ochre' });
+      const body = { subjectKind: 'product', subjectId: ochre, minimumPieces: 1 };
+      const { body: level } = await service.put<LevelView>('/stock/levels', body);
+      expect(await openAlerts(ochre)).toEqual(['low stock']);
+      await service.send('DELETE', `/stock/levels/${level.id}`, { id: uuidv7(), version: 1 });
+      expect(await openAlerts(ochre)).toEqual([]);
     });
 
     it('is changed only from the version that stands', async () => {
