@@ -1,4 +1,5 @@
 import { applyDecorators } from '@nestjs/common';
+import { ApiProperty } from '@nestjs/swagger';
 import { IsString, Length, Matches, NotContains } from 'class-validator';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { maximumSymbolCharacters } from './barcode.js';
@@ -11,6 +12,7 @@ export function SymbolText(message?: string): PropertyDecorator {
   return applyDecorators(
     IsString(message === undefined ? undefined : { message }),
     Length(1, maximumSymbolCharacters),
+    ApiProperty({ minLength: 1, maxLength: maximumSymbolCharacters }),
     NotContains('\0', { message: '$property must not hold the character NUL' }),
     Matches(/^\P{Cs}*$/u, { message: '$property must not hold halves of characters' }),
   );

@@ -1,4 +1,5 @@
 import { applyDecorators } from '@nestjs/common';
+import { ApiProperty } from '@nestjs/swagger';
 import { IsOptional, IsString, Length, Matches } from 'class-validator';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
@@ -17,6 +18,7 @@ function Note(): PropertyDecorator {
     IsOptional(),
     IsString(),
     Length(1, maximumNoteLength),
+    ApiProperty({ minLength: 1, maxLength: maximumNoteLength }),
     Matches(visibleLines, { message: '$property must not hold control characters' }),
   );
 }

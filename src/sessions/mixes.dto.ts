@@ -6,6 +6,9 @@ import { EventDto } from '../platform/request.dto.js';
 import { mostDrops, mostMicrolitres } from './amount.dto.js';
 
 const maximumLabelLength = 40;
+// Named, for the OpenAPI plugin leaves out a property whose limit is an expression.
+const mostDropsTakenBack = -mostDrops;
+const mostMicrolitresTakenBack = -mostMicrolitres;
 
 export class StartMixDto extends EventDto {
   /** Such as `base` or `shadow`; never about the client. */
@@ -18,13 +21,13 @@ export class AddToMixDto extends EventDto {
 
   @ValidateIf((dto: AddToMixDto) => dto.microlitres === undefined)
   @IsInt({ message: 'drops must be a whole number; or give microlitres instead' })
-  @Min(-mostDrops)
+  @Min(mostDropsTakenBack)
   @Max(mostDrops)
   drops?: number;
 
   @MayBeLeftOut()
   @IsInt()
-  @Min(-mostMicrolitres)
+  @Min(mostMicrolitresTakenBack)
   @Max(mostMicrolitres)
   microlitres?: number;
 }

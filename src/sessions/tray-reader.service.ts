@@ -5,6 +5,7 @@ import type { Actor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
 import { Database, type Read } from '../platform/database/database.js';
 import { ContainerFacts } from '../stock/container-facts.service.js';
+import { hasEnded } from '../stock/container-transitions.js';
 import { type KitNeed, kitLack } from './kit-lack.js';
 import type { KitItem } from './kit-list.entity.js';
 import type { KitGapView, TrayLineView, TrayView } from './tray.views.js';
@@ -65,7 +66,7 @@ export class TrayReader {
       const onTray = row.state === 'on tray';
       const refusals = onTray ? safetyRefusals(thing, now, actor.timeZone) : [];
       const refusedNow = refusals.map((code) => ({ code: code as string, message: refusalWords[code] }));
-      if (onTray && (thing.state === 'finished' || thing.state === 'discarded')) {
+      if (onTray && hasEnded(thing.state)) {
         const message = `It was recorded as ${thing.state} after it was laid out. Take it off the tray, or say at completion what was used of it.`;
         refusedNow.push({ code: 'none left', message });
       }

@@ -1,6 +1,8 @@
+import { hasEnded } from '../stock/container-transitions.js';
 import { earlierExpiring, orderFirstExpired } from '../stock/first-expired.js';
 import type { ContainerLifeFacts } from '../stock/opened-life.js';
-import { judgeShelfLife, type ShelfLife } from '../stock/shelf-life.js';
+import { isPast, judgeShelfLife, type ShelfLife } from '../stock/shelf-life.js';
+import type { OnKitList } from './on-kit-list.js';
 import { asCandidate, availablePieces, describeThing, type HoldFact, type TrayThing } from './tray-thing.js';
 
 /** Why something is refused, the worst first. */
@@ -38,21 +40,21 @@ export interface Reason {
 
 export interface TrayFacts {
   thing: TrayThing;
-  /** The other containers of the same product, and of what stands for it. */
+  /** The other containers of the same product. */
   others: readonly TrayThing[];
   /** Use-by in the scanned symbol; null when it has none. */
   symbolUseBy: string | null;
-  /** Where the serial of the symbol was used or lies already; null when it has none or is new. */
+  /** True when the piece of this serial lies on a tray already or was used. */
   serialTaken: boolean;
   /** Lines of this container on this tray. */
   linesOnTray: number;
   /** True when the artist has said that this is another piece with the same symbol. */
   another: boolean;
-  onKitList: 'yes' | 'no' | 'there is no kit list';
+  onKitList: OnKitList;
   artistId: string;
   /** Last day of the touch-up window when this visit will have one; else null. */
   touchUpBy: string | null;
-  /** Shown once more with a serial of its own, an identical symbol needs no question. */
+  /** True when the symbol tells one piece from another, so that a second one needs no question. */
   hasSerial: boolean;
 }
 
@@ -119,7 +121,7 @@ export function safetyRefusals(thing: TrayThing, at: string, timeZone: string): 
   const refusals: SafetyRefusal[] = [];
   if (thing.holds.some((hold) => hold.kind === 'recall')) refusals.push('recalled');
   if (thing.holds.some((hold) => hold.kind !== 'recall')) refusals.push('on hold');
-  if (status === 'expired' || status === 'open too long') refusals.push(status);
+  if (isPast(status)) refusals.push(status);
   if (thing.state === 'practice only') refusals.push('practice only');
   return refusals;
 }
@@ -198,7 +200,7 @@ function refusalsOf(facts: TrayFacts, life: ShelfLife, instead: TrayThing | null
       `This very piece of ${thing.label} was scanned before: its serial number is used once only.`,
     );
   }
-  if (thing.state === 'finished' || thing.state === 'discarded') {
+  if (hasEnded(thing.state)) {
     add('none left', `${describeThing(thing)} is recorded as ${thing.state}.`, { state: thing.state });
   } else if (availablePieces(thing) <= 0) {
     const elsewhere = thing.reservedPieces > 0 ? ` ${thing.reservedPieces} of it lie on trays.` : '';

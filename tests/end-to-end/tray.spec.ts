@@ -367,6 +367,39 @@ describe.each(engines)('the setup tray on %s', (engine) => {
     expect(bottle.state).toBe('opened');
   });
 
+  it('opens every sealed bottle that was used, though it is moved at the same moment', async () => {
+    const bottles = 8;
+    const { containers } = await receive(service, studio, {
+      productId: studio.umberId,
+      code: 'U-moved',
+      quantity: 2 * bottles,
+    });
+    const [onTray, besides] = [containers.slice(0, bottles), containers.slice(bottles)];
+    const placeId = (await service.made<{ id: string }>('/places', { name: 'Case', kind: 'travelling case' }))
+      .id;
+    const sessions: { id: string; lines: object[] }[] = [];
+    for (const { labelCode } of onTray) {
+      const id = await walkIn(service, studio);
+      const { trayLineId } = await scan(id, { symbol: labelCode });
+      sessions.push({ id, lines: [{ trayLineId, outcome: 'used', drops: 2 }] });
+    }
+    const answers = await Promise.all([
+      ...sessions.map(({ id, lines }, index) =>
+        service.post(`/sessions/${id}/completion`, {
+          lines,
+          besides: [{ containerId: besides[index]?.id, drops: 1 }],
+          complications: null,
+          signedBy: studio.ownerId,
+        }),
+      ),
+      ...containers.map(({ id }) => service.post(`/containers/${id}/move`, { placeId })),
+    ]);
+    expect(answers.map(({ status }) => status).filter((status) => status >= 300)).toEqual([]);
+    for (const { id } of containers) {
+      expect(await service.seen(`/containers/${id}`)).toMatchObject({ state: 'opened', placeId });
+    }
+  });
+
   it('frees a piece that is taken off the tray again', async () => {
     const needles = await receive(service, studio, { productId: studio.linerId, code: 'N-off', quantity: 1 });
     const [first, second] = [await walkIn(service, studio), await walkIn(service, studio)];
