@@ -3,23 +3,17 @@ import { isPast, judgeShelfLife, type ShelfLife } from './shelf-life.js';
 
 export type AlertSeverity = 'notice' | 'warning' | 'urgent';
 
-/** Pigments are kept in microlitres, everything else in pieces. */
-export type StockUnit = 'microlitres' | 'pieces';
-
 /** The sealed remainder of a lot, or one container. Opened containers are given one by one. */
 export interface StockOnHand extends ContainerLifeFacts {
   subjectKind: 'lot' | 'container';
   subjectId: string;
   productId: string;
-  /** Book quantity in the unit below. */
-  quantity: number;
-  unit: StockUnit;
+  /** By the book; a bottle is one. */
+  pieces: number;
   /** True while any hold on it or on any ancestor lot is open. */
   held: boolean;
   /** Kept for practice skin only. */
   practice: boolean;
-  /** Emptied or gone; a bottle may still stand there when its book quantity, an estimate, is zero. */
-  finished: boolean;
 }
 
 /** The level at which to reorder, of one product or of all products of a configuration pool together. */
@@ -28,9 +22,8 @@ export interface StockLevel {
   subjectId: string;
   /** None when nothing of it is offered any more. */
   productIds: readonly string[];
-  /** Low at or below this, in the unit below. */
-  lowLevelQuantity: number;
-  unit: StockUnit;
+  /** Low at or below this. */
+  minimumPieces: number;
 }
 
 export interface AlertSettings {
@@ -45,7 +38,7 @@ export interface LowStockCondition {
   subjectKind: StockLevel['subjectKind'];
   subjectId: string;
   severity: AlertSeverity;
-  facts: { usableQuantity: number; lowLevelQuantity: number; unit: StockUnit };
+  facts: { usablePieces: number; minimumPieces: number };
 }
 
 export interface DateCondition {
@@ -55,13 +48,13 @@ export interface DateCondition {
   severity: AlertSeverity;
   facts: {
     productId: string;
-    quantity: number;
-    unit: StockUnit;
+    pieces: number;
     status: ShelfLife['status'];
     lastDay: string | null;
     daysLeft: number | null;
     boundBy: ShelfLife['boundBy'];
-    openedLifeFrom: ShelfLife['openedLifeFrom'];
+    /** Whose opened life was counted; left out when none was. */
+    openedLifeFrom?: 'label' | 'assumed';
     held: boolean;
   };
 }
@@ -77,7 +70,6 @@ export type AlertCondition = LowStockCondition | DateCondition;
  * @param at ISO 8601 instant
  * @param timeZone IANA time zone of the studio
  * @returns low stock first, then dates, each in the order of what was given
- * @throws RangeError when a level and its stock are kept in different units
  */
 export function alertConditions(
   stock: readonly StockOnHand[],
@@ -86,28 +78,30 @@ export function alertConditions(
   at: string,
   timeZone: string,
 ): AlertCondition[] {
-  const usableByProduct = new Map<string, { quantity: number; unit: StockUnit }>();
+  const usablePieces = new Map<string, number>();
   const dated: DateCondition[] = [];
   for (const item of stock) {
-    if (item.finished || item.practice) continue;
-    if (item.subjectKind === 'lot' && item.quantity <= 0) continue;
+    if (item.practice || item.pieces <= 0) continue;
     const life = judgeShelfLife(item, at, timeZone);
     const condition = dateCondition(item, life, settings);
     if (condition !== null) dated.push(condition);
-    if (!item.held && !isPast(life.status)) addUsable(usableByProduct, item);
+    if (item.held || isPast(life.status)) continue;
+    usablePieces.set(item.productId, (usablePieces.get(item.productId) ?? 0) + item.pieces);
   }
   const low: LowStockCondition[] = [];
   for (const level of levels) {
+    const { subjectKind, subjectId, productIds, minimumPieces } = level;
     // No product is meant any more: there is nothing to reorder.
-    if (level.productIds.length === 0) continue;
-    const usableQuantity = usableFor(level, usableByProduct);
-    if (usableQuantity > level.lowLevelQuantity) continue;
+    if (productIds.length === 0) continue;
+    let usable = 0;
+    for (const productId of new Set(productIds)) usable += usablePieces.get(productId) ?? 0;
+    if (usable > minimumPieces) continue;
     low.push({
       kind: 'low stock',
-      subjectKind: level.subjectKind,
-      subjectId: level.subjectId,
-      severity: usableQuantity <= 0 ? 'urgent' : 'warning',
-      facts: { usableQuantity, lowLevelQuantity: level.lowLevelQuantity, unit: level.unit },
+      subjectKind,
+      subjectId,
+      severity: usable <= 0 ? 'urgent' : 'warning',
+      facts: { usablePieces: usable, minimumPieces },
     });
   }
   return [...low, ...dated];
@@ -129,38 +123,9 @@ function describe(
   kind: DateCondition['kind'],
   severity: AlertSeverity,
 ): DateCondition {
-  const { subjectKind, subjectId, productId, quantity, unit, held } = item;
+  const { subjectKind, subjectId, productId, pieces, held } = item;
   const { status, lastDay, daysLeft, boundBy, openedLifeFrom } = life;
-  const facts = { productId, quantity, unit, status, lastDay, daysLeft, boundBy, openedLifeFrom, held };
+  const from = openedLifeFrom === 'none' ? {} : { openedLifeFrom };
+  const facts = { productId, pieces, status, lastDay, daysLeft, boundBy, ...from, held };
   return { kind, subjectKind, subjectId, severity, facts };
-}
-
-function addUsable(
-  usableByProduct: Map<string, { quantity: number; unit: StockUnit }>,
-  { productId, quantity, unit }: StockOnHand,
-): void {
-  const before = usableByProduct.get(productId);
-  if (before !== undefined && before.unit !== unit) throw differentUnits(productId, before.unit, unit);
-  usableByProduct.set(productId, { quantity: (before?.quantity ?? 0) + quantity, unit });
-}
-
-function usableFor(
-  level: StockLevel,
-  usableByProduct: ReadonlyMap<string, { quantity: number; unit: StockUnit }>,
-): number {
-  let sum = 0;
-  for (const productId of new Set(level.productIds)) {
-    const usable = usableByProduct.get(productId);
-    if (usable === undefined) continue;
-    if (usable.unit !== level.unit) throw differentUnits(productId, usable.unit, level.unit);
-    sum += usable.quantity;
-  }
-  return sum;
-}
-
-function differentUnits(productId: string, one: StockUnit, other: StockUnit): RangeError {
-  return new RangeError(
-    `Product ${productId} is kept in ${one} and in ${other}. Stock and level of a product share one unit. ` +
-      'Correct the level or the product.',
-  );
 }

@@ -126,13 +126,11 @@ export class StockConditions implements OnModuleInit {
     return conditions.map((condition): OpenCondition => {
       const { kind, subjectKind, subjectId, severity } = condition;
       if (condition.kind === 'low stock') {
-        const { usableQuantity, lowLevelQuantity } = condition.facts;
-        const quantities = { usablePieces: usableQuantity, minimumPieces: lowLevelQuantity };
         const productIds = productsOf.get(subjectId) ?? [];
         const facts =
           condition.subjectKind === 'product'
-            ? { ...nameFacts(names.get(subjectId)), ...quantities }
-            : { configuration: subjectId, productIds: [...productIds], ...quantities };
+            ? { ...nameFacts(names.get(subjectId)), ...condition.facts }
+            : { configuration: subjectId, productIds: [...productIds], ...condition.facts };
         return { kind, subjectKind, subjectId, severity, facts };
       }
       const container = subjectKind === 'lot' ? byLot.get(subjectId) : byContainer.get(subjectId);
@@ -176,8 +174,7 @@ export class StockConditions implements OnModuleInit {
           row.subject_kind === 'product'
             ? [row.subject_id]
             : (pools.find(({ poolKeys }) => poolKeys.includes(row.subject_id))?.productIds ?? []),
-        lowLevelQuantity: row.minimum_pieces,
-        unit: 'pieces',
+        minimumPieces: row.minimum_pieces,
       }),
     );
     return this.withoutWhatIsArchived(transaction, levels);
@@ -214,7 +211,7 @@ function nameFacts(name: ProductName | undefined): Record<string, unknown> {
 function dateFacts(condition: DateCondition, container: ContainerFact): Record<string, unknown> {
   const { productName, shade, makerName, code, useBy, labelCode, openedAt, placeId } = container;
   // The days left change every day by themselves; the last day says the same and stands still.
-  const { daysLeft: _, quantity, unit: __, ...facts } = condition.facts;
+  const { daysLeft: _, ...facts } = condition.facts;
   const single = condition.subjectKind === 'container' ? { labelCode, openedAt, placeId } : {};
   return {
     product: productName,
@@ -224,6 +221,5 @@ function dateFacts(condition: DateCondition, container: ContainerFact): Record<s
     useBy,
     ...single,
     ...facts,
-    pieces: quantity,
   };
 }

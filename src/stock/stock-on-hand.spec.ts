@@ -16,10 +16,10 @@ const bottle = (given: Partial<ContainerOnHand> = {}): ContainerOnHand => ({
 });
 const opened = { state: 'opened', openedAt: '2026-05-01T08:00:00.000Z' } as const;
 const subjects = (containers: ContainerOnHand[]) =>
-  stockOnHand(containers, 'P6M').map(({ subjectKind, subjectId, quantity }) => [
+  stockOnHand(containers, 'P6M').map(({ subjectKind, subjectId, pieces }) => [
     subjectKind,
     subjectId,
-    quantity,
+    pieces,
   ]);
 
 describe('stockOnHand', () => {
@@ -40,7 +40,7 @@ describe('stockOnHand', () => {
   it('keeps a sealed bottle apart that is held by itself, so that the rest of its lot still counts', () => {
     const containers = [bottle({ holds: [{ on: 'container' }] }), bottle({ containerId: 'bottle 2' })];
     expect(stockOnHand(containers, null)).toMatchObject([
-      { subjectKind: 'lot', quantity: 1, held: false },
+      { subjectKind: 'lot', pieces: 1, held: false },
       { subjectKind: 'container', subjectId: 'bottle 1', held: true },
     ]);
   });

@@ -47,7 +47,7 @@ export function stockOnHand(
       state !== 'sealed' || container.holds.some(({ on }) => on === 'container') ? 'container' : 'lot';
     const item = asStock(container, apart, assumedOpenedLife);
     const remainder = apart === 'lot' ? remainders.get(container.lotId) : undefined;
-    if (remainder !== undefined) remainder.quantity += pieces;
+    if (remainder !== undefined) remainder.pieces += pieces;
     else if (apart === 'lot') remainders.set(container.lotId, item);
     else single.push(item);
   }
@@ -64,10 +64,8 @@ function asStock(
     subjectKind,
     subjectId: subjectKind === 'lot' ? container.lotId : container.containerId,
     productId: container.productId,
-    quantity: container.pieces,
-    unit: 'pieces',
+    pieces: container.pieces,
     held: container.holds.length > 0,
     practice: container.state === 'practice only',
-    finished: false,
   };
 }
