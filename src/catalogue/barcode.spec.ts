@@ -164,7 +164,7 @@ describe('an own label', () => {
   });
 
   it('is read from its symbol, with what stands beside the code', () => {
-    const elements = labelElementString({ code, gtin14: gtin, useBy: '2027-01-31', lotCode: 'AB-1' });
+    const elements = labelElementString({ code, gtin14: gtin, useBy: '2027-01-31', lotCode: 'AB-1' }, 2026);
     expect(read(printElementString(elements, 'raw'), ']d2')).toMatchObject({
       kind: 'own label',
       code,

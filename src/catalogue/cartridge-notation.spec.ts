@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   type CartridgeConfiguration,
-  LEAST_DIAMETER_HUNDREDTHS_MILLIMETRE,
-  MOST_DIAMETER_HUNDREDTHS_MILLIMETRE,
-  MOST_POINTS,
+  leastDiameterHundredthsMillimetre,
+  mostDiameterHundredthsMillimetre,
+  mostPoints,
   printCartridge,
   readCartridge,
 } from './cartridge-notation.js';
@@ -179,7 +179,7 @@ describe('printing a cartridge', () => {
 
   it('is read back as the same configuration', () => {
     const configuration = fc.record({
-      points: fc.integer({ min: 1, max: MOST_POINTS }),
+      points: fc.integer({ min: 1, max: mostPoints }),
       grouping: fc.constantFrom<CartridgeConfiguration['grouping'][]>(
         'round liner',
         'round shader',
@@ -193,7 +193,7 @@ describe('printing a cartridge', () => {
       diameterHundredthsMillimetre: fc.oneof(
         fc.constant(null),
         fc.constantFrom(20, 25, 30, 35),
-        fc.integer({ min: LEAST_DIAMETER_HUNDREDTHS_MILLIMETRE, max: MOST_DIAMETER_HUNDREDTHS_MILLIMETRE }),
+        fc.integer({ min: leastDiameterHundredthsMillimetre, max: mostDiameterHundredthsMillimetre }),
       ),
       taper: fc.constantFrom<CartridgeConfiguration['taper'][]>(
         null,

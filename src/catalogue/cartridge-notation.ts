@@ -37,16 +37,16 @@ export interface CartridgeNotationError {
 }
 
 /** Trade numbers for diameters, in hundredths of a millimetre [S]. */
-const DIAMETER_NUMBERS: Readonly<Record<string, number>> = { '06': 20, '08': 25, '10': 30, '12': 35 };
+const diameterNumbers: Readonly<Record<string, number>> = { '06': 20, '08': 25, '10': 30, '12': 35 };
 /** 0.40 mm is written 13 by some and 14 by others [S]: neither is taken. */
-const AMBIGUOUS_NUMBERS: readonly string[] = ['13', '14'];
+const ambiguousNumbers: readonly string[] = ['13', '14'];
 /** Thinner and thicker needles than these are taken for slips. 0.18 mm has no number and is written out. */
-export const LEAST_DIAMETER_HUNDREDTHS_MILLIMETRE = 15;
-export const MOST_DIAMETER_HUNDREDTHS_MILLIMETRE = 60;
-export const MOST_POINTS = 99;
+export const leastDiameterHundredthsMillimetre = 15;
+export const mostDiameterHundredthsMillimetre = 60;
+export const mostPoints = 99;
 
 /** Ways to write a grouping [S]; slope and hand blade have no short form of their own and are written out [M]. */
-const GROUPINGS: Readonly<Record<string, NeedleGrouping>> = {
+const groupings: Readonly<Record<string, NeedleGrouping>> = {
   RL: 'round liner',
   RS: 'round shader',
   M: 'magnum',
@@ -59,18 +59,18 @@ const GROUPINGS: Readonly<Record<string, NeedleGrouping>> = {
   BLADE: 'hand blade',
 };
 /** ST is attested [S]; the other tapers follow its pattern [C]. */
-const TAPERS: Readonly<Record<string, NeedleTaper>> = {
+const tapers: Readonly<Record<string, NeedleTaper>> = {
   ST: 'short',
   MT: 'medium',
   LT: 'long',
   XLT: 'extra long',
 };
 
-const TAIL = '(RL|RS|RM|CM|M1|M2|M|F|SLOPE|BLADE) ?(XLT|ST|MT|LT)?';
-const WITH_SLASH = new RegExp(`^(?:(0?[.,]\\d{1,2}) ?(?:MM)?|(\\d{1,3})) ?/ ?(\\d{1,3}) ?${TAIL}$`);
-const COMPACT = new RegExp(`^(\\d{1,6}) ?${TAIL}$`);
-const LONGEST_NOTATION = 40;
-const HOW_TO_WRITE =
+const tail = '(RL|RS|RM|CM|M1|M2|M|F|SLOPE|BLADE) ?(XLT|ST|MT|LT)?';
+const withSlash = new RegExp(`^(?:(0?[.,]\\d{1,2}) ?(?:MM)?|(\\d{1,3})) ?/ ?(\\d{1,3}) ?${tail}$`);
+const compact = new RegExp(`^(\\d{1,6}) ?${tail}$`);
+const longestNotation = 40;
+const howToWrite =
   'Write diameter, points and grouping, as in 1207RL, or the diameter in millimetres before a slash, as in ' +
   '0.30/1RL; the diameter may be left out, as in 3RL. Groupings are RL, RS, M, M2, RM, F, slope and blade; a ' +
   'taper ST, MT, LT or XLT may follow.';
@@ -84,8 +84,8 @@ const HOW_TO_WRITE =
  */
 export function readCartridge(text: string): CartridgeConfiguration | CartridgeNotationError {
   const shown = text.trim();
-  const notation = shown.length > LONGEST_NOTATION ? '' : shown.toUpperCase().replace(/\s+/g, ' ');
-  const slash = WITH_SLASH.exec(notation);
+  const notation = shown.length > longestNotation ? '' : shown.toUpperCase().replace(/\s+/g, ' ');
+  const slash = withSlash.exec(notation);
   if (slash !== null) {
     const [, millimetres, hundredths, points = '', grouping, taper] = slash;
     const diameter =
@@ -94,9 +94,9 @@ export function readCartridge(text: string): CartridgeConfiguration | CartridgeN
         : diameterFromMillimetres(millimetres, shown);
     return typeof diameter === 'number' ? configured(diameter, points, grouping, taper, shown) : diameter;
   }
-  const compact = COMPACT.exec(notation);
-  if (compact !== null) {
-    const [, digits = '', grouping, taper] = compact;
+  const short = compact.exec(notation);
+  if (short !== null) {
+    const [, digits = '', grouping, taper] = short;
     if (digits.length <= 2) return configured(null, digits, grouping, taper, shown);
     if (digits.length !== 4) return pointsAmbiguous(digits, shown);
     const points = digits.slice(2);
@@ -105,7 +105,7 @@ export function readCartridge(text: string): CartridgeConfiguration | CartridgeN
   }
   return failed(
     'cartridge notation not understood',
-    `"${shown.slice(0, LONGEST_NOTATION)}" is not a cartridge notation. ${HOW_TO_WRITE}`,
+    `"${shown.slice(0, longestNotation)}" is not a cartridge notation. ${howToWrite}`,
   );
 }
 
@@ -117,12 +117,11 @@ export function readCartridge(text: string): CartridgeConfiguration | CartridgeN
  */
 export function printCartridge(configuration: CartridgeConfiguration): string {
   const { points, diameterHundredthsMillimetre: diameter } = configuration;
-  if (!pointsBelieved(points))
-    throw new RangeError(`Points must be a whole number from 1 to ${MOST_POINTS}.`);
+  if (!pointsBelieved(points)) throw new RangeError(`Points must be a whole number from 1 to ${mostPoints}.`);
   if (diameter !== null && !diameterBelieved(diameter)) throw new RangeError(`${diameterRange()}.`);
   const tail = printedGrouping(configuration.grouping) + printedTaper(configuration);
   if (diameter === null) return `${points}${tail}`;
-  const number = Object.keys(DIAMETER_NUMBERS).find((key) => DIAMETER_NUMBERS[key] === diameter);
+  const number = Object.keys(diameterNumbers).find((key) => diameterNumbers[key] === diameter);
   if (number !== undefined) return `${number}${String(points).padStart(2, '0')}${tail}`;
   return `0.${diameter}/${points}${tail}`;
 }
@@ -149,7 +148,7 @@ function printedGrouping(grouping: NeedleGrouping): string {
 }
 
 function printedTaper({ grouping, taper }: CartridgeConfiguration): string {
-  const written = Object.keys(TAPERS).find((key) => TAPERS[key] === taper);
+  const written = Object.keys(tapers).find((key) => tapers[key] === taper);
   if (written === undefined) return '';
   return grouping === 'slope' || grouping === 'hand blade' ? ` ${written}` : written;
 }
@@ -165,21 +164,21 @@ function configured(
   if (!pointsBelieved(points)) {
     return failed(
       'cartridge points out of range',
-      `${shown} names ${points} points. Allowed are 1 to ${MOST_POINTS}. Compare with the label.`,
+      `${shown} names ${points} points. Allowed are 1 to ${mostPoints}. Compare with the label.`,
     );
   }
-  const grouping = GROUPINGS[groupingText ?? ''];
+  const grouping = groupings[groupingText ?? ''];
   if (grouping === undefined) {
-    return failed('cartridge notation not understood', `${shown} names no known grouping. ${HOW_TO_WRITE}`);
+    return failed('cartridge notation not understood', `${shown} names no known grouping. ${howToWrite}`);
   }
-  const taper = taperText === undefined ? null : (TAPERS[taperText] ?? null);
+  const taper = taperText === undefined ? null : (tapers[taperText] ?? null);
   return { points, grouping, diameterHundredthsMillimetre, taper };
 }
 
 function diameterFromNumber(number: string, points: string, shown: string): number | CartridgeNotationError {
-  if (AMBIGUOUS_NUMBERS.includes(number)) return diameterAmbiguous(number, points, shown);
+  if (ambiguousNumbers.includes(number)) return diameterAmbiguous(number, points, shown);
   return (
-    DIAMETER_NUMBERS[number] ??
+    diameterNumbers[number] ??
     failed(
       'cartridge diameter unknown',
       `${shown} names the diameter number ${number}. Known are 06 (0.20 mm), 08 (0.25 mm), 10 (0.30 mm) and ` +
@@ -194,8 +193,8 @@ function diameterFromHundredths(
   points: string,
   shown: string,
 ): number | CartridgeNotationError {
-  if (AMBIGUOUS_NUMBERS.includes(text)) return diameterAmbiguous(text, points, shown);
-  const numbered = DIAMETER_NUMBERS[text.padStart(2, '0')];
+  if (ambiguousNumbers.includes(text)) return diameterAmbiguous(text, points, shown);
+  const numbered = diameterNumbers[text.padStart(2, '0')];
   if (numbered !== undefined) {
     return failed(
       'cartridge diameter ambiguous',
@@ -254,20 +253,20 @@ function pointsAmbiguous(digits: string, shown: string): CartridgeNotationError 
 }
 
 function pointsBelieved(points: number): boolean {
-  return Number.isInteger(points) && points >= 1 && points <= MOST_POINTS;
+  return Number.isInteger(points) && points >= 1 && points <= mostPoints;
 }
 
 function diameterBelieved(diameter: number): boolean {
   return (
     Number.isInteger(diameter) &&
-    diameter >= LEAST_DIAMETER_HUNDREDTHS_MILLIMETRE &&
-    diameter <= MOST_DIAMETER_HUNDREDTHS_MILLIMETRE
+    diameter >= leastDiameterHundredthsMillimetre &&
+    diameter <= mostDiameterHundredthsMillimetre
   );
 }
 
 function diameterRange(): string {
-  const least = inMillimetres(LEAST_DIAMETER_HUNDREDTHS_MILLIMETRE);
-  return `Allowed diameters run from ${least} to ${inMillimetres(MOST_DIAMETER_HUNDREDTHS_MILLIMETRE)}`;
+  const least = inMillimetres(leastDiameterHundredthsMillimetre);
+  return `Allowed diameters run from ${least} to ${inMillimetres(mostDiameterHundredthsMillimetre)}`;
 }
 
 function inMillimetres(hundredths: number): string {

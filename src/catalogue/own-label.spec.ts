@@ -139,13 +139,13 @@ describe('the symbol of an own label', () => {
   const code = makeLabelCode(new Uint8Array(labelCodeRandomBytes));
 
   it('holds the code alone when there is no GTIN to go with use-by and lot', () => {
-    expect(labelElementString({ code, useBy: '2027-01-31', lotCode: 'AB' })).toEqual([
+    expect(labelElementString({ code, useBy: '2027-01-31', lotCode: 'AB' }, 2026)).toEqual([
       { applicationIdentifier: '91', value: code },
     ]);
   });
 
   it('holds GTIN, use-by, lot and code in this order, and GS1 has nothing against it', () => {
-    const elements = labelElementString({ code, gtin14: gtin, useBy: '2027-01-31', lotCode: 'AB-1' });
+    const elements = labelElementString({ code, gtin14: gtin, useBy: '2027-01-31', lotCode: 'AB-1' }, 2026);
     const raw = printElementString(elements, 'raw');
     expect(raw).toBe(`01${gtin}1727013110AB-1\u001d91${code}`);
     expect(parseElementString(raw, { today: '2026-03-01' })).toEqual({ elements, errors: [] });
@@ -153,10 +153,19 @@ describe('the symbol of an own label', () => {
 
   it('leaves out a lot code that GS1 cannot carry', () => {
     for (const lotCode of ['LOT #4', '', '123456789012345678901', 'Ä1']) {
-      const identifiers = labelElementString({ code, gtin14: gtin, lotCode }).map(
+      const identifiers = labelElementString({ code, gtin14: gtin, lotCode }, 2026).map(
         (element) => element.applicationIdentifier,
       );
       expect(identifiers).toEqual(['01', '91']);
     }
+  });
+
+  it('leaves out a date that a reader would take for another century', () => {
+    const useByOf = (useBy: string) =>
+      labelElementString({ code, gtin14: gtin, useBy }, 2026).find(
+        ({ applicationIdentifier }) => applicationIdentifier === '17',
+      )?.value;
+    expect(useByOf('2077-01-31')).toBeUndefined();
+    expect(useByOf('2076-01-31')).toBe('760131');
   });
 });

@@ -20,6 +20,7 @@
  */
 import { findForeignCharacter } from './gs1/character-sets.js';
 import type { Element } from './gs1/element.js';
+import { printDate } from './gs1/gs1-date.js';
 
 export const labelCodeLength = 12;
 export const labelCodeRandomBytes = 12;
@@ -98,16 +99,16 @@ export type LabelContent = {
  * The elements of an own label's symbol: GTIN (01), use-by (17) and lot (10), then the code as internal data
  * (91). Use-by and lot need a GTIN beside them by GS1's rules, so without one the symbol holds the code alone.
  * A lot code GS1 cannot carry (over 20 characters, or outside character set 82) is left out: the code still
- * finds the lot, and its text is printed beside the symbol. A use-by date is written with two digits of its
- * year; a reader gives them a century within 49 years back and 50 ahead.
+ * finds the lot, and its text is printed beside the symbol. So is a use-by date that two digits of its year cannot
+ * tell in `thisYear`, since a reader would take it for another century.
  */
-export function labelElementString(content: LabelContent): Element[] {
+export function labelElementString(content: LabelContent, thisYear: number): Element[] {
   const own: Element = { applicationIdentifier: '91', value: content.code };
   if (content.gtin14 === undefined) return [own];
   const elements: Element[] = [{ applicationIdentifier: '01', value: content.gtin14 }];
-  if (content.useBy !== undefined) {
-    elements.push({ applicationIdentifier: '17', value: content.useBy.slice(2).replaceAll('-', '') });
-  }
+  const useBy =
+    content.useBy === undefined ? undefined : printDate({ date: content.useBy, precision: 'day' }, thisYear);
+  if (useBy !== undefined) elements.push({ applicationIdentifier: '17', value: useBy });
   if (content.lotCode !== undefined && fitsLotCode(content.lotCode)) {
     elements.push({ applicationIdentifier: '10', value: content.lotCode });
   }

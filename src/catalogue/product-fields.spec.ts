@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { changedFields, type GivenProductFields, productFields } from './product-fields.js';
 import type { ProductKind } from './vocabulary.js';
@@ -92,5 +91,30 @@ describe('the fields of a product', () => {
     for (const openedLife of ['12M', 'P121M', 'P0D']) {
       expect(faultyFields('pigment', { volumeMicrolitres: 1, openedLife })).toEqual(['openedLife']);
     }
+  });
+});
+
+describe('a change of fields', () => {
+  const known = fieldsOf('cartridge', { notation: '1203RLST', machineFit: 'pen' }).fields;
+
+  it('keeps what it does not name', () => {
+    const { fields } = fieldsOf('cartridge', changedFields(known, { membrane: 'yes' }));
+    expect(fields).toEqual({ ...known, membrane: 'yes' });
+  });
+
+  it('replaces the whole configuration by a new notation', () => {
+    const { fields } = fieldsOf('cartridge', changedFields(known, { notation: '5RS' }));
+    expect(fields).toMatchObject({
+      points: 5,
+      grouping: 'round shader',
+      diameterHundredthsMillimetre: null,
+      taper: null,
+      machineFit: 'pen',
+    });
+  });
+
+  it('makes a field unknown by null', () => {
+    const { fields } = fieldsOf('cartridge', changedFields(known, { taper: null }));
+    expect(fields.taper).toBeNull();
   });
 });

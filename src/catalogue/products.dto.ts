@@ -16,9 +16,9 @@ import { PlainText } from '../platform/plain-text.js';
 import { PageDto, WriteDto } from '../platform/request.dto.js';
 import { Version } from '../platform/version.js';
 import {
-  LEAST_DIAMETER_HUNDREDTHS_MILLIMETRE,
-  MOST_DIAMETER_HUNDREDTHS_MILLIMETRE,
-  MOST_POINTS,
+  leastDiameterHundredthsMillimetre,
+  mostDiameterHundredthsMillimetre,
+  mostPoints,
   type NeedleGrouping,
   type NeedleTaper,
 } from './cartridge-notation.js';
@@ -81,13 +81,13 @@ class ProductFieldsDto extends WriteDto {
   /** Cartridges: trade notation, such as 1207RL, 0.18/3RL or 3RL. */
   @IsOptional() @PlainText(maximumNotationLength) notation?: string | null;
   /** Cartridges: number of needles. */
-  @IsOptional() @IsInt() @Min(1) @Max(MOST_POINTS) points?: number | null;
+  @IsOptional() @IsInt() @Min(1) @Max(mostPoints) points?: number | null;
   @IsOptional() @IsIn(needleGroupings) grouping?: NeedleGrouping | null;
   /** Cartridges: needle diameter; 0.30 mm is 30. */
   @IsOptional()
   @IsInt()
-  @Min(LEAST_DIAMETER_HUNDREDTHS_MILLIMETRE)
-  @Max(MOST_DIAMETER_HUNDREDTHS_MILLIMETRE)
+  @Min(leastDiameterHundredthsMillimetre)
+  @Max(mostDiameterHundredthsMillimetre)
   diameterHundredthsMillimetre?: number | null;
   @IsOptional() @IsIn(needleTapers) taper?: NeedleTaper | null;
   /** Cartridges: which machines the module fits, in the maker's words. */

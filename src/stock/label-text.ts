@@ -1,4 +1,3 @@
-import { fullYear } from '../catalogue/gs1/gs1-date.js';
 import { formatLabelCode, type LabelContent } from '../catalogue/own-label.js';
 import { localDay } from '../identity/local-day.js';
 
@@ -43,18 +42,12 @@ export function labelLines(facts: LabelFacts, timeZone: string): LabelLine[] {
   ];
 }
 
-/**
- * What the symbol of a label says. A use-by date beyond what two digits of a year can tell in `thisYear` is left to
- * the printed text, since a reader would take it for another century.
- */
-export function labelContent(facts: LabelFacts, thisYear: number): LabelContent {
-  const { labelCode, gtin14, useBy, code } = facts;
-  const year = useBy === null ? null : Number(useBy.slice(0, 4));
-  const tellable = year !== null && fullYear(year % 100, thisYear) === year;
+/** What the symbol of a label says, as far as it can. */
+export function labelContent({ labelCode, gtin14, useBy, code }: LabelFacts): LabelContent {
   return {
     code: labelCode,
     ...(gtin14 === null ? {} : { gtin14 }),
-    ...(useBy !== null && tellable ? { useBy } : {}),
+    ...(useBy === null ? {} : { useBy }),
     ...(code === null ? {} : { lotCode: code }),
   };
 }

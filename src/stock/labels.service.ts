@@ -49,7 +49,7 @@ export class Labels {
       if (!container) throw notFound('bottle or box in stock', id);
       const facts = factsOf(container, productsById.get(container.productId));
       return {
-        elements: labelElementString(labelContent(facts, year)),
+        elements: labelElementString(labelContent(facts), year),
         lines: labelLines(facts, actor.timeZone),
       };
     });

@@ -11,7 +11,7 @@
  * (Apache-2.0, GS1 AISBL) [P].
  */
 import { findApplicationIdentifier } from './application-identifiers.js';
-import { type Element, type ElementError, elementError, type PlacedElement } from './element.js';
+import { type ElementError, elementError, type PlacedElement } from './element.js';
 import { type ElementStringReading, finishReading, type ReadingContext } from './element-string.js';
 import { unknownIdentifier } from './element-validation.js';
 
@@ -36,42 +36,6 @@ export function parseDigitalLink(text: string, context: ReadingContext): Element
   const elements = [...path, ...query];
   errors.push(...findRepeats(elements));
   return finishReading(elements, errors, text, context);
-}
-
-/**
- * Writes elements as a Digital Link URI below `stem`, such as "https://example.org/id": the first element that
- * can be a primary key, its qualifiers in their order, the rest in the query in the order given. Valid elements
- * that a Digital Link can carry read back as they were, apart from their order.
- */
-export function printDigitalLink(
-  elements: readonly Element[],
-  stem: string,
-): { readonly uri: string } | { readonly errors: readonly ElementError[] } {
-  const key = elements.find(
-    ({ applicationIdentifier }) => findApplicationIdentifier(applicationIdentifier)?.digitalLinkQualifiers,
-  );
-  if (!key) {
-    const allowed = 'at least one element that can be a primary key, such as (01)';
-    return { errors: [elementError('no-primary-key', undefined, 1, '', allowed)] };
-  }
-  // An equal repeat, harmless in an element string, is an error in a URI: the first one is written.
-  const others = elements.filter(
-    ({ applicationIdentifier: identifier }, index) =>
-      identifier !== key.applicationIdentifier &&
-      index === elements.findIndex((other) => other.applicationIdentifier === identifier),
-  );
-  const qualifiers = chooseQualifiers(key, others);
-  const attributes = others.filter((element) => !qualifiers.includes(element));
-  const path = [key, ...qualifiers];
-  const errors = findWrongAttributes(path.map(placedAtStart), attributes.map(placedAtStart));
-  if (errors.length > 0) return { errors };
-  const pathText = path
-    .map((element) => `/${element.applicationIdentifier}/${escapeReserved(element.value)}`)
-    .join('');
-  const queryText = attributes
-    .map((element) => `${element.applicationIdentifier}=${escapeReserved(element.value)}`)
-    .join('&');
-  return { uri: `${stem.replace(/\/$/, '')}${pathText}${queryText === '' ? '' : `?${queryText}`}` };
 }
 
 /** A piece of the URI and the place (0-based) where it begins. */
@@ -254,19 +218,6 @@ function isPathSequence(identifiers: readonly string[]): boolean {
   });
 }
 
-/** The qualifiers of the sequence that takes most of the elements, in its order. */
-function chooseQualifiers(key: Element, others: readonly Element[]): readonly Element[] {
-  const sequences = findApplicationIdentifier(key.applicationIdentifier)?.digitalLinkQualifiers ?? [];
-  let best: readonly Element[] = [];
-  for (const sequence of sequences) {
-    const taken = sequence.flatMap(
-      (identifier) => others.find((element) => element.applicationIdentifier === identifier) ?? [],
-    );
-    if (taken.length > best.length) best = taken;
-  }
-  return best;
-}
-
 function describeQualifiers(key: string): string {
   const sequences = findApplicationIdentifier(key)?.digitalLinkQualifiers ?? [];
   const described = sequences
@@ -275,16 +226,4 @@ function describeQualifiers(key: string): string {
   return described.length === 0
     ? 'no qualifiers'
     : `the qualifiers ${described.join(' or else ')}, in this order`;
-}
-
-/** All but the unreserved characters of RFC 3986 are escaped. Values hold ASCII only. */
-function escapeReserved(value: string): string {
-  return value.replace(
-    /[^A-Za-z0-9\-._~]/g,
-    (character) => `%${character.charCodeAt(0).toString(16).toUpperCase().padStart(2, '0')}`,
-  );
-}
-
-function placedAtStart(element: Element): PlacedElement {
-  return { ...element, position: 1, positionInValue: () => 1 };
 }
