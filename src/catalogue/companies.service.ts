@@ -92,7 +92,7 @@ export class Companies {
       409,
       'already-exists',
       `There is already a ${kind} named "${same.name}". Use that one, or give another name.`,
-      { existing: { kind, id: same.id, name: same.name } },
+      { existing: { kind, id: same.id } },
     );
   }
 }

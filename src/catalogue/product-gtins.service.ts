@@ -39,7 +39,7 @@ export class ProductGtins {
             409,
             'already-exists',
             `The GTIN ${gtin} already stands for ${labels.get(taken.productId)} (content ${taken.contentCount}). A GTIN serves one product; compare the number with the package.`,
-            { existing: { kind: 'product', id: taken.productId, contentCount: taken.contentCount } },
+            { existing: { kind: 'product', id: taken.productId } },
           );
         }
         const contentCount = dto.contentCount ?? 1;

@@ -4,8 +4,7 @@ import { Database, type SqlValue } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { defaultPageSize, pageOf, refuseUnknownStart } from '../platform/page.js';
-import { validationProblem } from '../platform/problem.filter.js';
-import { invalidField, notFound, Problem } from '../platform/problem.js';
+import { faultsProblem, notFound, Problem } from '../platform/problem.js';
 import { Product } from './product.entity.js';
 import { changedFields, type ProductFieldsDecision, productFields } from './product-fields.js';
 import { ProductRegister } from './product-register.service.js';
@@ -193,8 +192,7 @@ export class Products {
       transaction.actor.chainId,
       makerId,
     ]);
-    if (!maker)
-      throw invalidField('makerId', `There is no maker with the id ${makerId}. Add the maker first.`);
+    if (!maker) throw notFound('maker', makerId);
   }
 
   private async refuseSameName(
@@ -213,7 +211,7 @@ export class Products {
       409,
       'already-exists',
       `This maker already has a product named ${called}. Use that one, or tell them apart by name or shade.`,
-      { existing: { kind: 'product', id: same.id, name: same.name, shade: same.shade } },
+      { existing: { kind: 'product', id: same.id } },
     );
   }
 }
@@ -226,7 +224,7 @@ const sortColumns = [
 ];
 
 function accepted(decision: ProductFieldsDecision): Exclude<ProductFieldsDecision, { faults: unknown }> {
-  if ('faults' in decision) throw validationProblem(decision.faults);
+  if ('faults' in decision) throw faultsProblem(decision.faults);
   return decision;
 }
 

@@ -1,7 +1,7 @@
 import { type ArgumentsHost, Catch, type ExceptionFilter, HttpException, Logger } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { QueryFailedError } from 'typeorm';
-import { type FieldFault, Problem } from './problem.js';
+import { Problem } from './problem.js';
 
 interface FastifyError {
   statusCode: number;
@@ -85,14 +85,4 @@ export class ProblemFilter implements ExceptionFilter {
     }
     sendProblem(reply, problem);
   }
-}
-
-/** What class-validator found, as one problem naming every field. */
-export function validationProblem(faults: FieldFault[]): Problem {
-  const [first] = faults;
-  const detail =
-    faults.length === 1 && first
-      ? `${first.field}: ${first.message}.`
-      : `${faults.length} fields cannot be accepted; see faults.`;
-  return new Problem(400, 'invalid-fields', detail, { faults });
 }

@@ -75,6 +75,22 @@ export function invalidField(field: string, message: string): Problem {
   return new Problem(400, 'invalid-fields', message, { faults: [{ field, message }] satisfies FieldFault[] });
 }
 
+/**
+ * All faults of a request as one problem naming every field. Its code is theirs when they share one.
+ * @param faults at least one; a fault without a code is one of `invalid-fields`
+ */
+export function faultsProblem(faults: readonly (FieldFault & { code?: ProblemCode })[]): Problem {
+  const [first] = faults;
+  const [code = 'invalid-fields', ...others] = new Set(faults.map((fault) => fault.code ?? 'invalid-fields'));
+  const detail =
+    faults.length === 1 && first
+      ? `${first.field}: ${first.message}.`
+      : `${faults.length} fields cannot be accepted; see faults.`;
+  return new Problem(400, others.length === 0 ? code : 'invalid-fields', detail, {
+    faults: faults.map(({ field, message }): FieldFault => ({ field, message })),
+  });
+}
+
 /** An edit that was made from an older version of what it changes. */
 export function staleVersion(what: string, version: number): Problem {
   return new Problem(

@@ -1,6 +1,5 @@
 import { type ValidationError, ValidationPipe } from '@nestjs/common';
-import { validationProblem } from './problem.filter.js';
-import type { FieldFault } from './problem.js';
+import { type FieldFault, faultsProblem } from './problem.js';
 
 function faultsOf(errors: ValidationError[], parent = ''): FieldFault[] {
   return errors.flatMap((error) => {
@@ -20,6 +19,6 @@ export function makeValidationPipe(): ValidationPipe {
     forbidNonWhitelisted: true,
     forbidUnknownValues: true,
     stopAtFirstError: true,
-    exceptionFactory: (errors) => validationProblem(faultsOf(errors)),
+    exceptionFactory: (errors) => faultsProblem(faultsOf(errors)),
   });
 }

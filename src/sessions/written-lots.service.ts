@@ -8,7 +8,7 @@ import { invalidField, notFound, Problem } from '../platform/problem.js';
 import { Container } from '../stock/container.entity.js';
 import { LabelCodes } from '../stock/label-codes.service.js';
 import { Lot } from '../stock/lot.entity.js';
-import { LotCode } from '../stock/lot-code.entity.js';
+import { LotCode, newLotCode } from '../stock/lot-code.entity.js';
 import { Place } from '../stock/place.entity.js';
 import { readUseBy, type UseBy } from '../stock/use-by.js';
 import type { LateUseDto } from './late-records.dto.js';
@@ -112,17 +112,7 @@ export class WrittenLots {
     if (codes.length > 0) {
       await transaction.insert(
         LotCode,
-        codes.map(
-          ({ lotId, code }): LotCode => ({
-            studioId: transaction.studioId,
-            id: uuidv7(),
-            lotId,
-            kind: 'lot',
-            code,
-            recordedAt: transaction.recordedAt,
-            supersededAt: null,
-          }),
-        ),
+        codes.map(({ lotId, code }) => newLotCode(transaction, lotId, { kind: 'lot', code })),
       );
     }
     transaction.note({

@@ -11,7 +11,7 @@ import type { ContainerFact } from './container-facts.service.js';
 import { LabelCodes } from './label-codes.service.js';
 import { Ledger } from './ledger.service.js';
 import { Lot } from './lot.entity.js';
-import { LotCode } from './lot-code.entity.js';
+import { LotCode, newLotCode } from './lot-code.entity.js';
 
 /** What is poured of one bottle. */
 export interface Pour {
@@ -61,15 +61,7 @@ export class BlendRecorder {
       version: 1,
       createdAt: recordedAt,
     });
-    await transaction.insert(LotCode, {
-      studioId,
-      id: uuidv7(),
-      lotId,
-      kind: 'lot',
-      code,
-      recordedAt,
-      supersededAt: null,
-    });
+    await transaction.insert(LotCode, newLotCode(transaction, lotId, { kind: 'lot', code }));
     await transaction.insert(Container, {
       studioId,
       id: containerId,

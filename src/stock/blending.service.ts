@@ -46,8 +46,8 @@ export class Blending {
       async (transaction) => {
         await refuseUnlessAllowed(transaction);
         await this.checkProduct(transaction, dto.productId);
-        await this.places.checkPlace(transaction, dto.placeId);
-        if (dto.ownerId !== undefined) await this.places.checkOwner(transaction, dto.ownerId);
+        await this.places.checkPlaces(transaction, [dto.placeId]);
+        if (dto.ownerId !== undefined) await this.places.checkOwners(transaction, [dto.ownerId]);
         const at = occurredAt(dto.occurredAt, transaction.recordedAt);
         const parents = await this.lockedParents(transaction, dto);
         const pours = dto.parents.map((given, index): Pour => {

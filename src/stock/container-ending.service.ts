@@ -103,7 +103,7 @@ export class ContainerEnding {
       { action: 'keep for practice', audit: 'stock.keep-for-practice', containerId },
       async ({ transaction, container, state }) => {
         if (dto.placeId === undefined) return { changes: { state } };
-        await this.places.checkPlace(transaction, dto.placeId);
+        await this.places.checkPlaces(transaction, [dto.placeId]);
         transaction.note({ from: { placeId: container.placeId }, to: { placeId: dto.placeId } });
         return { changes: { state, placeId: dto.placeId } };
       },

@@ -37,8 +37,8 @@ export class ContainerMove {
       { action: 'move', audit: 'stock.move', containerId },
       async (facts) => {
         const { transaction, container } = facts;
-        if (dto.placeId !== undefined) await this.places.checkPlace(transaction, dto.placeId);
-        if (dto.ownerId != null) await this.places.checkOwner(transaction, dto.ownerId);
+        if (dto.placeId !== undefined) await this.places.checkPlaces(transaction, [dto.placeId]);
+        if (dto.ownerId != null) await this.places.checkOwners(transaction, [dto.ownerId]);
         const target = {
           placeId: dto.placeId ?? container.placeId,
           ownerId: dto.ownerId === undefined ? container.ownerId : dto.ownerId,

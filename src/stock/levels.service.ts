@@ -6,7 +6,7 @@ import { Clock } from '../platform/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
-import { invalidField, notFound, staleVersion } from '../platform/problem.js';
+import { notFound, Problem, staleVersion } from '../platform/problem.js';
 import { containerCandidate } from './container-candidate.js';
 import { type ContainerFact, ContainerFacts } from './container-facts.service.js';
 import { assumedOpenedLife } from './container-views.service.js';
@@ -155,7 +155,13 @@ export class Levels {
           );
           transaction.note({ from: { minimumPieces: existing.minimumPieces }, to: { minimumPieces } });
         } else {
-          if (version !== undefined) throw notFound('stock level for', subjectId);
+          if (version !== undefined) {
+            throw new Problem(
+              404,
+              'not-found',
+              `No level is set for this ${subjectKind}, so it has no version ${version}. Leave the version out to set it.`,
+            );
+          }
           level = { ...subject, id: uuidv7(), minimumPieces, version: 1, updatedAt: recordedAt };
           await transaction.insert(StockLevel, level);
         }
@@ -181,8 +187,9 @@ export class Levels {
     const pools = await this.pools.load(transaction.read, chainId);
     const pool = pools.find(({ poolKeys }) => poolKeys.includes(subjectId));
     if (!pool) {
-      throw invalidField(
-        'subjectId',
+      throw new Problem(
+        404,
+        'not-found',
         `No cartridge has the configuration "${subjectId}". Give a key from the list of configurations; a cartridge of which too little is known has none, so set the level of its product.`,
       );
     }

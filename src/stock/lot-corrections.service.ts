@@ -1,20 +1,19 @@
 import { Injectable } from '@nestjs/common';
 import { IsNull, Not } from 'typeorm';
-import { v7 as uuidv7 } from 'uuid';
 import { localDay } from '../identity/local-day.js';
 import type { Actor } from '../platform/actor.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
-import { invalidField, notFound, Problem, staleVersion } from '../platform/problem.js';
+import { faultsProblem, invalidField, notFound, Problem, staleVersion } from '../platform/problem.js';
 import { BlendDates } from './blend-dates.service.js';
 import { Lot } from './lot.entity.js';
-import { LotCode } from './lot-code.entity.js';
+import { LotCode, newLotCode } from './lot-code.entity.js';
 import { type CorrectLotDto, correctionDecisions } from './lot-corrections.dto.js';
 import type { CorrectedLotView } from './lot-corrections.views.js';
 import { matchLot } from './lot-match.js';
+import { type PrintedCode, type PrintedFacts, printedFacts } from './printed-facts.js';
 import { ReceiptHolds } from './receipt-holds.service.js';
-import { lotReasonsAtReceipt } from './receipt-rules.js';
-import { type PrintedCode, type PrintedFacts, printedFacts } from './received-line.js';
+import { lotReasonsAtReceipt } from './receipt-reasons.js';
 import { StockConditions } from './stock-conditions.service.js';
 
 /** Puts right what was recorded of a lot. What stood there before stays findable, and the audit log names both. */
@@ -144,24 +143,13 @@ export class LotCorrections {
     recorded: readonly LotCode[],
     printed: readonly PrintedCode[],
   ): Promise<void> {
-    const { recordedAt } = transaction;
     for (const row of recorded) {
       if (printed.some((code) => isSame(code, row))) continue;
-      await transaction.update(LotCode, { studioId, id: row.id }, { supersededAt: recordedAt });
+      await transaction.update(LotCode, { studioId, id: row.id }, { supersededAt: transaction.recordedAt });
     }
     const added = printed
       .filter((code) => !recorded.some((row) => isSame(code, row)))
-      .map(
-        ({ kind, code }): LotCode => ({
-          studioId,
-          id: uuidv7(),
-          lotId,
-          kind,
-          code,
-          recordedAt,
-          supersededAt: null,
-        }),
-      );
+      .map((code) => newLotCode(transaction, lotId, code));
     if (added.length > 0) await transaction.insert(LotCode, added);
   }
 }
@@ -189,15 +177,7 @@ function correctedFacts(lot: Lot, codes: readonly LotCode[], dto: CorrectLotDto,
     {},
     day,
   );
-  if ('faults' in decided) {
-    const [first] = decided.faults;
-    throw new Problem(
-      400,
-      first?.code ?? 'invalid-fields',
-      decided.faults.map(({ field, message }) => `${field}: ${message}.`).join(' '),
-      { faults: decided.faults.map(({ field, message }) => ({ field, message })) },
-    );
-  }
+  if ('faults' in decided) throw faultsProblem(decided.faults);
   const { facts } = decided;
   return {
     ...facts,

@@ -4,9 +4,9 @@ import { v7 as uuidv7 } from 'uuid';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Problem } from '../platform/problem.js';
 import { Lot } from './lot.entity.js';
-import { LotCode } from './lot-code.entity.js';
+import { LotCode, newLotCode } from './lot-code.entity.js';
 import { type LotMatch, matchLot } from './lot-match.js';
-import type { PrintedCode } from './received-line.js';
+import type { PrintedCode } from './printed-facts.js';
 import type { ReceivedLine } from './received-lines.service.js';
 import type { LotOrigin } from './vocabulary.js';
 
@@ -82,17 +82,7 @@ export class LotsAtReceipt {
     }
     if (corrections.length > 0) transaction.note({ correctedLots: corrections });
     const codes = each.flatMap(({ lot, addedCodes }) =>
-      addedCodes.map(
-        ({ kind, code }): LotCode => ({
-          studioId: lot.studioId,
-          id: uuidv7(),
-          lotId: lot.id,
-          kind,
-          code,
-          recordedAt: transaction.recordedAt,
-          supersededAt: null,
-        }),
-      ),
+      addedCodes.map((code) => newLotCode(transaction, lot.id, code)),
     );
     if (codes.length > 0) await transaction.insert(LotCode, codes);
   }

@@ -63,7 +63,7 @@ export class Places implements OnApplicationBootstrap {
             409,
             'already-exists',
             `There is already a place named "${same.name}". Use that one, or give another name.`,
-            { existing: { kind: 'place', id: same.id, name: same.name } },
+            { existing: { kind: 'place', id: same.id } },
           );
         }
         return this.insert(transaction, dto);

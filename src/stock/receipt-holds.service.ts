@@ -4,7 +4,7 @@ import { localDay } from '../identity/local-day.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Hold } from './hold.entity.js';
 import type { LotAtReceipt } from './lots-at-receipt.service.js';
-import { lotReasonsAtReceipt, lotReasonsOnJoining } from './receipt-rules.js';
+import { lotReasonsAtReceipt, lotReasonsOnJoining } from './receipt-reasons.js';
 import type { PutAwayLine } from './receiving.service.js';
 import type { ReceivedHoldView } from './receiving.views.js';
 import type { HoldKind, HoldReason } from './vocabulary.js';

@@ -1,6 +1,6 @@
 import type { SymbolReading } from '../catalogue/barcode.js';
 import { symbolUseBy } from '../catalogue/symbol-use-by.js';
-import type { SymbolOfPackage } from './received-line.js';
+import type { SymbolOfPackage } from './printed-facts.js';
 
 /** What a scanned symbol says of goods: which number, how many of it, and what is printed. */
 export interface ScannedGoods {

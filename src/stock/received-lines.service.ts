@@ -6,13 +6,13 @@ import { ProductRegister } from '../catalogue/product-register.service.js';
 import { localDay } from '../identity/local-day.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { occurredAt as acceptedInstant, maximumLateRecordDays } from '../platform/occurred-at.js';
-import { type FieldFault, notFound, Problem, type ProblemCode } from '../platform/problem.js';
+import { type FieldFault, faultsProblem, notFound, Problem, type ProblemCode } from '../platform/problem.js';
 import { Container } from './container.entity.js';
-import { Place } from './place.entity.js';
-import { type PlannedContainer, plannedContainers } from './receipt-rules.js';
+import { type PlannedContainer, plannedContainers } from './planned-containers.js';
+import { type PrintedFacts, printedFacts } from './printed-facts.js';
 import { goodsOf, type ScannedGoods, scannedGoods } from './received-goods.js';
-import { type PrintedFacts, printedFacts } from './received-line.js';
 import { type DeliveryLineDto, mostPiecesInLine } from './receiving.dto.js';
+import { StandingPlaces } from './standing-places.service.js';
 
 /** So many containers can be labelled and put away from one delivery; beyond it is a slip. */
 export const mostContainersInDelivery = 2_000;
@@ -36,11 +36,15 @@ interface LineFault extends FieldFault {
 /** Understands the lines of a delivery before anything is written; all faults are told together. */
 @Injectable()
 export class ReceivedLines {
-  constructor(private readonly register: ProductRegister) {}
+  constructor(
+    private readonly register: ProductRegister,
+    private readonly places: StandingPlaces,
+  ) {}
 
   /**
    * @param receivedAt instant of the delivery
-   * @throws Problem with every fault of every line, or not-found for a product, place or person of another studio
+   * @throws Problem with every fault of every line, not-found for a product, place or person of another studio,
+   * or wrong-state for a place or person that is no longer here
    */
   async understand(
     transaction: Transaction,
@@ -63,8 +67,14 @@ export class ReceivedLines {
     });
     const productIds = goods.flatMap((known) => (known ? [known.productId] : []));
     const products = await this.register.products(transaction.manager, chainId, productIds);
-    await this.refuseForeignPlaces(transaction, lines, faults);
-    await this.refuseForeignOwners(transaction, lines);
+    await this.places.checkPlaces(
+      transaction,
+      lines.map(({ placeId }) => placeId),
+    );
+    await this.places.checkOwners(
+      transaction,
+      lines.flatMap(({ ownerId }) => ownerId ?? []),
+    );
 
     const day = localDay(receivedAt, timeZone);
     const understood = lines.flatMap((dto, index): ReceivedLine[] => {
@@ -117,7 +127,7 @@ export class ReceivedLines {
         },
       ];
     });
-    throwFaults(faults);
+    if (faults.length > 0) throw faultsProblem(faults);
     refuseTooManyContainers(understood);
     return understood;
   }
@@ -174,55 +184,6 @@ export class ReceivedLines {
     }
     return openedAt;
   }
-
-  private async refuseForeignPlaces(
-    transaction: Transaction,
-    lines: readonly DeliveryLineDto[],
-    faults: LineFault[],
-  ): Promise<void> {
-    const ids = [...new Set(lines.map((line) => line.placeId))];
-    const found = await transaction.manager.find(Place, {
-      where: { studioId: transaction.studioId, id: In(ids) },
-    });
-    const places = new Map(found.map((place) => [place.id, place]));
-    for (const [index, { placeId }] of lines.entries()) {
-      const place = places.get(placeId);
-      if (!place) throw notFound('place', placeId);
-      if (place.archivedAt !== null) {
-        const message = `"${place.name}" is archived; choose a place that is in use`;
-        faults.push({ code: 'invalid-fields', field: `lines.${index}.placeId`, message });
-      }
-    }
-  }
-
-  private async refuseForeignOwners(
-    transaction: Transaction,
-    lines: readonly DeliveryLineDto[],
-  ): Promise<void> {
-    const ids = [...new Set(lines.flatMap(({ ownerId }) => (ownerId == null ? [] : [ownerId])))];
-    if (ids.length === 0) return;
-    const found = await transaction.query<{ id: string }>(
-      `SELECT id FROM person WHERE studio_id = $1 AND state = 'active'
-         AND id IN (${ids.map((_, index) => `$${index + 2}`).join(', ')})`,
-      [transaction.studioId, ...ids],
-    );
-    const people = new Set(found.map((person) => person.id));
-    for (const id of ids) if (!people.has(id)) throw notFound('person at work', id);
-  }
-}
-
-function throwFaults(faults: readonly LineFault[]): void {
-  const [first] = faults;
-  if (!first) return;
-  const sameCode = faults.every((fault) => fault.code === first.code);
-  throw new Problem(
-    400,
-    sameCode ? first.code : 'invalid-fields',
-    faults.length === 1
-      ? `${first.field}: ${first.message}.`
-      : `${faults.length} fields cannot be accepted; see faults.`,
-    { faults: faults.map(({ field, message }) => ({ field, message })) },
-  );
 }
 
 function refuseTooManyContainers(lines: readonly ReceivedLine[]): void {

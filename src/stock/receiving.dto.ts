@@ -7,7 +7,7 @@ import { Nested, NestedList } from '../platform/nested.js';
 import { PlainText } from '../platform/plain-text.js';
 import { EventDto } from '../platform/request.dto.js';
 import { type SameCodeDecision, sameCodeDecisions } from './lot-match.js';
-import { type PieceFault, pieceFaults } from './receipt-rules.js';
+import { type PieceFault, pieceFaults } from './planned-containers.js';
 import { type CodeState, codeStates, type LotCodeKind, lotCodeKinds } from './vocabulary.js';
 
 const maximumLines = 200;

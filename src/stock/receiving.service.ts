@@ -13,11 +13,11 @@ import { LabelCodes } from './label-codes.service.js';
 import { type Booking, Ledger } from './ledger.service.js';
 import { type LotAtReceipt, LotsAtReceipt } from './lots-at-receipt.service.js';
 import { ReceiptHolds } from './receipt-holds.service.js';
-import { isCalendarDay } from './received-line.js';
 import { type ReceivedLine, ReceivedLines } from './received-lines.service.js';
 import type { ReceiveDeliveryDto } from './receiving.dto.js';
 import type { ReceiptView, ReceivedHoldView, ReceivedLineView } from './receiving.views.js';
 import { StockConditions } from './stock-conditions.service.js';
+import { isCalendarDay } from './use-by.js';
 
 /** A line with everything that was made for it. */
 export interface PutAwayLine {

@@ -17,11 +17,11 @@ export interface UseByError {
 }
 
 /** Years outside these are slips of the pen, and would make an item expired or usable for centuries. */
-export const EARLIEST_USE_BY_YEAR = 1900;
-export const LATEST_USE_BY_YEAR = 2199;
+export const earliestUseByYear = 1900;
+export const latestUseByYear = 2199;
 
-const SHAPE = /^(\d{4})(?:-(\d{2})(?:-(\d{2}))?)?$/;
-const ALLOWED = 'Allowed are YYYY-MM-DD, YYYY-MM and YYYY.';
+const shape = /^(\d{4})(?:-(\d{2})(?:-(\d{2}))?)?$/;
+const allowed = 'Allowed are YYYY-MM-DD, YYYY-MM and YYYY.';
 
 /**
  * Reads a use-by date as it stands on a label. The item is usable through the end of the year, month or day
@@ -32,18 +32,18 @@ const ALLOWED = 'Allowed are YYYY-MM-DD, YYYY-MM and YYYY.';
  */
 export function readUseBy(text: string): UseBy | UseByError {
   const shown = text.trim();
-  const match = SHAPE.exec(shown);
+  const match = shape.exec(shown);
   if (match === null) {
     return failed(
       'use-by not a date',
-      `"${shown.slice(0, 40)}" is not a use-by date. ${ALLOWED} Write the date as on the label, year first.`,
+      `"${shown.slice(0, 40)}" is not a use-by date. ${allowed} Write the date as on the label, year first.`,
     );
   }
   const year = Number(match[1]);
-  if (year < EARLIEST_USE_BY_YEAR || year > LATEST_USE_BY_YEAR) {
+  if (year < earliestUseByYear || year > latestUseByYear) {
     return failed(
       'use-by year out of range',
-      `The use-by date ${shown} lies outside the years ${EARLIEST_USE_BY_YEAR} to ${LATEST_USE_BY_YEAR}. ` +
+      `The use-by date ${shown} lies outside the years ${earliestUseByYear} to ${latestUseByYear}. ` +
         'Compare the year with the label.',
     );
   }
@@ -58,10 +58,16 @@ export function readUseBy(text: string): UseBy | UseByError {
   };
 }
 
+/** Whether text is YYYY-MM-DD and stands in the calendar, in years that are believed. */
+export function isCalendarDay(text: string): boolean {
+  const reading = readUseBy(text);
+  return !('error' in reading) && reading.precision === 'day' && reading.lastDay === text;
+}
+
 function doesNotExist(shown: string): UseByError {
   return failed(
     'use-by does not exist',
-    `The use-by date ${shown} does not exist in the calendar. ${ALLOWED} ` +
+    `The use-by date ${shown} does not exist in the calendar. ${allowed} ` +
       'Compare with the label: day and month may be swapped. If only the month is printed, write YYYY-MM.',
   );
 }

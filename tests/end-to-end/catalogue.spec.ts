@@ -120,12 +120,24 @@ describe.each(engines)('the catalogue on %s', (engine) => {
     ['a name that is null', { name: null }, 'name'],
     ['a name with a NUL in it', { name: 'Um\u0000ber' }, 'name'],
     ['a kind nobody knows', { kind: 'ink' }, 'kind'],
-    ['a maker nobody knows', { makerId: '00000000-0000-4000-8000-000000000001' }, 'makerId'],
   ])('refuses %s, naming the field', async (_, fields, field) => {
     const refused = await addPigment(fields);
     expect(refused.status).toBe(400);
     expect(refused.body.code).toBe('invalid-fields');
     expect(refused.body.faults?.map((fault) => fault.field)).toContain(field);
+  });
+
+  it('finds no maker that nobody knows', async () => {
+    const refused = await addPigment({ makerId: '00000000-0000-4000-8000-000000000001' });
+    expect([refused.status, refused.body.code]).toEqual([404, 'not-found']);
+  });
+
+  it('refuses a page that goes on from nothing', async () => {
+    for (const list of ['products', 'lots', 'containers', 'deliveries', 'blends', 'alerts']) {
+      const refused = await service.get<ProblemBody>(`/${list}?after=00000000-0000-4000-8000-000000000001`);
+      expect([list, refused.status, refused.body.code]).toEqual([list, 400, 'invalid-fields']);
+      expect(refused.body.faults?.[0]?.field).toBe('after');
+    }
   });
 
   it('refuses a diameter that some makers read otherwise', async () => {

@@ -587,7 +587,7 @@ describe.each(engines)('stock on %s', (engine) => {
       const level = (subjectKind: string, subjectId: string) =>
         service.put('/stock/levels', { subjectKind, subjectId, minimumPieces: 1 });
       expect((await level('product', uuidv7())).status).toBe(404);
-      expect((await level('configuration', 'no such needle')).status).toBe(400);
+      expect((await level('configuration', 'no such needle')).status).toBe(404);
     });
 
     it('shows what to take first with its last day', async () => {

@@ -1,5 +1,4 @@
-import { Temporal } from 'temporal-polyfill';
-import { readUseBy, type UseByPrecision } from './use-by.js';
+import { isCalendarDay, readUseBy, type UseByPrecision } from './use-by.js';
 
 export interface PrintedCode {
   kind: 'lot' | 'batch' | 'other';
@@ -159,14 +158,6 @@ function manufacturedOnOf(
     faults.push({ field: 'manufacturedOn', code: 'unusable-date', message });
   }
   return said.manufacturedOn;
-}
-
-/** Whether text is YYYY-MM-DD and stands in the calendar, in years that are believed. */
-export function isCalendarDay(text: string): boolean {
-  const reading = readUseBy(text);
-  return (
-    !('error' in reading) && reading.precision === 'day' && Temporal.PlainDate.from(text).toString() === text
-  );
 }
 
 function order({ kind }: PrintedCode): number {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { printedFacts, type SaidOfPackage, type SymbolOfPackage } from './received-line.js';
+import { printedFacts, type SaidOfPackage, type SymbolOfPackage } from './printed-facts.js';
 
 const day = '2026-11-25';
 const said: SaidOfPackage = { codes: [{ kind: 'lot', code: 'L-1' }], useBy: '2028-06-30' };
