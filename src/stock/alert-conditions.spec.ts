@@ -244,8 +244,7 @@ describe('a level of nothing', () => {
       subjectKind: 'configuration pool',
       subjectId: 'gone',
       productIds: [],
-      lowLevelQuantity: 5,
-      unit: 'pieces',
+      minimumPieces: 5,
     } as const;
     const settings = { useByNearDays: 30, openedLifeEndingDays: 14 };
     expect(alertConditions([], [level], settings, '2026-11-25T09:00:00Z', 'UTC')).toEqual([]);
