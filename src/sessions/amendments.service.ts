@@ -104,8 +104,9 @@ export class Amendments {
           transaction,
           dto.uses.flatMap((use) => use.appliedBy ?? []),
         );
-        const { uses, madeLotIds } = await this.lateUses.prepare(
+        const { uses, madeLotIds, warnings } = await this.lateUses.prepare(
           transaction,
+          sessionId,
           dto.uses,
           session.completedAt ?? transaction.recordedAt,
         );
@@ -116,7 +117,7 @@ export class Amendments {
         );
         const moved = await this.moveOn(transaction, session);
         const { followsBecause: _, ...written } = writtenSession(moved, known.client.reference);
-        return { ...written, state: 'completed', uses: recorded.map(writtenUse), madeLotIds };
+        return { ...written, state: 'completed', uses: recorded.map(writtenUse), madeLotIds, warnings };
       },
     );
   }

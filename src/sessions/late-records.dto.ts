@@ -36,6 +36,8 @@ export class LateUseDto extends AmountDto {
   @MayBeLeftOut() @IsIn(missingCodes) codeState?: (typeof missingCodes)[number];
   /** With productId: YYYY-MM-DD, YYYY-MM or YYYY as written; left out: not written. */
   @IsOptional() @IsString() @MaxLength(maximumDateLength) useBy?: string | null;
+  /** The mix of this session that it went into; left out: used by itself. */
+  @MayBeLeftOut() @NamedId() mixId?: string;
   /** How the lot was known. */
   @IsIn(knownBy) knownBy: KnownBy;
   /** For what is counted in pieces; left out: 1. */

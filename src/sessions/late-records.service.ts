@@ -50,14 +50,15 @@ export class LateRecords {
           signedAt: transaction.recordedAt,
           complicationsSealed: sealer.seal(complications, sealedAsComplications(dto.id)),
         });
-        const { uses, madeLotIds } = await this.lateUses.prepare(transaction, dto.uses, at);
+        const prepared = await this.lateUses.prepare(transaction, session.id, dto.uses, at);
         const recorded = await this.recorder.record(
           transaction,
           { id: session.id, clientId: session.clientId, sealer },
-          uses,
+          prepared.uses,
         );
         const { followsBecause: _, ...written } = writtenSession(session, known.client.reference);
-        return { ...written, state: 'completed', uses: recorded.map(writtenUse), madeLotIds };
+        const { madeLotIds, warnings } = prepared;
+        return { ...written, state: 'completed', uses: recorded.map(writtenUse), madeLotIds, warnings };
       },
     );
   }

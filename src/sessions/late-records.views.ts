@@ -12,6 +12,8 @@ export class RecordedUsesView {
   uses: CompletedUseView[];
   /** Lots that were not on record and were made for it. */
   madeLotIds: string[];
+  /** What should be looked at, such as a code that is known with another use-by date. */
+  warnings: string[];
 }
 
 export class ReversedUseView {

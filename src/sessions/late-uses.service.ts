@@ -8,7 +8,7 @@ import { assumedOpenedLife } from '../stock/container-views.service.js';
 import { StandingHolds } from '../stock/standing-holds.service.js';
 import { lateAmount } from './late-amount.js';
 import type { LateUseDto } from './late-records.dto.js';
-import { likeliestContainers } from './likeliest-container.js';
+import { type ContainerOfLot, likeliestContainers } from './likeliest-container.js';
 import { pastRefusals } from './past-refusals.js';
 import type { UseToRecord } from './use-recorder.service.js';
 import { WrittenLots } from './written-lots.service.js';
@@ -27,16 +27,18 @@ export class LateUses {
 
   /**
    * @param at instant of the session
-   * @returns the uses, and the ids of lots that were made for them
+   * @returns the uses, the ids of lots that were made for them, and what should be looked at
    * @throws Problem invalid-fields when a use names nothing or too much; not-found when it names what is not in this studio
    */
   async prepare(
     transaction: Transaction,
+    sessionId: string,
     uses: readonly LateUseDto[],
     at: string,
-  ): Promise<{ uses: UseToRecord[]; madeLotIds: string[] }> {
+  ): Promise<{ uses: UseToRecord[]; madeLotIds: string[]; warnings: string[] }> {
     uses.forEach(refuseUnclear);
-    const { lotIds, made } = await this.writtenLots.find(transaction, uses);
+    await requireMixes(transaction, sessionId, uses);
+    const { lotIds, made, warnings } = await this.writtenLots.find(transaction, uses);
     const containerIds = await this.containersOf(transaction, uses, lotIds, at);
     const facts = await this.factsOf(transaction, containerIds);
     const holds = await this.standingHolds.reachingContainers(
@@ -56,10 +58,14 @@ export class LateUses {
           const { field, message } = amount.fault;
           throw invalidField(field === null ? `uses.${index}` : `uses.${index}.${field}`, message);
         }
+        if (use.mixId !== undefined && fact.kind !== 'pigment') {
+          const message = `${fact.productName} is no pigment or thinner; only those are dropped into a mix. Leave mixId out.`;
+          throw invalidField(`uses.${index}.mixId`, message);
+        }
         const standing = holds.get(containerId) ?? [];
         return {
           containerId,
-          mixId: null,
+          mixId: use.mixId ?? null,
           knownBy: use.knownBy,
           ...amount,
           againstRefusal: pastRefusals(fact, standing, assumed, at, transaction.actor.timeZone),
@@ -71,6 +77,7 @@ export class LateUses {
         };
       }),
       madeLotIds: made.map((lot) => lot.id),
+      warnings,
     };
   }
 
@@ -86,11 +93,7 @@ export class LateUses {
     const forms = await stockForms(transaction, lotIds);
     const unknown = uses.find((use) => use.lotId !== undefined && !forms.has(use.lotId));
     if (unknown?.lotId !== undefined) throw notFound('lot', unknown.lotId);
-    const known = await this.containerFacts.load(transaction.read, transaction.studioId, {
-      lotIds,
-      ended: true,
-    });
-    const chosen = likeliestContainers(known);
+    const chosen = likeliestContainers(await containersOfLots(transaction, lotIds), at);
     const without = lotIds.filter((lotId) => !chosen.has(lotId));
     const made = await this.writtenLots.makeContainers(
       transaction,
@@ -126,6 +129,36 @@ function refuseUnclear(use: LateUseDto, index: number): void {
 
 function pastInstant(given: string | undefined, recordedAt: string): string | null {
   return given === undefined ? null : occurredAt(given, recordedAt, maximumLateRecordDays);
+}
+
+/** @throws Problem not-found when a use names a mix that is none of the session */
+async function requireMixes(
+  transaction: Transaction,
+  sessionId: string,
+  uses: readonly LateUseDto[],
+): Promise<void> {
+  const mixIds = [...new Set(uses.flatMap((use) => use.mixId ?? []))];
+  if (mixIds.length === 0) return;
+  const known = await transaction.query<{ id: string }>(
+    `SELECT id FROM mix WHERE studio_id = $1 AND session_id = $2 AND id IN (${placeholders(mixIds, 3)})`,
+    [transaction.studioId, sessionId, ...mixIds],
+  );
+  const unknown = mixIds.find((id) => !known.some((mix) => mix.id === id));
+  if (unknown !== undefined) throw notFound('mix in this session', unknown);
+}
+
+/** Every container of the lots that ever was. */
+async function containersOfLots(
+  transaction: Transaction,
+  lotIds: readonly string[],
+): Promise<ContainerOfLot[]> {
+  if (lotIds.length === 0) return [];
+  return transaction.query<ContainerOfLot>(
+    `SELECT id AS "containerId", lot_id AS "lotId", received_at AS "receivedAt", opened_at AS "openedAt",
+       ended_at AS "endedAt"
+     FROM container WHERE studio_id = $1 AND lot_id IN (${placeholders(lotIds)})`,
+    [transaction.studioId, ...lotIds],
+  );
 }
 
 async function stockForms(

@@ -37,6 +37,8 @@ import { SessionUse, SessionUseReversal } from './session-use.entity.js';
 import { SessionWastes } from './session-wastes.service.js';
 import { SessionsController } from './sessions.controller.js';
 import { SetupTray } from './setup-tray.service.js';
+import { SisterLots } from './sister-lots.service.js';
+import { SplitLots } from './split-lots.service.js';
 import { TouchUpController } from './touch-up.controller.js';
 import { TouchUps } from './touch-up.service.js';
 import { TraceController } from './trace.controller.js';
@@ -113,6 +115,8 @@ export const sessionsEntities = [
     LateRecords,
     LateUses,
     WrittenLots,
+    SisterLots,
+    SplitLots,
     Amendments,
     Complications,
   ],

@@ -6,7 +6,7 @@ import { IdPipe } from '../platform/id.pipe.js';
 import { PageDto } from '../platform/request.dto.js';
 import { TraceLotsDto } from './trace.dto.js';
 import { Trace } from './trace.service.js';
-import { TraceView } from './trace.views.js';
+import { LotTraceView, TraceView } from './trace.views.js';
 import { TraceCsv } from './trace-csv.service.js';
 
 @ApiTags('sessions')
@@ -23,7 +23,7 @@ export class TraceController {
     @CurrentActor() actor: Actor,
     @Param('lotId', IdPipe) lotId: string,
     @Query() page: PageDto,
-  ): Promise<TraceView> {
+  ): Promise<LotTraceView> {
     return this.trace.ofLot(actor, lotId, page);
   }
 

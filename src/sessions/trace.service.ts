@@ -5,8 +5,9 @@ import { notFound, Problem } from '../platform/problem.js';
 import type { PageDto } from '../platform/request.dto.js';
 import { BlendAncestry } from './blend-ancestry.service.js';
 import { lotsInUse } from './lots-in-use.js';
+import { SisterLots } from './sister-lots.service.js';
 import type { TraceLotsDto } from './trace.dto.js';
-import type { TraceUseView, TraceView } from './trace.views.js';
+import type { LotTraceView, TraceUseView, TraceView } from './trace.views.js';
 import { type TracedUse, type UsePageRequest, UsePages } from './use-page.service.js';
 
 const defaultPageSize = 200;
@@ -22,11 +23,13 @@ export class Trace {
     private readonly database: Database,
     private readonly usePages: UsePages,
     private readonly ancestry: BlendAncestry,
+    private readonly sisterLots: SisterLots,
   ) {}
 
   /** @throws Problem not-found when a lot is not in this studio */
-  async ofLot(actor: Actor, lotId: string, page: PageDto): Promise<TraceView> {
-    return this.fromLots(actor.studioId, [lotId], requestOf(page));
+  async ofLot(actor: Actor, lotId: string, page: PageDto): Promise<LotTraceView> {
+    const trace = await this.fromLots(actor.studioId, [lotId], requestOf(page));
+    return { ...trace, sisterLots: await this.sisterLots.of(actor.studioId, lotId) };
   }
 
   /** @throws Problem not-found when any of the lots is not in this studio */

@@ -65,10 +65,23 @@ export class TraceUseView {
   lots: TracedLotView[];
 }
 
+/** Another lot of the same product and code: another batch, or the same one under a date that was misread. */
+export class SisterLotView {
+  lotId: string;
+  /** Last usable day; null: none was printed. */
+  useBy: string | null;
+}
+
 /** Uses in the order in which they happened, all of them, a page at a time. */
 export class TraceView {
   totals: TraceTotalsView;
   items: TraceUseView[];
   /** Give it as `after` for the next page; null: this is the last. */
   next: string | null;
+}
+
+/** The trace of one lot. */
+export class LotTraceView extends TraceView {
+  /** Whoever asks for a code means these too. */
+  sisterLots: SisterLotView[];
 }

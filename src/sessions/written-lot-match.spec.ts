@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type LotOnRecord, matchWrittenLot } from './written-lot-match.js';
+import { type LotOnRecord, matchWrittenLot, sistersOf } from './written-lot-match.js';
 
 const lot = (lotId: string, useBy: string | null, code = 'A7', productId = 'umber'): LotOnRecord => ({
   lotId,
@@ -35,5 +35,21 @@ describe('the lot that a paper note names', () => {
   it('is not known without a code', () => {
     expect(matchWrittenLot(written('2027-03-31', null), [march])).toBeNull();
     expect(matchWrittenLot(written(null), [])).toBeNull();
+  });
+});
+
+describe('the sisters of a lot that a paper note names', () => {
+  it('have the product and the code, but another date, and are each told once', () => {
+    const [march, undated] = [lot('march', '2027-03-31'), lot('undated', null)];
+    const recorded = [
+      march,
+      march,
+      undated,
+      lot('other', '2027-03-31', 'A8'),
+      lot('rose', null, 'A7', 'rose'),
+    ];
+    expect(sistersOf(written('2027-06-30'), recorded)).toEqual([march, undated]);
+    expect(sistersOf(written('2027-03-31'), recorded)).toEqual([undated]);
+    expect(sistersOf(written('2027-06-30', null), recorded)).toEqual([]);
   });
 });

@@ -28,3 +28,14 @@ export function matchWrittenLot(written: WrittenLot, recorded: readonly LotOnRec
   const [only, ...others] = new Set(same.map((lot) => lot.lotId));
   return only !== undefined && others.length === 0 ? only : null;
 }
+
+/** The lots of the product that have the code under another date, each once: what a lot made for the note is told of. */
+export function sistersOf(written: WrittenLot, recorded: readonly LotOnRecord[]): LotOnRecord[] {
+  if (written.code === null) return [];
+  const sisters = new Map<string, LotOnRecord>();
+  for (const lot of recorded) {
+    const same = lot.productId === written.productId && lot.code === written.code;
+    if (same && lot.useBy !== written.useBy && !sisters.has(lot.lotId)) sisters.set(lot.lotId, lot);
+  }
+  return [...sisters.values()];
+}

@@ -12,7 +12,8 @@ import { LotCode, newLotCode } from '../stock/lot-code.entity.js';
 import { Place } from '../stock/place.entity.js';
 import { readUseBy, type UseBy } from '../stock/use-by.js';
 import type { LateUseDto } from './late-records.dto.js';
-import { type LotOnRecord, matchWrittenLot, type WrittenLot } from './written-lot-match.js';
+import { type SplitLot, SplitLots } from './split-lots.service.js';
+import { type LotOnRecord, matchWrittenLot, sistersOf, type WrittenLot } from './written-lot-match.js';
 
 /** What was written down of a label, and for which use. */
 interface WrittenLabel extends WrittenLot {
@@ -30,20 +31,22 @@ export class WrittenLots {
   constructor(
     private readonly register: ProductRegister,
     private readonly labelCodes: LabelCodes,
+    private readonly splitLots: SplitLots,
   ) {}
 
   /**
-   * @returns lot ids by the index of the use, and the lots that were made
+   * @returns lot ids by the index of the use, the lots that were made, and what is to be told of them
    * @throws Problem invalid-fields, unusable-date; not-found when the register has not the product
    */
   async find(
     transaction: Transaction,
     uses: readonly LateUseDto[],
-  ): Promise<{ lotIds: Map<number, string>; made: Lot[] }> {
+  ): Promise<{ lotIds: Map<number, string>; made: Lot[]; warnings: string[] }> {
     const labels = uses.flatMap((use, index) => labelOf(use, index));
     const lotIds = new Map<number, string>();
     const made: Lot[] = [];
-    if (labels.length === 0) return { lotIds, made };
+    const splits: SplitLot[] = [];
+    if (labels.length === 0) return { lotIds, made, warnings: [] };
     const productIds = [...new Set(labels.map((label) => label.productId))];
     const products = await this.register.products(transaction.manager, transaction.actor.chainId, productIds);
     const unknown = productIds.find((id) => !products.has(id));
@@ -59,11 +62,13 @@ export class WrittenLots {
       }
       const lot = newLot(transaction, label);
       made.push(lot);
+      const sisters = sistersOf(label, known);
+      if (sisters.length > 0) splits.push({ lot, sisters });
       known.push({ lotId: lot.id, productId: lot.productId, useBy: lot.useBy, code: lot.code });
       lotIds.set(label.index, lot.id);
     }
     await this.write(transaction, made, products);
-    return { lotIds, made };
+    return { lotIds, made, warnings: await this.splitLots.tell(transaction, splits) };
   }
 
   /**

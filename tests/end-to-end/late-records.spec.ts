@@ -3,9 +3,16 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { CompletionView } from '../../src/sessions/completion.views.js';
 import type { RecordedUsesView } from '../../src/sessions/late-records.views.js';
 import type { SessionView } from '../../src/sessions/session-record.views.js';
-import type { TraceView } from '../../src/sessions/trace.views.js';
+import type { TouchUpView } from '../../src/sessions/touch-up.views.js';
+import type { LotTraceView, TraceView } from '../../src/sessions/trace.views.js';
 import type { ScanView } from '../../src/sessions/tray.views.js';
-import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
+import {
+  makeSampleStudio,
+  type ReceivedLine,
+  receive,
+  type SampleStudio,
+  walkIn,
+} from '../support/sample-studio.js';
 import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
 import { Store } from '../support/store.js';
 
@@ -124,6 +131,79 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
       expect(recorded.uses).toMatchObject([{ lotId: lot.id, microlitres: 80 }]);
       const other = await late([{ ...use, useBy: '2029-01' }]);
       expect(other.madeLotIds).toHaveLength(1);
+    });
+
+    it('tells of a code that is known with another use-by, and names the sister lots to each other', async () => {
+      const { lot } = await receive(service, studio, {
+        productId: studio.umberId,
+        code: 'SPLIT',
+        useBy: '2030-01-31',
+      });
+      const use = { productId: studio.umberId, code: 'SPLIT', useBy: '2030-07', knownBy: 'typed' };
+      const recorded = await late([use]);
+      const [made] = recorded.madeLotIds;
+      expect(recorded.warnings).toHaveLength(1);
+      expect(recorded.warnings[0]).toContain('2030-01-31');
+      expect(recorded.warnings[0]).toContain(lot.id);
+      const { items: alerts } = await service.seen<{ items: { kind: string; subjectId: string }[] }>(
+        '/alerts?limit=200',
+      );
+      expect(alerts).toContainEqual(
+        expect.objectContaining({ kind: 'same code, other use-by', subjectId: made }),
+      );
+      const sisters = async (lotId: string | undefined) =>
+        (await service.seen<LotTraceView>(`/lots/${lotId}/trace`)).sisterLots;
+      expect(await sisters(lot.id)).toEqual([{ lotId: made, useBy: '2030-07-31' }]);
+      expect(await sisters(made)).toEqual([{ lotId: lot.id, useBy: '2030-01-31' }]);
+      expect((await late([use])).warnings).toEqual([]);
+    });
+
+    describe('by lot', () => {
+      const bottle = (id: string | undefined) =>
+        service.seen<{ state: string; openedAt: string | null }>(`/containers/${id}`);
+      const byLot = async (lotId: string, occurredAt: string) => {
+        const use = { lotId, knownBy: 'typed', microlitres: 40 };
+        return (await late([use], { occurredAt })).uses[0]?.containerId;
+      };
+
+      it('takes no bottle that arrived later, but makes one that is over', async () => {
+        const { lot, containers } = await receive(service, studio, {
+          productId: studio.umberId,
+          code: 'LATE-1',
+          quantity: 2,
+        });
+        await service.made(`/containers/${containers[0]?.id}/open`);
+        await service.made(`/containers/${containers[0]?.id}/finish`);
+        const taken = await byLot(lot.id, daysAgo(300));
+        expect(containers.map(({ id }) => id)).not.toContain(taken);
+        expect(await bottle(taken)).toMatchObject({ state: 'finished' });
+        expect(await bottle(containers[1]?.id)).toMatchObject({ state: 'sealed', openedAt: null });
+        // A second note of the lot is booked on the same one.
+        expect(await byLot(lot.id, daysAgo(200))).toBe(taken);
+      });
+
+      it('takes the bottle that was open at that time, though it is finished by now', async () => {
+        const { lines } = await service.made<{ lines: ReceivedLine[] }>('/deliveries', {
+          origin: 'gift or sample',
+          occurredAt: daysAgo(20),
+          lines: [
+            {
+              productId: studio.umberId,
+              codes: [{ kind: 'lot', code: 'LATE-2' }],
+              useBy: '2099-12-31',
+              quantity: 2,
+              placeId: studio.placeId,
+            },
+          ],
+        });
+        const [used, sealed] = lines[0]?.containers.map(({ id }) => id) ?? [];
+        const lot = lines[0]?.lot ?? { id: '' };
+        await service.made(`/containers/${used}/open`, { occurredAt: daysAgo(15) });
+        await service.made(`/containers/${used}/finish`, { occurredAt: daysAgo(5) });
+        expect(await byLot(lot.id, daysAgo(10))).toBe(used);
+        expect(await bottle(sealed)).toMatchObject({ state: 'sealed' });
+        expect(await byLot(lot.id, daysAgo(2))).toBe(sealed);
+      });
     });
 
     it('records a use of which neither code nor amount is known', async () => {
@@ -430,6 +510,34 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
       });
       await service.made(`/sessions/${recorded.id}/uses/${recorded.uses[0]?.id}/reversal`, { reason: 'No' });
       expect(await service.seen(`/containers/${containerId}`)).toMatchObject({ state: 'opened', openedAt });
+    });
+
+    it('records again what went into a mix, of that session only', async () => {
+      const { containers } = await receive(service, studio, { productId: studio.umberId, code: 'MIX-1' });
+      const containerId = containers[0]?.id;
+      const session = await walkIn(service, studio);
+      await service.made(`/sessions/${session}/scans`, { containerId });
+      const mix = await service.made<{ id: string }>(`/sessions/${session}/mixes`, { label: 'base' });
+      const path = `/sessions/${session}/mixes/${mix.id}/components`;
+      await service.made(path, { containerId, drops: 9 });
+      const { uses } = await service.made<CompletionView>(`/sessions/${session}/completion`, {
+        lines: [],
+        complications: null,
+        signedBy: studio.ownerId,
+      });
+      await service.made(`/sessions/${session}/uses/${uses[0]?.id}/reversal`, { reason: 'Not nine' });
+      const right = { containerId, knownBy: 'own label', drops: 3, mixId: mix.id };
+      await service.made(`/sessions/${session}/uses`, { uses: [right] });
+      const memory = await service.seen<TouchUpView>(`/sessions/${session}/touch-up`);
+      expect(memory.mixes).toMatchObject([{ id: mix.id, parts: [{ drops: 3, microlitres: 120 }] }]);
+      expect(memory.pigments).toEqual([]);
+      const { session: other } = await completedSession('MIX-2', 1);
+      const foreign = await service.post<ProblemBody>(`/sessions/${other}/uses`, { uses: [right] });
+      expect([foreign.status, foreign.body.code]).toEqual([404, 'not-found']);
+      expect(await refused([right])).toEqual([404, 'not-found']);
+      const needle = { productId: studio.linerId, code: 'X9', knownBy: 'typed', mixId: mix.id };
+      const noPigment = await service.post<ProblemBody>(`/sessions/${session}/uses`, { uses: [needle] });
+      expect([noPigment.status, noPigment.body.code]).toEqual([400, 'invalid-fields']);
     });
 
     it('takes back the adjustment that a mistaken use above the book had needed', async () => {

@@ -5,6 +5,7 @@ import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Actor } from '../../src/platform/actor.js';
 import { BlendAncestry } from '../../src/sessions/blend-ancestry.service.js';
+import { SisterLots } from '../../src/sessions/sister-lots.service.js';
 import { Trace } from '../../src/sessions/trace.service.js';
 import type { TraceUseView, TraceView } from '../../src/sessions/trace.views.js';
 import { UsePages } from '../../src/sessions/use-page.service.js';
@@ -49,7 +50,12 @@ describe('the trace of random lots, blends, mixes and sessions', () => {
   beforeAll(async () => {
     folder = mkdtempSync(join(tmpdir(), 'lotward-trace-'));
     store = await Store.open(folder);
-    trace = new Trace(store.database, new UsePages(store.database), new BlendAncestry(store.database));
+    trace = new Trace(
+      store.database,
+      new UsePages(store.database),
+      new BlendAncestry(store.database),
+      new SisterLots(store.database),
+    );
   });
   afterAll(async () => {
     await store.close();
