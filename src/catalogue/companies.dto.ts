@@ -1,5 +1,6 @@
 import { PlainText } from '../platform/plain-text.js';
 import { WriteDto } from '../platform/request.dto.js';
+import { Version } from '../platform/version.js';
 
 const maximumNameLength = 100;
 
@@ -9,5 +10,7 @@ export class AddCompanyDto extends WriteDto {
 }
 
 export class RenameCompanyDto extends WriteDto {
+  /** The version this change was made from. */
+  @Version() version: number;
   @PlainText(maximumNameLength) name: string;
 }

@@ -3,7 +3,7 @@ import type { Actor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
-import { notFound, Problem } from '../platform/problem.js';
+import { Problem } from '../platform/problem.js';
 import type { AddCompanyDto, RenameCompanyDto } from './companies.dto.js';
 import type { CompanyView } from './companies.views.js';
 import { Maker } from './maker.entity.js';
@@ -23,11 +23,10 @@ export class Companies {
   ) {}
 
   async list(actor: Actor, kind: CompanyKind): Promise<CompanyView[]> {
-    const companies = await this.database.read<CompanyView>(
-      `SELECT id, name FROM ${kind} WHERE chain_id = $1 ORDER BY lower(name), id LIMIT $2`,
+    return this.database.read<CompanyView>(
+      `SELECT id, name, version FROM ${kind} WHERE chain_id = $1 ORDER BY lower(name), id LIMIT $2`,
       [actor.chainId, maximumCompanies],
     );
-    return companies.map(({ id, name }) => ({ id, name }));
   }
 
   async add(actor: Actor, kind: CompanyKind, dto: AddCompanyDto): Promise<CompanyView> {
@@ -40,9 +39,10 @@ export class Companies {
           chainId: actor.chainId,
           id: dto.id,
           name: dto.name,
+          version: 1,
           createdAt: transaction.recordedAt,
         });
-        return { id: dto.id, name: dto.name };
+        return { id: dto.id, name: dto.name, version: 1 };
       },
     );
   }
@@ -63,14 +63,16 @@ export class Companies {
       },
       async (transaction) => {
         await this.refuseSameName(transaction, kind, dto.name, companyId);
-        const renamed = await transaction.update<Maker | Supplier>(
+        const key = { chainId: actor.chainId, id: companyId };
+        const { name, version } = await transaction.change<Maker | Supplier>(
           entities[kind],
-          { chainId: actor.chainId, id: companyId },
+          kind,
+          key,
+          dto.version,
           { name: dto.name },
         );
-        if (!renamed) throw notFound(kind, companyId);
         transaction.note({ fields: ['name'] });
-        return { id: companyId, name: dto.name };
+        return { id: companyId, name, version };
       },
     );
   }
@@ -83,7 +85,7 @@ export class Companies {
   ): Promise<void> {
     // One change of the register at a time, so that a name that was free still is when it is written.
     await transaction.lockChain();
-    const [same] = await transaction.query<CompanyView>(
+    const [same] = await transaction.query<{ id: string; name: string }>(
       `SELECT id, name FROM ${kind} WHERE chain_id = $1 AND lower(name) = lower($2) AND id <> $3`,
       [transaction.actor.chainId, name, companyId],
     );

@@ -2,4 +2,5 @@
 export class CompanyView {
   id: string;
   name: string;
+  version: number;
 }

@@ -9,5 +9,6 @@ export class ProductGtin {
   @Column('text') productId: string;
   /** Pieces inside. */
   @Column('integer') contentCount: number;
+  @Column('integer') version: number;
   @Column('text') createdAt: string;
 }

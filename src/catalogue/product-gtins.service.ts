@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../platform/actor.js';
 import { Transactions } from '../platform/database/transactions.js';
-import { invalidField, notFound, Problem } from '../platform/problem.js';
+import { invalidField, notFound, Problem, staleVersion } from '../platform/problem.js';
 import { gtin14 } from './gs1/check-digit.js';
 import { ProductGtin } from './product-gtin.entity.js';
 import { ProductRegister } from './product-register.service.js';
@@ -48,6 +48,7 @@ export class ProductGtins {
           gtin,
           productId,
           contentCount,
+          version: 1,
           createdAt: transaction.recordedAt,
         });
         const [view] = await this.register.views(manager, actor.chainId, [productId]);
@@ -85,7 +86,10 @@ export class ProductGtins {
         };
         const [owner] = await this.register.views(manager, actor.chainId, [corrected.productId]);
         if (!owner) throw notFound('product', corrected.productId);
-        await transaction.update(ProductGtin, { chainId: actor.chainId, gtin }, corrected);
+        const { version } = dto;
+        const key = { chainId: actor.chainId, gtin, version };
+        const written = await transaction.update(ProductGtin, key, { ...corrected, version: version + 1 });
+        if (!written) throw staleVersion('GTIN', recorded.version);
         const { contentCount } = recorded;
         transaction.note({ gtin, from: { productId, contentCount }, to: corrected });
         const [view] = await this.register.views(manager, actor.chainId, [corrected.productId]);

@@ -86,7 +86,7 @@ function viewOf(product: Product, makerName: string, gtins: ProductGtin[]): Prod
       points === null || grouping === null
         ? null
         : printCartridge({ points, grouping, diameterHundredthsMillimetre, taper }),
-    gtins: gtins.map(({ gtin, contentCount }) => ({ gtin, contentCount })),
+    gtins: gtins.map(({ gtin, contentCount, version }) => ({ gtin, contentCount, version })),
     archived: archivedAt !== null,
   };
 }

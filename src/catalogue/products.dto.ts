@@ -121,6 +121,8 @@ export class AddGtinDto extends WriteDto {
 }
 
 export class CorrectGtinDto extends WriteDto {
+  /** The version of the number that this correction was made from. */
+  @Version() version: number;
   /** The product it stands for; left out: it stays. */
   @MayBeLeftOut() @NamedId() productId?: string;
   /** Pieces inside; left out: it stays. */

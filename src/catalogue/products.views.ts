@@ -4,6 +4,7 @@ export class GtinView {
   gtin: string;
   /** Pieces inside: 1 for the single unit. */
   contentCount: number;
+  version: number;
 }
 
 export class ProductView {

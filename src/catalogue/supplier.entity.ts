@@ -6,5 +6,6 @@ export class Supplier {
   @PrimaryColumn('text') chainId: string;
   @PrimaryColumn('text') id: string;
   @Column('text') name: string;
+  @Column('integer') version: number;
   @Column('text') createdAt: string;
 }

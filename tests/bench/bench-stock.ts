@@ -58,7 +58,13 @@ export async function fillShelves(transaction: Transaction, random: SeededRandom
   const makerIds = Array.from({ length: makers }, () => uuidv7());
   await transaction.insert(
     Maker,
-    makerIds.map((id, index) => ({ chainId, id, name: `Maker ${index + 1}`, createdAt: recordedAt })),
+    makerIds.map((id, index) => ({
+      chainId,
+      id,
+      name: `Maker ${index + 1}`,
+      version: 1,
+      createdAt: recordedAt,
+    })),
   );
   const shelves = new Shelves(transaction, random, placeId, makerIds);
   return {
@@ -157,6 +163,7 @@ class Shelves {
       gtin,
       productId: id,
       contentCount: 1,
+      version: 1,
       createdAt: transaction.recordedAt,
     });
     return { id, gtin };

@@ -44,12 +44,20 @@ describe.each(engines)('the catalogue on %s', (engine) => {
 
   it('renames a supplier and lists it under its new name', async () => {
     const supplier = await service.made<CompanyView>('/suppliers', { name: 'Harbour Trade' });
-    const renamed = await service.patch<CompanyView>(`/suppliers/${supplier.id}`, { name: 'Harbour Goods' });
+    const rename = (version: number | undefined) =>
+      service.patch<CompanyView & ProblemBody>(`/suppliers/${supplier.id}`, {
+        version,
+        name: 'Harbour Goods',
+      });
+    const renamed = await rename(supplier.version);
     expect(renamed.status).toBe(200);
     expect(await service.seen<CompanyView[]>('/suppliers')).toContainEqual({
       id: supplier.id,
       name: 'Harbour Goods',
+      version: 2,
     });
+    expect((await rename(supplier.version)).body.code).toBe('stale-version');
+    expect((await rename(undefined)).status).toBe(400);
   });
 
   it('keeps a pigment as containers, with what its label says', async () => {
@@ -249,7 +257,7 @@ describe.each(engines)('the catalogue on %s', (engine) => {
       const withUnit = await service.made<ProductView>(`/products/${product.id}/gtins`, {
         gtin: pigmentGtin.slice(1),
       });
-      expect(withUnit.gtins).toEqual([{ gtin: pigmentGtin, contentCount: 1 }]);
+      expect(withUnit.gtins).toEqual([{ gtin: pigmentGtin, contentCount: 1, version: 1 }]);
       const withPack = await service.made<ProductView>(`/products/${product.id}/gtins`, {
         gtin: '19506000134359',
         contentCount: 6,
@@ -266,17 +274,22 @@ describe.each(engines)('the catalogue on %s', (engine) => {
       await service.made(`/products/${product.id}/gtins`, { gtin: '9506000333335', contentCount: 10 });
       const correct = (path: string, fields: object) =>
         service.patch<ProductView & ProblemBody>(`/products/${path}`, fields);
-      const counted = await correct(`${product.id}/gtins/09506000333335`, { contentCount: 20 });
-      expect(counted.body.gtins).toEqual([{ gtin: '09506000333335', contentCount: 20 }]);
-      const moved = await correct(`${product.id}/gtins/9506000333335`, { productId: other.id });
+      const first = { version: 1 };
+      const path = `${product.id}/gtins/09506000333335`;
+      const counted = await correct(path, { ...first, contentCount: 20 });
+      expect(counted.body.gtins).toEqual([{ gtin: '09506000333335', contentCount: 20, version: 2 }]);
+      const stale = await correct(path, { ...first, contentCount: 30 });
+      expect([stale.status, stale.body.code]).toEqual([409, 'stale-version']);
+      const moved = await correct(path, { version: 2, productId: other.id });
       expect(moved.body).toMatchObject({ id: other.id, gtins: [{ contentCount: 20 }] });
       expect((await service.seen<ProductView>(`/products/${product.id}`)).gtins).toEqual([]);
+      const third = { version: 3 };
       const refusals = await Promise.all([
-        correct(`${product.id}/gtins/9506000333335`, { contentCount: 1 }),
-        correct(`${other.id}/gtins/9506000333335`, {}),
-        correct(`${other.id}/gtins/9506000333335`, { contentCount: 0 }),
-        correct(`${other.id}/gtins/9506000333335`, { productId: uuidv7() }),
-        correct(`${other.id}/gtins/9506000333336`, { contentCount: 1 }),
+        correct(`${product.id}/gtins/9506000333335`, { ...third, contentCount: 1 }),
+        correct(`${other.id}/gtins/9506000333335`, third),
+        correct(`${other.id}/gtins/9506000333335`, { ...third, contentCount: 0 }),
+        correct(`${other.id}/gtins/9506000333335`, { ...third, productId: uuidv7() }),
+        correct(`${other.id}/gtins/9506000333336`, { ...third, contentCount: 1 }),
       ]);
       expect(refusals.map((answer) => answer.status)).toEqual([404, 400, 400, 404, 404]);
     });

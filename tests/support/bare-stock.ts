@@ -24,7 +24,7 @@ export async function makeBareStock(store: Store): Promise<BareStock> {
   const stock = { actor, productId: uuidv7(), placeId: uuidv7() };
   await inTransaction(store, actor, async (transaction) => {
     const createdAt = transaction.recordedAt;
-    await transaction.insert(Maker, { chainId, id: makerId, name: 'Farbwerk', createdAt });
+    await transaction.insert(Maker, { chainId, id: makerId, name: 'Farbwerk', version: 1, createdAt });
     await transaction.insert(Product, {
       chainId,
       id: stock.productId,

@@ -130,7 +130,13 @@ async function insertLots(
   const makerId = uuidv7();
   const productId = uuidv7();
   const placeId = uuidv7();
-  await transaction.insert(Maker, { chainId, id: makerId, name: 'Farbwerk', createdAt: recordedAt });
+  await transaction.insert(Maker, {
+    chainId,
+    id: makerId,
+    name: 'Farbwerk',
+    version: 1,
+    createdAt: recordedAt,
+  });
   await transaction.insert(Product, {
     chainId,
     id: productId,
