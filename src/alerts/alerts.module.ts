@@ -10,6 +10,7 @@ import { InProcessQueue } from './in-process-queue.service.js';
 import { LogChannel } from './log-channel.service.js';
 import { OutboxRow } from './outbox-row.entity.js';
 import { Relay } from './relay.service.js';
+import { SettingsJudgement } from './settings-judgement.service.js';
 import { Sweep } from './sweep.service.js';
 
 export const alertsEntities = [Alert, OutboxRow];
@@ -17,7 +18,17 @@ export const alertsEntities = [Alert, OutboxRow];
 @Module({
   imports: [IdentityModule],
   controllers: [AlertsController],
-  providers: [AlertList, Alerts, ConditionEvaluators, Deliver, InProcessQueue, LogChannel, Relay, Sweep],
+  providers: [
+    AlertList,
+    Alerts,
+    ConditionEvaluators,
+    Deliver,
+    InProcessQueue,
+    LogChannel,
+    Relay,
+    SettingsJudgement,
+    Sweep,
+  ],
   exports: [Alerts, ConditionEvaluators],
 })
 export class AlertsModule {}

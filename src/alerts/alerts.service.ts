@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
+import { localDay } from '../identity/local-day.js';
 import { placeholders } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { notFound } from '../platform/problem.js';
@@ -62,6 +63,23 @@ export class Alerts {
     for (const { id } of close) await this.close(transaction, id);
     await this.open(transaction, open);
     return { opened: open.length, refreshed: refresh.length, closed: close.length };
+  }
+
+  /** Judges all conditions of the studio anew, by its settings as they are written. Doing it twice changes nothing more. */
+  async reconcileAll(transaction: Transaction): Promise<ReconciledAlerts & { day: string }> {
+    await transaction.lockStudio();
+    const [studio] = await transaction.query<{ timeZone: string }>(
+      'SELECT time_zone AS "timeZone" FROM studio WHERE id = $1',
+      [transaction.studioId],
+    );
+    const day = localDay(transaction.recordedAt, studio?.timeZone ?? transaction.actor.timeZone);
+    const kinds: string[] = [];
+    const standing: OpenCondition[] = [];
+    for (const evaluator of this.evaluators.all()) {
+      kinds.push(...evaluator.kinds);
+      standing.push(...(await evaluator.evaluate(transaction, day)));
+    }
+    return { day, ...(await this.reconcile(transaction, { kinds, subjects: 'all' }, standing)) };
   }
 
   /**

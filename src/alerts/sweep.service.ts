@@ -1,12 +1,10 @@
 import { Injectable, Logger, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
 import { Temporal } from 'temporal-polyfill';
-import { localDay } from '../identity/local-day.js';
 import { type Actor, systemActor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
 import { Database } from '../platform/database/database.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { Alerts, type ReconciledAlerts } from './alerts.service.js';
-import { ConditionEvaluators } from './condition-evaluators.service.js';
 import { nextMorning } from './next-morning.js';
 
 const lookMilliseconds = 30_000;
@@ -35,7 +33,6 @@ export class Sweep implements OnApplicationBootstrap, OnModuleDestroy {
     private readonly transactions: Transactions,
     private readonly clock: Clock,
     private readonly alerts: Alerts,
-    private readonly evaluators: ConditionEvaluators,
   ) {}
 
   onApplicationBootstrap(): void {
@@ -65,15 +62,7 @@ export class Sweep implements OnApplicationBootstrap, OnModuleDestroy {
         content: { id: requestId },
       },
       async (transaction) => {
-        await transaction.lockStudio();
-        const day = localDay(transaction.recordedAt, actor.timeZone);
-        const kinds: string[] = [];
-        const standing = [];
-        for (const evaluator of this.evaluators.all()) {
-          kinds.push(...evaluator.kinds);
-          standing.push(...(await evaluator.evaluate(transaction, day)));
-        }
-        const done = await this.alerts.reconcile(transaction, { kinds, subjects: 'all' }, standing);
+        const { day, ...done } = await this.alerts.reconcileAll(transaction);
         transaction.note({ day, ...done });
         return done;
       },

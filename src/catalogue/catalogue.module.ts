@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { AlertsModule } from '../alerts/alerts.module.js';
 import { Companies } from './companies.service.js';
 import { ConfigurationEquivalence } from './configuration-equivalence.entity.js';
 import { ConfigurationPools } from './configuration-pools.service.js';
@@ -20,6 +21,7 @@ import { Symbols } from './symbols.service.js';
 export const catalogueEntities = [Maker, Supplier, Product, ProductGtin, ConfigurationEquivalence];
 
 @Module({
+  imports: [AlertsModule],
   controllers: [
     MakersController,
     SuppliersController,

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { IsNull } from 'typeorm';
+import { Alerts } from '../alerts/alerts.service.js';
 import type { Actor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
 import { Transactions } from '../platform/database/transactions.js';
@@ -17,6 +18,7 @@ export class Configurations {
     private readonly database: Database,
     private readonly transactions: Transactions,
     private readonly register: ProductRegister,
+    private readonly alerts: Alerts,
     private readonly pools: ConfigurationPools,
   ) {}
 
@@ -110,6 +112,7 @@ export class Configurations {
           withdrawnAt: null,
         };
         await transaction.insert(ConfigurationEquivalence, equivalence);
+        await this.alerts.reconcileAll(transaction);
         return viewOf(equivalence);
       },
     );
@@ -131,7 +134,10 @@ export class Configurations {
           { ...key, withdrawnAt: null },
           { withdrawnAt: transaction.recordedAt },
         );
-        if (withdrawn) return viewOf(withdrawn);
+        if (withdrawn) {
+          await this.alerts.reconcileAll(transaction);
+          return viewOf(withdrawn);
+        }
         const earlier = await transaction.manager.findOneBy(ConfigurationEquivalence, key);
         if (!earlier) throw notFound('configuration equivalence', equivalenceId);
         throw new Problem(409, 'wrong-state', `This was withdrawn already, at ${earlier.withdrawnAt}.`);

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { Alerts } from '../alerts/alerts.service.js';
 import type { Actor } from '../platform/actor.js';
 import { Database, type SqlValue } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
@@ -21,6 +22,7 @@ export class Products {
     private readonly database: Database,
     private readonly transactions: Transactions,
     private readonly register: ProductRegister,
+    private readonly alerts: Alerts,
   ) {}
 
   /** A page of products, ordered by maker, name and shade. */
@@ -122,9 +124,9 @@ export class Products {
           ...fields,
           ...renamed,
         });
-        transaction.note({
-          fields: Object.keys(dto).filter((field) => !['id', 'version'].includes(field)),
-        });
+        transaction.note({ changes: differences(product, { ...fields, ...renamed }) });
+        // Its opened life, and what it stands for, decide what is low or runs out.
+        await this.alerts.reconcileAll(transaction);
         return this.viewIn(transaction, productId);
       },
     );
@@ -167,6 +169,7 @@ export class Products {
         await transaction.change(Product, 'product', { chainId: actor.chainId, id: productId }, dto.version, {
           archivedAt: archived ? transaction.recordedAt : null,
         });
+        await this.alerts.reconcileAll(transaction);
         return this.viewIn(transaction, productId);
       },
     );
@@ -226,6 +229,13 @@ const sortColumns = [
 function accepted(decision: ProductFieldsDecision): Exclude<ProductFieldsDecision, { faults: unknown }> {
   if ('faults' in decision) throw faultsProblem(decision.faults);
   return decision;
+}
+
+function differences(before: Product, after: Partial<Product>): object[] {
+  return Object.entries(after).flatMap(([field, to]) => {
+    const from = before[field as keyof Product];
+    return JSON.stringify(from) === JSON.stringify(to) ? [] : [{ field, from, to }];
+  });
 }
 
 function knownFields(product: Product): Parameters<typeof changedFields>[0] {

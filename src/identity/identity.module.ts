@@ -6,6 +6,7 @@ import { PeopleController } from './people.controller.js';
 import { People } from './people.service.js';
 import { Person } from './person.entity.js';
 import { Chain, Studio } from './studio.entity.js';
+import { StudioChanges } from './studio-changes.service.js';
 import { StudiosController } from './studios.controller.js';
 import { Studios } from './studios.service.js';
 
@@ -13,7 +14,7 @@ export const identityEntities = [Chain, Studio, Person];
 
 @Module({
   controllers: [StudiosController, PeopleController],
-  providers: [Studios, People, FirstStart, { provide: APP_GUARD, useClass: ActorGuard }],
-  exports: [Studios, People],
+  providers: [Studios, StudioChanges, People, FirstStart, { provide: APP_GUARD, useClass: ActorGuard }],
+  exports: [Studios, StudioChanges, People],
 })
 export class IdentityModule {}

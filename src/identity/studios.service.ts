@@ -5,10 +5,22 @@ import { Transactions } from '../platform/database/transactions.js';
 import { invalidField, notFound } from '../platform/problem.js';
 import { readOpenedLife } from './opened-life-duration.js';
 import { Studio } from './studio.entity.js';
+import { StudioChanges } from './studio-changes.service.js';
 import type { ChangeStudioDto } from './studios.dto.js';
 import type { StudioView } from './studios.views.js';
 
 const maximumStudios = 200;
+
+/** The settings that conditions are judged by. */
+const judgedBy = ['timeZone', 'useByNearDays', 'openedLifeEndingDays', 'assumedOpenedLife'] as const;
+
+/** Old and new values of the settings that changed; of the name only that it did. */
+function differences(before: Studio, after: Studio): object[] {
+  const settings = [...judgedBy, 'name', 'currency', 'morning', 'houseBlends'] as const;
+  return settings
+    .filter((field) => before[field] !== after[field])
+    .map((field) => (field === 'name' ? { field } : { field, from: before[field], to: after[field] }));
+}
 
 function viewOf(studio: Studio): StudioView {
   const { chainId: _, createdAt: __, ...view } = studio;
@@ -21,6 +33,7 @@ export class Studios {
   constructor(
     private readonly database: Database,
     private readonly transactions: Transactions,
+    private readonly changes: StudioChanges,
   ) {}
 
   async list(): Promise<StudioView[]> {
@@ -54,8 +67,12 @@ export class Studios {
         content: dto,
       },
       async (transaction) => {
+        const before = await transaction.manager.findOneByOrFail(Studio, { id: actor.studioId });
         const studio = await transaction.change(Studio, 'studio', { id: actor.studioId }, version, changes);
-        transaction.note({ fields: Object.keys(changes) });
+        transaction.note({ changes: differences(before, studio) });
+        if (judgedBy.some((setting) => before[setting] !== studio[setting])) {
+          await this.changes.follow(transaction);
+        }
         return viewOf(studio);
       },
     );

@@ -22,6 +22,7 @@ interface Settings {
   use_by_near_days: number;
   opened_life_ending_days: number;
   assumed_opened_life: string | null;
+  time_zone: string;
 }
 
 /**
@@ -90,7 +91,7 @@ export class StockConditions implements OnModuleInit {
     levels: readonly StockLevel[],
   ): Promise<OpenCondition[]> {
     const [settings] = await transaction.query<Settings>(
-      'SELECT use_by_near_days, opened_life_ending_days, assumed_opened_life FROM studio WHERE id = $1',
+      'SELECT use_by_near_days, opened_life_ending_days, assumed_opened_life, time_zone FROM studio WHERE id = $1',
       [transaction.studioId],
     );
     if (!settings) throw new Error(`The studio ${transaction.studioId} is gone.`);
@@ -102,7 +103,7 @@ export class StockConditions implements OnModuleInit {
         openedLifeEndingDays: settings.opened_life_ending_days,
       },
       transaction.recordedAt,
-      transaction.actor.timeZone,
+      settings.time_zone,
     );
     return this.named(transaction, conditions, containers, levels);
   }

@@ -8,6 +8,7 @@ import type {
 } from '../../src/alerts/alerts.views.js';
 import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
 import { dayAhead, daysAgo, StockedStudio } from '../support/stocked-studio.js';
+import { Store } from '../support/store.js';
 
 const patience = { timeout: 15_000, interval: 100 };
 
@@ -100,12 +101,15 @@ describe.each(engines)('alerts on %s', (engine) => {
     expect(await about(bottle)).toEqual([]);
   });
 
-  it('finds in a sweep what only time or a setting has changed, once', async () => {
+  it('finds in a sweep what changed without a request, as time does, once', async () => {
     const brown = await studio.product({ name: 'Swept brown' });
     const line = await studio.receive(brown, { code: 'SWEEP-1', useBy: dayAhead(100) });
     expect(await about(line.lot.id)).toEqual([]);
-    const [view] = (await service.get<{ version: number }[]>(`${service.url}/api/v1/studios`)).body;
-    await service.patch('', { version: view?.version, useByNearDays: 120 });
+    // Eighty days pass, as far as the lot is concerned.
+    const store = await Store.open(service.dataFolder, service.databaseUrl);
+    await store.database.writer
+      .query('UPDATE studio SET use_by_near_days = use_by_near_days + 80')
+      .finally(() => store.close());
     const id = uuidv7();
     const first = await service.made<SweepView>('/alerts/sweep', { id });
     expect(first.opened).toBeGreaterThanOrEqual(1);

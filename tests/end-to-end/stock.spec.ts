@@ -553,6 +553,7 @@ describe.each(engines)('stock on %s', (engine) => {
       await service.patch(`/products/${cartridge}`, { version: 1, machineFit: 'new bayonet' });
       const left = (await levels()).configurations.find(({ keys }) => keys.includes(subjectId));
       expect(left).toMatchObject({ productIds: [], level, low: false });
+      expect(await openAlerts(subjectId)).toEqual([]);
       const remove = (version: number) =>
         service.send<LevelView & ProblemBody>('DELETE', `/stock/levels/${level.id}`, {
           id: uuidv7(),
@@ -597,6 +598,86 @@ describe.each(engines)('stock on %s', (engine) => {
       const { products } = await service.seen<StockLevelsView>('/stock/levels');
       const [first] = products.find(({ productId }) => productId === sepia)?.toTake ?? [];
       expect(first?.lastDay).toBe(dayAhead(500));
+    });
+  });
+
+  describe('alerts follow at once', () => {
+    const change = async (settings: object) => {
+      const { version } = await service.seen<{ version: number }>('');
+      const changed = await service.patch('', { version, ...settings });
+      if (changed.status !== 200) throw new Error(JSON.stringify(changed.body));
+    };
+
+    it('what the studio sets', async () => {
+      const { lot: received } = await studio.receive(brown, { code: 'SET-1', useBy: dayAhead(300) });
+      await change({ useByNearDays: 400 });
+      expect(await openAlerts(received.id)).toEqual(['use-by near']);
+      expect(await lastNotes('identity.change-studio')).toMatchObject({
+        changes: [{ field: 'useByNearDays', to: 400 }],
+      });
+      await change({ useByNearDays: 30 });
+      expect(await openAlerts(received.id)).toEqual([]);
+      const lining = await studio.product({ name: 'No life on its label', openedLife: null });
+      const bottle = await studio.receiveOne(lining, { code: 'SET-2' });
+      await studio.record(bottle, 'open', { occurredAt: daysAgo(100) });
+      await change({ assumedOpenedLife: 'P1M' });
+      expect(await openAlerts(bottle)).toEqual(['expired on the shelf']);
+      await change({ assumedOpenedLife: null });
+      expect(await openAlerts(bottle)).toEqual([]);
+    });
+
+    it('the day where the studio is', async () => {
+      // Kiritimati is 14 hours ahead of UTC, Pago Pago 11 behind: there is always a day that only one of them is past.
+      const dayIn = (timeZone: string) => new Date().toLocaleDateString('en-CA', { timeZone });
+      const useBy = dayIn('Pacific/Pago_Pago');
+      await change({ timeZone: 'Pacific/Pago_Pago' });
+      const { lot: received } = await studio.receive(brown, { code: 'SET-3', useBy });
+      expect(await openAlerts(received.id)).toEqual(['use-by near']);
+      await change({ timeZone: 'Pacific/Kiritimati' });
+      expect(await openAlerts(received.id)).toEqual(['expired on the shelf']);
+      await change({ timeZone: 'UTC' });
+    });
+
+    it('a corrected opened life, with old and new in the audit log', async () => {
+      const product = await studio.product({ name: 'Shorter than thought' });
+      const bottle = await studio.receiveOne(product, { code: 'LIFE-1' });
+      await studio.record(bottle, 'open', { occurredAt: daysAgo(100) });
+      expect(await openAlerts(bottle)).toEqual([]);
+      await service.patch(`/products/${product}`, { version: 1, openedLife: 'P1M' });
+      expect(await openAlerts(bottle)).toEqual(['expired on the shelf']);
+      expect(await lastNotes('catalogue.change-product')).toMatchObject({
+        changes: [{ field: 'openedLife', from: 'P6M', to: 'P1M' }],
+      });
+    });
+
+    it('the archive: of what is not offered any more nothing is low', async () => {
+      const product = await studio.product({ name: 'Going away' });
+      await service.put('/stock/levels', { subjectKind: 'product', subjectId: product, minimumPieces: 1 });
+      expect(await openAlerts(product)).toEqual(['low stock']);
+      await service.made(`/products/${product}/archive`, { version: 1 });
+      expect(await openAlerts(product)).toEqual([]);
+      await service.made(`/products/${product}/restore`, { version: 2 });
+      expect(await openAlerts(product)).toEqual(['low stock']);
+    });
+
+    it('what is declared to stand for each other', async () => {
+      const cartridge = (name: string, machineFit: string) =>
+        studio.product({ name, kind: 'cartridge', notation: '1015CMLT', taper: 'long', machineFit });
+      const [one, other] = [await cartridge('Curved', 'pen'), await cartridge('Curved too', 'rotary')];
+      await studio.receiveOne(other, { code: 'EQUAL-1', quantity: 10 });
+      const { configurations } = await service.seen<StockLevelsView>('/stock/levels');
+      const pool = configurations.find(({ productIds }) => productIds.includes(one));
+      const subjectId = pool?.keys[0] ?? '';
+      await service.put('/stock/levels', { subjectKind: 'configuration', subjectId, minimumPieces: 5 });
+      expect(await openAlerts(subjectId)).toEqual(['low stock']);
+      const declared = await service.made<{ id: string }>('/configurations/equivalences', {
+        productId: one,
+        otherProductId: other,
+        reason: 'same needle',
+      });
+      expect(await openAlerts(subjectId)).toEqual([]);
+      await service.made(`/configurations/equivalences/${declared.id}/withdraw`);
+      expect(await openAlerts(subjectId)).toEqual(['low stock']);
     });
   });
 

@@ -43,7 +43,7 @@ describe('the sweep', () => {
         return [];
       },
     });
-    sweep = new Sweep(store.database, store.transactions, clock, new Alerts(evaluators), evaluators);
+    sweep = new Sweep(store.database, store.transactions, clock, new Alerts(evaluators));
   });
   afterEach(async () => {
     await sweep.onModuleDestroy();
@@ -78,7 +78,7 @@ describe('the sweep', () => {
     for (const each of studios) {
       swept = [];
       broken = new Set([each.studioId]);
-      const fresh = new Sweep(store.database, store.transactions, clock, new Alerts(evaluators), evaluators);
+      const fresh = new Sweep(store.database, store.transactions, clock, new Alerts(evaluators));
       fresh.onApplicationBootstrap();
       await fresh.settled();
       expect(sorted(swept)).toEqual(all());
