@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { DateTime } from 'luxon';
 import { describe, expect, it } from 'vitest';
-import { localDay } from '../../src/stock/local-day.js';
+import { localDay } from '../../src/identity/local-day.js';
 import { lastUsableDay } from '../../src/stock/opened-life.js';
 import { readUseBy } from '../../src/stock/use-by.js';
 
