@@ -367,36 +367,36 @@ describe.each(engines)('the setup tray on %s', (engine) => {
     expect(bottle.state).toBe('opened');
   });
 
-  it('opens every sealed bottle that was used, though it is moved at the same moment', async () => {
-    const bottles = 8;
-    const { containers } = await receive(service, studio, {
-      productId: studio.umberId,
-      code: 'U-moved',
-      quantity: 2 * bottles,
-    });
-    const [onTray, besides] = [containers.slice(0, bottles), containers.slice(bottles)];
-    const placeId = (await service.made<{ id: string }>('/places', { name: 'Case', kind: 'travelling case' }))
+  it('opens every sealed bottle that was used, though it is carried about at the same moment', async () => {
+    const caseId = (await service.made<{ id: string }>('/places', { name: 'Case', kind: 'travelling case' }))
       .id;
-    const sessions: { id: string; lines: object[] }[] = [];
-    for (const { labelCode } of onTray) {
-      const id = await walkIn(service, studio);
-      const { trayLineId } = await scan(id, { symbol: labelCode });
-      sessions.push({ id, lines: [{ trayLineId, outcome: 'used', drops: 2 }] });
-    }
-    const answers = await Promise.all([
-      ...sessions.map(({ id, lines }, index) =>
-        service.post(`/sessions/${id}/completion`, {
-          lines,
-          besides: [{ containerId: besides[index]?.id, drops: 1 }],
+    const places = [caseId, studio.placeId, caseId, studio.placeId, caseId];
+    const carryAbout = async (id: string | undefined) => {
+      for (const placeId of places) await service.made(`/containers/${id}/move`, { placeId });
+    };
+    const visits = await Promise.all(
+      [1, 2, 3, 4].map(async (number) => {
+        const line = { productId: studio.umberId, code: `U-moved-${number}`, quantity: 2 };
+        const { containers } = await receive(service, studio, line);
+        const sessionId = await walkIn(service, studio);
+        const { trayLineId } = await scan(sessionId, { symbol: containers[0]?.labelCode });
+        return { sessionId, trayLineId, onTray: containers[0]?.id, besides: containers[1]?.id };
+      }),
+    );
+    await Promise.all(
+      visits.flatMap(({ sessionId, trayLineId, onTray, besides }) => [
+        carryAbout(onTray),
+        carryAbout(besides),
+        service.made(`/sessions/${sessionId}/completion`, {
+          lines: [{ trayLineId, outcome: 'used', drops: 2 }],
+          besides: [{ containerId: besides, drops: 1 }],
           complications: null,
           signedBy: studio.ownerId,
         }),
-      ),
-      ...containers.map(({ id }) => service.post(`/containers/${id}/move`, { placeId })),
-    ]);
-    expect(answers.map(({ status }) => status).filter((status) => status >= 300)).toEqual([]);
-    for (const { id } of containers) {
-      expect(await service.seen(`/containers/${id}`)).toMatchObject({ state: 'opened', placeId });
+      ]),
+    );
+    for (const id of visits.flatMap(({ onTray, besides }) => [onTray, besides])) {
+      expect(await service.seen(`/containers/${id}`)).toMatchObject({ state: 'opened', placeId: caseId });
     }
   });
 
