@@ -6,7 +6,7 @@ export interface DeliveryJob {
   deliveryId: string;
 }
 
-export const maximumWaitingJobs = 1_000;
+const maximumWaitingJobs = 1_000;
 
 /**
  * Carries jobs from the relay to the delivery inside this process, one after the other. It forgets everything with the

@@ -3,7 +3,7 @@ export const leastDropMicrolitres = 5;
 export const mostDropMicrolitres = 200;
 
 /** A drop of a water-like liquid, counted where nothing is known of the product: about 20 drops a millilitre [C]. */
-export const assumedDropMicrolitres = 50;
+const assumedDropMicrolitres = 50;
 
 /** How much liquid a person names: by volume, in drops, or not at all. A negative amount is taken back. */
 export interface LiquidAmount {

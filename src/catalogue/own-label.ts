@@ -22,7 +22,7 @@ import { findForeignCharacter } from './gs1/character-sets.js';
 import type { Element } from './gs1/element.js';
 import { printDate } from './gs1/gs1-date.js';
 
-export const labelCodeLength = 12;
+const labelCodeLength = 12;
 export const labelCodeRandomBytes = 12;
 
 const alphabet = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';

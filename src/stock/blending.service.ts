@@ -74,11 +74,7 @@ export class Blending {
       throw invalidField('parents', 'A bottle is named twice. Name each once, with all that went in of it.');
     }
     const load = () =>
-      this.containerFacts.load(
-        (sql, parameters) => transaction.query(sql, parameters),
-        transaction.studioId,
-        { containerIds, ended: true },
-      );
+      this.containerFacts.load(transaction.read, transaction.studioId, { containerIds, ended: true });
     await transaction.lock(
       'lot',
       (await load()).map(({ lotId }) => lotId),
@@ -95,10 +91,7 @@ export class Blending {
     at: string,
   ): Promise<string | null> {
     const { timeZone } = transaction.actor;
-    const assumed = await assumedOpenedLife(
-      (sql, parameters) => transaction.query(sql, parameters),
-      transaction.studioId,
-    );
+    const assumed = await assumedOpenedLife(transaction.read, transaction.studioId);
     const holds = await this.holdsAt(transaction, pours, at);
     const admission = admitToBlend(
       pours.map(({ parent }) => ({

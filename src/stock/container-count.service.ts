@@ -13,7 +13,7 @@ import { Ledger } from './ledger.service.js';
 import { Reservations } from './reservations.service.js';
 
 /** Reason of the adjustment to what was counted. */
-export const countReason = 'count';
+const countReason = 'count';
 
 /** Counting: the book follows what is really here. A count without a difference moves nothing but is audited. */
 @Injectable()

@@ -22,7 +22,7 @@ import { Reservations } from './reservations.service.js';
 import { StandingPlaces } from './standing-places.service.js';
 
 /** Reason of the adjustment that takes an emptied bottle off the book. */
-export const emptyReason = 'empty';
+const emptyReason = 'empty';
 
 /** How what is here leaves: emptied, discarded, wasted, sent back, or put aside for practice skin. */
 @Injectable()

@@ -4,8 +4,6 @@ import { placeholders, type Read } from '../platform/database/database.js';
 import { type StandingHold, StandingHolds } from './standing-holds.service.js';
 import type { CodeState, ContainerForm, ContainerState, UseByPrecision } from './vocabulary.js';
 
-export type { Read };
-
 /** All that rules ask about one container: itself, its lot, its product, its book quantity and its open holds. */
 export interface ContainerFact {
   containerId: string;

@@ -98,10 +98,7 @@ export class ContainerOpening {
   }
 
   private async warnings(transaction: Transaction, container: ContainerFact): Promise<string[]> {
-    const assumed = await assumedOpenedLife(
-      (sql, parameters) => transaction.query(sql, parameters),
-      transaction.studioId,
-    );
+    const assumed = await assumedOpenedLife(transaction.read, transaction.studioId);
     const { recordedAt, actor } = transaction;
     const { status } = judgeShelfLife(containerLife(container, assumed), recordedAt, actor.timeZone);
     const { form, state, openedAt, holds } = container;

@@ -111,11 +111,10 @@ export class ContainerOperation {
     await transaction.lock('product', [row.product_id]);
     await transaction.lock('lot', [row.lot_id]);
     await transaction.lock('container', [containerId]);
-    const [container] = await this.containerFacts.load(
-      (sql, parameters) => transaction.query(sql, parameters),
-      transaction.studioId,
-      { containerIds: [containerId], ended: true },
-    );
+    const [container] = await this.containerFacts.load(transaction.read, transaction.studioId, {
+      containerIds: [containerId],
+      ended: true,
+    });
     if (!container) throw notFound('container', containerId);
     return container;
   }
@@ -127,7 +126,7 @@ export class ContainerOperation {
   ): Promise<ContainerChangeView> {
     const containerIds = [containerId, ...(newContainerId === undefined ? [] : [newContainerId])];
     const views = await this.containerViews.load(
-      (sql, parameters) => transaction.query(sql, parameters),
+      transaction.read,
       transaction.actor,
       { containerIds, ended: true },
       transaction.recordedAt,
@@ -145,10 +144,7 @@ export class ContainerOperation {
     at: string,
   ): Promise<ContainerCondition> {
     if (action === null) return container.state;
-    const assumed = await assumedOpenedLife(
-      (sql, parameters) => transaction.query(sql, parameters),
-      transaction.studioId,
-    );
+    const assumed = await assumedOpenedLife(transaction.read, transaction.studioId);
     const { status } = judgeShelfLife(containerLife(container, assumed), at, transaction.actor.timeZone);
     const decision = transition(
       {

@@ -1,11 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  type ContainerCandidate,
-  chooseContainer,
-  earlierExpiring,
-  orderFirstExpired,
-} from './first-expired.js';
+import { type ContainerCandidate, earlierExpiring, orderFirstExpired } from './first-expired.js';
 import { judgeShelfLife } from './shelf-life.js';
 
 const at = '2026-06-15T10:00:00Z';
@@ -100,40 +95,6 @@ describe('first expired, first out', () => {
   });
 });
 
-describe('choosing a container', () => {
-  it('takes the only opened one', () => {
-    const open = container('open', { openedAt: '2026-06-01T10:00:00Z' });
-    expect(
-      chooseContainer([container('sealed', { useByLastDay: '2026-07-31' }), open], at, timeZone),
-    ).toEqual({
-      chosen: open,
-    });
-  });
-
-  it('takes the first sealed one when none is open', () => {
-    const soon = container('soon', { useByLastDay: '2026-07-31' });
-    expect(chooseContainer([container('late'), soon], at, timeZone)).toEqual({ chosen: soon });
-  });
-
-  it('asks when several are open, the first to expire first', () => {
-    const young = container('young', { openedAt: '2026-06-01T10:00:00Z' });
-    const old = container('old', { openedAt: '2025-07-01T10:00:00Z' });
-    expect(chooseContainer([young, container('sealed'), old], at, timeZone)).toEqual({ ask: [old, young] });
-  });
-
-  it('does not ask about an opened one that may not be used', () => {
-    const open = container('open', { openedAt: '2026-06-01T10:00:00Z' });
-    const tooLong = container('too long', { openedAt: '2024-06-01T10:00:00Z' });
-    expect(chooseContainer([tooLong, open], at, timeZone)).toEqual({ chosen: open });
-  });
-
-  it('says why there is none', () => {
-    const held = container('held', { held: true });
-    expect(chooseContainer([held], at, timeZone)).toEqual({ none: [{ candidate: held, reasons: ['held'] }] });
-    expect(chooseContainer([], at, timeZone)).toEqual({ none: [] });
-  });
-});
-
 describe('what expires earlier than the one picked', () => {
   it('is named in the order to take it', () => {
     const first = container('first', { useByLastDay: '2026-07-31' });
@@ -200,26 +161,24 @@ describe('first expired, first out on any shelf', () => {
     );
   });
 
-  it('never chooses or offers what may not be used', () => {
+  it('orders only what may be used, and says why the rest is left out', () => {
     fc.assert(
       fc.property(shelf, (all) => {
-        const choice = chooseContainer(all, at, timeZone);
-        const offered = 'chosen' in choice ? [choice.chosen] : 'ask' in choice ? choice.ask : [];
-        for (const one of offered) {
+        const { order, excluded } = orderFirstExpired(all, at, timeZone);
+        for (const one of order) {
           expect(one.held || one.practice || one.finished).toBe(false);
           expect(['usable', 'no date known']).toContain(judgeShelfLife(one, at, timeZone).status);
         }
-        if ('none' in choice) expect(choice.none.every((one) => one.reasons.length > 0)).toBe(true);
+        expect(excluded.every((one) => one.reasons.length > 0)).toBe(true);
       }),
     );
   });
 
-  it('has nothing to say against the one it chose', () => {
+  it('has nothing to say against the first', () => {
     fc.assert(
       fc.property(shelf, (all) => {
-        const choice = chooseContainer(all, at, timeZone);
-        if (!('chosen' in choice)) return;
-        expect(earlierExpiring(all, choice.chosen, at, timeZone)).toEqual([]);
+        const [first] = orderFirstExpired(all, at, timeZone).order;
+        if (first) expect(earlierExpiring(all, first, at, timeZone)).toEqual([]);
       }),
     );
   });

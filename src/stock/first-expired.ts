@@ -28,11 +28,6 @@ export interface FirstExpiredOrder<Candidate extends ContainerCandidate> {
   excluded: Excluded<Candidate>[];
 }
 
-export type ContainerChoice<Candidate extends ContainerCandidate> =
-  | { chosen: Candidate }
-  | { ask: Candidate[] }
-  | { none: Excluded<Candidate>[] };
-
 interface Judged<Candidate extends ContainerCandidate> {
   candidate: Candidate;
   life: ShelfLife;
@@ -62,23 +57,6 @@ export function orderFirstExpired<Candidate extends ContainerCandidate>(
   }
   usable.sort(compareForTaking);
   return { order: usable.map((judged) => judged.candidate), excluded };
-}
-
-/**
- * Chooses the container to take. One usable opened container is taken before any sealed one. When several are
- * open only the person knows which one is in hand, so the answer asks, in order of expiry. When nothing is usable
- * the answer lists why each was left out; the list is empty when there was nothing to choose from.
- */
-export function chooseContainer<Candidate extends ContainerCandidate>(
-  candidates: readonly Candidate[],
-  at: string,
-  timeZone: string,
-): ContainerChoice<Candidate> {
-  const { order, excluded } = orderFirstExpired(candidates, at, timeZone);
-  const opened = order.filter((candidate) => candidate.openedAt !== null);
-  if (opened.length > 1) return { ask: opened };
-  const [first] = order;
-  return first === undefined ? { none: excluded } : { chosen: first };
 }
 
 /**

@@ -33,7 +33,7 @@ const roundingPoints = 0.01;
 const fonts = { bold: 'Helvetica-Bold', regular: 'Helvetica' };
 
 /** The GS1 DataMatrix symbol of elements, as modules to be drawn. */
-export function symbolMatrix(elements: readonly Element[]): SymbolMatrix {
+function symbolMatrix(elements: readonly Element[]): SymbolMatrix {
   // The encoder's own reading of brackets would take those of a lot code for identifiers, so it gets FNC1 by name.
   const text = `${separator}${printElementString(elements, 'raw')}`.replaceAll(separator, '^FNC1');
   const [symbol] = bwipJs.raw({ bcid: 'datamatrix', text, parsefnc: true });

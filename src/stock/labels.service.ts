@@ -33,11 +33,9 @@ export class Labels {
         'A roll has one label a page, so it has no other start. Leave startAt out.',
       );
     }
-    const containers = await this.containerFacts.load(
-      (sql, parameters) => this.database.read(sql, parameters),
-      actor.studioId,
-      { containerIds: dto.containerIds },
-    );
+    const containers = await this.containerFacts.load(this.database.read, actor.studioId, {
+      containerIds: dto.containerIds,
+    });
     const byId = new Map(containers.map((container) => [container.containerId, container]));
     const products = await this.register.views(this.database.reader.manager, actor.chainId, [
       ...new Set(containers.map((container) => container.productId)),

@@ -15,7 +15,7 @@ import { type DeliveryLineDto, mostPiecesInLine } from './receiving.dto.js';
 import { StandingPlaces } from './standing-places.service.js';
 
 /** So many containers can be labelled and put away from one delivery; beyond it is a slip. */
-export const mostContainersInDelivery = 2_000;
+const mostContainersInDelivery = 2_000;
 
 /** A line that was understood: which product, what is printed, how many, and what stands on the shelf for it. */
 export interface ReceivedLine {

@@ -121,15 +121,6 @@ export const stockEntities = [
     StandingPlaces,
     StockConditions,
   ],
-  exports: [
-    ContainerFacts,
-    ContainerViews,
-    Holds,
-    LabelCodes,
-    Ledger,
-    Reservations,
-    StandingHolds,
-    StockConditions,
-  ],
+  exports: [ContainerFacts, LabelCodes, Ledger, Reservations, StandingHolds, StockConditions],
 })
 export class StockModule {}

@@ -17,8 +17,8 @@ export interface UseByError {
 }
 
 /** Years outside these are slips of the pen, and would make an item expired or usable for centuries. */
-export const earliestUseByYear = 1900;
-export const latestUseByYear = 2199;
+const earliestUseByYear = 1900;
+const latestUseByYear = 2199;
 
 const shape = /^(\d{4})(?:-(\d{2})(?:-(\d{2}))?)?$/;
 const allowed = 'Allowed are YYYY-MM-DD, YYYY-MM and YYYY.';
