@@ -5,11 +5,12 @@ import type { Actor } from '../platform/actor.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
-import { notFound, Problem } from '../platform/problem.js';
+import { invalidField, notFound, Problem } from '../platform/problem.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
 import type { CompletedLineDto, CompleteSessionDto, UsedBesidesDto } from './completion.dto.js';
 import type { CompletionView } from './completion.views.js';
 import { outcomes, type Settlement, settleTray } from './completion-rules.js';
+import { lateAmount } from './late-amount.js';
 import { MixReader } from './mix-reader.service.js';
 import type { MixTotal } from './mix-totals.js';
 import { sealedAsComplications } from './sealing-contexts.js';
@@ -22,6 +23,7 @@ import { safetyRefusals } from './tray-rules.js';
 import type { TraySession } from './tray-sessions.service.js';
 import { trayThing } from './tray-thing.js';
 import { UseRecorder, type UseToRecord } from './use-recorder.service.js';
+import { completionTimeFault, removalFault } from './visit-times.js';
 import { writtenUse } from './written-session.js';
 
 /**
@@ -55,6 +57,7 @@ export class Completion {
         const at = occurredAt(dto.occurredAt, transaction.recordedAt);
         const sealer = sealerOf(known);
         const session = await this.lock.forStep(transaction, sessionId, 'complete');
+        refuseTime(completionTimeFault(at, session.inSetupAt));
         const besides = dto.besides ?? [];
         await this.people.require(transaction, [
           dto.signedBy,
@@ -74,7 +77,7 @@ export class Completion {
           { id: sessionId, clientId: session.clientId, sealer },
           [
             ...settlement.uses.map((use) => this.settledUse(use, lines, dto, at)),
-            ...besides.map((use) => besidesUse(use, facts, session, actor, at)),
+            ...besides.map((use, index) => besidesUse(use, index, facts, session, actor, at)),
           ],
           settlement.wastes.map(({ containerId, pieces, microlitres, reason }) => ({
             containerId,
@@ -197,6 +200,7 @@ export class Completion {
 /** What was used without having been admitted: judged at the instant of the session, and recorded whatever the answer. */
 function besidesUse(
   use: UsedBesidesDto,
+  index: number,
   facts: ReadonlyMap<string, ContainerFact>,
   session: TraySession,
   actor: Actor,
@@ -205,14 +209,16 @@ function besidesUse(
   const fact = facts.get(use.containerId);
   if (!fact) throw notFound('container', use.containerId);
   const thing = trayThing(fact, session.assumedOpenedLife, []);
-  const inPieces = fact.stockForm === 'pieces';
+  const amount = lateAmount(use, fact);
+  if ('fault' in amount) {
+    const { field, message } = amount.fault;
+    throw invalidField(field === null ? `besides.${index}` : `besides.${index}.${field}`, message);
+  }
   return {
     containerId: use.containerId,
     mixId: null,
     knownBy: 'picked from a list',
-    pieces: inPieces ? (use.pieces ?? 1) : 0,
-    drops: inPieces ? null : (use.drops ?? null),
-    microlitres: inPieces ? 0 : (microlitresOf(use, fact.dropMicrolitres) ?? 0),
+    ...amount,
     againstRefusal: safetyRefusals(thing, at, actor.timeZone),
     ...timesOf(use, at),
     occurredAt: at,
@@ -221,10 +227,17 @@ function besidesUse(
 
 function timesOf(word: CompletedLineDto | UsedBesidesDto | undefined, at: string) {
   const instantOf = (given: string | undefined) => (given === undefined ? null : occurredAt(given, at));
+  const [appliedAt, removedAt] = [instantOf(word?.appliedAt), instantOf(word?.removedAt)];
+  refuseTime(removalFault(appliedAt, removedAt));
   return {
     reason: word?.reason ?? null,
-    appliedAt: instantOf(word?.appliedAt),
-    removedAt: instantOf(word?.removedAt),
+    appliedAt,
+    removedAt,
     appliedBy: word?.appliedBy ?? null,
   };
+}
+
+/** @throws Problem unusable-time */
+function refuseTime(fault: string | null): void {
+  if (fault !== null) throw new Problem(400, 'unusable-time', fault);
 }

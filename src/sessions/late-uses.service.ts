@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { placeholders } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { maximumLateRecordDays, occurredAt } from '../platform/occurred-at.js';
-import { invalidField, notFound } from '../platform/problem.js';
+import { invalidField, notFound, Problem } from '../platform/problem.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
 import { assumedOpenedLife } from '../stock/container-views.service.js';
 import { StandingHolds } from '../stock/standing-holds.service.js';
@@ -11,6 +11,7 @@ import type { LateUseDto } from './late-records.dto.js';
 import { type ContainerOfLot, likeliestContainers } from './likeliest-container.js';
 import { pastRefusals } from './past-refusals.js';
 import type { UseToRecord } from './use-recorder.service.js';
+import { removalFault } from './visit-times.js';
 import { WrittenLots } from './written-lots.service.js';
 
 /**
@@ -62,6 +63,10 @@ export class LateUses {
           const message = `${fact.productName} is no pigment or thinner; only those are dropped into a mix. Leave mixId out.`;
           throw invalidField(`uses.${index}.mixId`, message);
         }
+        const appliedAt = pastInstant(use.appliedAt, transaction.recordedAt);
+        const removedAt = pastInstant(use.removedAt, transaction.recordedAt);
+        const backwards = removalFault(appliedAt, removedAt);
+        if (backwards !== null) throw new Problem(400, 'unusable-time', backwards);
         const standing = holds.get(containerId) ?? [];
         return {
           containerId,
@@ -70,8 +75,8 @@ export class LateUses {
           ...amount,
           againstRefusal: pastRefusals(fact, standing, assumed, at, transaction.actor.timeZone),
           reason: use.reason ?? null,
-          appliedAt: pastInstant(use.appliedAt, transaction.recordedAt),
-          removedAt: pastInstant(use.removedAt, transaction.recordedAt),
+          appliedAt,
+          removedAt,
           appliedBy: use.appliedBy ?? null,
           occurredAt: at,
         };

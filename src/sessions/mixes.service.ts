@@ -10,9 +10,11 @@ import { type ContainerFact, ContainerFacts } from '../stock/container-facts.ser
 import { Mix, MixComponent } from './mix.entity.js';
 import { MixReader } from './mix-reader.service.js';
 import type { AddToMixDto, StartMixDto } from './mixes.dto.js';
-import type { MixView } from './mixes.views.js';
+import type { AddedToMixView, MixView } from './mixes.views.js';
+import { refusedNow } from './refused-now.js';
 import { SessionLock } from './session-lock.service.js';
 import { TraySessions } from './tray-sessions.service.js';
+import { trayThing } from './tray-thing.js';
 
 /** The mixes of a session: what was dropped into each single-use cup. Additions are kept, what is in it is their sum. */
 @Injectable()
@@ -52,7 +54,7 @@ export class Mixes {
     );
   }
 
-  async add(actor: Actor, sessionId: string, mixId: string, dto: AddToMixDto): Promise<MixView> {
+  async add(actor: Actor, sessionId: string, mixId: string, dto: AddToMixDto): Promise<AddedToMixView> {
     return this.transactions.write(
       actor,
       {
@@ -63,7 +65,7 @@ export class Mixes {
       },
       async (transaction) => {
         const { read } = transaction;
-        await this.lock.forStep(transaction, sessionId, 'use tray');
+        const session = await this.lock.forStep(transaction, sessionId, 'use tray');
         const mix = await transaction.manager.findOneBy(Mix, {
           studioId: actor.studioId,
           sessionId,
@@ -77,6 +79,7 @@ export class Mixes {
         if (!fact) throw notFound('container', dto.containerId);
         await this.requireOnTray(transaction, sessionId, fact);
         const microlitres = amountOf(dto, fact);
+        const happenedAt = occurredAt(dto.occurredAt, transaction.recordedAt);
         const present = (await this.mixReader.contents(read, actor.studioId, [sessionId])).find(
           (content) => content.mixId === mixId && content.containerId === dto.containerId,
         );
@@ -96,7 +99,7 @@ export class Mixes {
           containerId: fact.containerId,
           drops: dto.microlitres === undefined ? (dto.drops ?? null) : null,
           microlitres,
-          occurredAt: occurredAt(dto.occurredAt, transaction.recordedAt),
+          occurredAt: happenedAt,
           recordedAt: transaction.recordedAt,
           personId: actor.personId,
           via: actor.via,
@@ -104,7 +107,10 @@ export class Mixes {
         const views = await this.mixReader.views(read, actor.studioId, [sessionId]);
         const view = views.get(sessionId)?.find(({ id }) => id === mixId);
         if (!view) throw notFound('mix in this session', mixId);
-        return view;
+        // Nothing that happened is refused; what is taken back needs no warning.
+        const thing = trayThing(fact, session.assumedOpenedLife, []);
+        const refused = microlitres > 0 ? refusedNow(thing, happenedAt, actor.timeZone) : [];
+        return { ...view, warnings: refused.map(({ message }) => message) };
       },
     );
   }

@@ -24,3 +24,9 @@ export class MixView {
   /** Of all parts together, an estimate. */
   microlitres: number;
 }
+
+/** A mix after something was added to it. */
+export class AddedToMixView extends MixView {
+  /** Why the bottle may not be used any more; what was dropped is in the mix all the same. */
+  warnings: string[];
+}

@@ -5,11 +5,10 @@ import type { Actor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
 import { Database, type Read } from '../platform/database/database.js';
 import { ContainerFacts } from '../stock/container-facts.service.js';
-import { hasEnded } from '../stock/container-transitions.js';
 import { type KitNeed, kitLack } from './kit-lack.js';
 import type { KitItem } from './kit-list.entity.js';
+import { refusedNow } from './refused-now.js';
 import type { KitGapView, TrayLineView, TrayView } from './tray.views.js';
-import { type SafetyRefusal, safetyRefusals } from './tray-rules.js';
 import { TraySessions } from './tray-sessions.service.js';
 import { trayThing } from './tray-thing.js';
 
@@ -22,14 +21,6 @@ interface LineRow {
   state: TrayLineView['state'];
   settledAs: TrayLineView['settledAs'];
 }
-
-const refusalWords: Record<SafetyRefusal, string> = {
-  recalled: 'It was recalled after it was laid out. Do not use it.',
-  'on hold': 'It was put on hold after it was laid out. Do not use it until the hold is released.',
-  expired: 'It has expired since it was laid out.',
-  'open too long': 'Its opened life has ended since it was laid out.',
-  'practice only': 'It was set aside for practice skin.',
-};
 
 /** A tray as it lies: its lines, what has changed about them since, and what the kit lacks. */
 @Injectable()
@@ -64,12 +55,6 @@ export class TrayReader {
       const thing = trayThing(fact, session.assumedOpenedLife, []);
       const { productId, lotId, containerId, label, labelCode, lotCode, stockForm, isPigment } = thing;
       const onTray = row.state === 'on tray';
-      const refusals = onTray ? safetyRefusals(thing, now, actor.timeZone) : [];
-      const refusedNow = refusals.map((code) => ({ code: code as string, message: refusalWords[code] }));
-      if (onTray && hasEnded(thing.state)) {
-        const message = `It was recorded as ${thing.state} after it was laid out. Take it off the tray, or say at completion what was used of it.`;
-        refusedNow.push({ code: 'none left', message });
-      }
       return [
         {
           ...{ productId, lotId, containerId, label, labelCode, lotCode, stockForm, isPigment },
@@ -79,7 +64,7 @@ export class TrayReader {
           admittedAt: row.admittedAt,
           state: row.state,
           settledAs: row.settledAs,
-          refusedNow,
+          refusedNow: onTray ? refusedNow(thing, now, actor.timeZone) : [],
         },
       ];
     });

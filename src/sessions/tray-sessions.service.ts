@@ -15,6 +15,7 @@ export interface TraySession {
   state: SessionState;
   version: number;
   plannedStart: string | null;
+  inSetupAt: string | null;
   completedAt: string | null;
   touchUpFromDays: number;
   touchUpToDays: number;
@@ -32,7 +33,7 @@ export class TraySessions {
       `SELECT session.id, session.client_id AS "clientId", session.artist_id AS "artistId",
          session.procedure_id AS "procedureId", session.visit_kind AS "visitKind", session.body_place AS "bodyPlace",
          session.state, session.version, session.planned_start AS "plannedStart",
-         session.completed_at AS "completedAt",
+         session.in_setup_at AS "inSetupAt", session.completed_at AS "completedAt",
          procedure.touch_up_from_days AS "touchUpFromDays", procedure.touch_up_to_days AS "touchUpToDays",
          studio.assumed_opened_life AS "assumedOpenedLife",
          (SELECT kit_list.items FROM kit_list

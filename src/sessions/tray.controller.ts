@@ -8,7 +8,7 @@ import { Completion } from './completion.service.js';
 import { CompletionView } from './completion.views.js';
 import { AddToMixDto, StartMixDto } from './mixes.dto.js';
 import { Mixes } from './mixes.service.js';
-import { MixView } from './mixes.views.js';
+import { AddedToMixView, MixView } from './mixes.views.js';
 import { SetupTray } from './setup-tray.service.js';
 import { ScanDto, TakeOffDto } from './tray.dto.js';
 import { ScanView, TakenOffView, TrayView } from './tray.views.js';
@@ -76,7 +76,7 @@ export class TrayController {
     @Param('sessionId', IdPipe) sessionId: string,
     @Param('mixId', IdPipe) mixId: string,
     @Body() dto: AddToMixDto,
-  ): Promise<MixView> {
+  ): Promise<AddedToMixView> {
     return this.mixes.add(actor, sessionId, mixId, dto);
   }
 

@@ -323,6 +323,20 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
         [400, 'unusable-date'],
       ],
       [
+        'an anaesthetic that was taken off before it was put on',
+        () => [
+          {
+            productId: studio.gelId,
+            code: 'A',
+            knownBy: 'typed',
+            appliedAt: daysAgo(100),
+            removedAt: daysAgo(101),
+          },
+        ],
+        {},
+        [400, 'unusable-time'],
+      ],
+      [
         'drops of a cartridge',
         () => [{ productId: studio.linerId, code: 'A', drops: 2, knownBy: 'typed' }],
         {},
