@@ -142,6 +142,8 @@ describe('the answer to a question about a symbol', () => {
   it('names the container that is in hand', () => {
     expect(narrowed(lot, { containerId: 'open' })).toEqual({ ...lot, containerId: 'open' });
     expect(narrowed(lot, { containerId: 'open', lotId: 'lot-1' })).toEqual({ ...lot, containerId: 'open' });
+    const label = { ...lot, containerId: 'open' };
+    expect(narrowed(label, { containerId: 'open', lotId: 'lot-1' })).toEqual(label);
   });
 
   it('names one lot of a product, or one of the lots that bear the code', () => {
@@ -150,8 +152,14 @@ describe('the answer to a question about a symbol', () => {
     expect(narrowed(two, { lotId: 'lot-2' })).toEqual({ ...two, lotIds: ['lot-2'] });
   });
 
-  it('answers nothing when it names a lot that the symbol does not, or nothing at all', () => {
-    expect(narrowed(lot, { lotId: 'lot-9' })).toEqual(lot);
+  it('contradicts the symbol when it names another lot, or another container than that of the label', () => {
+    expect(narrowed(lot, { lotId: 'lot-9' })).toEqual({ contradicts: 'lotId' });
+    const label = { ...lot, containerId: 'open' };
+    expect(narrowed(label, { containerId: 'other' })).toEqual({ contradicts: 'containerId' });
+    expect(narrowed(label, { lotId: 'lot-9' })).toEqual({ contradicts: 'lotId' });
+  });
+
+  it('changes nothing when there is none', () => {
     expect(narrowed(product, {})).toEqual(product);
   });
 });

@@ -13,16 +13,20 @@ export interface Named {
 }
 
 /**
- * Narrows what a symbol names to the container or lot with which a question about it was answered. A lot that the symbol
- * does not name answers nothing; whether a container is one of those named is told when it is looked for.
+ * Narrows what a symbol names to the container or lot with which a question about it was answered. Whether a container is
+ * one of those named, and a lot one of the product's, is told when it is looked for.
+ *
+ * @returns the field that contradicts the symbol, when it names another lot or another container than that of its label
  */
-export function narrowed(named: Named, answer: { containerId?: string; lotId?: string }): Named {
-  const { containerId, lotId } = answer;
-  if (containerId !== undefined) return { ...named, containerId };
-  if (lotId !== undefined && (named.lotIds === null || named.lotIds.includes(lotId))) {
-    return { ...named, lotIds: [lotId] };
-  }
-  return named;
+export function narrowed(
+  named: Named,
+  answer: { containerId?: string; lotId?: string },
+): Named | { contradicts: 'containerId' | 'lotId' } {
+  const { containerId = named.containerId, lotId } = answer;
+  if (named.containerId !== null && containerId !== named.containerId) return { contradicts: 'containerId' };
+  if (lotId === undefined) return { ...named, containerId };
+  if (named.lotIds !== null && !named.lotIds.includes(lotId)) return { contradicts: 'lotId' };
+  return { ...named, containerId, lotIds: [lotId] };
 }
 
 export type Meant =

@@ -7,20 +7,20 @@ import type { Actor } from '../platform/actor.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
-import { notFound } from '../platform/problem.js';
+import { invalidField, type Problem } from '../platform/problem.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
 import { judgeShelfLife } from '../stock/shelf-life.js';
 import { meantContainer, type Named, narrowed } from './meant-container.js';
 import { type OnKitList, onKitList } from './on-kit-list.js';
 import { Scan } from './scan.entity.js';
 import { SessionLock } from './session-lock.service.js';
-import { knownByOf, serialOf, useByOf } from './symbol-facts.js';
+import { knownByOf, pieceSerialOf, serialOf, useByOf } from './symbol-facts.js';
 import type { ScanDto } from './tray.dto.js';
 import type { ScanView, TrayThingView } from './tray.views.js';
 import { trayFacts } from './tray-facts.js';
 import { TrayLine } from './tray-line.entity.js';
 import { type LineOnTray, TrayLookUp } from './tray-look-up.service.js';
-import { admit, noneLeft, type Reason, type TrayDecision } from './tray-rules.js';
+import { admit, firstUsable, noneLeft, type Reason, type TrayDecision } from './tray-rules.js';
 import type { TraySession } from './tray-sessions.service.js';
 import { availablePieces, type TrayThing, trayThing } from './tray-thing.js';
 import { UnmetDemand } from './unmet-demand.entity.js';
@@ -33,6 +33,8 @@ interface Loaded {
   things: TrayThing[];
   lines: LineOnTray[];
   reading: SymbolReading | null;
+  /** Serial number of a single piece. */
+  pieceSerial: string | null;
 }
 
 /** What is written and shown of a scan. */
@@ -41,6 +43,8 @@ interface Outcome {
   reasons: Reason[];
   thing: TrayThing | null;
   decision: TrayDecision | null;
+  /** What to take instead, or first. */
+  instead: TrayThing | null;
   choices: TrayThing[];
   /** The product of which nothing was left. */
   unmetProductId: string | null;
@@ -87,7 +91,7 @@ export class SetupTray {
     dto: ScanDto,
     at: string,
   ): Promise<Loaded> {
-    const reading =
+    const read =
       dto.symbol === undefined
         ? null
         : readSymbol(
@@ -98,10 +102,11 @@ export class SetupTray {
             localDay(at, actor.timeZone),
           );
     const session = await this.lock.forStep(transaction, sessionId, 'use tray');
+    const reading = read && (await this.lookUp.recognised(transaction.read, actor.studioId, read));
     const named = reading
       ? await this.lookUp.named(transaction.read, actor, reading)
-      : await this.lookUp.picked(transaction.read, actor, dto);
-    const chosen = reading ? narrowed(named, dto) : named;
+      : { ...(await this.lookUp.picked(transaction.read, actor, dto)), contentCount: null };
+    const chosen = reading ? await this.answered(transaction, actor, named, dto) : named;
     await transaction.lock('product', chosen.productIds);
     const facts = await this.factsOf(transaction, actor, chosen);
     const lines = await this.lookUp.linesOnTrays(
@@ -111,7 +116,22 @@ export class SetupTray {
       chosen.productIds,
     );
     const things = facts.map((fact) => trayThing(fact, session.assumedOpenedLife, lines));
-    return { session, named: chosen, things, lines, reading };
+    const pieceSerial = pieceSerialOf(reading, named.contentCount);
+    return { session, named: chosen, things, lines, reading, pieceSerial };
+  }
+
+  /**
+   * What a symbol names, narrowed by the answer to a question about it.
+   * @throws Problem invalid-fields when the answer contradicts the symbol
+   */
+  private async answered(transaction: Transaction, actor: Actor, named: Named, dto: ScanDto): Promise<Named> {
+    const chosen = narrowed(named, dto);
+    if ('contradicts' in chosen) throw contradicts(chosen.contradicts);
+    const { lotId } = dto;
+    if (named.lotIds !== null || lotId === undefined) return chosen;
+    const isOf = await this.lookUp.isLotOf(transaction.read, actor.studioId, lotId, named.productIds);
+    if (!isOf) throw contradicts('lotId');
+    return chosen;
   }
 
   /** Of a product what is present; a label names its container even when that one has ended. */
@@ -133,33 +153,37 @@ export class SetupTray {
     dto: ScanDto,
     at: string,
   ): Promise<Outcome> {
-    const { session, named, things, lines, reading } = loaded;
+    const { session, named, things, lines, reading, pieceSerial: serial } = loaded;
     const open: Outcome = {
       verdict: 'question',
       reasons: [],
       thing: null,
       decision: null,
+      instead: null,
       choices: [],
       unmetProductId: null,
     };
     const meant = meantContainer(named, things, at, actor.timeZone);
     if (meant.kind === 'ask') return { ...open, reasons: [meant.reason], choices: meant.choices };
     if (meant.kind === 'another container') {
-      throw notFound('container of what was scanned', named.containerId ?? '');
+      throw contradicts('containerId');
     }
     if (meant.kind === 'none') {
       const [productId = ''] = named.productIds;
       const labels = await this.register.labels(transaction.read, actor.chainId, [productId]);
       const label = labels.get(productId) ?? 'this product';
-      return { ...open, verdict: 'refused', reasons: [noneLeft(label)], unmetProductId: productId };
+      const standIns = await this.standIns(transaction, actor, session, productId);
+      const instead = firstUsable(standIns, at, actor.timeZone);
+      const unmetProductId = instead ? null : productId;
+      return { ...open, verdict: 'refused', reasons: [noneLeft(label, instead)], instead, unmetProductId };
     }
     const { thing } = meant;
-    const serial = serialOf(reading);
     const { touchUpFromDays: fromDays, touchUpToDays: toDays, id, artistId, visitKind } = session;
     const scanned = trayFacts({
       thing,
       things,
       lines,
+      containerNamed: named.containerId !== null,
       session: { id, artistId, visitKind, touchUpDays: { fromDays, toDays } },
       symbolUseBy: useByOf(reading),
       serial,
@@ -170,7 +194,12 @@ export class SetupTray {
       onKitList: await this.onKitList(transaction, actor, session, thing.productId),
       day: localDay(at, actor.timeZone),
     });
-    const decision = admit(scanned, at, actor.timeZone);
+    let decision = admit(scanned, at, actor.timeZone);
+    if (needsStandIn(decision)) {
+      const others = await this.standIns(transaction, actor, session, thing.productId);
+      if (firstUsable(others, at, actor.timeZone))
+        decision = admit({ ...scanned, others }, at, actor.timeZone);
+    }
     const nothingLeft = decision.reasons.some((reason) => reason.code === 'none left') && !decision.instead;
     return {
       ...open,
@@ -178,8 +207,26 @@ export class SetupTray {
       reasons: decision.reasons,
       thing,
       decision,
+      instead: decision.instead,
       unmetProductId: nothingLeft ? thing.productId : null,
     };
+  }
+
+  /** What is here of the products that stand for one by their configuration; looked for only where it is needed. */
+  private async standIns(
+    transaction: Transaction,
+    actor: Actor,
+    session: TraySession,
+    productId: string,
+  ): Promise<TrayThing[]> {
+    const { read, studioId } = transaction;
+    const pools = await this.pools.load(read, actor.chainId);
+    const pool = pools.find(({ productIds }) => productIds.includes(productId));
+    const productIds = (pool?.productIds ?? []).filter((id) => id !== productId);
+    if (productIds.length === 0) return [];
+    const facts = await this.containerFacts.load(read, studioId, { productIds });
+    const lines = await this.lookUp.linesOnTrays(read, studioId, session.id, productIds);
+    return facts.map((fact) => trayThing(fact, session.assumedOpenedLife, lines));
   }
 
   private async onKitList(
@@ -198,7 +245,7 @@ export class SetupTray {
 
   private async write(
     transaction: Transaction,
-    { session, named, reading }: Loaded,
+    { session, named, reading, pieceSerial }: Loaded,
     outcome: Outcome,
     dto: ScanDto,
     at: string,
@@ -234,7 +281,7 @@ export class SetupTray {
         lotId: thing.lotId,
         containerId: thing.containerId,
         pieces: decision.piecesAdded,
-        serial: thing.stockForm === 'pieces' ? scan.serial : null,
+        serial: thing.stockForm === 'pieces' ? pieceSerial : null,
         knownBy,
         admittedAt: at,
         state: 'on tray',
@@ -258,13 +305,26 @@ export class SetupTray {
       reasons: outcome.reasons.map(({ code, message }) => ({ code, message })),
       knownBy,
       thing: thing ? thingView(thing, at, timeZone) : null,
-      instead: decision?.instead ? thingView(decision.instead, at, timeZone) : null,
+      instead: outcome.instead ? thingView(outcome.instead, at, timeZone) : null,
       choices: outcome.choices.map((choice) => thingView(choice, at, timeZone)),
       offers: decision?.offers ?? [],
       trayLineId: admitted && decision?.addsLine ? dto.id : null,
       occurredAt: at,
     };
   }
+}
+
+/** Refused, and nothing of the same product may be used instead; a piece that was used says nothing of the others. */
+function needsStandIn({ verdict, reasons, instead }: TrayDecision): boolean {
+  return verdict === 'refused' && !instead && reasons.some((reason) => reason.code !== 'already used');
+}
+
+function contradicts(field: 'containerId' | 'lotId'): Problem {
+  const what = field === 'lotId' ? 'lot' : 'container';
+  return invalidField(
+    field,
+    `The symbol does not name the ${what} that was picked. Pick one of those the answer offers, or leave ${field} out.`,
+  );
 }
 
 function thingView(thing: TrayThing, at: string, timeZone: string): TrayThingView {

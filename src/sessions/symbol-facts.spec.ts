@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readSymbol } from '../catalogue/barcode.js';
 import { makeLabelCode } from '../catalogue/own-label.js';
-import { knownByOf, serialOf, useByOf } from './symbol-facts.js';
+import { knownByOf, pieceSerialOf, serialOf, useByOf } from './symbol-facts.js';
 
 const today = '2026-03-10';
 const read = (text: string) => readSymbol({ text }, today);
@@ -13,6 +13,13 @@ describe('what a symbol tells the tray', () => {
     const bare = read('(01)09506000134352(10)C7');
     expect([serialOf(bare), useByOf(bare)]).toEqual([null, null]);
     expect([serialOf(null), useByOf(null)]).toEqual([null, null]);
+  });
+
+  it('takes the serial for that of a piece only where the symbol stands on a single one', () => {
+    expect(pieceSerialOf(full, 1)).toBe('S9');
+    expect(pieceSerialOf(full, 20)).toBeNull();
+    expect(pieceSerialOf(full, null)).toBeNull();
+    expect(pieceSerialOf(null, 1)).toBeNull();
   });
 
   it('takes "no use after" (AI 7003) for a last day of use', () => {

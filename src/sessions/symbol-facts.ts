@@ -7,6 +7,15 @@ export function serialOf(reading: SymbolReading | null): string | null {
   return reading && 'serial' in reading ? (reading.serial ?? null) : null;
 }
 
+/**
+ * The serial number of a single piece: the one on an outer box tells the box, not the pieces in it.
+ *
+ * @param contentCount pieces in the package whose number the symbol bears; null when it bears none
+ */
+export function pieceSerialOf(reading: SymbolReading | null, contentCount: number | null): string | null {
+  return contentCount === 1 ? serialOf(reading) : null;
+}
+
 /** Last day of use that the symbol holds, null when it holds none or nothing was scanned. */
 export function useByOf(reading: SymbolReading | null): string | null {
   return reading?.kind === 'gs1' || reading?.kind === 'own label'

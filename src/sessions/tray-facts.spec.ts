@@ -32,6 +32,7 @@ function taken(given: Partial<TakenScan> = {}): TakenScan {
     thing,
     things: [thing],
     lines: [],
+    containerNamed: true,
     session: {
       id: 'here',
       artistId: 'mira',
@@ -55,14 +56,27 @@ describe('the facts of an admission', () => {
     expect(trayFacts(taken({ thing, things })).others.map((other) => other.containerId)).toEqual(['box-2']);
   });
 
-  it('count the lines of this container on this tray, and no others', () => {
+  describe('count the lines on this tray', () => {
     const lines = [
-      { sessionId: 'here', containerId: 'box-1' },
-      { sessionId: 'here', containerId: 'box-2' },
-      { sessionId: 'elsewhere', containerId: 'box-1' },
-      { sessionId: 'here', containerId: 'box-1' },
+      { sessionId: 'here', containerId: 'box-1', lotId: 'lot-1' },
+      { sessionId: 'here', containerId: 'box-2', lotId: 'lot-1' },
+      { sessionId: 'elsewhere', containerId: 'box-1', lotId: 'lot-1' },
+      { sessionId: 'here', containerId: 'box-1', lotId: 'lot-1' },
+      { sessionId: 'here', containerId: 'box-3', lotId: 'lot-2' },
     ];
-    expect(trayFacts(taken({ lines })).linesOnTray).toBe(2);
+
+    it('of this container when it was named itself', () => {
+      expect(trayFacts(taken({ lines })).linesOnTray).toBe(2);
+    });
+
+    it('of the whole lot when a symbol names pieces, for it is the same on each of its boxes', () => {
+      expect(trayFacts(taken({ lines, containerNamed: false })).linesOnTray).toBe(3);
+    });
+
+    it('of this container when it is a bottle, of which another one is another line', () => {
+      const thing = box('box-1', { stockForm: 'container' });
+      expect(trayFacts(taken({ thing, lines, containerNamed: false })).linesOnTray).toBe(2);
+    });
   });
 
   it('hold a known serial against a piece, but not against a bottle that is used many times', () => {

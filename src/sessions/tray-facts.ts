@@ -10,7 +10,9 @@ export interface TakenScan {
   /** Everything of the products named, the thing itself among it. */
   things: readonly TrayThing[];
   /** Lines on any tray. */
-  lines: readonly { sessionId: string; containerId: string }[];
+  lines: readonly { sessionId: string; containerId: string; lotId: string }[];
+  /** Whether the container itself was named, by its label or by picking it; else only its lot was. */
+  containerNamed: boolean;
   session: { id: string; artistId: string; visitKind: VisitKind; touchUpDays: TouchUpDays };
   symbolUseBy: string | null;
   serial: string | null;
@@ -25,10 +27,12 @@ export interface TakenScan {
 
 /**
  * Sorts what is known of a scan into the facts of its admission: the others are the other containers of the same product,
- * of the lines only those of this container on this tray count, and a serial names a piece but never a bottle.
+ * of the lines only those on this tray count that the same symbol could have put there – of pieces those of the lot, since a
+ * maker's symbol is the same on all its boxes – and a serial names a piece but never a bottle.
  */
 export function trayFacts(scan: TakenScan): TrayFacts {
   const { thing, things, lines, session, serial, symbolUseBy, another } = scan;
+  const byLot = thing.stockForm === 'pieces' && !scan.containerNamed;
   return {
     thing,
     others: things.filter(
@@ -37,7 +41,9 @@ export function trayFacts(scan: TakenScan): TrayFacts {
     symbolUseBy,
     serialTaken: scan.serialKnown && serial !== null && thing.stockForm === 'pieces',
     linesOnTray: lines.filter(
-      (line) => line.sessionId === session.id && line.containerId === thing.containerId,
+      (line) =>
+        line.sessionId === session.id &&
+        (byLot ? line.lotId === thing.lotId : line.containerId === thing.containerId),
     ).length,
     another,
     hasSerial: serial !== null,

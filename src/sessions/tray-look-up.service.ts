@@ -19,6 +19,12 @@ export interface LineOnTray {
   admittedAt: string;
 }
 
+/** What a symbol names, and what package it stands on. */
+export interface NamedBySymbol extends Named {
+  /** Pieces in the package whose product number the symbol bears; null when it bears none. */
+  contentCount: number | null;
+}
+
 /** Loads the facts of a tray. Every question is one look-up. */
 @Injectable()
 export class TrayLookUp {
@@ -50,10 +56,42 @@ export class TrayLookUp {
   }
 
   /**
+   * A label that was never printed here is another company's: one foreign text of that length in about thirty passes the
+   * label's check by chance. Then it is read as what it is besides.
+   */
+  async recognised(read: Read, studioId: string, reading: SymbolReading): Promise<SymbolReading> {
+    if (reading.kind !== 'own label') return reading;
+    const known = await read('SELECT id FROM container WHERE studio_id = $1 AND label_code = $2', [
+      studioId,
+      reading.code,
+    ]);
+    if (known.length > 0) return reading;
+    const { code: _, kind: __, elements, text, symbologyIdentifier, ...facts } = reading;
+    const whatWasRead = symbologyIdentifier === undefined ? { text } : { text, symbologyIdentifier };
+    if (elements.length === 0) return { ...whatWasRead, kind: 'plain text', doubts: [] };
+    const namesProduct = facts.gtin14 !== undefined || facts.contentGtin14 !== undefined;
+    return namesProduct ? { ...whatWasRead, ...facts, kind: 'gs1', elements } : reading;
+  }
+
+  /** Whether a lot is one of these products'. */
+  async isLotOf(
+    read: Read,
+    studioId: string,
+    lotId: string,
+    productIds: readonly string[],
+  ): Promise<boolean> {
+    const rows = await read(
+      `SELECT id FROM lot WHERE studio_id = $1 AND id = $2 AND product_id IN (${placeholders(productIds, 3)})`,
+      [studioId, lotId, ...productIds],
+    );
+    return rows.length > 0;
+  }
+
+  /**
    * What a symbol names in this studio.
    * @throws Problem unusable-symbol when it cannot be read, unknown-symbol when nothing here has it
    */
-  async named(read: Read, actor: Actor, reading: SymbolReading): Promise<Named> {
+  async named(read: Read, actor: Actor, reading: SymbolReading): Promise<NamedBySymbol> {
     switch (reading.kind) {
       case 'invalid':
         throw new Problem(
@@ -63,11 +101,7 @@ export class TrayLookUp {
           { errors: reading.errors },
         );
       case 'own label':
-        return (
-          (await this.byLabel(read, actor, reading.code)) ??
-          // One foreign text of this length in about thirty passes the label's check: it may be a lot code.
-          (await this.byLotCode(read, actor, reading.text))
-        );
+        return this.byLabel(read, actor, reading.code);
       case 'product only':
         return this.byProductNumber(read, actor, reading.gtin14);
       case 'gs1': {
@@ -90,6 +124,7 @@ export class TrayLookUp {
           productIds: product.productIds,
           lotIds: (dated.length > 0 ? dated : lots).map((lot) => lot.id),
           containerId: null,
+          contentCount: reading.gtin14 === undefined ? null : product.contentCount,
         };
       }
       case 'plain text':
@@ -130,7 +165,7 @@ export class TrayLookUp {
     return { productIds: [productId], lotIds: null, containerId: null };
   }
 
-  private async byLotCode(read: Read, actor: Actor, text: string): Promise<Named> {
+  private async byLotCode(read: Read, actor: Actor, text: string): Promise<NamedBySymbol> {
     const lots = await this.lotsByCode(read, actor, [text, text.toUpperCase()]);
     if (lots.length === 0) {
       throw unknownSymbol(
@@ -141,10 +176,11 @@ export class TrayLookUp {
       productIds: [...new Set(lots.map((lot) => lot.product_id))],
       lotIds: lots.map((lot) => lot.id),
       containerId: null,
+      contentCount: null,
     };
   }
 
-  private async byLabel(read: Read, actor: Actor, code: string): Promise<Named | undefined> {
+  private async byLabel(read: Read, actor: Actor, code: string): Promise<NamedBySymbol> {
     const [row] = await read<{ id: string; lot_id: string; product_id: string }>(
       `SELECT container.id, container.lot_id, lot.product_id FROM container
          JOIN lot ON lot.studio_id = container.studio_id AND lot.id = container.lot_id
@@ -153,12 +189,12 @@ export class TrayLookUp {
     );
     if (!row)
       throw unknownSymbol(`The label ${code} belongs to nothing in this studio.`, { labelCode: code });
-    return { productIds: [row.product_id], lotIds: [row.lot_id], containerId: row.id };
+    return { productIds: [row.product_id], lotIds: [row.lot_id], containerId: row.id, contentCount: null };
   }
 
-  private async byProductNumber(read: Read, actor: Actor, gtin: string): Promise<Named> {
-    const [row] = await read<{ product_id: string }>(
-      'SELECT product_id FROM product_gtin WHERE chain_id = $1 AND gtin = $2',
+  private async byProductNumber(read: Read, actor: Actor, gtin: string): Promise<NamedBySymbol> {
+    const [row] = await read<{ product_id: string; content_count: number }>(
+      'SELECT product_id, content_count FROM product_gtin WHERE chain_id = $1 AND gtin = $2',
       [actor.chainId, gtin],
     );
     if (!row) {
@@ -166,7 +202,7 @@ export class TrayLookUp {
         gtin,
       });
     }
-    return { productIds: [row.product_id], lotIds: null, containerId: null };
+    return { productIds: [row.product_id], lotIds: null, containerId: null, contentCount: row.content_count };
   }
 
   private lotsByCode(read: Read, actor: Actor, codes: string[], productId?: string) {

@@ -40,7 +40,10 @@ export interface Reason {
 
 export interface TrayFacts {
   thing: TrayThing;
-  /** The other containers of the same product. */
+  /**
+   * The other containers of the same product; when it is refused and none of those may be used, those of the products
+   * that stand for it by their configuration.
+   */
   others: readonly TrayThing[];
   /** Use-by in the scanned symbol; null when it has none. */
   symbolUseBy: string | null;
@@ -81,7 +84,7 @@ export interface TrayDecision {
 export function admit(facts: TrayFacts, at: string, timeZone: string): TrayDecision {
   const { thing } = facts;
   const life = judgeShelfLife(asJudged(thing, facts.symbolUseBy), at, timeZone);
-  const instead = firstOther(facts, at, timeZone);
+  const instead = firstUsable(facts.others, at, timeZone);
   const refusals = refusalsOf(facts, life, instead);
   const answer = {
     instead: null,
@@ -127,10 +130,13 @@ export function safetyRefusals(thing: TrayThing, at: string, timeZone: string): 
 }
 
 /** The refusal of something of which nothing usable is here, when no container could even be meant. */
-export function noneLeft(label: string): Reason {
+export function noneLeft(label: string, instead: TrayThing | null): Reason {
+  const next = instead
+    ? `Take ${describeThing(instead)} instead, which is of the same configuration.`
+    : 'Take another product, or have it ordered; this was counted as wanted.';
   return {
     code: 'none left',
-    message: `Of ${label} nothing that may be used is here. Take another product, or have it ordered; this was counted as wanted.`,
+    message: `Of ${label} nothing that may be used is here. ${next}`,
     facts: { label },
   };
 }
@@ -277,9 +283,9 @@ function askAnother(facts: TrayFacts): Reason {
   };
 }
 
-function firstOther(facts: TrayFacts, at: string, timeZone: string): TrayThing | null {
-  const others = facts.others.map(asCandidate);
-  return orderFirstExpired(others, at, timeZone).order[0]?.thing ?? null;
+/** Of several things the one to take first; null when none may be used. */
+export function firstUsable(things: readonly TrayThing[], at: string, timeZone: string): TrayThing | null {
+  return orderFirstExpired(things.map(asCandidate), at, timeZone).order[0]?.thing ?? null;
 }
 
 function onWhat(hold: HoldFact): string {

@@ -1,10 +1,12 @@
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { makeLabelCode } from '../../src/catalogue/own-label.js';
 import type { CompletionView } from '../../src/sessions/completion.views.js';
-import type { MixView } from '../../src/sessions/mixes.views.js';
+import type { AddedToMixView, MixView } from '../../src/sessions/mixes.views.js';
 import type { ScanView, TrayView } from '../../src/sessions/tray.views.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
 import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { Store } from '../support/store.js';
 
 const today = new Date().toISOString().slice(0, 10);
 const daysAgo = (days: number) => new Date(Date.now() - days * 86_400_000).toISOString();
@@ -12,12 +14,17 @@ const daysAgo = (days: number) => new Date(Date.now() - days * 86_400_000).toISO
 describe.each(engines)('the setup tray on %s', (engine) => {
   let service: RunningService;
   let studio: SampleStudio;
+  let store: Store;
 
   beforeAll(async () => {
     service = await startService(engine);
     studio = await makeSampleStudio(service);
+    store = await Store.open(service.dataFolder, service.databaseUrl);
   });
-  afterAll(() => service.dispose());
+  afterAll(async () => {
+    await store.close();
+    await service.dispose();
+  });
 
   const scan = (sessionId: string, body: object) =>
     service.made<ScanView>(`/sessions/${sessionId}/scans`, body);
@@ -83,6 +90,111 @@ describe.each(engines)('the setup tray on %s', (engine) => {
     expect(admitted(await scan(first, { symbol }))).toBe(true);
     expect(codes(await scan(await walkIn(service, studio), { symbol }))).toEqual(['already used']);
     expect(admitted(await scan(first, { symbol: symbol.replace('S1', 'S2') }))).toBe(true);
+  });
+
+  it('takes the serial of an outer box for that of the box', async () => {
+    await receive(service, studio, { productId: studio.linerId, code: 'N-box', quantity: 20 });
+    const boxGtin = '19506000134359';
+    await service.made(`/products/${studio.linerId}/gtins`, { gtin: boxGtin, contentCount: 20 });
+    const symbol = `]d201${boxGtin}10N-box\u001d21BOX1`;
+    const session = await walkIn(service, studio);
+    expect(admitted(await scan(session, { symbol }))).toBe(true);
+    expect(codes(await scan(session, { symbol }))).toEqual(['another one?']);
+    expect(admitted(await scan(session, { symbol, another: true }))).toBe(true);
+    expect(admitted(await scan(await walkIn(service, studio), { symbol }))).toBe(true);
+  });
+
+  it('asks about a second piece of the same symbol also when it comes from another box', async () => {
+    for (const quantity of [1, 5]) {
+      await receive(service, studio, { productId: studio.linerId, code: 'N-boxes', quantity });
+    }
+    const session = await walkIn(service, studio);
+    const symbol = `]d201${studio.linerGtin}10N-boxes`;
+    const first = await scan(session, { symbol });
+    expect(admitted(first)).toBe(true);
+    expect(codes(await scan(session, { symbol }))).toEqual(['another one?']);
+    const second = await scan(session, { symbol, another: true });
+    expect(second.thing?.containerId).not.toBe(first.thing?.containerId);
+    expect((await service.seen<TrayView>(`/sessions/${session}/tray`)).lines).toHaveLength(2);
+  });
+
+  it('reads a code that looks like a label of ours, but is none, for what it is', async () => {
+    const [typed, internal] = [7, 9].map((byte) => makeLabelCode(new Uint8Array(12).fill(byte)));
+    const umber = await receive(service, studio, { productId: studio.umberId, code: typed });
+    const liner = await receive(service, studio, { productId: studio.linerId, code: 'N-91', quantity: 2 });
+    const session = await walkIn(service, studio);
+    const bottle = await scan(session, { symbol: typed });
+    expect(bottle).toMatchObject({ knownBy: 'typed', thing: { lotId: umber.lot.id } });
+    const piece = await scan(session, { symbol: `(01)${studio.linerGtin}(10)N-91(91)${internal}` });
+    expect(piece).toMatchObject({ knownBy: "maker's symbol", thing: { lotId: liner.lot.id } });
+    for (const symbol of [internal, `(91)${internal}`]) {
+      const unknown = await service.post<ProblemBody>(`/sessions/${session}/scans`, { symbol });
+      expect([unknown.status, unknown.body.code]).toEqual([422, 'unknown-symbol']);
+    }
+  });
+
+  it('refuses a pick that contradicts the symbol', async () => {
+    const [one, other] = [
+      await receive(service, studio, { productId: studio.umberId, code: 'U-one' }),
+      await receive(service, studio, { productId: studio.gelId, code: 'G-other' }),
+    ];
+    const session = await walkIn(service, studio);
+    const label = one.containers[0]?.labelCode;
+    const ean = { symbol: studio.linerGtin.slice(1), symbologyIdentifier: ']E0' };
+    for (const [body, field] of [
+      [{ symbol: label, containerId: other.containers[0]?.id }, 'containerId'],
+      [{ symbol: 'U-one', containerId: other.containers[0]?.id }, 'containerId'],
+      [{ symbol: label, lotId: other.lot.id }, 'lotId'],
+      [{ symbol: 'U-one', lotId: other.lot.id }, 'lotId'],
+      [{ ...ean, lotId: other.lot.id }, 'lotId'],
+    ] as const) {
+      const answer = await service.post<ProblemBody>(`/sessions/${session}/scans`, body);
+      expect([answer.status, answer.body.code, answer.body.faults?.[0]?.field]).toEqual([
+        400,
+        'invalid-fields',
+        field,
+      ]);
+    }
+    expect(admitted(await scan(session, { symbol: label, lotId: one.lot.id }))).toBe(true);
+  });
+
+  it('names what stands for a cartridge by its configuration, and counts no want while it is here', async () => {
+    const cartridge = (name: string) =>
+      service.made<{ id: string }>('/products', {
+        kind: 'cartridge',
+        makerId: studio.makerId,
+        name,
+        notation: '1003RLLT',
+        machineFit: 'pen',
+        membrane: 'yes',
+      });
+    const [mine, standIn] = [await cartridge('Mine'), await cartridge('Stand-in')];
+    const session = await walkIn(service, studio);
+    const wanted = async () => {
+      const rows = await store.database.read(
+        'SELECT id FROM unmet_demand WHERE studio_id = $1 AND product_id = $2',
+        [service.studioId, mine.id],
+      );
+      return rows.length;
+    };
+    const nothing = await scan(session, { productId: mine.id });
+    expect([nothing.verdict, nothing.instead, await wanted()]).toEqual(['refused', null, 1]);
+
+    await receive(service, studio, { productId: standIn.id, code: 'SI-1', quantity: 1 });
+    const none = await scan(session, { productId: mine.id });
+    expect(none).toMatchObject({ verdict: 'refused', instead: { productId: standIn.id } });
+    expect(none.reasons[0]?.message).toContain('Stand-in, lot SI-1');
+    const held = await receive(service, studio, { productId: mine.id, code: 'MI-1', quantity: 1 });
+    await service.made('/holds', { kind: 'quarantine', reason: 'doubt', lotId: held.lot.id });
+    const refused = await scan(session, { symbol: held.containers[0]?.labelCode });
+    expect(refused).toMatchObject({ verdict: 'refused', instead: { productId: standIn.id } });
+    expect(refused.reasons[0]?.message).toContain('Take Halden Colour Works Stand-in, lot SI-1 instead.');
+    expect(await wanted()).toBe(1);
+
+    // Once it lies on a tray itself, none is left of either.
+    await scan(session, { productId: standIn.id, lotId: none.instead?.lotId });
+    expect((await scan(session, { productId: mine.id })).instead).toBeNull();
+    expect(await wanted()).toBe(2);
   });
 
   it('refuses an expired bottle, one open too long, and a lot on hold, and records each refusal', async () => {
@@ -235,6 +347,67 @@ describe.each(engines)('the setup tray on %s', (engine) => {
     expect(cup.parts).toEqual([expect.objectContaining({ drops: 2, microlitres: 80, lotCode: 'U-mix' })]);
     const tooMuch = await add(-3);
     expect([tooMuch.status, tooMuch.body.code]).toEqual([409, 'unusable-quantity']);
+  });
+
+  it('warns of drops from a bottle that was held since it was laid out, and keeps them', async () => {
+    const umber = await receive(service, studio, {
+      productId: studio.umberId,
+      code: 'U-held-mix',
+      openedAt: daysAgo(2),
+    });
+    const session = await walkIn(service, studio);
+    await scan(session, { symbol: umber.containers[0]?.labelCode });
+    const mix = await service.made<{ id: string }>(`/sessions/${session}/mixes`, { label: 'base' });
+    const add = (drops: number) =>
+      service.made<AddedToMixView>(`/sessions/${session}/mixes/${mix.id}/components`, {
+        containerId: umber.containers[0]?.id,
+        drops,
+      });
+    expect((await add(1)).warnings).toEqual([]);
+    await service.made('/holds', { kind: 'recall', reason: 'recall notice', lotId: umber.lot.id });
+    const warned = await add(2);
+    expect(warned.warnings).toEqual([expect.stringContaining('recalled')]);
+    expect(warned.parts).toMatchObject([{ drops: 3 }]);
+    expect((await add(-1)).warnings).toEqual([]);
+  });
+
+  it.each([
+    [
+      'something taken off before it was put on',
+      (gel: string) => ({
+        besides: [{ containerId: gel, appliedAt: daysAgo(0.01), removedAt: daysAgo(0.02) }],
+      }),
+      'unusable-time',
+    ],
+    ['an end before its setup', () => ({ occurredAt: daysAgo(0.01) }), 'unusable-time'],
+    [
+      'pieces of a container',
+      (gel: string) => ({ besides: [{ containerId: gel, pieces: 2 }] }),
+      'invalid-fields',
+    ],
+    [
+      'drops of pieces',
+      (_: string, box: string) => ({ besides: [{ containerId: box, drops: 2 }] }),
+      'invalid-fields',
+    ],
+    [
+      'a volume of pieces',
+      (_: string, box: string) => ({ besides: [{ containerId: box, microlitres: 20 }] }),
+      'invalid-fields',
+    ],
+  ])('does not complete a session with %s', async (_, more, code) => {
+    const gel = await receive(service, studio, { productId: studio.gelId, code: 'G-bad' });
+    const box = await receive(service, studio, { productId: studio.linerId, code: 'N-bad' });
+    const session = await walkIn(service, studio);
+    const answer = await service.post<ProblemBody>(`/sessions/${session}/completion`, {
+      lines: [],
+      complications: null,
+      signedBy: studio.ownerId,
+      ...more(gel.containers[0]?.id ?? '', box.containers[0]?.id ?? ''),
+    });
+    expect([answer.status, answer.body.code]).toEqual([400, code]);
+    const shown = await service.seen<TrayView>(`/sessions/${session}/tray`);
+    expect(shown.state).toBe('in setup');
   });
 
   it('completes a session once, books every use in one transaction and signs it off', async () => {
