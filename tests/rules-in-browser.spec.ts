@@ -25,7 +25,7 @@ const withoutSpec: Record<string, string> = {
     'one of the content checks, checked in content-checks.spec.ts',
   'src/catalogue/gs1/package-types.ts': 'data',
   'src/catalogue/vocabulary.ts': 'words',
-  'src/sessions/sealed-places.ts': 'names of places',
+  'src/sessions/sealing-contexts.ts': 'names of sealing contexts',
   'src/sessions/tray-thing.ts': 'the facts of the tray, checked in tray-rules.spec.ts',
   'src/sessions/vocabulary.ts': 'words',
   'src/stock/vocabulary.ts': 'words',
