@@ -24,6 +24,7 @@ import { Procedure } from './procedure.entity.js';
 import { ProceduresController } from './procedures.controller.js';
 import { Procedures } from './procedures.service.js';
 import { Scan } from './scan.entity.js';
+import { ScanRecorder } from './scan-recorder.service.js';
 import { Session } from './session.entity.js';
 import { SessionClients } from './session-clients.service.js';
 import { SessionList } from './session-list.service.js';
@@ -101,6 +102,7 @@ export const sessionsEntities = [
     TrayRemoval,
     TrayReservations,
     SetupTray,
+    ScanRecorder,
     Mixes,
     SessionOpenings,
     SessionWastes,

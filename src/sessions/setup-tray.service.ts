@@ -9,22 +9,18 @@ import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
 import { invalidField, type Problem } from '../platform/problem.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
-import { judgeShelfLife } from '../stock/shelf-life.js';
 import { meantContainer, type Named, narrowed } from './meant-container.js';
 import { type OnKitList, onKitList } from './on-kit-list.js';
-import { Scan } from './scan.entity.js';
+import { type ScanOutcome, ScanRecorder } from './scan-recorder.service.js';
 import { SessionLock } from './session-lock.service.js';
 import { knownByOf, pieceSerialOf, serialOf, useByOf } from './symbol-facts.js';
 import type { ScanDto } from './tray.dto.js';
-import type { ScanView, TrayThingView } from './tray.views.js';
+import type { ScanView } from './tray.views.js';
 import { trayFacts } from './tray-facts.js';
-import { TrayLine } from './tray-line.entity.js';
 import { type LineOnTray, TrayLookUp } from './tray-look-up.service.js';
-import { admit, firstUsable, noneLeft, type Reason, type TrayDecision } from './tray-rules.js';
+import { admit, firstUsable, noneLeft, type TrayDecision } from './tray-rules.js';
 import type { TraySession } from './tray-sessions.service.js';
-import { availablePieces, type TrayThing, trayThing } from './tray-thing.js';
-import { UnmetDemand } from './unmet-demand.entity.js';
-import type { Verdict } from './vocabulary.js';
+import { type TrayThing, trayThing } from './tray-thing.js';
 
 /** What the scan was judged on: everything loaded in the transaction. */
 interface Loaded {
@@ -35,19 +31,6 @@ interface Loaded {
   reading: SymbolReading | null;
   /** Serial number of a single piece. */
   pieceSerial: string | null;
-}
-
-/** What is written and shown of a scan. */
-interface Outcome {
-  verdict: Verdict;
-  reasons: Reason[];
-  thing: TrayThing | null;
-  decision: TrayDecision | null;
-  /** What to take instead, or first. */
-  instead: TrayThing | null;
-  choices: TrayThing[];
-  /** The product of which nothing was left. */
-  unmetProductId: string | null;
 }
 
 /**
@@ -64,6 +47,7 @@ export class SetupTray {
     private readonly containerFacts: ContainerFacts,
     private readonly register: ProductRegister,
     private readonly pools: ConfigurationPools,
+    private readonly recorder: ScanRecorder,
   ) {}
 
   async scan(actor: Actor, sessionId: string, dto: ScanDto): Promise<ScanView> {
@@ -79,7 +63,18 @@ export class SetupTray {
         const at = occurredAt(dto.occurredAt, transaction.recordedAt);
         const loaded = await this.load(transaction, actor, sessionId, dto, at);
         const outcome = await this.decide(transaction, actor, loaded, dto, at);
-        return this.write(transaction, loaded, outcome, dto, at);
+        const { session, named, reading, pieceSerial } = loaded;
+        return this.recorder.record(transaction, {
+          id: dto.id,
+          sessionId: session.id,
+          symbol: dto.symbol ?? null,
+          knownBy: knownByOf(reading),
+          serial: serialOf(reading),
+          pieceSerial,
+          productIds: named.productIds,
+          occurredAt: at,
+          outcome,
+        });
       },
     );
   }
@@ -152,9 +147,9 @@ export class SetupTray {
     loaded: Loaded,
     dto: ScanDto,
     at: string,
-  ): Promise<Outcome> {
+  ): Promise<ScanOutcome> {
     const { session, named, things, lines, reading, pieceSerial: serial } = loaded;
-    const open: Outcome = {
+    const open: ScanOutcome = {
       verdict: 'question',
       reasons: [],
       thing: null,
@@ -242,76 +237,6 @@ export class SetupTray {
     const pool = pools.find(({ productIds }) => productIds.includes(productId));
     return onKitList(kitItems, productId, pool?.poolKeys ?? []);
   }
-
-  private async write(
-    transaction: Transaction,
-    { session, named, reading, pieceSerial }: Loaded,
-    outcome: Outcome,
-    dto: ScanDto,
-    at: string,
-  ): Promise<ScanView> {
-    const { studioId, personId, via, timeZone } = transaction.actor;
-    const { thing, decision } = outcome;
-    const knownBy = knownByOf(reading);
-    const scan: Scan = {
-      studioId,
-      id: dto.id,
-      sessionId: session.id,
-      symbol: dto.symbol ?? null,
-      knownBy,
-      verdict: outcome.verdict,
-      reasons: outcome.reasons,
-      productId: thing?.productId ?? (named.productIds.length === 1 ? (named.productIds[0] ?? null) : null),
-      lotId: thing?.lotId ?? null,
-      containerId: thing?.containerId ?? null,
-      serial: serialOf(reading),
-      occurredAt: at,
-      recordedAt: transaction.recordedAt,
-      personId,
-      via,
-    };
-    await transaction.insert(Scan, scan);
-    const admitted = outcome.verdict === 'admitted' || outcome.verdict === 'warned';
-    if (admitted && thing && decision?.addsLine) {
-      await transaction.insert(TrayLine, {
-        studioId,
-        id: dto.id,
-        sessionId: session.id,
-        productId: thing.productId,
-        lotId: thing.lotId,
-        containerId: thing.containerId,
-        pieces: decision.piecesAdded,
-        serial: thing.stockForm === 'pieces' ? pieceSerial : null,
-        knownBy,
-        admittedAt: at,
-        state: 'on tray',
-        settledAs: null,
-      });
-    }
-    if (outcome.unmetProductId !== null) {
-      await transaction.insert(UnmetDemand, {
-        studioId,
-        id: dto.id,
-        sessionId: session.id,
-        productId: outcome.unmetProductId,
-        occurredAt: at,
-        recordedAt: transaction.recordedAt,
-      });
-    }
-    return {
-      id: dto.id,
-      sessionId: session.id,
-      verdict: outcome.verdict,
-      reasons: outcome.reasons.map(({ code, message }) => ({ code, message })),
-      knownBy,
-      thing: thing ? thingView(thing, at, timeZone) : null,
-      instead: outcome.instead ? thingView(outcome.instead, at, timeZone) : null,
-      choices: outcome.choices.map((choice) => thingView(choice, at, timeZone)),
-      offers: decision?.offers ?? [],
-      trayLineId: admitted && decision?.addsLine ? dto.id : null,
-      occurredAt: at,
-    };
-  }
 }
 
 /** Refused, and nothing of the same product may be used instead; a piece that was used says nothing of the others. */
@@ -325,20 +250,4 @@ function contradicts(field: 'containerId' | 'lotId'): Problem {
     field,
     `The symbol does not name the ${what} that was picked. Pick one of those the answer offers, or leave ${field} out.`,
   );
-}
-
-function thingView(thing: TrayThing, at: string, timeZone: string): TrayThingView {
-  const life = judgeShelfLife(thing, at, timeZone);
-  return {
-    containerId: thing.containerId,
-    lotId: thing.lotId,
-    productId: thing.productId,
-    label: thing.label,
-    labelCode: thing.labelCode,
-    lotCode: thing.lotCode,
-    state: thing.state,
-    lastDay: life.lastDay,
-    openedLifeFrom: life.openedLifeFrom,
-    availablePieces: availablePieces(thing),
-  };
 }
