@@ -273,11 +273,12 @@ describe.each(engines)('the trace on %s', (engine) => {
 
   it(`tells the studio's day of a use, not the day in UTC`, async () => {
     const { lotId, containerId } = await bottle('D1');
-    const session = await walkIn(service, studio);
+    const midnight = `${today}T00:00:00.000Z`;
+    const session = await walkIn(service, studio, { occurredAt: midnight });
     await service.made(`/sessions/${session}/scans`, { containerId });
     const tray = await service.seen<{ lines: { id: string }[] }>(`/sessions/${session}/tray`);
     await service.made(`/sessions/${session}/completion`, {
-      occurredAt: `${today}T00:00:00.000Z`,
+      occurredAt: midnight,
       lines: [{ trayLineId: tray.lines[0]?.id, outcome: 'used', microlitres: 40 }],
       complications: null,
       signedBy: studio.ownerId,
