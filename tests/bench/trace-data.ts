@@ -144,7 +144,7 @@ class TraceDataWriter {
       });
     }
     const makerId = uuidv7();
-    this.insert('maker', { chain_id: chainId, id: makerId, name: 'Maker 1', created_at });
+    this.insert('maker', { chain_id: chainId, id: makerId, name: 'Maker 1', version: 1, created_at });
     const productIds = Array.from({ length: productsPerMaker }, (_, index) => {
       const id = uuidv7();
       const own = {

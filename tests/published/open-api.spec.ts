@@ -1,0 +1,63 @@
+import { Validator } from '@seriousme/openapi-schema-validator';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type RunningService, startService } from '../support/service.js';
+
+interface Operation {
+  summary?: string;
+  responses: Record<string, { content?: Record<string, { schema: object }> }>;
+}
+
+interface Document {
+  openapi: string;
+  paths: Record<string, Record<string, Operation>>;
+}
+
+const operations = (document: Document) =>
+  Object.entries(document.paths).flatMap(([path, item]) =>
+    Object.entries(item).map(([method, operation]) => ({
+      route: `${method.toUpperCase()} ${path}`,
+      operation,
+    })),
+  );
+
+// The JSON Schema of the OpenAPI Specification 3.1 as published by the OpenAPI Initiative, by a general validator.
+describe('the description of the API', () => {
+  let service: RunningService;
+  let document: Document;
+  beforeAll(async () => {
+    service = await startService();
+    document = (await service.get<Document>(`${service.url}/api/openapi.json`)).body;
+  });
+  afterAll(() => service.dispose());
+
+  it('is a valid OpenAPI 3.1 document', async () => {
+    const result = await new Validator().validate(JSON.stringify(document));
+    expect(result.errors ?? []).toEqual([]);
+    expect([result.valid, document.openapi]).toEqual([true, '3.1.0']);
+  });
+
+  it('says of every route what it does and what it answers', () => {
+    const all = operations(document);
+    expect(all.length).toBeGreaterThan(80);
+    const silent = all.filter(({ operation }) => {
+      const good = Object.entries(operation.responses).filter(([status]) => status.startsWith('2'));
+      return !operation.summary || good.length !== 1 || !good.every(([, answer]) => answer.content);
+    });
+    expect(silent.map(({ route }) => route)).toEqual([]);
+  });
+
+  it('says of every route that other answers are problem documents', () => {
+    const without = operations(document).filter(
+      ({ operation }) => !operation.responses.default?.content?.['application/problem+json'],
+    );
+    expect(without.map(({ route }) => route)).toEqual([]);
+  });
+
+  it('serves a page to read it', async () => {
+    const page = await service.get<string>(`${service.url}/api/docs`);
+    expect([page.status, page.headers.get('content-type')]).toEqual([
+      200,
+      expect.stringContaining('text/html'),
+    ]);
+  });
+});
