@@ -14,6 +14,7 @@ import {
   mkdirSync,
   readdirSync,
   readFileSync,
+  realpathSync,
   renameSync,
   rmSync,
   statSync,
@@ -139,6 +140,14 @@ async function sqliteLoads() {
   return (await run(process.execPath, ['-e', script], { quiet: true })) === 0;
 }
 
+/** Most installations of Node bring its headers along: with those the binding compiles without fetching them. */
+function headersBesideNode() {
+  const folder = dirname(dirname(realpathSync(process.execPath)));
+  const known = process.env.npm_config_nodedir !== undefined;
+  const beside = existsSync(join(folder, 'include', 'node', 'node_version.h'));
+  return beside && !known ? { npm_config_nodedir: folder } : {};
+}
+
 async function install(reason) {
   say(`Installing packages, since ${reason}.`);
   say(
@@ -151,12 +160,13 @@ async function install(reason) {
   // Warnings of packages about Node 20 are known and say nothing to whoever starts Lotward.
   const parameters = ['ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error'];
   const ownNpm = process.env.npm_execpath;
+  const options = { environment: headersBesideNode() };
   let code;
   try {
     code =
       ownNpm && basename(ownNpm) === 'npm-cli.js'
-        ? await run(process.execPath, [ownNpm, ...parameters])
-        : await run('npm', parameters);
+        ? await run(process.execPath, [ownNpm, ...parameters], options)
+        : await run('npm', parameters, options);
   } catch (error) {
     if (error.code !== 'ENOENT') throw error;
     throw new SetUpError(
