@@ -68,6 +68,7 @@ function completed(document: OpenAPIObject): OpenAPIObject {
       }
     }
   }
+  wholeNumbers(document.paths);
   const schemas = document.components?.schemas ?? {};
   for (const [name, schema] of Object.entries(schemas)) {
     wholeNumbers(schema);

@@ -7,10 +7,10 @@ interface Operation {
   responses: Record<string, { content?: Record<string, { schema: object }> }>;
 }
 
-interface Document {
+type Document = {
   openapi: string;
   paths: Record<string, Record<string, Operation>>;
-}
+};
 
 const operations = (document: Document) =>
   Object.entries(document.paths).flatMap(([path, item]) =>
@@ -31,9 +31,11 @@ describe('the description of the API', () => {
   afterAll(() => service.dispose());
 
   it('is a valid OpenAPI 3.1 document', async () => {
-    const result = await new Validator().validate(JSON.stringify(document));
-    expect(result.errors ?? []).toEqual([]);
-    expect([result.valid, document.openapi]).toEqual([true, '3.1.0']);
+    const result = await new Validator().validate(structuredClone(document));
+    expect([result.valid, document.openapi], JSON.stringify(result.errors)?.slice(0, 2_000)).toEqual([
+      true,
+      '3.1.0',
+    ]);
   });
 
   it('says of every route what it does and what it answers', () => {
