@@ -6,6 +6,20 @@ import { Problem } from './problem.js';
 /** A body larger than this is refused before it is read. */
 const maximumBodyBytes = 1_048_576;
 
+/** No request needs more; deeper ones would exhaust the stack of whatever walks them. */
+const maximumDepth = 16;
+
+function isTooDeep(body: unknown): boolean {
+  let level = [body];
+  for (let depth = 0; level.length > 0; depth += 1) {
+    if (depth > maximumDepth) return true;
+    level = level.flatMap((value) =>
+      value !== null && typeof value === 'object' ? Object.values(value) : [],
+    );
+  }
+  return false;
+}
+
 /**
  * Names under which a service on loopback may be addressed. A page of another site can make a browser call a name of its
  * own that leads here; that name then stands in the Host header, and is refused.
@@ -35,6 +49,17 @@ export function makeHttpServer(): FastifyAdapter {
         403,
         'not-allowed',
         `The service was addressed as "${host.slice(0, 60)}". It answers only to localhost, 127.0.0.1 and [::1] while nobody has to sign in.`,
+      ),
+    );
+  });
+  adapter.getInstance().addHook('preValidation', (request, reply, done) => {
+    if (!isTooDeep(request.body)) return done();
+    sendProblem(
+      reply,
+      new Problem(
+        400,
+        'malformed-request',
+        `The body is nested more than ${maximumDepth} levels deep; no request here is. Look at what made it.`,
       ),
     );
   });

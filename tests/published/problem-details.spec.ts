@@ -22,6 +22,10 @@ describe('problem details by RFC 9457', () => {
       () => service.get<ProblemBody>(`${service.url}/api/v1/studios/${'x'.repeat(5_000)}`),
     ],
     ['malformed body', () => service.send<ProblemBody>('POST', '/people', '{')],
+    [
+      'a body nested without end',
+      () => service.send<ProblemBody>('POST', '/people', `${'{"a":'.repeat(3_000)}1${'}'.repeat(3_000)}`),
+    ],
     ['refused fields', () => service.post<ProblemBody>('/people', { role: 'king' })],
     [
       'not a JSON type',
