@@ -21,6 +21,8 @@ export interface LotAtReceipt {
   addedCodes: PrintedCode[];
   /** What a person's decision or this delivery changed on a lot on record. */
   corrections: { field: 'useBy' | 'manufacturedOn'; from: string | null; to: string | null }[];
+  /** Lines whose printed date was put aside for the one on record. */
+  keptDates: { lineNumber: number; printedUseBy: string | null; recordedUseBy: string | null }[];
 }
 
 type Question = Extract<LotMatch, { kind: 'question' }> & { line: ReceivedLine };
@@ -59,6 +61,7 @@ export class LotsAtReceipt {
         return made;
       }
       if (match.kind === 'corrects') correctUseBy(joined, line);
+      else if (joined.lot.useBy !== printed.useBy) keepUseBy(joined, line);
       joinLot(joined, line, warnings);
       return joined;
     });
@@ -81,6 +84,8 @@ export class LotsAtReceipt {
       corrections.push({ lotId: id, changes: made });
     }
     if (corrections.length > 0) transaction.note({ correctedLots: corrections });
+    const kept = each.flatMap(({ lot, keptDates }) => keptDates.map((date) => ({ lotId: lot.id, ...date })));
+    if (kept.length > 0) transaction.note({ keptDates: kept });
     const codes = each.flatMap(({ lot, addedCodes }) =>
       addedCodes.map((code) => newLotCode(transaction, lot.id, code)),
     );
@@ -111,6 +116,7 @@ export class LotsAtReceipt {
       recordedVersion: lot.version,
       addedCodes: [],
       corrections: [],
+      keptDates: [],
     }));
   }
 }
@@ -131,13 +137,30 @@ function newLot(transaction: Transaction, line: ReceivedLine, origin: LotOrigin)
     version: 1,
     createdAt: transaction.recordedAt,
   };
-  return { lot, codes: [...codes], isNew: true, recordedVersion: 0, addedCodes: [...codes], corrections: [] };
+  return {
+    lot,
+    codes: [...codes],
+    isNew: true,
+    recordedVersion: 0,
+    addedCodes: [...codes],
+    corrections: [],
+    keptDates: [],
+  };
 }
 
 function correctUseBy(joined: LotAtReceipt, { printed }: ReceivedLine): void {
   joined.corrections.push({ field: 'useBy', from: joined.lot.useBy, to: printed.useBy });
   joined.lot.useBy = printed.useBy;
   joined.lot.useByPrecision = printed.useByPrecision;
+}
+
+/** The date on the package is not lost: the audit log and the answer tell it. */
+function keepUseBy({ lot, keptDates }: LotAtReceipt, { lineNumber, printed, warnings }: ReceivedLine): void {
+  keptDates.push({ lineNumber, printedUseBy: printed.useBy, recordedUseBy: lot.useBy });
+  const [onPackage, onRecord] = [printed.useBy, lot.useBy].map((day) => day ?? 'none');
+  warnings.push(
+    `The package says use-by ${onPackage}, the record ${onRecord}. The record was kept, as was decided; correct the lot if the package is right.`,
+  );
 }
 
 /** Adds what the package says beyond what is on record; what contradicts it is told. */

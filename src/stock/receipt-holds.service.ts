@@ -4,7 +4,7 @@ import { localDay } from '../identity/local-day.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Hold } from './hold.entity.js';
 import type { LotAtReceipt } from './lots-at-receipt.service.js';
-import { lotReasonsAtReceipt, lotReasonsOnJoining } from './receipt-reasons.js';
+import { isPastByItsOwnPrint, lotReasonsAtReceipt, lotReasonsOnJoining } from './receipt-reasons.js';
 import type { PutAwayLine } from './receiving.service.js';
 import type { ReceivedHoldView } from './receiving.views.js';
 import type { HoldKind, HoldReason } from './vocabulary.js';
@@ -57,10 +57,13 @@ export class ReceiptHolds {
       const ofLot = lotHolds.get(lotId) ?? asked.onLot.map((reason) => make(reason, { lotId }));
       lotHolds.set(lotId, ofLot);
       const holds: Hold[] = [...ofLot];
+      const onArrivals = isPastByItsOwnPrint(line.printed.useBy, reasons, day)
+        ? [...asked.onArrivals, 'already past' as const]
+        : asked.onArrivals;
       for (const [index, container] of containers.entries()) {
         const containerId = container.id;
         const fault = line.containers[index]?.fault ?? null;
-        holds.push(...asked.onArrivals.map((reason) => make(reason, { containerId })));
+        holds.push(...onArrivals.map((reason) => make(reason, { containerId })));
         if (fault !== null) holds.push(make(fault, { containerId }));
       }
       answer.set(line.lineNumber, [...before.map(viewOfEarlier), ...holds.map(viewOf)]);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  isPastByItsOwnPrint,
   type JoinedLot,
   type LotReceiptReason,
   lotReasonsAtReceipt,
@@ -54,5 +55,17 @@ describe('what is put aside when goods join a lot', () => {
       const corrected = { reasonsBefore: [], released: [reason] };
       expect(joining(reason, corrected)).toEqual({ onLot: [reason], onArrivals: [] });
     }
+  });
+});
+
+describe('what joins a lot by the date on record', () => {
+  it('is put aside when its own print is past, the last day excluded', () => {
+    expect(isPastByItsOwnPrint('2026-11-20', [], '2026-11-25')).toBe(true);
+    expect(isPastByItsOwnPrint('2026-11-25', [], '2026-11-25')).toBe(false);
+    expect(isPastByItsOwnPrint(null, [], '2026-11-25')).toBe(false);
+  });
+
+  it('is not put aside a second time when the lot is past itself', () => {
+    expect(isPastByItsOwnPrint('2026-11-20', ['already past'], '2026-11-25')).toBe(false);
   });
 });

@@ -49,3 +49,19 @@ export function lotReasonsOnJoining({ reasons, reasonsBefore, open, released }: 
     onArrivals: asked.filter((reason) => !onLot.includes(reason) && reason === 'already past'),
   };
 }
+
+/**
+ * Whether what arrived is put aside although its lot is not past: it joined the lot by the date on record, but what is
+ * printed on it is past. The record may be right and the print a slip; until a person decided, the earlier date counts.
+ *
+ * @param printedUseBy last day of use printed on what arrived, YYYY-MM-DD; null when none is
+ * @param lotReasons the reasons of the lot it joined
+ * @param day the studio's local day of receipt, YYYY-MM-DD
+ */
+export function isPastByItsOwnPrint(
+  printedUseBy: string | null,
+  lotReasons: readonly LotReceiptReason[],
+  day: string,
+): boolean {
+  return printedUseBy !== null && printedUseBy < day && !lotReasons.includes('already past');
+}

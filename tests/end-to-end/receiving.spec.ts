@@ -411,6 +411,22 @@ describe.each(engines)('receiving on %s', (engine) => {
     });
   });
 
+  it('puts aside what is past by its own print, though it joins a lot by the date on record', async () => {
+    const codes = [{ kind: 'lot', code: newCode() }];
+    const recorded = await receive([line({ codes })]);
+    const printed = new Date(Date.now() - 5 * 86_400_000).toISOString().slice(0, 10);
+    const again = line({ codes, useBy: printed, quantity: 2, sameCodeDecision: 'keep recorded date' });
+    const { lines } = await receive([again]);
+    const [joined] = lines;
+    expect([joined?.lot.id, joined?.lot.useBy]).toEqual([recorded.lines[0]?.lot.id, '2035-06-30']);
+    expect(joined?.holds.map(({ reason, containerId }) => [reason, containerId])).toEqual(
+      joined?.containers.map((container) => ['already past', container.id]),
+    );
+    expect(joined?.warnings).toEqual([expect.stringContaining(`use-by ${printed}, the record 2035-06-30`)]);
+    const later = await receive([{ ...again, useBy: '2035-09-30' }]);
+    expect(later.lines[0]?.holds).toEqual([]);
+  });
+
   it('takes an opened bottle with the instant of its opening', async () => {
     const { lines } = await receive([line({ openedAt: '2024-09-01T08:00:00+02:00' })], {
       origin: 'opening stock',
