@@ -159,6 +159,18 @@ describe('the answer to a question about a symbol', () => {
     expect(narrowed(label, { lotId: 'lot-9' })).toEqual({ contradicts: 'lotId' });
   });
 
+  it('contradicts when it names another product', () => {
+    for (const named of [lot, product, { ...lot, containerId: 'open' }]) {
+      expect(narrowed(named, { productId: 'gel' })).toEqual({ contradicts: 'productId' });
+      expect(narrowed(named, { productId: 'umber' })).toEqual(named);
+    }
+  });
+
+  it('names one of the products that bear the code', () => {
+    const two = { ...lot, productIds: ['gel', 'umber'] };
+    expect(narrowed(two, { productId: 'umber' })).toEqual(lot);
+  });
+
   it('changes nothing when there is none', () => {
     expect(narrowed(product, {})).toEqual(product);
   });

@@ -12,21 +12,32 @@ export interface Named {
   containerId: string | null;
 }
 
+/** What a person picked, beside a symbol or without one. */
+export interface Pick {
+  containerId?: string;
+  lotId?: string;
+  productId?: string;
+}
+
 /**
- * Narrows what a symbol names to the container or lot with which a question about it was answered. Whether a container is
- * one of those named, and a lot one of the product's, is told when it is looked for.
+ * Narrows what a symbol or the first pick names to all that was picked. Whether a container is one of those named, and a
+ * lot one of the product's, is told when it is looked for.
  *
- * @returns the field that contradicts the symbol, when it names another lot or another container than that of its label
+ * @returns the field that contradicts what is named: another product, another lot, or another container than that of the
+ * label
  */
-export function narrowed(
-  named: Named,
-  answer: { containerId?: string; lotId?: string },
-): Named | { contradicts: 'containerId' | 'lotId' } {
-  const { containerId = named.containerId, lotId } = answer;
+export function narrowed(named: Named, pick: Pick): Named | { contradicts: keyof Pick } {
+  const { containerId = named.containerId, lotId, productId } = pick;
   if (named.containerId !== null && containerId !== named.containerId) return { contradicts: 'containerId' };
-  if (lotId === undefined) return { ...named, containerId };
-  if (named.lotIds !== null && !named.lotIds.includes(lotId)) return { contradicts: 'lotId' };
-  return { ...named, containerId, lotIds: [lotId] };
+  if (lotId !== undefined && named.lotIds !== null && !named.lotIds.includes(lotId)) {
+    return { contradicts: 'lotId' };
+  }
+  if (productId !== undefined && !named.productIds.includes(productId)) return { contradicts: 'productId' };
+  return {
+    productIds: productId === undefined ? named.productIds : [productId],
+    lotIds: lotId === undefined ? named.lotIds : [lotId],
+    containerId,
+  };
 }
 
 export type Meant =

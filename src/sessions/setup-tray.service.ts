@@ -9,7 +9,7 @@ import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
 import { invalidField, type Problem } from '../platform/problem.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
-import { meantContainer, type Named, narrowed } from './meant-container.js';
+import { meantContainer, type Named, narrowed, type Pick } from './meant-container.js';
 import { type OnKitList, onKitList } from './on-kit-list.js';
 import { type ScanOutcome, ScanRecorder } from './scan-recorder.service.js';
 import { SessionLock } from './session-lock.service.js';
@@ -101,7 +101,7 @@ export class SetupTray {
     const named = reading
       ? await this.lookUp.named(transaction.read, actor, reading)
       : { ...(await this.lookUp.picked(transaction.read, actor, dto)), contentCount: null };
-    const chosen = reading ? await this.answered(transaction, actor, named, dto) : named;
+    const chosen = await this.narrowed(transaction, actor, named, dto);
     await transaction.lock('product', chosen.productIds);
     const facts = await this.factsOf(transaction, actor, chosen);
     const lines = await this.lookUp.linesOnTrays(
@@ -116,15 +116,15 @@ export class SetupTray {
   }
 
   /**
-   * What a symbol names, narrowed by the answer to a question about it.
-   * @throws Problem invalid-fields when the answer contradicts the symbol
+   * What a symbol or a pick names, narrowed by all that was picked.
+   * @throws Problem invalid-fields naming the pick that contradicts it
    */
-  private async answered(transaction: Transaction, actor: Actor, named: Named, dto: ScanDto): Promise<Named> {
+  private async narrowed(transaction: Transaction, actor: Actor, named: Named, dto: ScanDto): Promise<Named> {
     const chosen = narrowed(named, dto);
     if ('contradicts' in chosen) throw contradicts(chosen.contradicts);
     const { lotId } = dto;
-    if (named.lotIds !== null || lotId === undefined) return chosen;
-    const isOf = await this.lookUp.isLotOf(transaction.read, actor.studioId, lotId, named.productIds);
+    if (lotId === undefined) return chosen;
+    const isOf = await this.lookUp.isLotOf(transaction.read, actor.studioId, lotId, chosen.productIds);
     if (!isOf) throw contradicts('lotId');
     return chosen;
   }
@@ -244,10 +244,10 @@ function needsStandIn({ verdict, reasons, instead }: TrayDecision): boolean {
   return verdict === 'refused' && !instead && reasons.some((reason) => reason.code !== 'already used');
 }
 
-function contradicts(field: 'containerId' | 'lotId'): Problem {
-  const what = field === 'lotId' ? 'lot' : 'container';
+function contradicts(field: keyof Pick): Problem {
+  const what = { containerId: 'container', lotId: 'lot', productId: 'product' }[field];
   return invalidField(
     field,
-    `The symbol does not name the ${what} that was picked. Pick one of those the answer offers, or leave ${field} out.`,
+    `The ${what} that was picked is another than what was scanned or picked besides. Pick one of those the answer offers, or leave ${field} out.`,
   );
 }

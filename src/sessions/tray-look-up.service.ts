@@ -3,7 +3,7 @@ import type { SymbolReading } from '../catalogue/barcode.js';
 import type { Actor } from '../platform/actor.js';
 import { placeholders, type Read } from '../platform/database/database.js';
 import { notFound, Problem } from '../platform/problem.js';
-import type { Named } from './meant-container.js';
+import type { Named, Pick } from './meant-container.js';
 import type { KnownBy } from './vocabulary.js';
 
 /** A line that lies on some tray. */
@@ -132,12 +132,8 @@ export class TrayLookUp {
     }
   }
 
-  /** What was picked from a list. @throws Problem not-found */
-  async picked(
-    read: Read,
-    actor: Actor,
-    pick: { containerId?: string; lotId?: string; productId?: string },
-  ): Promise<Named> {
+  /** What the narrowest of the picks names. @throws Problem not-found */
+  async picked(read: Read, actor: Actor, pick: Pick): Promise<Named> {
     if (pick.containerId !== undefined) {
       const [row] = await read<{ product_id: string; lot_id: string }>(
         `SELECT lot.product_id, lot.id AS lot_id FROM container

@@ -147,6 +147,12 @@ describe.each(engines)('the setup tray on %s', (engine) => {
       [{ symbol: label, lotId: other.lot.id }, 'lotId'],
       [{ symbol: 'U-one', lotId: other.lot.id }, 'lotId'],
       [{ ...ean, lotId: other.lot.id }, 'lotId'],
+      [{ symbol: label, productId: studio.gelId }, 'productId'],
+      [{ symbol: 'U-one', productId: studio.gelId }, 'productId'],
+      [{ ...ean, productId: studio.gelId }, 'productId'],
+      [{ containerId: one.containers[0]?.id, lotId: other.lot.id }, 'lotId'],
+      [{ containerId: one.containers[0]?.id, productId: studio.gelId }, 'productId'],
+      [{ lotId: one.lot.id, productId: studio.gelId }, 'productId'],
     ] as const) {
       const answer = await service.post<ProblemBody>(`/sessions/${session}/scans`, body);
       expect([answer.status, answer.body.code, answer.body.faults?.[0]?.field]).toEqual([
@@ -156,6 +162,8 @@ describe.each(engines)('the setup tray on %s', (engine) => {
       ]);
     }
     expect(admitted(await scan(session, { symbol: label, lotId: one.lot.id }))).toBe(true);
+    const all = { containerId: one.containers[0]?.id, lotId: one.lot.id, productId: studio.umberId };
+    expect(admitted(await scan(session, all))).toBe(true);
   });
 
   it('names what stands for a cartridge by its configuration, and counts no want while it is here', async () => {
