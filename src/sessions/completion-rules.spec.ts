@@ -7,6 +7,7 @@ const needle = (lineId: string, given: Partial<LineToSettle> = {}): LineToSettle
   label: 'Corvin 1207RL',
   stockForm: 'pieces',
   pieces: 1,
+  usedBesides: false,
   holds: [],
   ...given,
 });
@@ -109,6 +110,27 @@ describe('settling a tray', () => {
   it('does not believe that a bottle dropped into a mix goes back unopened', () => {
     const settlement = settleTray([bottle('umber')], [share('umber', 150)], [said('umber', 'back unopened')]);
     expect(settlement.faults).toEqual([expect.objectContaining({ code: 'back unopened but mixed' })]);
+  });
+
+  it('does not believe that a bottle that was used besides goes back unopened', () => {
+    const line = bottle('umber', { usedBesides: true });
+    const settlement = settleTray([line], [], [said('umber', 'back unopened')]);
+    expect(settlement.faults).toEqual([expect.objectContaining({ code: 'back unopened but used besides' })]);
+  });
+
+  it('settles a bottle that was used besides as used, without booking it twice', () => {
+    const line = bottle('umber', { usedBesides: true });
+    const settlement = settleTray([line], [], []);
+    expect(settlement.lines).toEqual([{ lineId: 'umber', settledAs: 'used' }]);
+    expect([settlement.uses, settlement.wastes, settlement.faults]).toEqual([[], [], []]);
+    const mixed = settleTray([line], [share('umber', 150)], []);
+    expect(mixed.uses).toEqual([expect.objectContaining({ mixId: 'base', microlitres: 150 })]);
+  });
+
+  it('lets a piece go back when others of its box were used besides', () => {
+    const settlement = settleTray([needle('n', { usedBesides: true })], [], [said('n', 'back unopened')]);
+    expect(settlement.faults).toEqual([]);
+    expect(settlement.lines).toEqual([{ lineId: 'n', settledAs: 'back unopened' }]);
   });
 
   it('wastes the amount of a bottle that was opened and touched nobody', () => {

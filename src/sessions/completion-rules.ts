@@ -12,6 +12,8 @@ export interface LineToSettle {
   label: string;
   stockForm: 'container' | 'pieces';
   pieces: number;
+  /** Whether a use of this container is told besides, apart from the lines. */
+  usedBesides: boolean;
   /** Open holds now: one may have arrived since the line was admitted. */
   holds: readonly HoldFact[];
 }
@@ -47,6 +49,7 @@ export interface CompletionFault {
   code:
     | 'decision needed'
     | 'back unopened but mixed'
+    | 'back unopened but used besides'
     | 'back unopened but an amount was said'
     | 'pieces have no volume'
     | 'said twice'
@@ -64,7 +67,8 @@ export interface Settlement {
 
 /**
  * Settles a tray when its session is completed. A piece nothing was said of was used; a container nothing was said of was
- * used when it is in a mix, else it goes back. Dates are not judged again. What is on hold by now needs a word for each:
+ * used when it is in a mix or was used besides, else it goes back. What is told besides is booked by itself, never a
+ * second time by its line. Dates are not judged again. What is on hold by now needs a word for each:
  * it was used, which is recorded against the refusal, or it was not.
  */
 export function settleTray(
@@ -85,13 +89,24 @@ export function settleTray(
       });
       continue;
     }
+    // Other pieces of a box may have been used besides; a bottle is one thing.
+    const usedBesides = line.stockForm === 'container' && line.usedBesides;
     const settledAs =
-      word?.outcome ?? (line.stockForm === 'pieces' || shares.length > 0 ? 'used' : 'back unopened');
+      word?.outcome ??
+      (line.stockForm === 'pieces' || shares.length > 0 || usedBesides ? 'used' : 'back unopened');
     if (settledAs === 'back unopened' && shares.length > 0) {
       settlement.faults.push({
         lineId: line.lineId,
         code: 'back unopened but mixed',
         message: `${line.label} was dropped into a mix, so it cannot go back unopened. Say "used", or "opened unused" when the mix touched nobody.`,
+      });
+      continue;
+    }
+    if (settledAs === 'back unopened' && usedBesides) {
+      settlement.faults.push({
+        lineId: line.lineId,
+        code: 'back unopened but used besides',
+        message: `${line.label} is told to have been used besides, so it did not go back unopened. Say "used" of its line, with the amount, or take it out of what was used besides.`,
       });
       continue;
     }
@@ -146,7 +161,8 @@ function settleContainer(
   }
   const microlitres = word?.microlitres ?? 0;
   const drops = word?.drops ?? null;
-  if (settledAs === 'used' && (shares.length === 0 || microlitres > 0)) {
+  const bookedBesides = word === undefined && line.usedBesides;
+  if (settledAs === 'used' && !bookedBesides && (shares.length === 0 || microlitres > 0)) {
     settlement.uses.push({ lineId, containerId, mixId: null, pieces: 0, drops, microlitres, againstRefusal });
   }
   // Without a volume nothing is booked, but that it was opened is said all the same.

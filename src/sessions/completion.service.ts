@@ -147,7 +147,8 @@ export class Completion {
         if (!fact) return [];
         const { label, holds } = trayThing(fact, null, []);
         const { id: lineId, containerId, pieces } = line;
-        return [{ lineId, containerId, label, stockForm: fact.stockForm, pieces, holds }];
+        const usedBesides = dto.besides?.some((use) => use.containerId === containerId) ?? false;
+        return [{ lineId, containerId, label, stockForm: fact.stockForm, pieces, usedBesides, holds }];
       }),
       mixes,
       dto.lines.map((word) => {

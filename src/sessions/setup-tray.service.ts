@@ -181,6 +181,7 @@ export class SetupTray {
       containerNamed: named.containerId !== null,
       session: { id, artistId, visitKind, touchUpDays: { fromDays, toDays } },
       symbolUseBy: useByOf(reading),
+      symbolIsOwnLabel: reading?.kind === 'own label',
       serial,
       serialKnown:
         serial !== null &&

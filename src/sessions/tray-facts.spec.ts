@@ -40,6 +40,7 @@ function taken(given: Partial<TakenScan> = {}): TakenScan {
       touchUpDays: { fromDays: 30, toDays: 40 },
     },
     symbolUseBy: null,
+    symbolIsOwnLabel: false,
     serial: null,
     serialKnown: false,
     another: false,

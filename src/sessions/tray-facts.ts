@@ -15,6 +15,7 @@ export interface TakenScan {
   containerNamed: boolean;
   session: { id: string; artistId: string; visitKind: VisitKind; touchUpDays: TouchUpDays };
   symbolUseBy: string | null;
+  symbolIsOwnLabel: boolean;
   serial: string | null;
   /** Whether a piece of that serial lies on a tray or was used. */
   serialKnown: boolean;
@@ -39,6 +40,7 @@ export function trayFacts(scan: TakenScan): TrayFacts {
       ({ productId, containerId }) => productId === thing.productId && containerId !== thing.containerId,
     ),
     symbolUseBy,
+    symbolIsOwnLabel: scan.symbolIsOwnLabel,
     serialTaken: scan.serialKnown && serial !== null && thing.stockForm === 'pieces',
     linesOnTray: lines.filter(
       (line) =>

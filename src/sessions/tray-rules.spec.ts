@@ -51,6 +51,7 @@ function facts(thing: TrayThing, given: Partial<TrayFacts> = {}): TrayFacts {
     thing,
     others: [],
     symbolUseBy: null,
+    symbolIsOwnLabel: false,
     serialTaken: false,
     linesOnTray: 0,
     another: false,
@@ -184,6 +185,20 @@ describe('admission to a tray', () => {
     expect(codes(facts(bottle({ useByLastDay: '2026-01-31' }), { symbolUseBy: '2028-01-31' }))).toEqual([
       'expired',
     ]);
+  });
+
+  it('judges an own label by the record, and has it printed anew when its date differs', () => {
+    const printed = (symbolUseBy: string, useByLastDay: string) =>
+      judge(facts(bottle({ useByLastDay }), { symbolUseBy, symbolIsOwnLabel: true }));
+    const corrected = printed('2026-02-28', '2027-12-31');
+    expect(corrected).toMatchObject({
+      verdict: 'warned',
+      reasons: [{ code: 'date differs from the record' }],
+    });
+    expect(corrected.reasons[0]?.message).toContain('Print the label anew');
+    const expired = printed('2026-01-15', '2026-01-31');
+    expect(expired.reasons.map(({ code }) => code)).toEqual(['expired']);
+    expect(expired.reasons[0]?.message).not.toContain('scan');
   });
 
   it('warns of a pigment that ends before the touch-up window does, but not of a needle', () => {

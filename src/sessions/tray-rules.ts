@@ -47,6 +47,11 @@ export interface TrayFacts {
   others: readonly TrayThing[];
   /** Use-by in the scanned symbol; null when it has none. */
   symbolUseBy: string | null;
+  /**
+   * True when the symbol is Lotward's own label: its date is a copy of the record as it stood when it was printed, so the
+   * record decides. A maker's symbol is a source of its own.
+   */
+  symbolIsOwnLabel: boolean;
   /** True when the piece of this serial lies on a tray already or was used. */
   serialTaken: boolean;
   /** Lines of this container on this tray. */
@@ -83,7 +88,7 @@ export interface TrayDecision {
  */
 export function admit(facts: TrayFacts, at: string, timeZone: string): TrayDecision {
   const { thing } = facts;
-  const life = judgeShelfLife(asJudged(thing, facts.symbolUseBy), at, timeZone);
+  const life = judgeShelfLife(asJudged(facts), at, timeZone);
   const instead = firstUsable(facts.others, at, timeZone);
   const refusals = refusalsOf(facts, life, instead);
   const answer = {
@@ -142,8 +147,9 @@ export function noneLeft(label: string, instead: TrayThing | null): Reason {
 }
 
 /** The earlier of the recorded use-by and the one in the symbol: a person may not be hurt by a slip in the record. */
-function asJudged(thing: TrayThing, symbolUseBy: string | null): ContainerLifeFacts {
+function asJudged({ thing, symbolUseBy, symbolIsOwnLabel }: TrayFacts): ContainerLifeFacts {
   const { useByLastDay } = thing;
+  if (symbolIsOwnLabel) return thing;
   const earlier =
     symbolUseBy !== null && (useByLastDay === null || symbolUseBy < useByLastDay)
       ? symbolUseBy
@@ -176,9 +182,12 @@ function refusalsOf(facts: TrayFacts, life: ShelfLife, instead: TrayThing | null
     );
   }
   if (life.status === 'expired') {
-    const { symbolUseBy } = facts;
+    const { symbolUseBy, symbolIsOwnLabel } = facts;
     const misread =
-      symbolUseBy !== null && thing.useByLastDay !== null && symbolUseBy < thing.useByLastDay
+      !symbolIsOwnLabel &&
+      symbolUseBy !== null &&
+      thing.useByLastDay !== null &&
+      symbolUseBy < thing.useByLastDay
         ? ` The record says ${thing.useByLastDay}, but the earlier date counts; if the record was rightly corrected, scan Lotward's own label.`
         : '';
     add('expired', `${describeThing(thing)} expired: its use-by was ${life.lastDay}.${misread}`, {
@@ -228,7 +237,9 @@ function warningsOf(facts: TrayFacts, life: ShelfLife, at: string, timeZone: str
   if (facts.symbolUseBy !== null && thing.useByLastDay !== null && facts.symbolUseBy !== thing.useByLastDay) {
     add(
       'date differs from the record',
-      `The symbol says use-by ${facts.symbolUseBy}, the record ${thing.useByLastDay}; the earlier is taken. Have the record corrected.`,
+      facts.symbolIsOwnLabel
+        ? `The label says use-by ${facts.symbolUseBy}, the record ${thing.useByLastDay}, which counts: it was corrected after the label was printed. Print the label anew.`
+        : `The symbol says use-by ${facts.symbolUseBy}, the record ${thing.useByLastDay}; the earlier is taken. Have the record corrected.`,
       { symbolUseBy: facts.symbolUseBy, recordedUseBy: thing.useByLastDay },
     );
   }

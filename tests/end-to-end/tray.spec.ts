@@ -548,6 +548,54 @@ describe.each(engines)('the setup tray on %s', (engine) => {
     expect(bottle.state).toBe('opened');
   });
 
+  it('books a bottle on the tray that is told to have been used besides once, and does not let it go back', async () => {
+    const { containers } = await receive(service, studio, { productId: studio.umberId, code: 'U-twice' });
+    const session = await walkIn(service, studio);
+    const { trayLineId } = await scan(session, { symbol: containers[0]?.labelCode });
+    const complete = (lines: object[]) =>
+      service.post<CompletionView & ProblemBody & { lines: { code: string }[] }>(
+        `/sessions/${session}/completion`,
+        {
+          lines,
+          besides: [{ containerId: containers[0]?.id, drops: 3 }],
+          complications: null,
+          signedBy: studio.ownerId,
+        },
+      );
+    const refused = await complete([{ trayLineId, outcome: 'back unopened' }]);
+    expect([refused.status, refused.body.code]).toEqual([409, 'wrong-state']);
+    expect(refused.body.lines.map(({ code }) => code)).toEqual(['back unopened but used besides']);
+    const completed = await complete([]);
+    expect(completed.body.uses).toEqual([expect.objectContaining({ microlitres: 120 })]);
+    const tray = await service.seen<TrayView>(`/sessions/${session}/tray`);
+    expect(tray.lines).toEqual([expect.objectContaining({ state: 'settled', settledAs: 'used' })]);
+  });
+
+  it('judges a label that was printed before its date was corrected by the record', async () => {
+    const { lot, containers } = await receive(service, studio, {
+      productId: studio.umberId,
+      code: 'U-corrected',
+      useBy: '2020-01-31',
+    });
+    const corrected = await service.patch<{ holds?: unknown }>(`/lots/${lot.id}`, {
+      version: 1,
+      useBy: '2031-01-31',
+      reason: 'Misread year',
+    });
+    expect(corrected.status).toBe(200);
+    const holds = await service.seen<{ holds: { holdId: string }[] }>(`/containers/${containers[0]?.id}`);
+    for (const { holdId } of holds.holds) {
+      await service.made(`/holds/${holdId}/release`, { reason: 'The date was misread' });
+    }
+    const session = await walkIn(service, studio);
+    const answer = await scan(session, {
+      symbol: `]d201095060001343521720013191${containers[0]?.labelCode}`,
+    });
+    expect(answer).toMatchObject({ verdict: 'warned', knownBy: 'own label' });
+    const differs = answer.reasons.find(({ code }) => code === 'date differs from the record');
+    expect(differs?.message).toContain('Print the label anew');
+  });
+
   it('opens every sealed bottle that was used, though it is carried about at the same moment', async () => {
     const caseId = (await service.made<{ id: string }>('/places', { name: 'Case', kind: 'travelling case' }))
       .id;
