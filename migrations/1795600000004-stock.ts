@@ -68,6 +68,7 @@ export class Stock1795600000004 implements MigrationInterface {
         state TEXT NOT NULL ${oneOf('state', ['sealed', 'opened', 'finished', 'discarded', 'practice only'])},
         opened_at TEXT ${isInstant('opened_at')},
         opened_by TEXT,
+        opening_told_at TEXT ${isInstant('opening_told_at')},
         received_at TEXT NOT NULL ${isInstant('received_at')},
         ended_at TEXT ${isInstant('ended_at')},
         ended_from TEXT ${oneOf('ended_from', ['sealed', 'opened', 'practice only'])},

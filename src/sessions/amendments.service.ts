@@ -6,7 +6,7 @@ import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
 import { notFound, Problem } from '../platform/problem.js';
-import { Ledger, moreThanBooked } from '../stock/ledger.service.js';
+import { type Booking, Ledger, moreThanBooked } from '../stock/ledger.service.js';
 import { StockConditions } from '../stock/stock-conditions.service.js';
 import type { AddUsesDto, ReverseUseDto } from './late-records.dto.js';
 import type { RecordedUsesView, ReversedUseView } from './late-records.views.js';
@@ -133,30 +133,56 @@ export class Amendments {
     );
   }
 
-  /** What the use took goes back on the book, and the adjustment it had needed is taken off it again. */
+  /** What the use took goes back on the book, and what it had made other uses or itself adjust is taken off it again. */
   private async giveBack(transaction: Transaction, use: SessionUse, at: string): Promise<string | null> {
     if (use.movementId === null) return null;
-    const { studioId } = transaction;
+    const { lotId, containerId } = use;
     const reason = 'use recorded by mistake';
     const reversal = await this.ledger.reverse(transaction, use.movementId, reason, at);
-    const adjustments = await transaction.query<{ id: string; pieces: number; microlitres: number }>(
-      `SELECT movement.id, movement.pieces, movement.microlitres
+    const left = { pieces: use.pieces, microlitres: use.microlitres };
+    for (const { id, sessionId, pieces, microlitres } of await this.adjustmentsSince(transaction, use)) {
+      const taken = {
+        pieces: Math.min(pieces, left.pieces),
+        microlitres: Math.min(microlitres, left.microlitres),
+      };
+      if (taken.pieces === 0 && taken.microlitres === 0) continue;
+      const stillNeeded: Booking = {
+        lotId,
+        containerId,
+        kind: 'adjusted',
+        pieces: pieces - taken.pieces,
+        microlitres: microlitres - taken.microlitres,
+        sessionId,
+        reason: moreThanBooked,
+        occurredAt: at,
+      };
+      // A movement is reversed whole. What other uses need of it is booked first, so that the book is never below zero.
+      await this.ledger.book(transaction, [stillNeeded]);
+      await this.ledger.reverse(transaction, id, reason, at);
+      left.pieces -= taken.pieces;
+      left.microlitres -= taken.microlitres;
+    }
+    return reversal.id;
+  }
+
+  /**
+   * What uses above the book needed of its container, from this use on: a use that took too much off the book has later
+   * ones, of any session, ask for more. What was adjusted before was not its doing.
+   */
+  private adjustmentsSince(
+    transaction: Transaction,
+    { containerId, recordedAt }: SessionUse,
+  ): Promise<{ id: string; sessionId: string | null; pieces: number; microlitres: number }[]> {
+    return transaction.query(
+      `SELECT movement.id, movement.session_id AS "sessionId", movement.pieces, movement.microlitres
        FROM movement LEFT JOIN movement AS later
          ON later.studio_id = movement.studio_id AND later.reverses_id = movement.id
-       WHERE movement.studio_id = $1 AND movement.session_id = $2 AND movement.container_id = $3
+       WHERE movement.studio_id = $1 AND movement.container_id = $2 AND movement.recorded_at >= $3
          AND movement.kind = 'adjusted' AND movement.reason = $4 AND movement.reverses_id IS NULL
          AND later.id IS NULL
        ORDER BY movement.sequence DESC`,
-      [studioId, use.sessionId, use.containerId, moreThanBooked],
+      [transaction.studioId, containerId, recordedAt, moreThanBooked],
     );
-    const left = { pieces: use.pieces, microlitres: use.microlitres };
-    for (const { id, pieces, microlitres } of adjustments) {
-      if (pieces > left.pieces || microlitres > left.microlitres) continue;
-      await this.ledger.reverse(transaction, id, reason, at);
-      left.pieces -= pieces;
-      left.microlitres -= microlitres;
-    }
-    return reversal.id;
   }
 
   /** A piece that was not used lies on no tray any more, and its serial number can be used. */

@@ -74,7 +74,7 @@ export class Completion {
         const settlement = this.settle(lines, facts, dto, mixed);
         const uses = await this.recorder.record(
           transaction,
-          { id: sessionId, clientId: session.clientId, sealer },
+          { id: sessionId, clientId: session.clientId, sealer, settled: true },
           [
             ...settlement.uses.map((use) => this.settledUse(use, lines, dto, at)),
             ...besides.map((use, index) => besidesUse(use, index, facts, session, actor, at)),
@@ -92,7 +92,7 @@ export class Completion {
           await transaction.updateAll(
             TrayLine,
             settled.map((line) => line.lineId),
-            { state: 'settled', settledAs },
+            { state: 'settled', settledAs, settledAt: at },
           );
         }
         const completed = await transaction.change(

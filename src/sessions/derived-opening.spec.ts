@@ -1,9 +1,21 @@
 import { describe, expect, it } from 'vitest';
-import { openingAfterReversal } from './derived-opening.js';
+import { earlierOpening, openingAfterReversal } from './derived-opening.js';
 
 const drop = '2026-03-10T10:00:00.000Z';
 const end = '2026-03-10T12:00:00.000Z';
 const later = '2026-03-20T10:00:00.000Z';
+
+describe('an opening that is told by what was taken of the bottle', () => {
+  it.each([
+    ['is the first of it when the bottle is recorded as sealed', null, [later, drop, end], drop],
+    ['moves back to what lay before it', later, [end, drop], drop],
+    ['stands when all of it came later', drop, [later, end], null],
+    ['stands when it is that very instant', drop, [drop], null],
+    ['is none when nothing was taken', null, [], null],
+  ])('%s', (_, openedAt, found, expected) => {
+    expect(earlierOpening(openedAt, found)).toBe(expected);
+  });
+});
 
 describe('an opening after the reversal of a use', () => {
   it('is undone when nothing but that use told of it', () => {

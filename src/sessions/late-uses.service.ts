@@ -6,6 +6,7 @@ import { invalidField, notFound, Problem } from '../platform/problem.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
 import { assumedOpenedLife } from '../stock/container-views.service.js';
 import { StandingHolds } from '../stock/standing-holds.service.js';
+import { earlierOpening } from './derived-opening.js';
 import { lateAmount } from './late-amount.js';
 import type { LateUseDto } from './late-records.dto.js';
 import { type ContainerOfLot, likeliestContainers } from './likeliest-container.js';
@@ -82,7 +83,7 @@ export class LateUses {
         };
       }),
       madeLotIds: made.map((lot) => lot.id),
-      warnings,
+      warnings: [...warnings, ...doubts(uses, containerIds, facts, at)],
     };
   }
 
@@ -130,6 +131,34 @@ function refuseUnclear(use: LateUseDto, index: number): void {
     `uses.${index}`,
     `Use ${index + 1} names ${named === 0 ? 'nothing' : 'more than one thing'}. Name exactly one of containerId, lotId and productId.`,
   );
+}
+
+/** What the record of the containers says otherwise, once for each container. */
+function doubts(
+  uses: readonly LateUseDto[],
+  containerIds: readonly string[],
+  facts: ReadonlyMap<string, ContainerFact>,
+  at: string,
+): string[] {
+  const named = new Set(uses.map((use) => use.containerId));
+  return [...new Set(containerIds)].flatMap((id) => {
+    const fact = facts.get(id);
+    if (!fact) return [];
+    const { productName, labelCode, receivedAt, openedAt } = fact;
+    const label = `${productName}, label ${labelCode}`;
+    const warnings: string[] = [];
+    if (named.has(id) && at < receivedAt) {
+      warnings.push(
+        `${label}, was received on ${receivedAt}, after this use on ${at}. The use is recorded; reverse it and name another container if it was another one.`,
+      );
+    }
+    if (fact.form === 'bottle' && openedAt !== null && earlierOpening(openedAt, [at]) !== null) {
+      warnings.push(
+        `${label}, was recorded as opened on ${openedAt}, but was used on ${at} already. Its opening moves back to then, and so does the end of its opened life.`,
+      );
+    }
+    return warnings;
+  });
 }
 
 function pastInstant(given: string | undefined, recordedAt: string): string | null {

@@ -79,6 +79,7 @@ export class ScanRecorder {
         admittedAt: occurredAt,
         state: 'on tray',
         settledAs: null,
+        settledAt: null,
       });
     }
     if (outcome.unmetProductId !== null) {

@@ -94,6 +94,7 @@ export class SessionSteps {
       poured.map((content) => ({ ...content, pieces: 0 })),
       reason,
       happenedAt,
+      true,
     );
   }
 }

@@ -22,14 +22,16 @@ export class SessionWastes {
     private readonly stockConditions: StockConditions,
   ) {}
 
+  /** @param settled whether the tray is settled by it: then every bottle that was dropped from is recorded as opened */
   async book(
     transaction: Transaction,
     sessionId: string,
     wastes: readonly SessionWaste[],
     reason: string,
     occurredAt: string,
+    settled = false,
   ): Promise<void> {
-    if (wastes.length === 0) return;
+    if (wastes.length === 0 && !settled) return;
     await transaction.lock(
       'lot',
       wastes.map((waste) => waste.lotId),
@@ -47,11 +49,14 @@ export class SessionWastes {
         occurredAt,
       })),
     );
-    await this.openings.record(
+    const openedProductIds = await this.openings.record(
       transaction,
       sessionId,
       wastes.map(({ containerId }) => ({ containerId, occurredAt })),
+      settled,
     );
-    await this.stockConditions.reevaluate(transaction, [...new Set(wastes.map((waste) => waste.productId))]);
+    await this.stockConditions.reevaluate(transaction, [
+      ...new Set([...wastes.map((waste) => waste.productId), ...openedProductIds]),
+    ]);
   }
 }

@@ -18,4 +18,6 @@ export class TrayLine {
   @Column('text') state: 'on tray' | 'taken off' | 'settled';
   /** What it was settled as when the session was completed, or when it was opened and taken off the tray; a piece whose use is reversed went back unopened. */
   @Column('text', { nullable: true }) settledAs: 'used' | 'opened unused' | 'back unopened' | null;
+  /** When the settled thing was used, opened or put back. */
+  @Column('text', { nullable: true }) settledAt: string | null;
 }

@@ -49,7 +49,11 @@ export class TrayRemoval {
           const waste = { ...line, microlitres: 0 };
           await this.wastes.book(transaction, sessionId, [waste], dto.outcome, happenedAt);
           // Settled, not taken off: a serial number that was opened is never free again.
-          await transaction.update(TrayLine, key, { state: 'settled', settledAs: dto.outcome });
+          await transaction.update(TrayLine, key, {
+            state: 'settled',
+            settledAs: dto.outcome,
+            settledAt: happenedAt,
+          });
         } else {
           await transaction.update(TrayLine, key, { state: 'taken off' });
         }

@@ -18,6 +18,8 @@ export interface UsingSession {
   clientId: string;
   /** Seals under the client's key. */
   sealer: FieldSealer;
+  /** Whether its tray is settled by what is recorded. */
+  settled?: true;
 }
 
 /** One use as it happened. Quantities are absolute; both zero when the amount is not known. */
@@ -152,7 +154,12 @@ export class UseRecorder {
     });
     if (rows.length > 0) await transaction.insert(SessionUse, rows);
 
-    await this.openings.record(transaction, session.id, [...uses, ...wastes]);
+    const openedProductIds = await this.openings.record(
+      transaction,
+      session.id,
+      [...uses, ...wastes],
+      session.settled,
+    );
 
     const againstRefusal = rows.filter((use) => use.againstRefusal !== null);
     await this.alerts.raise(
@@ -173,7 +180,9 @@ export class UseRecorder {
         },
       })),
     );
-    await this.stockConditions.reevaluate(transaction, [...new Set(facts.map((fact) => fact.productId))]);
+    await this.stockConditions.reevaluate(transaction, [
+      ...new Set([...facts.map((fact) => fact.productId), ...openedProductIds]),
+    ]);
     return rows;
   }
 

@@ -98,6 +98,7 @@ export class WrittenLots {
         openedBy: null,
         receivedAt: endedAt,
         endedAt,
+        openingToldAt: null,
         endedFrom: bottle ? 'opened' : 'sealed',
         version: 1,
       };

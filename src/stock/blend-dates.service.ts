@@ -53,7 +53,10 @@ export class BlendDates {
       }
       parents = await this.blendsOf(transaction, { lotIds: changedLotIds });
     }
-    if (changes.length > 0) transaction.note({ blendUseByCorrected: changes });
+    if (changes.length > 0) {
+      const { blendUseByCorrected: before } = transaction.notes;
+      transaction.note({ blendUseByCorrected: [...(Array.isArray(before) ? before : []), ...changes] });
+    }
     return [...productIds];
   }
 

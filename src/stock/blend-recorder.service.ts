@@ -76,6 +76,7 @@ export class BlendRecorder {
       openedBy: personId,
       receivedAt: at,
       endedAt: null,
+      openingToldAt: null,
       endedFrom: null,
       version: 1,
     });

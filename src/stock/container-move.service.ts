@@ -87,6 +87,7 @@ export class ContainerMove {
       openedBy: null,
       receivedAt,
       endedAt: null,
+      openingToldAt: null,
       endedFrom: null,
       version: 1,
     };

@@ -17,6 +17,8 @@ export class Container {
   /** Instant of opening; travels with the container. */
   @Column('text', { nullable: true }) openedAt: string | null;
   @Column('text', { nullable: true }) openedBy: string | null;
+  /** The opening that was recorded for itself, while an earlier use has moved `openedAt` back; null: there is none. */
+  @Column('text', { nullable: true }) openingToldAt: string | null;
   @Column('text') receivedAt: string;
   /** When it was finished or discarded. */
   @Column('text', { nullable: true }) endedAt: string | null;

@@ -137,6 +137,7 @@ export class Receiving {
           openedBy: null,
           receivedAt,
           endedAt: null,
+          openingToldAt: null,
           endedFrom: null,
           version: 1,
         };

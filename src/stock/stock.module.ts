@@ -121,6 +121,6 @@ export const stockEntities = [
     StandingPlaces,
     StockConditions,
   ],
-  exports: [ContainerFacts, LabelCodes, Ledger, Reservations, StandingHolds, StockConditions],
+  exports: [BlendDates, ContainerFacts, LabelCodes, Ledger, Reservations, StandingHolds, StockConditions],
 })
 export class StockModule {}

@@ -262,6 +262,7 @@ class Shelves {
       ownerId: null,
       state,
       openedAt: state === 'sealed' ? null : instantBefore(10),
+      openingToldAt: null,
       openedBy: null,
       receivedAt: instantBefore(30),
       endedAt: state === 'finished' ? instantBefore(1) : null,

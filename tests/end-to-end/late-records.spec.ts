@@ -235,6 +235,44 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
       expect(inTime.uses).toMatchObject([{ againstRefusal: [] }]);
     });
 
+    it('moves an opening back to a use before it, so that what is open too long is refused', async () => {
+      const { id: productId } = await service.made<{ id: string }>('/products', {
+        kind: 'pigment',
+        makerId: studio.makerId,
+        name: 'Short-lived',
+        pigmentRole: 'colour',
+        volumeMicrolitres: 10_000,
+        openedLife: 'P3M',
+      });
+      const { containers } = await receive(service, studio, { productId, code: 'MOVED' });
+      const containerId = containers[0]?.id ?? '';
+      const uses = [{ containerId, knownBy: 'own label', microlitres: 40 }];
+      const [day, season] = [daysAgo(1), daysAgo(120)];
+      const first = await late(uses, { occurredAt: day });
+      expect(first.warnings).toMatchObject([expect.stringContaining('was received on')]);
+      const second = await late(uses, { occurredAt: season });
+      expect(second.warnings).toMatchObject([
+        expect.stringContaining('was received on'),
+        expect.stringContaining(`opened on ${day}`),
+      ]);
+      expect(await service.seen(`/containers/${containerId}`)).toMatchObject({
+        state: 'opened',
+        openedAt: season,
+      });
+      const [entry] = await store.database.read<{ payload: string }>(
+        `SELECT payload FROM audit_entry WHERE studio_id = $1 AND action = 'sessions.record-late'
+         ORDER BY sequence DESC LIMIT 1`,
+        [service.studioId],
+      );
+      expect(JSON.stringify(entry)).toContain(season);
+      expect(JSON.stringify(entry)).toContain(day);
+      const session = await walkIn(service, studio);
+      const scan = await service.made<ScanView>(`/sessions/${session}/scans`, { containerId });
+      expect(scan.verdict).toBe('refused');
+      await service.made(`/sessions/${second.id}/uses/${second.uses[0]?.id}/reversal`, { reason: 'No' });
+      expect(await service.seen(`/containers/${containerId}`)).toMatchObject({ openedAt: day });
+    });
+
     it('judges holds as they stood then, not as they stand now', async () => {
       const { lot, containers } = await receive(service, studio, { productId: studio.umberId, code: 'H1' });
       const containerId = containers[0]?.id ?? '';
@@ -514,6 +552,86 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
       expect(await bottle(two)).toMatchObject({ state: 'opened', openedAt: later });
     });
 
+    it('leaves open what another session took off its tray as opened, though that one was cancelled', async () => {
+      const { containers } = await receive(service, studio, { productId: studio.umberId, code: 'O3' });
+      const containerId = containers[0]?.id;
+      const early = daysAgo(10);
+      const recorded = await late([{ containerId, knownBy: 'own label', microlitres: 40 }], {
+        occurredAt: early,
+      });
+      const session = await walkIn(service, studio);
+      const { trayLineId } = await service.made<ScanView>(`/sessions/${session}/scans`, { containerId });
+      await service.post(`/sessions/${session}/tray/${trayLineId}/take-off`, { outcome: 'opened unused' });
+      await service.post(`/sessions/${session}/cancellation`, {});
+      const bottle = () =>
+        service.seen<{ state: string; openedAt: string | null }>(`/containers/${containerId}`);
+      expect(await bottle()).toMatchObject({ state: 'opened', openedAt: early });
+      await service.made(`/sessions/${recorded.id}/uses/${recorded.uses[0]?.id}/reversal`, { reason: 'No' });
+      const after = await bottle();
+      expect(after.state).toBe('opened');
+      expect(after.openedAt && after.openedAt > early).toBe(true);
+    });
+
+    it.each(['completion', 'cancellation'])(
+      'leaves open what was dropped first, taken back or not, at the %s',
+      async (end) => {
+        const { containers } = await receive(service, studio, {
+          productId: studio.umberId,
+          code: `O4-${end}`,
+        });
+        const containerId = containers[0]?.id;
+        const session = await walkIn(service, studio);
+        await service.made(`/sessions/${session}/scans`, { containerId });
+        const mix = await service.made<{ id: string }>(`/sessions/${session}/mixes`, { label: 'base' });
+        const path = `/sessions/${session}/mixes/${mix.id}/components`;
+        for (const drops of [3, -3]) await service.made(path, { containerId, drops });
+        const [line] = (await service.seen<{ lines: { id: string }[] }>(`/sessions/${session}/tray`)).lines;
+        await service.post(
+          `/sessions/${session}/${end}`,
+          end === 'cancellation'
+            ? {}
+            : {
+                lines: [{ trayLineId: line?.id, outcome: 'back unopened' }],
+                complications: null,
+                signedBy: studio.ownerId,
+              },
+        );
+        const bottle = () =>
+          service.seen<{ state: string; openedAt: string | null }>(`/containers/${containerId}`);
+        const opened = await bottle();
+        const [row] = await store.database.read<{ at: string }>(
+          'SELECT occurred_at AS at FROM mix_component WHERE studio_id = $1 AND session_id = $2 AND drops = 3',
+          [service.studioId, session],
+        );
+        expect(opened).toMatchObject({ state: 'opened', openedAt: row?.at });
+        // An earlier use moves it back, and is a mistake: the drop had it open all the same.
+        const recorded = await late([{ containerId, knownBy: 'own label', microlitres: 40 }], {
+          occurredAt: daysAgo(3),
+        });
+        await service.made(`/sessions/${recorded.id}/uses/${recorded.uses[0]?.id}/reversal`, {
+          reason: 'No',
+        });
+        expect(await bottle()).toMatchObject({ state: 'opened', openedAt: row?.at });
+      },
+    );
+
+    it('gives back the opening that was recorded for itself when the earlier use was a mistake', async () => {
+      const { containers } = await receive(service, studio, { productId: studio.umberId, code: 'O5' });
+      const containerId = containers[0]?.id;
+      const openedAt = daysAgo(25);
+      await service.made(`/containers/${containerId}/open`, { occurredAt: openedAt });
+      const uses = [{ containerId, knownBy: 'own label', microlitres: 40 }];
+      for (const days of [30, 40]) {
+        const recorded = await late(uses, { occurredAt: daysAgo(days) });
+        const moved = await service.seen<{ openedAt: string }>(`/containers/${containerId}`);
+        expect(moved.openedAt < openedAt).toBe(true);
+        await service.made(`/sessions/${recorded.id}/uses/${recorded.uses[0]?.id}/reversal`, {
+          reason: 'No',
+        });
+        expect(await service.seen(`/containers/${containerId}`)).toMatchObject({ state: 'opened', openedAt });
+      }
+    });
+
     it('leaves open what was recorded as opened for itself', async () => {
       const { containers } = await receive(service, studio, { productId: studio.umberId, code: 'O2' });
       const containerId = containers[0]?.id;
@@ -571,6 +689,41 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
         uses: [{ containerId, knownBy: 'own label', pieces: 2 }],
       });
       expect(await balance(containerId)).toEqual({ pieces: 0, microlitres: 0 });
+    });
+
+    it('leaves no piece on the book while what still stands took more than was booked', async () => {
+      const { containers } = await receive(service, studio, {
+        productId: studio.linerId,
+        code: 'A8',
+        quantity: 2,
+      });
+      const containerId = containers[0]?.id ?? '';
+      const session = await walkIn(service, studio);
+      await service.made(`/sessions/${session}/scans`, { containerId });
+      const { uses } = await service.made<CompletionView>(`/sessions/${session}/completion`, {
+        lines: [],
+        besides: [{ containerId, pieces: 4, reason: 'Fetched from the shelf' }],
+        complications: null,
+        signedBy: studio.ownerId,
+      });
+      const later = await late([{ containerId, knownBy: 'own label', pieces: 1 }]);
+      const reverse = async (id: string, use: { id: string } | undefined) => {
+        await service.made(`/sessions/${id}/uses/${use?.id}/reversal`, { reason: 'No' });
+        return (await balance(containerId))?.pieces;
+      };
+      expect(
+        await reverse(
+          session,
+          uses.find((use) => use.pieces === 1),
+        ),
+      ).toBe(0);
+      expect(
+        await reverse(
+          session,
+          uses.find((use) => use.pieces === 4),
+        ),
+      ).toBe(1);
+      expect(await reverse(later.id, later.uses[0])).toBe(2);
     });
 
     it('closes the alert of a use against a refusal that was a mistake', async () => {

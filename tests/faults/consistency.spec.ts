@@ -64,7 +64,7 @@ const attacks: [string, string, RegExp][] = [
   ],
   [
     'a tray that was not settled',
-    "UPDATE tray_line SET state = 'on tray', settled_as = NULL",
+    "UPDATE tray_line SET state = 'on tray', settled_as = NULL, settled_at = NULL",
     /^a completed session has something left on its tray/,
   ],
   ['an alert that nobody will be told of', 'DELETE FROM outbox', /^an alert has no promise of its delivery/],

@@ -107,6 +107,7 @@ export async function insertContainer(
     openedBy: null,
     receivedAt: recordedAt,
     endedAt: null,
+    openingToldAt: null,
     endedFrom: null,
     version: 1,
   });

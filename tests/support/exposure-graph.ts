@@ -200,6 +200,7 @@ async function insertLots(
       openedBy: null,
       receivedAt: recordedAt,
       endedAt: null,
+      openingToldAt: null,
       endedFrom: null,
       version: 1,
     });
