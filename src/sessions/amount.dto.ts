@@ -1,4 +1,5 @@
 import { IsInt, IsOptional, Max, Min } from 'class-validator';
+import { InsteadOfDrops } from '../catalogue/liquid-amount.dto.js';
 import { IsInstant } from '../platform/instant.js';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
@@ -15,7 +16,7 @@ export class AmountDto {
   /** Drops outside any mix; left out, and no volume either: the amount is not known. */
   @MayBeLeftOut() @IsInt() @Min(1) @Max(mostDrops) drops?: number;
   /** A volume outside any mix, an estimate. */
-  @MayBeLeftOut() @IsInt() @Min(1) @Max(mostMicrolitres) microlitres?: number;
+  @MayBeLeftOut() @IsInt() @Min(1) @Max(mostMicrolitres) @InsteadOfDrops() microlitres?: number;
   /** When a topical anaesthetic was put on. */
   @MayBeLeftOut() @IsInstant() appliedAt?: string;
   /** When it was taken off. */

@@ -1,4 +1,5 @@
 import { IsInt, Max, Min, ValidateIf } from 'class-validator';
+import { InsteadOfDrops } from '../catalogue/liquid-amount.dto.js';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
 import { PlainText } from '../platform/plain-text.js';
@@ -29,5 +30,6 @@ export class AddToMixDto extends EventDto {
   @IsInt()
   @Min(mostMicrolitresTakenBack)
   @Max(mostMicrolitres)
+  @InsteadOfDrops()
   microlitres?: number;
 }

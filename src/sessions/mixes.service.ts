@@ -97,7 +97,7 @@ export class Mixes {
           sessionId,
           lotId: fact.lotId,
           containerId: fact.containerId,
-          drops: dto.microlitres === undefined ? (dto.drops ?? null) : null,
+          drops: dto.drops ?? null,
           microlitres,
           occurredAt: happenedAt,
           recordedAt: transaction.recordedAt,

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
 import { microlitresOf } from '../catalogue/drop-size.js';
+import { eitherVolumeOrDrops } from '../catalogue/liquid-amount.dto.js';
 import { productLabel } from '../catalogue/product-label.js';
 import { localDay } from '../identity/local-day.js';
 import type { Actor } from '../platform/actor.js';
@@ -173,9 +174,7 @@ function volumeOf(
   index: number,
 ): number {
   const microlitres = microlitresOf(given, parent.dropMicrolitres);
-  if (microlitres === null || (given.microlitres !== undefined && given.drops !== undefined)) {
-    throw invalidField(`parents.${index}.microlitres`, 'Give the volume either in microlitres or in drops.');
-  }
+  if (microlitres === null) throw invalidField(`parents.${index}.microlitres`, eitherVolumeOrDrops);
   return microlitres;
 }
 

@@ -1,4 +1,5 @@
 import { IsInt, Max, Min } from 'class-validator';
+import { InsteadOfDrops } from '../catalogue/liquid-amount.dto.js';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
 import { NestedList } from '../platform/nested.js';
@@ -16,6 +17,7 @@ export class BlendParentDto {
   @IsInt()
   @Min(1)
   @Max(maximumMicrolitres)
+  @InsteadOfDrops()
   microlitres?: number;
   /** Turned into microlitres by the drop size of the product. */
   @MayBeLeftOut() @IsInt() @Min(1) @Max(maximumDrops) drops?: number;

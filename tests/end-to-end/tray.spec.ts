@@ -311,6 +311,7 @@ describe.each(engines)('the setup tray on %s', (engine) => {
     ['a volume of null', '/components', { microlitres: null }],
     ['a volume of null beside drops', '/components', { drops: 2, microlitres: null }],
     ['neither drops nor volume', '/components', {}],
+    ['drops and a volume together', '/components', { drops: 2, microlitres: 80 }],
   ])('refuses a mix %s', async (_, path, body) => {
     const umber = await receive(service, studio, {
       productId: studio.umberId,
@@ -569,6 +570,26 @@ describe.each(engines)('the setup tray on %s', (engine) => {
     expect(completed.body.uses).toEqual([expect.objectContaining({ microlitres: 120 })]);
     const tray = await service.seen<TrayView>(`/sessions/${session}/tray`);
     expect(tray.lines).toEqual([expect.objectContaining({ state: 'settled', settledAs: 'used' })]);
+  });
+
+  it.each(['lines', 'besides'])('refuses drops and a volume together in %s of a completion', async (list) => {
+    const { containers } = await receive(service, studio, { productId: studio.umberId, code: 'U-both' });
+    const session = await walkIn(service, studio);
+    const { trayLineId } = await scan(session, { symbol: containers[0]?.labelCode });
+    const named = list === 'lines' ? { trayLineId, outcome: 'used' } : { containerId: containers[0]?.id };
+    const answer = await service.post<ProblemBody>(`/sessions/${session}/completion`, {
+      lines: [],
+      [list]: [{ ...named, drops: 2, microlitres: 500 }],
+      complications: null,
+      signedBy: studio.ownerId,
+    });
+    expect([answer.status, answer.body.code]).toEqual([400, 'invalid-fields']);
+    expect(answer.body.faults).toEqual([
+      {
+        field: `${list}.0.microlitres`,
+        message: expect.stringContaining('either in microlitres or in drops'),
+      },
+    ]);
   });
 
   it('judges a label that was printed before its date was corrected by the record', async () => {
