@@ -80,6 +80,11 @@ function endOf(before: ContainerState, state: ContainerState, at: string): Parti
 
 function refuseWhatBelongsElsewhere(kind: MovementKind, sessionId: string | null): void {
   const refuse = (message: string) => new Problem(409, 'wrong-state', message);
+  if (sessionId !== null && kind === 'wasted') {
+    throw refuse(
+      `The session ${sessionId} recorded this as opened, and what was opened is not put back. If it was recorded by mistake, count the box: the count corrects the book. The volume of a bottle is an estimate; it is settled when the bottle is finished.`,
+    );
+  }
   if (sessionId !== null) {
     throw refuse(
       `This movement belongs to the session ${sessionId}. Amend the session instead: it reverses what it booked.`,

@@ -82,6 +82,19 @@ describe.each(engines)('house blends on %s', (engine) => {
     expect(blends).toEqual([made.body]);
   });
 
+  it('is refused where a volume stands beside drops, or neither is given', async () => {
+    const one = await opened(umber, 'BOTH-1');
+    const other = await opened(sand, 'BOTH-2');
+    for (const amount of [{ drops: 2, microlitres: 100 }, {}]) {
+      const refused = await blend([
+        { containerId: one.containerId, microlitres: 100 },
+        { containerId: other.containerId, ...amount },
+      ]);
+      expect(refused).toMatchObject({ status: 400, body: { code: 'invalid-fields' } });
+      expect(refused.body.faults?.map(({ field }) => field)).toEqual(['parents.1.microlitres']);
+    }
+  });
+
   it('books what was poured even where the book shows less', async () => {
     const one = await opened(umber, 'MORE-1');
     const other = await opened(sand, 'MORE-2');
