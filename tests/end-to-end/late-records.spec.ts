@@ -273,6 +273,28 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
       expect(await service.seen(`/containers/${containerId}`)).toMatchObject({ openedAt: day });
     });
 
+    it('ends a blend earlier that was poured of a bottle found open earlier', async () => {
+      const [view] = (await service.get<{ version: number }[]>(`${service.url}/api/v1/studios`)).body;
+      await service.patch('', { version: view?.version, houseBlends: 'allowed' });
+      const parents: { containerId: string | undefined; microlitres: number }[] = [];
+      for (const code of ['PARENT-1', 'PARENT-2']) {
+        const { containers } = await receive(service, studio, { productId: studio.umberId, code });
+        await service.made(`/containers/${containers[0]?.id}/open`, { occurredAt: daysAgo(1) });
+        parents.push({ containerId: containers[0]?.id, microlitres: 100 });
+      }
+      const blend = await service.made<{ lotId: string }>('/blends', {
+        productId: studio.umberId,
+        placeId: studio.placeId,
+        parents,
+      });
+      const useBy = async () =>
+        (await service.seen<{ useBy: string | null }>(`/lots/${blend.lotId}`)).useBy ?? '';
+      const before = await useBy();
+      await late([{ containerId: parents[0]?.containerId, knownBy: 'own label', microlitres: 40 }]);
+      const days = (Date.parse(before) - Date.parse(await useBy())) / 86_400_000;
+      expect(Math.abs(days - 99)).toBeLessThanOrEqual(1);
+    });
+
     it('judges holds as they stood then, not as they stand now', async () => {
       const { lot, containers } = await receive(service, studio, { productId: studio.umberId, code: 'H1' });
       const containerId = containers[0]?.id ?? '';
