@@ -7,6 +7,7 @@ import { People } from './people.service.js';
 import { Person } from './person.entity.js';
 import { Chain, Studio } from './studio.entity.js';
 import { StudioChanges } from './studio-changes.service.js';
+import { StudioFounding } from './studio-founding.service.js';
 import { StudiosController } from './studios.controller.js';
 import { Studios } from './studios.service.js';
 
@@ -14,7 +15,14 @@ export const identityEntities = [Chain, Studio, Person];
 
 @Module({
   controllers: [StudiosController, PeopleController],
-  providers: [Studios, StudioChanges, People, FirstStart, { provide: APP_GUARD, useClass: ActorGuard }],
+  providers: [
+    Studios,
+    StudioChanges,
+    People,
+    StudioFounding,
+    FirstStart,
+    { provide: APP_GUARD, useClass: ActorGuard },
+  ],
   exports: [Studios, StudioChanges, People],
 })
 export class IdentityModule {}
