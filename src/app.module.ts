@@ -1,13 +1,15 @@
-import { Module } from '@nestjs/common';
+import { type DynamicModule, Module } from '@nestjs/common';
 import { APP_FILTER, APP_PIPE } from '@nestjs/core';
 import { migrations } from '../migrations/list.js';
 import { AlertsModule, alertsEntities } from './alerts/alerts.module.js';
 import { CatalogueModule, catalogueEntities } from './catalogue/catalogue.module.js';
 import { ClientsModule, clientsEntities } from './clients/clients.module.js';
 import { IdentityModule, identityEntities } from './identity/identity.module.js';
+import { OperationsModule } from './operations/operations.module.js';
 import { platformEntities } from './platform/platform.entities.js';
 import { PlatformModule } from './platform/platform.module.js';
 import { ProblemFilter } from './platform/problem.filter.js';
+import type { ProcessRole } from './platform/process-role.js';
 import { makeValidationPipe } from './platform/validation.pipe.js';
 import { SessionsModule, sessionsEntities } from './sessions/sessions.module.js';
 import { StockModule, stockEntities } from './stock/stock.module.js';
@@ -25,20 +27,26 @@ export const schema = {
   migrations,
 };
 
-/** Puts the rooms together. */
-@Module({
-  imports: [
-    PlatformModule.forRoot(schema),
-    IdentityModule,
-    AlertsModule,
-    CatalogueModule,
-    StockModule,
-    ClientsModule,
-    SessionsModule,
-  ],
-  providers: [
-    { provide: APP_FILTER, useClass: ProblemFilter },
-    { provide: APP_PIPE, useFactory: makeValidationPipe },
-  ],
-})
-export class AppModule {}
+/** Puts the rooms together, for the service or for one command. */
+@Module({})
+export class AppModule {
+  static for(role: ProcessRole): DynamicModule {
+    return {
+      module: AppModule,
+      imports: [
+        PlatformModule.forRoot(schema, role),
+        IdentityModule,
+        AlertsModule,
+        CatalogueModule,
+        StockModule,
+        ClientsModule,
+        SessionsModule,
+        OperationsModule,
+      ],
+      providers: [
+        { provide: APP_FILTER, useClass: ProblemFilter },
+        { provide: APP_PIPE, useFactory: makeValidationPipe },
+      ],
+    };
+  }
+}

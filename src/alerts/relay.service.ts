@@ -1,6 +1,7 @@
 import { Injectable, Logger, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
 import { Clock } from '../platform/clock.js';
 import { Database } from '../platform/database/database.js';
+import { ProcessRole } from '../platform/process-role.js';
 import { Deliver } from './deliver.service.js';
 import { InProcessQueue } from './in-process-queue.service.js';
 
@@ -24,9 +25,11 @@ export class Relay implements OnApplicationBootstrap, OnModuleDestroy {
     private readonly clock: Clock,
     private readonly queue: InProcessQueue,
     private readonly deliver: Deliver,
+    private readonly role: ProcessRole,
   ) {}
 
   onApplicationBootstrap(): void {
+    if (!this.role.serving) return;
     this.queue.handle((job) => this.deliver.deliver(job));
     this.timer = setInterval(() => this.poll(), pollMilliseconds);
     this.timer.unref();

@@ -4,6 +4,7 @@ import { type Actor, systemActor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
 import { Database } from '../platform/database/database.js';
 import { Transactions } from '../platform/database/transactions.js';
+import { ProcessRole } from '../platform/process-role.js';
 import { Alerts, type ReconciledAlerts } from './alerts.service.js';
 import { nextMorning } from './next-morning.js';
 
@@ -33,9 +34,11 @@ export class Sweep implements OnApplicationBootstrap, OnModuleDestroy {
     private readonly transactions: Transactions,
     private readonly clock: Clock,
     private readonly alerts: Alerts,
+    private readonly role: ProcessRole,
   ) {}
 
   onApplicationBootstrap(): void {
+    if (!this.role.serving) return;
     this.timer = setInterval(() => this.look(), lookMilliseconds);
     this.timer.unref();
     this.look();

@@ -6,6 +6,7 @@ import { Transactions } from './database/transactions.js';
 import { DataKeys } from './encryption/data-keys.service.js';
 import { MasterKeys } from './encryption/master-keys.js';
 import { StudioKeys } from './encryption/studio-keys.service.js';
+import { ProcessRole } from './process-role.js';
 
 @Injectable()
 class DatabaseCloser implements OnApplicationShutdown {
@@ -20,11 +21,12 @@ class DatabaseCloser implements OnApplicationShutdown {
 @Global()
 @Module({})
 export class PlatformModule {
-  static forRoot(schema: Schema): DynamicModule {
+  static forRoot(schema: Schema, role: ProcessRole): DynamicModule {
     return {
       module: PlatformModule,
       providers: [
         Clock,
+        { provide: ProcessRole, useValue: role },
         { provide: Config, useFactory: () => readConfig(process.env) },
         {
           provide: Database,
@@ -44,7 +46,7 @@ export class PlatformModule {
         Transactions,
         DatabaseCloser,
       ],
-      exports: [Clock, Config, Database, StudioKeys, DataKeys, Transactions],
+      exports: [Clock, Config, Database, MasterKeys, ProcessRole, StudioKeys, DataKeys, Transactions],
     };
   }
 }

@@ -5,6 +5,7 @@ import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { notFound, Problem } from '../platform/problem.js';
+import { ProcessRole } from '../platform/process-role.js';
 import { Place } from './place.entity.js';
 import type { AddPlaceDto, ArchivePlaceDto } from './places.dto.js';
 import type { PlaceView } from './places.views.js';
@@ -19,9 +20,11 @@ export class Places implements OnApplicationBootstrap {
   constructor(
     private readonly database: Database,
     private readonly transactions: Transactions,
+    private readonly role: ProcessRole,
   ) {}
 
   async onApplicationBootstrap(): Promise<void> {
+    if (!this.role.serving) return;
     const studios = await this.database.read<{ id: string; chainId: string; timeZone: string }>(
       `SELECT studio.id, studio.chain_id AS "chainId", studio.time_zone AS "timeZone" FROM studio WHERE NOT EXISTS (
          SELECT 1 FROM place WHERE place.studio_id = studio.id) ORDER BY studio.id`,

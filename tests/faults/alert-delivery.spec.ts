@@ -14,6 +14,7 @@ import { LogChannel } from '../../src/alerts/log-channel.service.js';
 import { OutboxRow } from '../../src/alerts/outbox-row.entity.js';
 import { Relay } from '../../src/alerts/relay.service.js';
 import type { Actor } from '../../src/platform/actor.js';
+import { ProcessRole } from '../../src/platform/process-role.js';
 import { inTransaction } from '../support/bare-stock.js';
 import { MovedClock } from '../support/moved-clock.js';
 import { engines, makePostgresDatabase } from '../support/service.js';
@@ -157,7 +158,7 @@ describe.each(engines)('delivering alerts on %s', (engine) => {
     channel.failures = 1;
     await open();
     await close();
-    const relay = new Relay(store.database, clock, new InProcessQueue(), deliver);
+    const relay = new Relay(store.database, clock, new InProcessQueue(), deliver, new ProcessRole(true));
     relay.onApplicationBootstrap();
     try {
       await vi.waitFor(() => expect(channel.handed).toHaveLength(1), 10_000);

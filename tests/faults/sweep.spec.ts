@@ -7,6 +7,7 @@ import { Alerts } from '../../src/alerts/alerts.service.js';
 import { ConditionEvaluators } from '../../src/alerts/condition-evaluators.service.js';
 import { Sweep } from '../../src/alerts/sweep.service.js';
 import type { Actor } from '../../src/platform/actor.js';
+import { ProcessRole } from '../../src/platform/process-role.js';
 import { MovedClock } from '../support/moved-clock.js';
 import { Store } from '../support/store.js';
 
@@ -43,7 +44,13 @@ describe('the sweep', () => {
         return [];
       },
     });
-    sweep = new Sweep(store.database, store.transactions, clock, new Alerts(evaluators));
+    sweep = new Sweep(
+      store.database,
+      store.transactions,
+      clock,
+      new Alerts(evaluators),
+      new ProcessRole(true),
+    );
   });
   afterEach(async () => {
     await sweep.onModuleDestroy();
@@ -78,7 +85,13 @@ describe('the sweep', () => {
     for (const each of studios) {
       swept = [];
       broken = new Set([each.studioId]);
-      const fresh = new Sweep(store.database, store.transactions, clock, new Alerts(evaluators));
+      const fresh = new Sweep(
+        store.database,
+        store.transactions,
+        clock,
+        new Alerts(evaluators),
+        new ProcessRole(true),
+      );
       fresh.onApplicationBootstrap();
       await fresh.settled();
       expect(sorted(swept)).toEqual(all());

@@ -1,0 +1,34 @@
+import 'reflect-metadata';
+import { ConsoleLogger } from '@nestjs/common';
+import { NestFactory } from '@nestjs/core';
+import { Command } from 'commander';
+import { AppModule } from './app.module.js';
+import type { AddCommands, InProgram } from './platform/commands.js';
+import { Problem } from './platform/problem.js';
+import { ProcessRole } from './platform/process-role.js';
+import { tellStartFailure } from './platform/start-failure.js';
+
+const inProgram: InProgram = async (work) => {
+  const program = await NestFactory.createApplicationContext(AppModule.for(new ProcessRole(false)), {
+    logger: new ConsoleLogger({ prefix: 'Lotward', logLevels: ['error', 'warn'] }),
+    abortOnError: false,
+  });
+  try {
+    return await work(program);
+  } finally {
+    await program.close();
+  }
+};
+
+/** Each room that is administered from the shell adds its commands. */
+const rooms: AddCommands[] = [];
+
+const commands = new Command('lotward').description('Administration from the shell.').showHelpAfterError();
+for (const add of rooms) add(commands, inProgram);
+
+try {
+  await commands.parseAsync();
+} catch (error) {
+  process.stderr.write(`${error instanceof Problem ? error.detail : tellStartFailure(error)}\n`);
+  process.exitCode = 1;
+}
