@@ -1,6 +1,7 @@
 import { Body, Controller, Get, Param, Post, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { CurrentActor } from '../identity/actor.guard.js';
+import { Needs } from '../identity/needs.decorator.js';
 import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
 import { WriteDto } from '../platform/request.dto.js';
@@ -18,18 +19,21 @@ export class AlertsController {
   ) {}
 
   /** The open alerts, or all of them, the latest first. */
+  @Needs('see alerts')
   @Get()
   page(@CurrentActor() actor: Actor, @Query() query: AlertPageDto): Promise<AlertPageView> {
     return this.list.page(actor, query);
   }
 
   /** Judges all conditions now instead of in the morning. */
+  @Needs('answer alerts')
   @Post('sweep')
   sweepNow(@CurrentActor() actor: Actor, @Body() dto: WriteDto): Promise<SweepView> {
     return this.sweep.sweep(actor, dto.id);
   }
 
   /** Notes that somebody has seen to an alert; it closes when its condition ends. */
+  @Needs('answer alerts')
   @Post(':alertId/acknowledge')
   acknowledge(
     @CurrentActor() actor: Actor,
@@ -40,6 +44,7 @@ export class AlertsController {
   }
 
   /** How the announcements of an alert were delivered. */
+  @Needs('see alerts')
   @Get(':alertId/deliveries')
   deliveries(
     @CurrentActor() actor: Actor,

@@ -1,6 +1,7 @@
 import { Body, Controller, Get, Param, Patch, Post, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { CurrentActor } from '../identity/actor.guard.js';
+import { Needs } from '../identity/needs.decorator.js';
 import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
 import { ProductGtins } from './product-gtins.service.js';
@@ -24,24 +25,28 @@ export class ProductsController {
   ) {}
 
   /** A page of products, ordered by maker, name and shade. */
+  @Needs('read the register')
   @Get()
   list(@CurrentActor() actor: Actor, @Query() query: ProductsQueryDto): Promise<ProductPageView> {
     return this.products.list(actor, query);
   }
 
   /** One product. */
+  @Needs('read the register')
   @Get(':productId')
   show(@CurrentActor() actor: Actor, @Param('productId', IdPipe) productId: string): Promise<ProductView> {
     return this.products.show(actor, productId);
   }
 
   /** Adds a pigment, a cartridge (by its notation or field by field) or a consumable. */
+  @Needs('change the register')
   @Post()
   add(@CurrentActor() actor: Actor, @Body() dto: AddProductDto): Promise<ProductView> {
     return this.products.add(actor, dto);
   }
 
   /** Changes a product; its kind and the form in which it is kept stay. */
+  @Needs('change the register')
   @Patch(':productId')
   change(
     @CurrentActor() actor: Actor,
@@ -52,6 +57,7 @@ export class ProductsController {
   }
 
   /** Archives a product: it is no longer offered, what is in stock of it stays. */
+  @Needs('change the register')
   @Post(':productId/archive')
   archive(
     @CurrentActor() actor: Actor,
@@ -62,6 +68,7 @@ export class ProductsController {
   }
 
   /** Takes a product out of the archive. */
+  @Needs('change the register')
   @Post(':productId/restore')
   restore(
     @CurrentActor() actor: Actor,
@@ -72,6 +79,7 @@ export class ProductsController {
   }
 
   /** Adds a number under which the product is traded: its unit or an outer pack. */
+  @Needs('change the register')
   @Post(':productId/gtins')
   addGtin(
     @CurrentActor() actor: Actor,
@@ -82,6 +90,7 @@ export class ProductsController {
   }
 
   /** Corrects what a number stands for: its content, or the product it belongs to. */
+  @Needs('change the register')
   @Patch(':productId/gtins/:gtin')
   correctGtin(
     @CurrentActor() actor: Actor,

@@ -1,6 +1,7 @@
 import { Body, Controller, Get, HttpCode, Param, Patch, Post, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { CurrentActor } from '../identity/actor.guard.js';
+import { Needs } from '../identity/needs.decorator.js';
 import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
 import { PageDto } from '../platform/request.dto.js';
@@ -14,12 +15,14 @@ export class ClientsController {
   constructor(private readonly clients: Clients) {}
 
   /** The clients of the studio, a page at a time. */
+  @Needs('read clients')
   @Get()
   list(@CurrentActor() actor: Actor, @Query() page: PageDto): Promise<ClientPageView> {
     return this.clients.list(actor, page);
   }
 
   /** Finds clients by their whole name, contact or reference, which is sent in the body. */
+  @Needs('read clients')
   @Post('search')
   @HttpCode(200)
   search(@CurrentActor() actor: Actor, @Body() dto: SearchClientsDto): Promise<ClientView[]> {
@@ -27,18 +30,21 @@ export class ClientsController {
   }
 
   /** A client. */
+  @Needs('read clients')
   @Get(':clientId')
   show(@CurrentActor() actor: Actor, @Param('clientId', IdPipe) clientId: string): Promise<ClientView> {
     return this.clients.show(actor, clientId);
   }
 
   /** Adds a client; the answer holds their new reference. */
+  @Needs('change clients')
   @Post()
   add(@CurrentActor() actor: Actor, @Body() dto: AddClientDto): Promise<WrittenClientView> {
     return this.clients.add(actor, dto);
   }
 
   /** Changes a client's name, contact or note. */
+  @Needs('change clients')
   @Patch(':clientId')
   change(
     @CurrentActor() actor: Actor,

@@ -1,6 +1,7 @@
 import { Body, Controller, Get, Param, Put, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { CurrentActor } from '../identity/actor.guard.js';
+import { Needs } from '../identity/needs.decorator.js';
 import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
 import { PutKitListDto, ShowKitListDto } from './kit-lists.dto.js';
@@ -13,6 +14,7 @@ export class KitListsController {
   constructor(private readonly kitLists: KitLists) {}
 
   /** What the procedure needs on the tray: the artist's own list, else the procedure's. */
+  @Needs('read sessions')
   @Get()
   show(
     @CurrentActor() actor: Actor,
@@ -23,6 +25,7 @@ export class KitListsController {
   }
 
   /** Makes the list of a procedure, or of one artist for it, or replaces it whole. */
+  @Needs('change procedures')
   @Put()
   put(
     @CurrentActor() actor: Actor,

@@ -1,6 +1,7 @@
 import { Body, Controller, HttpCode, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { CurrentActor } from '../identity/actor.guard.js';
+import { Needs } from '../identity/needs.decorator.js';
 import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
 import { Amendments } from './amendments.service.js';
@@ -21,12 +22,14 @@ export class LateRecordsController {
   ) {}
 
   /** Records a session that took place earlier, whatever the state of the stock. */
+  @Needs('record late')
   @Post('late')
   record(@CurrentActor() actor: Actor, @Body() dto: RecordLateSessionDto): Promise<RecordedUsesView> {
     return this.lateRecords.record(actor, dto);
   }
 
   /** Records uses that a completed session lacks. */
+  @Needs('record late')
   @Post(':sessionId/uses')
   addUses(
     @CurrentActor() actor: Actor,
@@ -37,6 +40,7 @@ export class LateRecordsController {
   }
 
   /** Adds complications that were noticed after the session was completed; what was said before stays. */
+  @Needs('record late')
   @Post(':sessionId/complications')
   @HttpCode(200)
   addComplications(
@@ -48,6 +52,7 @@ export class LateRecordsController {
   }
 
   /** Reverses a use of a completed session that was recorded by mistake; both stay visible. */
+  @Needs('record late')
   @Post(':sessionId/uses/:useId/reversal')
   reverse(
     @CurrentActor() actor: Actor,

@@ -1,6 +1,7 @@
 import { Body, Controller, Get, HttpCode, Param, Patch, Post, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { CurrentActor } from '../identity/actor.guard.js';
+import { Needs } from '../identity/needs.decorator.js';
 import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
 import { SessionList } from './session-list.service.js';
@@ -30,30 +31,35 @@ export class SessionsController {
   ) {}
 
   /** Sessions in the order in which they start, by local day, state, artist or client. */
+  @Needs('read sessions')
   @Get()
   list(@CurrentActor() actor: Actor, @Query() dto: ListSessionsDto): Promise<SessionPageView> {
     return this.sessions.list(actor, dto);
   }
 
   /** Plans a session. */
+  @Needs('plan sessions')
   @Post()
   plan(@CurrentActor() actor: Actor, @Body() dto: PlanSessionDto): Promise<WrittenSessionView> {
     return this.planning.plan(actor, dto);
   }
 
   /** Begins the session of someone who is here now, and makes the client when they are new. */
+  @Needs('work the tray')
   @Post('walk-in')
   walkIn(@CurrentActor() actor: Actor, @Body() dto: WalkInDto): Promise<WrittenSessionView> {
     return this.walkIns.begin(actor, dto);
   }
 
   /** Everything recorded of a session. */
+  @Needs('read sessions')
   @Get(':sessionId')
   show(@CurrentActor() actor: Actor, @Param('sessionId', IdPipe) sessionId: string): Promise<SessionView> {
     return this.records.show(actor, sessionId);
   }
 
   /** The visit as a written client record asks for it. */
+  @Needs('read sessions')
   @Get(':sessionId/record')
   record(
     @CurrentActor() actor: Actor,
@@ -63,6 +69,7 @@ export class SessionsController {
   }
 
   /** Changes what was planned, until the session is over. */
+  @Needs('plan sessions')
   @Patch(':sessionId')
   change(
     @CurrentActor() actor: Actor,
@@ -73,6 +80,7 @@ export class SessionsController {
   }
 
   /** Starts the setup of a planned session. */
+  @Needs('work the tray')
   @Post(':sessionId/setup')
   @HttpCode(200)
   startSetup(
@@ -84,6 +92,7 @@ export class SessionsController {
   }
 
   /** Cancels a session; what was poured for it is recorded as wasted. */
+  @Needs('plan sessions')
   @Post(':sessionId/cancellation')
   @HttpCode(200)
   cancel(
@@ -95,6 +104,7 @@ export class SessionsController {
   }
 
   /** Records that the client did not come. */
+  @Needs('plan sessions')
   @Post(':sessionId/non-attendance')
   @HttpCode(200)
   notAttended(

@@ -1,6 +1,7 @@
 import { Body, Controller, Get, HttpCode, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { CurrentActor } from '../identity/actor.guard.js';
+import { Needs } from '../identity/needs.decorator.js';
 import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
 import { RecordHealedResultDto } from './healed-result.dto.js';
@@ -18,6 +19,7 @@ export class TouchUpController {
   ) {}
 
   /** What the earlier visit leaves to its touch-up: mixes, lots, amounts, and whether they last until then. */
+  @Needs('read sessions')
   @Get('sessions/:sessionId/touch-up')
   ofSession(
     @CurrentActor() actor: Actor,
@@ -27,6 +29,7 @@ export class TouchUpController {
   }
 
   /** The same for every completed first session of a client, the latest first. */
+  @Needs('read sessions')
   @Get('clients/:clientId/touch-ups')
   ofClient(
     @CurrentActor() actor: Actor,
@@ -36,6 +39,7 @@ export class TouchUpController {
   }
 
   /** Records how the colour of a completed session healed. */
+  @Needs('record late')
   @Post('sessions/:sessionId/healed-result')
   @HttpCode(200)
   recordHealedResult(

@@ -1,6 +1,7 @@
 import { Body, Controller, Get, HttpCode, Param, Post, Query, StreamableFile } from '@nestjs/common';
 import { ApiOkResponse, ApiProduces, ApiTags } from '@nestjs/swagger';
 import { CurrentActor } from '../identity/actor.guard.js';
+import { Needs } from '../identity/needs.decorator.js';
 import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
 import { PageDto } from '../platform/request.dto.js';
@@ -18,6 +19,7 @@ export class TraceController {
   ) {}
 
   /** Every session and client that a lot touched, directly, in a mix or in a house blend of any depth. */
+  @Needs('trace')
   @Get('lots/:lotId/trace')
   ofLot(
     @CurrentActor() actor: Actor,
@@ -28,6 +30,7 @@ export class TraceController {
   }
 
   /** The whole trace of a lot as CSV, for a spreadsheet. */
+  @Needs('trace')
   @Get('lots/:lotId/trace.csv')
   @ApiProduces('text/csv')
   @ApiOkResponse({ content: { 'text/csv': { schema: { type: 'string' } } } })
@@ -42,6 +45,7 @@ export class TraceController {
   }
 
   /** The trace of several lots together, each use once. */
+  @Needs('trace')
   @Post('trace')
   @HttpCode(200)
   ofLots(@CurrentActor() actor: Actor, @Body() dto: TraceLotsDto): Promise<TraceView> {
@@ -49,6 +53,7 @@ export class TraceController {
   }
 
   /** Every lot that touched a client, and what house blends among them were made of. */
+  @Needs('trace')
   @Get('clients/:clientId/trace')
   ofClient(
     @CurrentActor() actor: Actor,
@@ -59,6 +64,7 @@ export class TraceController {
   }
 
   /** Every lot that touched the client in one session, and what house blends among them were made of. */
+  @Needs('trace')
   @Get('sessions/:sessionId/trace')
   ofSession(
     @CurrentActor() actor: Actor,

@@ -1,6 +1,7 @@
 import { Body, Controller, Get, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { CurrentActor } from '../identity/actor.guard.js';
+import { Needs } from '../identity/needs.decorator.js';
 import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
 import { CompleteSessionDto } from './completion.dto.js';
@@ -27,12 +28,14 @@ export class TrayController {
   ) {}
 
   /** The tray: what lies on it, what changed since, and what the kit lacks. */
+  @Needs('read sessions')
   @Get('tray')
   show(@CurrentActor() actor: Actor, @Param('sessionId', IdPipe) sessionId: string): Promise<TrayView> {
     return this.reader.show(actor, sessionId);
   }
 
   /** Shows a symbol, or what was picked, to the tray and is answered admitted, warned, refused or with a question. */
+  @Needs('work the tray')
   @Post('scans')
   scan(
     @CurrentActor() actor: Actor,
@@ -43,6 +46,7 @@ export class TrayController {
   }
 
   /** Takes a line off the tray again: unopened, or opened and wasted. */
+  @Needs('work the tray')
   @Post('tray/:lineId/take-off')
   takeOff(
     @CurrentActor() actor: Actor,
@@ -54,12 +58,14 @@ export class TrayController {
   }
 
   /** The mixes of the session. */
+  @Needs('read sessions')
   @Get('mixes')
   listMixes(@CurrentActor() actor: Actor, @Param('sessionId', IdPipe) sessionId: string): Promise<MixView[]> {
     return this.mixes.list(actor, sessionId);
   }
 
   /** Starts a mix: a single-use cup. */
+  @Needs('work the tray')
   @Post('mixes')
   startMix(
     @CurrentActor() actor: Actor,
@@ -70,6 +76,7 @@ export class TrayController {
   }
 
   /** Adds drops or a volume of a bottle on the tray to a mix, or takes a slip back. */
+  @Needs('work the tray')
   @Post('mixes/:mixId/components')
   addToMix(
     @CurrentActor() actor: Actor,
@@ -81,6 +88,7 @@ export class TrayController {
   }
 
   /** Completes the session: books what was used and wasted, and signs it off. */
+  @Needs('work the tray')
   @Post('completion')
   complete(
     @CurrentActor() actor: Actor,

@@ -1,6 +1,7 @@
 import { Body, Controller, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { CurrentActor } from '../identity/actor.guard.js';
+import { Needs } from '../identity/needs.decorator.js';
 import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
 import { ContainerCount } from './container-count.service.js';
@@ -32,6 +33,7 @@ export class ContainerOperationsController {
   ) {}
 
   /** Records that a bottle was opened, also against a hold or past a date, with warnings. */
+  @Needs('open containers')
   @Post('open')
   open(
     @CurrentActor() actor: Actor,
@@ -42,6 +44,7 @@ export class ContainerOperationsController {
   }
 
   /** Corrects the day on which a bottle was opened. */
+  @Needs('handle stock')
   @Post('correct-opened-date')
   correctOpenedDate(
     @CurrentActor() actor: Actor,
@@ -52,6 +55,7 @@ export class ContainerOperationsController {
   }
 
   /** Takes back an opening that was recorded by mistake, while nothing was taken of the bottle. */
+  @Needs('handle stock')
   @Post('undo-opening')
   undoOpening(
     @CurrentActor() actor: Actor,
@@ -62,6 +66,7 @@ export class ContainerOperationsController {
   }
 
   /** Records that a bottle is empty; what the book still shows is written off. */
+  @Needs('handle stock')
   @Post('finish')
   finish(
     @CurrentActor() actor: Actor,
@@ -72,6 +77,7 @@ export class ContainerOperationsController {
   }
 
   /** Throws a bottle or a whole box away. */
+  @Needs('handle stock')
   @Post('discard')
   discard(
     @CurrentActor() actor: Actor,
@@ -82,6 +88,7 @@ export class ContainerOperationsController {
   }
 
   /** Throws pieces of a box away. */
+  @Needs('handle stock')
   @Post('waste')
   waste(
     @CurrentActor() actor: Actor,
@@ -92,6 +99,7 @@ export class ContainerOperationsController {
   }
 
   /** Sends a bottle, a box or some of its pieces back to the supplier. */
+  @Needs('handle stock')
   @Post('return')
   giveBack(
     @CurrentActor() actor: Actor,
@@ -102,6 +110,7 @@ export class ContainerOperationsController {
   }
 
   /** Keeps what is expired for practice skin; never what is recalled. */
+  @Needs('handle stock')
   @Post('keep-for-practice')
   keepForPractice(
     @CurrentActor() actor: Actor,
@@ -112,6 +121,7 @@ export class ContainerOperationsController {
   }
 
   /** Counts a box, or looks whether a bottle is still there; the book follows. */
+  @Needs('handle stock')
   @Post('count')
   count(
     @CurrentActor() actor: Actor,
@@ -122,6 +132,7 @@ export class ContainerOperationsController {
   }
 
   /** Moves a bottle, a box or some of its pieces to another place or owner. */
+  @Needs('handle stock')
   @Post('move')
   move(
     @CurrentActor() actor: Actor,

@@ -1,6 +1,7 @@
 import { Body, Controller, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { CurrentActor } from '../identity/actor.guard.js';
+import { Needs } from '../identity/needs.decorator.js';
 import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
 import { PlaceHoldDto, ReleaseHoldDto } from './holds.dto.js';
@@ -13,12 +14,14 @@ export class HoldsController {
   constructor(private readonly holds: Holds) {}
 
   /** Puts a lot or a container on hold: it may not be used, nor any blend made of it, until released. */
+  @Needs('place holds')
   @Post()
   place(@CurrentActor() actor: Actor, @Body() dto: PlaceHoldDto): Promise<HoldView> {
     return this.holds.place(actor, dto);
   }
 
   /** Releases a hold, with the reason why. */
+  @Needs('release holds')
   @Post(':holdId/release')
   release(
     @CurrentActor() actor: Actor,

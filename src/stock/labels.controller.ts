@@ -1,6 +1,7 @@
 import { Body, Controller, Header, HttpCode, Post, StreamableFile } from '@nestjs/common';
 import { ApiOkResponse, ApiProduces, ApiTags } from '@nestjs/swagger';
 import { CurrentActor } from '../identity/actor.guard.js';
+import { Needs } from '../identity/needs.decorator.js';
 import type { Actor } from '../platform/actor.js';
 import { PrintLabelsDto } from './labels.dto.js';
 import { Labels } from './labels.service.js';
@@ -11,6 +12,7 @@ export class LabelsController {
   constructor(private readonly labels: Labels) {}
 
   /** Prints labels for bottles and boxes, as a PDF. */
+  @Needs('print labels')
   @Post()
   @HttpCode(200)
   @Header('content-type', 'application/pdf')

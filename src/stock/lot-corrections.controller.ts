@@ -1,6 +1,7 @@
 import { Body, Controller, Param, Patch } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { CurrentActor } from '../identity/actor.guard.js';
+import { Needs } from '../identity/needs.decorator.js';
 import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
 import { CorrectLotDto } from './lot-corrections.dto.js';
@@ -13,6 +14,7 @@ export class LotCorrectionsController {
   constructor(private readonly corrections: LotCorrections) {}
 
   /** Corrects the codes or dates of a lot; what stood there before stays findable. */
+  @Needs('correct stock')
   @Patch(':lotId')
   correct(
     @CurrentActor() actor: Actor,

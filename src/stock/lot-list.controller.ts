@@ -1,6 +1,7 @@
 import { Controller, Get, Param, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { CurrentActor } from '../identity/actor.guard.js';
+import { Needs } from '../identity/needs.decorator.js';
 import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
 import { LotHistory } from './lot-history.service.js';
@@ -17,12 +18,14 @@ export class LotListController {
   ) {}
 
   /** Lots with what is here of them, the latest first. */
+  @Needs('read stock')
   @Get()
   page(@CurrentActor() actor: Actor, @Query() query: LotPageDto): Promise<LotPageView> {
     return this.list.page(actor, query);
   }
 
   /** A lot with its codes, containers, holds, mass balance and a page of its movements. */
+  @Needs('read stock')
   @Get(':lotId')
   show(
     @CurrentActor() actor: Actor,

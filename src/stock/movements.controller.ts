@@ -1,6 +1,7 @@
 import { Body, Controller, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { CurrentActor } from '../identity/actor.guard.js';
+import { Needs } from '../identity/needs.decorator.js';
 import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
 import { ReverseMovementDto } from './container-operations.dto.js';
@@ -13,6 +14,7 @@ export class MovementsController {
   constructor(private readonly reversal: MovementReversal) {}
 
   /** Reverses a movement that was a mistake; both stay visible. */
+  @Needs('correct stock')
   @Post(':movementId/reversal')
   reverse(
     @CurrentActor() actor: Actor,

@@ -1,0 +1,24 @@
+import { applyDecorators, SetMetadata } from '@nestjs/common';
+import { ApiExtension } from '@nestjs/swagger';
+import type { Permission } from './permissions.js';
+
+/** `anyone`: without signing in. `signed in`: whoever signed in, about themselves. */
+export type Admission = Permission | 'anyone' | 'signed in';
+
+export const admissionKey = 'lotward:admission';
+
+function admits(admission: Admission) {
+  return applyDecorators(
+    SetMetadata(admissionKey, admission),
+    ApiExtension('x-lotward-permission', admission),
+  );
+}
+
+/** Lets a route be used by those whose role has the permission in the studio of the address. */
+export const Needs = (permission: Permission) => admits(permission);
+
+/** Lets a route be used by whoever signed in; it concerns only themselves. */
+export const NeedsSignIn = () => admits('signed in');
+
+/** Lets a route be used without signing in. */
+export const OpenToAnyone = () => admits('anyone');
