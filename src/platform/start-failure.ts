@@ -1,6 +1,7 @@
 import { ConfigError } from './config.js';
 import { SchemaTooNewError } from './database/database.js';
 import { MasterKeyError } from './encryption/master-keys.js';
+import { OperatorError } from './operator-error.js';
 
 const knownCauses: Record<string, string> = {
   EADDRINUSE: 'The port is used by another program, perhaps by Lotward itself. Stop that one, or set PORT.',
@@ -12,7 +13,7 @@ const knownCauses: Record<string, string> = {
 /** What the person at the console is told when a process cannot start; what they can act on, without a stack. */
 export function tellStartFailure(error: unknown): string {
   if (!(error instanceof Error)) return String(error);
-  if (error instanceof ConfigError || error instanceof SchemaTooNewError || error instanceof MasterKeyError) {
+  if ([ConfigError, SchemaTooNewError, MasterKeyError, OperatorError].some((kind) => error instanceof kind)) {
     return error.message;
   }
   const cause = 'code' in error ? knownCauses[String(error.code)] : undefined;

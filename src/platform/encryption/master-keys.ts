@@ -1,34 +1,10 @@
 import { randomBytes } from 'node:crypto';
-import {
-  closeSync,
-  existsSync,
-  fsyncSync,
-  mkdirSync,
-  openSync,
-  readFileSync,
-  renameSync,
-  writeSync,
-} from 'node:fs';
-import { dirname } from 'node:path';
+import { existsSync, readFileSync } from 'node:fs';
+import { writeForGood } from '../write-for-good.js';
 
 interface KeyFile {
   current: string;
   keys: Record<string, string>;
-}
-
-/** Writes a file that is there whole or not at all, and stays after a power cut: the database depends on it. */
-function writeForGood(file: string, content: string): void {
-  const folder = dirname(file);
-  const unfinished = `${file}.unfinished`;
-  mkdirSync(folder, { recursive: true, mode: 0o700 });
-  const written = openSync(unfinished, 'w', 0o600);
-  writeSync(written, content);
-  fsyncSync(written);
-  closeSync(written);
-  renameSync(unfinished, file);
-  const directory = openSync(folder, 'r');
-  fsyncSync(directory);
-  closeSync(directory);
 }
 
 export class MasterKeyError extends Error {}

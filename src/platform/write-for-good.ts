@@ -1,0 +1,28 @@
+import { closeSync, fsyncSync, mkdirSync, openSync, renameSync, writeSync } from 'node:fs';
+import { dirname } from 'node:path';
+
+/** Writes a file that is there whole or not at all, and stays after a power cut. Only its owner may read it. */
+export function writeForGood(file: string, content: string): void {
+  const folder = dirname(file);
+  const unfinished = `${file}.unfinished`;
+  mkdirSync(folder, { recursive: true, mode: 0o700 });
+  const written = openSync(unfinished, 'w', 0o600);
+  try {
+    writeSync(written, content);
+    fsyncSync(written);
+  } finally {
+    closeSync(written);
+  }
+  renameSync(unfinished, file);
+  syncFolder(folder);
+}
+
+/** Makes what was created, renamed or removed in a folder stay after a power cut. */
+export function syncFolder(folder: string): void {
+  const directory = openSync(folder, 'r');
+  try {
+    fsyncSync(directory);
+  } finally {
+    closeSync(directory);
+  }
+}
