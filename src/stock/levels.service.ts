@@ -117,11 +117,8 @@ export class Levels {
         const level = await transaction.manager.findOneBy(StockLevel, { studioId, id: levelId });
         if (!level) throw notFound('stock level', levelId);
         const { subjectKind, subjectId, minimumPieces } = level;
-        const removed = await transaction.query(
-          'DELETE FROM stock_level WHERE studio_id = $1 AND id = $2 AND version = $3 RETURNING id',
-          [studioId, levelId, dto.version],
-        );
-        if (removed.length === 0) throw staleVersion('stock level', level.version);
+        const key = { studioId, id: levelId, version: dto.version };
+        if (!(await transaction.remove(StockLevel, key))) throw staleVersion('stock level', level.version);
         transaction.note({ removed: { subjectKind, subjectId, minimumPieces } });
         await this.conditions.forget(transaction, {
           subjectKind: subjectKind === 'product' ? 'product' : 'configuration pool',

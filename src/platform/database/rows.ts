@@ -9,6 +9,8 @@ export interface RowShape {
   /** The column that names a row beside its studio or chain. */
   key: string;
   insertHead: string;
+  /** The column that the database fills with a number of its own. */
+  numbered: string | undefined;
   columns: { property: string; column: string; json: boolean }[];
 }
 
@@ -32,6 +34,7 @@ export function rowShape(source: DataSource, entity: new () => object): RowShape
       table: metadata.tableName,
       key: metadata.primaryColumns.at(-1)?.databaseName ?? 'id',
       insertHead: `INSERT INTO "${metadata.tableName}" (${names}) VALUES `,
+      numbered: metadata.columns.find((column) => column.isGenerated)?.databaseName,
       columns,
     };
     known.set(entity, shape);

@@ -1,21 +1,15 @@
 import type { EntityManager } from 'typeorm';
 import type { Actor } from '../actor.js';
-import { digestOf } from '../canonical-json.js';
+import { rowDigest, type WrittenRow } from '../audit/row-digest.js';
 import { notFound, staleVersion } from '../problem.js';
 import { type Engine, placeholders, query, type Read, type SqlValue } from './database.js';
 import { databaseRow, equalTo, fromDatabaseRow, type RowShape, rowShape, toSqlValue } from './rows.js';
 
-export interface WrittenRow {
-  table: string;
-  id: string;
-  digest: string;
-}
-
 const maximumRowsPerInsert = 200;
 
 /**
- * What a write may do inside its transaction. Every row inserted or updated here is listed with its digest in the audit
- * entry that closes the transaction, so rows are written through this class and never by a repository.
+ * What a write may do inside its transaction. Every row inserted, changed or removed here is listed with its digest in
+ * the audit entry that closes the transaction, so rows are written through this class and never by a repository.
  */
 export class Transaction {
   readonly writtenRows: WrittenRow[] = [];
@@ -49,13 +43,32 @@ export class Transaction {
     for (let start = 0; start < all.length; start += maximumRowsPerInsert) {
       const batch = all.slice(start, start + maximumRowsPerInsert);
       const parameters: SqlValue[] = [];
+      const written: WrittenRow[] = [];
       const tuples = batch.map((row) => {
         const values = databaseRow(shape, row as Record<string, unknown>);
-        this.noteWritten(shape, values);
+        written.push(this.noteWritten(shape, values));
         return `(${shape.columns.map(({ column }) => `$${parameters.push(values[column] ?? null)}`).join(', ')})`;
       });
-      await this.query(shape.insertHead + tuples.join(', '), parameters);
+      const statement = shape.insertHead + tuples.join(', ');
+      if (shape.numbered === undefined) await this.query(statement, parameters);
+      else await this.insertNumbered(shape.key, shape.numbered, statement, parameters, written);
     }
+  }
+
+  /** Inserts rows to which the database gives a number, and puts the numbers into the audit entry. */
+  private async insertNumbered(
+    key: string,
+    numbered: string,
+    statement: string,
+    parameters: SqlValue[],
+    written: readonly WrittenRow[],
+  ): Promise<void> {
+    const rows = await this.query<{ id: string; number: number }>(
+      `${statement} RETURNING "${key}" AS id, "${numbered}" AS number`,
+      parameters,
+    );
+    const numbers = new Map(rows.map(({ id, number }) => [id, number]));
+    for (const row of written) row.number = numbers.get(row.id);
   }
 
   /**
@@ -71,10 +84,8 @@ export class Transaction {
     const rows = await this.updateWhere(shape, changes, (first) =>
       equalTo(where as Record<string, SqlValue>, first),
     );
-    const [row] = rows;
-    if (!row) return undefined;
     if (rows.length > 1) throw new Error(`An update of ${shape.table} met ${rows.length} rows.`);
-    return this.noted<Entity>(shape, row);
+    return rows[0] && fromDatabaseRow<Entity>(shape, rows[0]);
   }
 
   /** Makes the same changes to the studio's rows of these ids, in one statement. Ids that are not there are passed over. */
@@ -89,12 +100,29 @@ export class Transaction {
       `studio_id = $${first} AND id IN (${placeholders(ids, first + 1)})`,
       [this.studioId, ...ids],
     ]);
-    // In one order on both engines, as the audit entry lists them.
-    rows.sort((one, other) => (String(one.id) < String(other.id) ? -1 : 1));
-    return rows.map((row) => this.noted<Entity>(shape, row));
+    return rows.map((row) => fromDatabaseRow<Entity>(shape, row));
   }
 
-  private updateWhere(
+  /** Removes the one row that `where` names and returns it as it stood, or undefined when there is none. */
+  async remove<Entity extends object>(
+    entity: new () => Entity,
+    where: Partial<Entity> & Record<string, unknown>,
+  ): Promise<Entity | undefined> {
+    const shape = rowShape(this.manager.dataSource, entity);
+    const [condition, parameters] = equalTo(where as Record<string, SqlValue>, 1);
+    const rows = await this.query<Record<string, SqlValue>>(
+      `DELETE FROM "${shape.table}" WHERE ${condition} RETURNING *`,
+      parameters,
+    );
+    const [row] = rows;
+    if (!row) return undefined;
+    if (rows.length > 1) throw new Error(`A removal from ${shape.table} met ${rows.length} rows.`);
+    this.writtenRows.push({ ...this.nameOf(shape, row), before: rowDigest(shape.table, row), digest: null });
+    return fromDatabaseRow<Entity>(shape, row);
+  }
+
+  /** Updates rows, each noted as it was found and as it is left. The rows come in the order of their ids. */
+  private async updateWhere(
     shape: RowShape,
     changes: object,
     conditionFrom: (firstParameter: number) => [string, SqlValue[]],
@@ -106,21 +134,47 @@ export class Transaction {
       if (!column) throw new TypeError(`${shape.table} has no ${property}.`);
       return `"${column.column}" = $${parameters.push(toSqlValue(value, column.json))}`;
     });
+    const found = await this.digestsOf(shape, ...conditionFrom(1));
+    if (found.size === 0) return [];
     const [condition, keys] = conditionFrom(parameters.length + 1);
-    return this.query(
+    const rows = await this.query<Record<string, SqlValue>>(
       `UPDATE "${shape.table}" SET ${assignments.join(', ')} WHERE ${condition} RETURNING *`,
       [...parameters, ...keys],
     );
+    // In one order on both engines, as the audit entry lists them.
+    rows.sort((one, other) => (String(one[shape.key]) < String(other[shape.key]) ? -1 : 1));
+    for (const row of rows) this.noteWritten(shape, row, found.get(String(row[shape.key])));
+    return rows;
   }
 
-  private noted<Entity extends object>(shape: RowShape, row: Record<string, SqlValue>): Entity {
-    const updated = fromDatabaseRow<Entity>(shape, row);
-    this.noteWritten(shape, databaseRow(shape, updated as Record<string, unknown>));
-    return updated;
+  /** The digests of the rows that are about to be changed, by id. They are locked as the change itself locks them. */
+  private async digestsOf(
+    shape: RowShape,
+    condition: string,
+    parameters: SqlValue[],
+  ): Promise<Map<string, string>> {
+    const lock = this.engine === 'postgres' ? ' FOR NO KEY UPDATE' : '';
+    const rows = await this.query<Record<string, SqlValue>>(
+      `SELECT * FROM "${shape.table}" WHERE ${condition}${lock}`,
+      parameters,
+    );
+    return new Map(rows.map((row) => [String(row[shape.key]), rowDigest(shape.table, row)]));
   }
 
-  private noteWritten({ table, key }: RowShape, values: Record<string, SqlValue>): void {
-    this.writtenRows.push({ table, id: String(values[key] ?? ''), digest: digestOf(values) });
+  private noteWritten(shape: RowShape, row: Record<string, SqlValue>, before?: string): WrittenRow {
+    const digest = rowDigest(shape.table, row);
+    const written: WrittenRow = { ...this.nameOf(shape, row), digest, ...(before && { before }) };
+    this.writtenRows.push(written);
+    return written;
+  }
+
+  private nameOf(
+    { table, key }: RowShape,
+    row: Record<string, SqlValue>,
+  ): Pick<WrittenRow, 'table' | 'id' | 'studioId'> {
+    const studioId = row.studio_id;
+    const ofOther = typeof studioId === 'string' && studioId !== this.studioId ? { studioId } : {};
+    return { table, id: String(row[key] ?? ''), ...ofOther };
   }
 
   /**
