@@ -1,5 +1,4 @@
 import { mkdirSync } from 'node:fs';
-import { join } from 'node:path';
 import type BetterSqlite3 from 'better-sqlite3';
 import pg from 'pg';
 import {
@@ -57,11 +56,10 @@ export class Database {
       return new Database('postgres', source, source);
     }
     mkdirSync(config.dataFolder, { recursive: true, mode: 0o700 });
-    const file = join(config.dataFolder, 'lotward.sqlite');
     const writer = new DataSource({
       ...naming,
       type: 'better-sqlite3',
-      database: file,
+      database: config.sqliteFile,
       enableWAL: true,
       timeout: busyTimeoutMilliseconds,
       statementCacheSize: 500,
@@ -78,7 +76,7 @@ export class Database {
     const reader = new DataSource({
       ...naming,
       type: 'better-sqlite3',
-      database: file,
+      database: config.sqliteFile,
       readonly: true,
       timeout: busyTimeoutMilliseconds,
       statementCacheSize: 500,

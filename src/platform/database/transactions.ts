@@ -1,13 +1,13 @@
 import { AsyncLocalStorage } from 'node:async_hooks';
 import { Injectable } from '@nestjs/common';
-import { QueryFailedError } from 'typeorm';
+import { type EntityManager, QueryFailedError } from 'typeorm';
 import type { Actor } from '../actor.js';
 import { appendAuditEntry } from '../audit/audit-log.js';
 import { keyedDigestOf } from '../canonical-json.js';
 import { Clock } from '../clock.js';
 import { StudioKeys } from '../encryption/studio-keys.service.js';
 import { Problem } from '../problem.js';
-import { Database } from './database.js';
+import { Database, query } from './database.js';
 import { Transaction } from './transaction.js';
 
 export interface WriteRequest {
@@ -25,7 +25,8 @@ const deadlockOrSerialization = new Set(['40P01', '40001']);
 
 /**
  * The only opener of transactions. Guarantees:
- * - on SQLite, where TypeORM has one connection, transactions run one after the other and never inside each other;
+ * - on SQLite, where TypeORM has one connection, transactions run one after the other and never inside each other, and
+ *   wait for those of other processes;
  * - a request id is carried out once: repeated with equal content it gets the first answer, with other content an error;
  * - every committed write ends with its audit entry, whose head is locked last (but see `quietly`);
  * - what throws leaves nothing behind, the request id included.
@@ -57,7 +58,7 @@ export class Transactions {
     return this.inTurn(() =>
       this.inside.run(true, () =>
         this.database.writer.transaction(async (manager) => {
-          const transaction = new Transaction(actor, this.database.engine, manager, this.clock.now());
+          const transaction = await this.begin(actor, manager);
           if (request.id !== null && digest !== null) {
             const earlier = await this.accept(transaction, request.id, request.action, digest);
             if (earlier) return earlier.answer as Answer;
@@ -85,11 +86,24 @@ export class Transactions {
     if (this.inside.getStore()) throw new Error('A transaction was opened inside a transaction.');
     return this.inTurn(() =>
       this.inside.run(true, () =>
-        this.database.writer.transaction((manager) =>
-          work(new Transaction(actor, this.database.engine, manager, this.clock.now())),
-        ),
+        this.database.writer.transaction(async (manager) => work(await this.begin(actor, manager))),
       ),
     );
+  }
+
+  private async begin(actor: Actor, manager: EntityManager): Promise<Transaction> {
+    await this.takeWriteLock(manager);
+    return new Transaction(actor, this.database.engine, manager, this.clock.now());
+  }
+
+  /**
+   * TypeORM begins a transaction without a lock. On SQLite one that reads first and writes then would fail at once when
+   * another process, such as a command from the shell, wrote in between; so each begins with a write of nothing and
+   * waits for its turn.
+   */
+  private async takeWriteLock(manager: EntityManager): Promise<void> {
+    if (this.database.engine === 'postgres') return;
+    await query(manager, 'sqlite', 'UPDATE audit_head SET sequence = sequence WHERE false', []);
   }
 
   /** Undefined when the request is new; else the answer it got. */
