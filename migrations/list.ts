@@ -3,6 +3,7 @@ import { Alerts1795600000002 } from './1795600000002-alerts.js';
 import { Catalogue1795600000003 } from './1795600000003-catalogue.js';
 import { Stock1795600000004 } from './1795600000004-stock.js';
 import { Sessions1795600000005 } from './1795600000005-sessions.js';
+import { SignIn1795600000006 } from './1795600000006-sign-in.js';
 
 /** The history of the schema, in order. Append only: a landed migration is never edited. */
 export const migrations = [
@@ -11,4 +12,5 @@ export const migrations = [
   Catalogue1795600000003,
   Stock1795600000004,
   Sessions1795600000005,
+  SignIn1795600000006,
 ];

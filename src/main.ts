@@ -1,37 +1,55 @@
 import 'reflect-metadata';
-import { ConsoleLogger } from '@nestjs/common';
 import { NestFactory } from '@nestjs/core';
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { AppModule } from './app.module.js';
+import { SetUpLinks } from './identity/sign-in/set-up-links.service.js';
 import { Config, readConfig } from './platform/config.js';
 import { makeHttpServer } from './platform/http-server.js';
+import { makeLog } from './platform/log.js';
+import { NestLog } from './platform/nest-log.js';
 import { describeApi } from './platform/open-api.js';
 import { ProcessRole } from './platform/process-role.js';
 import { tellStartFailure } from './platform/start-failure.js';
-
-const logLevels = ['error', 'warn', 'log', 'debug'] as const;
+import { startRemarks } from './platform/start-remarks.js';
+import { stopOnSignal } from './platform/stopping.js';
+import { tlsFaults } from './platform/tls.js';
 
 async function start(): Promise<void> {
-  const { LOG_LEVEL } = readConfig(process.env);
-  const logger = new ConsoleLogger({
-    prefix: 'Lotward',
-    logLevels: logLevels.slice(0, logLevels.indexOf(LOG_LEVEL) + 1),
-    colors: process.stdout.isTTY === true,
+  const settings = readConfig(process.env, tlsFaults);
+  const log = makeLog(settings);
+  process.on('uncaughtException', (error) => {
+    log.fatal(
+      { err: error },
+      'An error nobody expected. The service ends, since its state is not known any more.',
+    );
+    process.exit(1);
   });
+  const role = new ProcessRole(true);
   const app = await NestFactory.create<NestFastifyApplication>(
-    AppModule.for(new ProcessRole(true)),
-    makeHttpServer(),
-    {
-      logger,
-      abortOnError: false,
-    },
+    AppModule.for(role),
+    await makeHttpServer(settings, log, role),
+    // Fastify reads JSON by itself; Nest would add forms, which a page of another site can send.
+    { logger: new NestLog(log), abortOnError: false, bodyParser: false },
   );
-  app.setGlobalPrefix('api');
-  app.enableShutdownHooks();
+  app.setGlobalPrefix('api', { exclude: ['health/live', 'health/ready'] });
+  stopOnSignal(app, role, log);
   describeApi(app);
   const config = app.get(Config);
   await app.listen(config.PORT, config.HOST);
+  config.PORT = (app.getHttpServer().address() as { port: number }).port;
+  for (const remark of startRemarks(config)) process.stdout.write(`\nTAKE CARE: ${remark}\n`);
+  await tellSetUpLink(app);
   process.stdout.write(`Lotward is ready on ${await app.getUrl()}\n`);
+  if (config.PUBLIC_URL !== undefined) process.stdout.write(`People reach it at ${config.publicUrl}\n`);
+}
+
+/** The first owner comes in by a link that only who sees the console can know. */
+async function tellSetUpLink(app: NestFastifyApplication): Promise<void> {
+  const made = await app.get(SetUpLinks).make();
+  if (!made) return;
+  process.stdout.write(
+    `\nNobody has an account yet. Open this link to set Lotward up; it works once, until ${made.expiresAt}:\n${made.link}\n\n`,
+  );
 }
 
 try {

@@ -79,3 +79,53 @@ export function isDate(column: string): string {
 export function isInstant(column: string): string {
   return `CHECK (${column} IS NULL OR (length(${column}) = 24 AND ${column} LIKE '____-__-__T__:__:__.___Z'))`;
 }
+
+interface SchemaObject {
+  type: string;
+  name: string;
+  sql: string;
+}
+
+/**
+ * Replaces one CHECK of a column by another, in a transaction of its own. On SQLite the table is made anew, copied and
+ * renamed with foreign keys off, as its documentation of ALTER TABLE prescribes; its indexes and triggers are made again.
+ * Run again after a kill it finds the new CHECK and does nothing.
+ */
+export async function replaceCheck(
+  runner: QueryRunner,
+  table: string,
+  before: string,
+  after: string,
+): Promise<void> {
+  if (isPostgres(runner)) {
+    const column = /^CHECK \((\w+) /.exec(after)?.[1];
+    await runner.query(`ALTER TABLE ${table} DROP CONSTRAINT IF EXISTS ${table}_${column}_check`);
+    await runner.query(`ALTER TABLE ${table} ADD CONSTRAINT ${table}_${column}_check ${after}`);
+    return;
+  }
+  const objects = (await runner.query(
+    `SELECT type, name, sql FROM sqlite_schema WHERE tbl_name = '${table}' AND sql IS NOT NULL`,
+  )) as SchemaObject[];
+  const definition = objects.find(({ type }) => type === 'table')?.sql ?? '';
+  if (definition.includes(after)) return;
+  if (!definition.includes(before)) throw new Error(`The table ${table} has no ${before}.`);
+  await runner.query('PRAGMA foreign_keys = OFF');
+  try {
+    await runner.startTransaction();
+    await runner.query(
+      definition.replace(before, after).replace(`CREATE TABLE ${table}`, `CREATE TABLE ${table}_anew`),
+    );
+    await runner.query(`INSERT INTO ${table}_anew SELECT * FROM ${table}`);
+    await runner.query(`DROP TABLE ${table}`);
+    await runner.query(`ALTER TABLE ${table}_anew RENAME TO ${table}`);
+    for (const { type, sql } of objects) if (type !== 'table') await runner.query(sql);
+    const broken = (await runner.query('PRAGMA foreign_key_check')) as unknown[];
+    if (broken.length > 0) throw new Error(`Rows refer to ${table} in vain.`);
+    await runner.commitTransaction();
+  } catch (error) {
+    if (runner.isTransactionActive) await runner.rollbackTransaction();
+    throw error;
+  } finally {
+    await runner.query('PRAGMA foreign_keys = ON');
+  }
+}

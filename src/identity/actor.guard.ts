@@ -1,66 +1,102 @@
 import { type CanActivate, createParamDecorator, type ExecutionContext, Injectable } from '@nestjs/common';
+import { Reflector } from '@nestjs/core';
 import { isUUID } from 'class-validator';
-import type { FastifyRequest } from 'fastify';
+import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { Actor } from '../platform/actor.js';
-import { Database } from '../platform/database/database.js';
 import { notFound, Problem } from '../platform/problem.js';
+import { type Admission, admissionKey } from './needs.decorator.js';
+import { type Permission, roleMay, roles } from './permissions.js';
+import { Credentials, type Requester } from './sign-in/credentials.service.js';
+import type { SignedIn } from './sign-in/sign-ins.service.js';
+import { Standings } from './sign-in/standings.service.js';
 
-/** Header that names the person who acts, while nobody signs in. */
-export const personHeader = 'lotward-person';
+/** A request as the guard leaves it. */
+interface AdmittedRequest extends FastifyRequest {
+  requester?: Requester;
+  actor?: StudioActor;
+}
 
-interface ActingRequest extends FastifyRequest {
-  actor?: Actor;
+/** An Actor who is a person, with what they may do here. */
+export interface StudioActor extends Actor {
+  personId: string;
+  may: ReadonlySet<Permission>;
 }
 
 /**
- * The one place where an Actor is made. Until sign-in exists the service listens on loopback only, and a request acts
- * for the person named in the header `Lotward-Person`, else for the studio's first owner.
+ * The one place where requests are admitted and an Actor is made. Guarantees:
+ * - a route that does not say who may use it is refused to everybody;
+ * - a studio in which the requester is no active person does not exist for them: 404, whatever else is asked;
+ * - a program may do what its person may and its scopes allow, an enrolled tablet only tray work.
  */
 @Injectable()
 export class ActorGuard implements CanActivate {
-  constructor(private readonly database: Database) {}
+  constructor(
+    private readonly reflector: Reflector,
+    private readonly credentials: Credentials,
+    private readonly standings: Standings,
+  ) {}
 
   async canActivate(context: ExecutionContext): Promise<boolean> {
-    const request = context.switchToHttp().getRequest<ActingRequest>();
-    const studioId = (request.params as { studioId?: string } | undefined)?.studioId;
-    if (studioId === undefined) return true;
-    if (!isUUID(studioId)) throw notFound('studio', studioId.slice(0, 60));
-    const named = request.headers[personHeader];
-    if (named !== undefined && !isUUID(named)) {
-      throw new Problem(403, 'not-allowed', 'The header Lotward-Person does not hold the id of a person.');
+    const http = context.switchToHttp();
+    const request = http.getRequest<AdmittedRequest>();
+    const admission = this.reflector.get<Admission | undefined>(admissionKey, context.getHandler());
+    if (admission === undefined) throw new Error(`${request.routeOptions.url} does not say who may use it.`);
+    if (admission === 'anyone') return true;
+    const requester = await this.credentials.requester(request, http.getResponse<FastifyReply>());
+    request.requester = requester;
+    if (admission === 'signed in') return true;
+    if (admission === 'in person') {
+      if ('browser' in requester && requester.browser.tablet === null) return true;
+      throw new Problem(
+        403,
+        'not-allowed',
+        'This is for somebody who signed in at a browser of their own, not for a token or a shared tablet.',
+      );
     }
-    const personId = typeof named === 'string' ? named.toLowerCase() : null;
-    const [found] = await this.database.read<{
-      chain_id: string;
-      time_zone: string;
-      person_id: string | null;
-    }>(
-      `SELECT studio.chain_id, studio.time_zone, (
-         SELECT person.id FROM person
-         WHERE person.studio_id = studio.id AND person.state = 'active'
-           AND (person.id = $2 OR ($2 IS NULL AND person.role = 'owner'))
-         ORDER BY person.created_at, person.id LIMIT 1) AS person_id
-       FROM studio WHERE studio.id = $1`,
-      [studioId.toLowerCase(), personId],
-    );
-    if (!found) throw notFound('studio', studioId);
-    if (found.person_id === null) {
-      throw new Problem(403, 'not-allowed', 'The person named does not work in this studio (any more).');
-    }
-    request.actor = {
-      studioId: studioId.toLowerCase(),
-      chainId: found.chain_id,
-      timeZone: found.time_zone,
-      personId: found.person_id,
-      via: 'api',
-    };
+    const { studioId } = request.params as { studioId: string };
+    request.actor = await this.actorIn(studioId, requester);
+    const { may } = request.actor;
+    if (!may.has(admission)) throw notAllowed(admission);
     return true;
+  }
+
+  /** @throws Problem not-found unless the requester is an active person of the studio */
+  private async actorIn(studioId: string, requester: Requester): Promise<StudioActor> {
+    const standing = isUUID(studioId)
+      ? await this.standings.in(studioId.toLowerCase(), requester)
+      : undefined;
+    if (!standing) throw notFound('studio', studioId.slice(0, 60));
+    const { studioName: _, role: __, until: ___, ...known } = standing;
+    return { ...known, via: 'api', seesClients: standing.may.has('read clients') };
   }
 }
 
+function notAllowed(permission: Permission): Problem {
+  const allowed = roles.filter((role) => roleMay(role, permission));
+  return new Problem(
+    403,
+    'not-allowed',
+    `This needs the permission to ${permission}, which is given to: ${allowed.join(', ')}. Ask one of them, or sign in at a browser of your own if this is a shared tablet.`,
+  );
+}
+
 /** The Actor of the request, for a handler under `/studios/{studioId}`. */
-export const CurrentActor = createParamDecorator((_: unknown, context: ExecutionContext): Actor => {
-  const { actor } = context.switchToHttp().getRequest<ActingRequest>();
+export const CurrentActor = createParamDecorator((_: unknown, context: ExecutionContext): StudioActor => {
+  const { actor } = context.switchToHttp().getRequest<AdmittedRequest>();
   if (!actor) throw new Error('This route has no studio in its address, so it has no actor.');
   return actor;
+});
+
+/** Who makes the request, for a handler that is about themselves. */
+export const CurrentRequester = createParamDecorator((_: unknown, context: ExecutionContext): Requester => {
+  const { requester } = context.switchToHttp().getRequest<AdmittedRequest>();
+  if (!requester) throw new Error('This route is open to anyone, so nobody is known to make the request.');
+  return requester;
+});
+
+/** The browser that makes the request, for a handler that needs somebody in person. */
+export const CurrentBrowser = createParamDecorator((_: unknown, context: ExecutionContext): SignedIn => {
+  const { requester } = context.switchToHttp().getRequest<AdmittedRequest>();
+  if (!requester || !('browser' in requester)) throw new Error('This route admits only somebody in person.');
+  return requester.browser;
 });

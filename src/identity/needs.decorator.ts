@@ -2,8 +2,11 @@ import { applyDecorators, SetMetadata } from '@nestjs/common';
 import { ApiExtension } from '@nestjs/swagger';
 import type { Permission } from './permissions.js';
 
-/** `anyone`: without signing in. `signed in`: whoever signed in, about themselves. */
-export type Admission = Permission | 'anyone' | 'signed in';
+/**
+ * `anyone`: without signing in. `signed in`: whoever signed in, about themselves. `in person`: somebody at a browser of
+ * their own, about their account. Else the permission that is needed in the studio of the address.
+ */
+export type Admission = Permission | 'anyone' | 'signed in' | 'in person';
 
 export const admissionKey = 'lotward:admission';
 
@@ -19,6 +22,9 @@ export const Needs = (permission: Permission) => admits(permission);
 
 /** Lets a route be used by whoever signed in; it concerns only themselves. */
 export const NeedsSignIn = () => admits('signed in');
+
+/** Lets a route be used by somebody at a browser of their own: no program, no shared tablet. */
+export const NeedsOwnBrowser = () => admits('in person');
 
 /** Lets a route be used without signing in. */
 export const OpenToAnyone = () => admits('anyone');

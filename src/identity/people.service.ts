@@ -5,7 +5,7 @@ import { Database, placeholders } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { DataKeys, type FieldSealer } from '../platform/encryption/data-keys.service.js';
-import { notFound, Problem } from '../platform/problem.js';
+import { invalidField, notFound, Problem } from '../platform/problem.js';
 import type { AddPersonDto, ChangePersonDto } from './people.dto.js';
 import type { PersonView } from './people.views.js';
 import { Person } from './person.entity.js';
@@ -30,13 +30,7 @@ export class People {
       take: maximumPeople,
     });
     const names = await this.names(actor.studioId, people);
-    return people.map((person) => ({
-      id: person.id,
-      name: names.get(person.id) ?? null,
-      role: person.role,
-      state: person.state,
-      version: person.version,
-    }));
+    return people.map((person) => viewOf(person, names.get(person.id) ?? null));
   }
 
   /** Names by person id, for those who may be shown them. */
@@ -56,7 +50,7 @@ export class People {
       async (transaction) => {
         const person = await this.add(transaction, dto.id, dto);
         // The answer is kept for a repeated request, so it holds no name in the clear.
-        return { id: person.id, name: null, role: person.role, state: person.state, version: person.version };
+        return viewOf(person, null);
       },
     );
   }
@@ -73,6 +67,7 @@ export class People {
       },
       async (transaction) => {
         const changes: Partial<Person> = {};
+        if (dto.until !== undefined) changes.until = dto.until;
         if (dto.role !== undefined) changes.role = dto.role;
         if (dto.state !== undefined) changes.state = dto.state;
         if (dto.name !== undefined) {
@@ -85,19 +80,20 @@ export class People {
           dto.version,
           changes,
         );
+        refuseEndlessAuditor(person);
         const [owners] = await transaction.query<{ count: number }>(
-          `SELECT count(*) AS count FROM person WHERE studio_id = $1 AND role = 'owner' AND state = 'active'`,
+          `SELECT count(*) AS count FROM person WHERE studio_id = $1 AND role = 'owner' AND state = 'active' AND until IS NULL`,
           [actor.studioId],
         );
         if (owners?.count === 0) {
           throw new Problem(
             409,
             'wrong-state',
-            'This is the last active owner; a studio keeps at least one. Make another person owner first.',
+            'This is the last active owner without an end; a studio keeps at least one. Make another person owner first.',
           );
         }
         transaction.note({ fields: Object.keys(dto).filter((field) => !['id', 'version'].includes(field)) });
-        return { id: person.id, name: null, role: person.role, state: person.state, version: person.version };
+        return viewOf(person, null);
       },
     );
   }
@@ -128,7 +124,8 @@ export class People {
   async add(
     transaction: Transaction,
     id: string,
-    given: { name: string; role: Person['role'] },
+    given: { name: string; role: Person['role']; until?: string },
+    accountId: string | null = null,
   ): Promise<Person> {
     const sealer = await this.dataKeys.make(transaction);
     const person: Person = {
@@ -140,9 +137,17 @@ export class People {
       state: 'active',
       version: 1,
       createdAt: transaction.recordedAt,
+      accountId,
+      until: given.until ?? null,
     };
+    refuseEndlessAuditor(person);
     await transaction.insert(Person, person);
     return person;
+  }
+
+  /** A name as it is kept; for a write that changes it. Call before the transaction. */
+  async sealName(studioId: string, personId: string, name: string): Promise<string> {
+    return (await this.sealerOf(studioId, personId)).seal(name, namePlace(personId)) ?? '';
   }
 
   private async sealerOf(studioId: string, personId: string): Promise<FieldSealer> {
@@ -164,4 +169,15 @@ export class People {
       }),
     );
   }
+}
+
+/** An auditor visits; who stays is given another role. */
+function refuseEndlessAuditor({ role, until }: Person): void {
+  if (role !== 'auditor' || until !== null) return;
+  throw invalidField('until', 'An auditor has a last day; give it as until');
+}
+
+function viewOf(person: Person, name: string | null): PersonView {
+  const { id, role, state, until, accountId, version } = person;
+  return { id, name, role, state, until, hasAccount: accountId !== null, version };
 }

@@ -14,6 +14,7 @@ const heads = ['owner', 'chain manager'] as const;
 export const permissionTable = {
   'see the studio': everyone,
   'change the studio': heads,
+  'add studios': heads,
   'manage people': heads,
   'enrol tablets': ['owner', 'manager'],
   'issue tokens': management,

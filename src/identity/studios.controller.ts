@@ -1,22 +1,23 @@
-import { Body, Controller, Get, Patch } from '@nestjs/common';
+import { Body, Controller, Get, Patch, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Actor } from '../platform/actor.js';
-import { CurrentActor } from './actor.guard.js';
+import { CurrentActor, CurrentRequester, type StudioActor } from './actor.guard.js';
 import { Needs, NeedsSignIn } from './needs.decorator.js';
-import { ChangeStudioDto } from './studios.dto.js';
+import type { Requester } from './sign-in/credentials.service.js';
+import { AddStudioDto, ChangeStudioDto } from './studios.dto.js';
 import { Studios } from './studios.service.js';
-import { StudioView } from './studios.views.js';
+import { AddedStudioView, StudioView } from './studios.views.js';
 
 @ApiTags('identity')
 @Controller('v1/studios')
 export class StudiosController {
   constructor(private readonly studios: Studios) {}
 
-  /** The studios of this service. */
+  /** The studios in which I have a part. */
   @NeedsSignIn()
   @Get()
-  list(): Promise<StudioView[]> {
-    return this.studios.list();
+  list(@CurrentRequester() requester: Requester): Promise<StudioView[]> {
+    return this.studios.list(requester);
   }
 
   /** A studio and its settings. */
@@ -31,5 +32,12 @@ export class StudiosController {
   @Patch(':studioId')
   change(@CurrentActor() actor: Actor, @Body() dto: ChangeStudioDto): Promise<StudioView> {
     return this.studios.change(actor, dto);
+  }
+
+  /** Adds a studio to this one's chain. */
+  @Needs('add studios')
+  @Post(':studioId/chain/studios')
+  add(@CurrentActor() actor: StudioActor, @Body() dto: AddStudioDto): Promise<AddedStudioView> {
+    return this.studios.add(actor, dto);
   }
 }

@@ -32,3 +32,10 @@ export class ChangeStudioDto extends WriteDto {
   @IsOptional() @IsString() @MaxLength(40) assumedOpenedLife?: string | null;
   @MayBeLeftOut() @IsIn(houseBlends) houseBlends?: (typeof houseBlends)[number];
 }
+
+export class AddStudioDto extends WriteDto {
+  @PlainText(100) name: string;
+  @IsTimeZone() timeZone: string;
+  /** Left out by an owner, who owns it too. */
+  @MayBeLeftOut() @PlainText(100) ownerName?: string;
+}

@@ -1,15 +1,20 @@
 import { Injectable } from '@nestjs/common';
+import { In } from 'typeorm';
 import type { Actor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
 import { Transactions } from '../platform/database/transactions.js';
-import { invalidField, notFound } from '../platform/problem.js';
+import { invalidField, notFound, Problem, reusedId } from '../platform/problem.js';
+import type { StudioActor } from './actor.guard.js';
 import { readOpenedLife } from './opened-life-duration.js';
+import { People } from './people.service.js';
+import { Person } from './person.entity.js';
+import type { Requester } from './sign-in/credentials.service.js';
+import { Standings } from './sign-in/standings.service.js';
 import { Studio } from './studio.entity.js';
 import { StudioChanges } from './studio-changes.service.js';
-import type { ChangeStudioDto } from './studios.dto.js';
-import type { StudioView } from './studios.views.js';
-
-const maximumStudios = 200;
+import { StudioFounding } from './studio-founding.service.js';
+import type { AddStudioDto, ChangeStudioDto } from './studios.dto.js';
+import type { AddedStudioView, StudioView } from './studios.views.js';
 
 /** The settings that conditions are judged by. */
 const judgedBy = ['timeZone', 'useByNearDays', 'openedLifeEndingDays', 'assumedOpenedLife'] as const;
@@ -34,12 +39,17 @@ export class Studios {
     private readonly database: Database,
     private readonly transactions: Transactions,
     private readonly changes: StudioChanges,
+    private readonly standings: Standings,
+    private readonly founding: StudioFounding,
+    private readonly people: People,
   ) {}
 
-  async list(): Promise<StudioView[]> {
+  /** The studios in which the requester has a part. */
+  async list(requester: Requester): Promise<StudioView[]> {
+    const standings = await this.standings.of(requester);
     const studios = await this.database.reader.manager.find(Studio, {
+      where: { id: In(standings.map(({ studioId }) => studioId)) },
       order: { createdAt: 'ASC', id: 'ASC' },
-      take: maximumStudios,
     });
     return studios.map(viewOf);
   }
@@ -75,6 +85,48 @@ export class Studios {
         }
         return viewOf(studio);
       },
+    );
+  }
+
+  /**
+   * Adds a studio to the actor's chain: the product register is the chain's; stock, sessions and clients are its own. An
+   * owner owns it too; a chain manager leads it, and names its owner, who is invited afterwards. Recorded in both studios.
+   */
+  async add(actor: StudioActor, dto: AddStudioDto): Promise<AddedStudioView> {
+    const me = await this.database.reader.manager.findOneByOrFail(Person, {
+      studioId: actor.studioId,
+      id: actor.personId,
+    });
+    if (me.accountId === null) {
+      throw new Problem(
+        409,
+        'wrong-state',
+        'Only who signs in can add a studio. Accept your invitation first.',
+      );
+    }
+    const name = (await this.people.namesOf(actor.studioId, [me.id])).get(me.id) ?? '';
+    const myself = { name, accountId: me.accountId };
+    if (me.role !== 'owner' && dto.ownerName === undefined) {
+      throw invalidField('ownerName', 'A studio has an owner: name them, and invite them afterwards');
+    }
+    const existing = await this.database.reader.manager.findOneBy(Studio, { id: dto.id });
+    if (existing && existing.chainId !== actor.chainId) throw reusedId(dto.id);
+    if (!existing) {
+      await this.founding.found({
+        id: dto.id,
+        chainId: actor.chainId,
+        name: dto.name,
+        timeZone: dto.timeZone,
+        houseBlends: 'off',
+        ...(me.role === 'owner'
+          ? { owner: myself }
+          : { owner: { name: dto.ownerName ?? '', accountId: null }, chainManager: myself }),
+      });
+    }
+    return this.transactions.write(
+      actor,
+      { id: dto.id, action: 'identity.add-studio', subject: { kind: 'studio', id: dto.id }, content: dto },
+      async () => ({ studioId: dto.id }),
     );
   }
 }

@@ -14,3 +14,7 @@ export class StudioView {
   houseBlends: 'off' | 'allowed';
   version: number;
 }
+
+export class AddedStudioView {
+  studioId: string;
+}

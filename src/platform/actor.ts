@@ -11,10 +11,12 @@ export interface Actor {
   /** Null only for what the service does by itself, such as the daily sweep. */
   personId: string | null;
   via: Via;
+  /** Whether names, contacts and notes of clients may be shown; else only their references are. */
+  seesClients: boolean;
 }
 
 /** The service itself acting in a studio. */
 export function systemActor(studio: { id: string; chainId: string; timeZone: string }): Actor {
   const { id: studioId, chainId, timeZone } = studio;
-  return { studioId, chainId, timeZone, personId: null, via: 'system' };
+  return { studioId, chainId, timeZone, personId: null, via: 'system', seesClients: false };
 }

@@ -5,6 +5,7 @@ import { Database, type Schema } from './database/database.js';
 import { Transactions } from './database/transactions.js';
 import { DataKeys } from './encryption/data-keys.service.js';
 import { MasterKeys } from './encryption/master-keys.js';
+import { ServiceKey } from './encryption/service-key.service.js';
 import { StudioKeys } from './encryption/studio-keys.service.js';
 import { ProcessRole } from './process-role.js';
 
@@ -41,12 +42,23 @@ export class PlatformModule {
           },
           inject: [Config, Database],
         },
+        ServiceKey,
         StudioKeys,
         DataKeys,
         Transactions,
         DatabaseCloser,
       ],
-      exports: [Clock, Config, Database, MasterKeys, ProcessRole, StudioKeys, DataKeys, Transactions],
+      exports: [
+        Clock,
+        Config,
+        Database,
+        MasterKeys,
+        ProcessRole,
+        ServiceKey,
+        StudioKeys,
+        DataKeys,
+        Transactions,
+      ],
     };
   }
 }

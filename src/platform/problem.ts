@@ -3,8 +3,14 @@ export type ProblemCode =
   | 'malformed-request'
   | 'invalid-fields'
   | 'body-too-large'
+  | 'unsupported-media-type'
   | 'not-found'
   | 'not-allowed'
+  | 'cross-site-request'
+  | 'sign-in-needed'
+  | 'sign-in-failed'
+  | 'unusable-link'
+  | 'unusable-password'
   | 'request-id-reused'
   | 'stale-version'
   | 'wrong-state'
@@ -17,6 +23,8 @@ export type ProblemCode =
   | 'same-code-other-use-by'
   | 'not-enough-stock'
   | 'decision-needed'
+  | 'too-many-requests'
+  | 'not-ready'
   | 'internal-error';
 
 export interface FieldFault {
@@ -29,8 +37,14 @@ const titles: Record<ProblemCode, string> = {
   'malformed-request': 'The request could not be read',
   'invalid-fields': 'Some fields cannot be accepted',
   'body-too-large': 'The request body is too large',
+  'unsupported-media-type': 'The body is of a kind that is not read here',
   'not-found': 'Not found',
   'not-allowed': 'Not allowed',
+  'cross-site-request': 'Asked for by a page of another site',
+  'sign-in-needed': 'Signing in is needed',
+  'sign-in-failed': 'Signing in failed',
+  'unusable-link': 'The link cannot be used',
+  'unusable-password': 'The password cannot be used',
   'request-id-reused': 'This id was already used for another request',
   'stale-version': 'Someone changed this in the meantime',
   'wrong-state': 'Not possible in its present state',
@@ -43,11 +57,13 @@ const titles: Record<ProblemCode, string> = {
   'same-code-other-use-by': 'This code is known with another use-by date',
   'not-enough-stock': 'Not enough stock',
   'decision-needed': 'A decision is needed',
+  'too-many-requests': 'Too many requests',
+  'not-ready': 'Not ready',
   'internal-error': 'Something went wrong on our side',
 };
 
 /**
- * An answer of HTTP status 4xx in the form of RFC 9457.
+ * An answer of HTTP status 4xx, or 503, in the form of RFC 9457.
  * `detail` says what was seen, what is allowed and what to do.
  */
 export class Problem extends Error {
@@ -98,5 +114,14 @@ export function staleVersion(what: string, version: number): Problem {
     'stale-version',
     `This ${what} was changed by someone else; it is now at version ${version}. Read it again, then repeat your change.`,
     { version },
+  );
+}
+
+/** An id that stands for another request already. */
+export function reusedId(id: string): Problem {
+  return new Problem(
+    409,
+    'request-id-reused',
+    `The id ${id} was already used for a request with other content. Nothing was changed; make a new id for a new request.`,
   );
 }

@@ -1,5 +1,6 @@
-import { Injectable, Logger, type OnApplicationBootstrap } from '@nestjs/common';
+import { Injectable, Logger, type OnApplicationBootstrap, type OnModuleInit } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
+import { FoundedStudios } from '../identity/founded-studios.service.js';
 import { type Actor, systemActor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
@@ -12,16 +13,25 @@ import type { PlaceView } from './places.views.js';
 
 const maximumPlaces = 500;
 
+const firstPlace = () => ({ id: uuidv7(), name: 'Shelf', kind: 'shelf' }) as const;
+
 /** Where stock stands. Every studio has at least one place: one without gets a shelf at start. */
 @Injectable()
-export class Places implements OnApplicationBootstrap {
+export class Places implements OnModuleInit, OnApplicationBootstrap {
   private readonly logger = new Logger('places');
 
   constructor(
     private readonly database: Database,
     private readonly transactions: Transactions,
+    private readonly founded: FoundedStudios,
     private readonly role: ProcessRole,
   ) {}
+
+  onModuleInit(): void {
+    this.founded.register(async (transaction) => {
+      await this.insert(transaction, firstPlace());
+    });
+  }
 
   async onApplicationBootstrap(): Promise<void> {
     if (!this.role.serving) return;
@@ -30,11 +40,11 @@ export class Places implements OnApplicationBootstrap {
          SELECT 1 FROM place WHERE place.studio_id = studio.id) ORDER BY studio.id`,
     );
     for (const studio of studios) {
-      const id = uuidv7();
+      const place = firstPlace();
       await this.transactions.write(
         systemActor(studio),
-        { id: null, action: 'stock.add-place', subject: { kind: 'place', id }, content: null },
-        (transaction) => this.insert(transaction, { id, name: 'Shelf', kind: 'shelf' }),
+        { id: null, action: 'stock.add-place', subject: { kind: 'place', id: place.id }, content: null },
+        (transaction) => this.insert(transaction, place),
       );
       this.logger.log(`The studio ${studio.id} got its first place, a shelf.`);
     }

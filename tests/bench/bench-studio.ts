@@ -83,7 +83,7 @@ async function planSessions(
     },
     { kind: 'setup', path: `${path}/${id}/setup`, body: { id: uuidv7() } },
   ]);
-  await runLoad(service.url, chains, 4);
+  await runLoad(service, chains, 4);
 }
 
 const sessionPath = ({ studioId }: BenchStudio, sessionId: string) =>
@@ -142,7 +142,7 @@ export async function layOutTrays(
       })),
     ];
   });
-  await runLoad(service.url, chains, 4);
+  await runLoad(service, chains, 4);
 }
 
 /** The artist signs off: what lies on the tray was used. */

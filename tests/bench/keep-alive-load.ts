@@ -14,7 +14,18 @@ export interface LoadAnswer {
 
 export const kindHeader = 'bench-kind';
 
-function send(agent: Agent, url: URL, { path, body, kind }: LoadRequest): Promise<LoadAnswer> {
+/** Where requests go, and with what token. */
+export interface Target {
+  url: string;
+  token?: string;
+}
+
+function send(
+  agent: Agent,
+  url: URL,
+  token: string | undefined,
+  { path, body, kind }: LoadRequest,
+): Promise<LoadAnswer> {
   const text = JSON.stringify(body);
   return new Promise((resolve, reject) => {
     const outgoing = request(
@@ -28,6 +39,7 @@ function send(agent: Agent, url: URL, { path, body, kind }: LoadRequest): Promis
           'content-type': 'application/json',
           'content-length': Buffer.byteLength(text),
           [kindHeader]: kind,
+          ...(token !== undefined && { authorization: `Bearer ${token}` }),
         },
       },
       (incoming) => {
@@ -51,18 +63,18 @@ function send(agent: Agent, url: URL, { path, body, kind }: LoadRequest): Promis
  * @throws Error on the first answer that is no success
  */
 export async function runLoad(
-  address: string,
+  target: Target,
   chains: readonly (readonly LoadRequest[])[],
   connections: number,
 ): Promise<{ answers: LoadAnswer[][]; perSecond: number }> {
   const agent = new Agent({ keepAlive: true, maxSockets: connections });
-  const url = new URL(address);
+  const url = new URL(target.url);
   const answers: LoadAnswer[][] = chains.map(() => []);
   let next = 0;
   const connection = async () => {
     for (let index = next++; index < chains.length; index = next++) {
       for (const step of chains[index] ?? []) {
-        const answer = await send(agent, url, step);
+        const answer = await send(agent, url, target.token, step);
         if (answer.status >= 300)
           throw new Error(`${step.path} was answered ${answer.status}: ${answer.text}`);
         answers[index]?.push(answer);

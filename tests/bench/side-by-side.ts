@@ -6,7 +6,7 @@ import BetterSqlite3 from 'better-sqlite3';
 import { startService } from '../support/service.js';
 import type { BareHandlerInput } from './bare-handler.js';
 import type { BenchSettings } from './bench-settings.js';
-import { type LoadRequest, runLoad } from './keep-alive-load.js';
+import { type LoadRequest, runLoad, type Target } from './keep-alive-load.js';
 import { endWithBench, makeFolder, removeFolder } from './leave-nothing.js';
 import { median } from './median.js';
 import { processorMilliseconds } from './process-facts.js';
@@ -51,7 +51,7 @@ export async function compareSideBySide(
   const service = endWithBench(await startService('sqlite', { dataFolder: ofService }));
   const bare = await startBareHandler({ database: join(ofBare, databaseName), templates }, folder);
   try {
-    const sides = { service: new Side(service.url, service.child.pid), bare: new Side(bare.url, bare.pid) };
+    const sides = { service: new Side(service, service.child.pid), bare: new Side(bare, bare.pid) };
     for (const [index, chains] of rounds.entries()) {
       const { service: one, bare: other } = sides;
       for (const side of index % 2 === 0 ? [one, other] : [other, one]) await side.run(chains, settings);
@@ -87,13 +87,13 @@ class Side {
   private readonly rounds: Round[] = [];
 
   constructor(
-    private readonly url: string,
+    private readonly target: Target,
     private readonly pid: number | undefined,
   ) {}
 
   async run(chains: readonly (readonly LoadRequest[])[], { connections }: BenchSettings): Promise<void> {
     const before = processorMilliseconds(this.pid);
-    const { answers, perSecond } = await runLoad(this.url, chains, connections);
+    const { answers, perSecond } = await runLoad(this.target, chains, connections);
     const after = processorMilliseconds(this.pid);
     this.rounds.push({
       perSecond,
@@ -147,7 +147,7 @@ async function recordTemplates(
     const templates: Record<string, RequestTemplate> = {};
     for (const sample of samples) {
       const before = statSync(log).size;
-      const { answers } = await runLoad(service.url, [[sample]], 1);
+      const { answers } = await runLoad(service, [[sample]], 1);
       const recorded = readFileSync(log)
         .subarray(before)
         .toString('utf8')

@@ -233,7 +233,7 @@ async function receiveOpeningStock(service: RunningService, studio: InventedStud
 
 async function printLabels(service: RunningService, delivery: ReceiptView): Promise<void> {
   const containerIds = delivery.lines.flatMap((line) => line.containers.map((container) => container.id));
-  const response = await fetch(`${service.studio}/labels`, {
+  const response = await service.fetch(`${service.studio}/labels`, {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
     body: JSON.stringify({ containerIds, sheet: 'roll' }),

@@ -117,7 +117,7 @@ describe.each(engines)('labels on %s', (engine) => {
     return receipt.lines[0]?.containers ?? [];
   };
   const print = async (body: object): Promise<{ status: number; headers: Headers; pages: Page[] }> => {
-    const response = await fetch(`${service.studio}/labels`, {
+    const response = await service.fetch(`${service.studio}/labels`, {
       method: 'POST',
       headers: { 'content-type': 'application/json' },
       body: JSON.stringify(body),

@@ -238,7 +238,14 @@ describe.each(engines)('stock on %s', (engine) => {
       const sessionId = uuidv7();
       const store = await Store.open(service.dataFolder, service.databaseUrl);
       const { studioId } = service;
-      const actor = { studioId, chainId: '', timeZone: 'UTC', personId: null, via: 'system' as const };
+      const actor = {
+        studioId,
+        chainId: '',
+        timeZone: 'UTC',
+        personId: null,
+        via: 'system' as const,
+        seesClients: false,
+      };
       const [used] = await inTransaction(store, actor, (transaction) =>
         new Ledger().book(transaction, [
           {

@@ -185,7 +185,7 @@ describe.each(engines)('the trace on %s', (engine) => {
     const { lot, containers } = await receive(service, studio, { productId: strange.id, code: '-1+1' });
     const someone = await client('Ωmega');
     await treat(someone.id, containers[0]?.id ?? '', { microlitres: 40, mixed: true });
-    const response = await fetch(`${service.studio}/lots/${lot.id}/trace.csv`);
+    const response = await service.fetch(`${service.studio}/lots/${lot.id}/trace.csv`);
     expect(response.status).toBe(200);
     expect(response.headers.get('content-type')).toBe('text/csv; charset=utf-8; header=present');
     expect(response.headers.get('content-disposition')).toBe(`attachment; filename="trace-${lot.id}.csv"`);
@@ -222,7 +222,7 @@ describe.each(engines)('the trace on %s', (engine) => {
         next: null,
       });
     }
-    const csv = await (await fetch(`${service.studio}/lots/${lotId}/trace.csv`)).text();
+    const csv = await (await service.fetch(`${service.studio}/lots/${lotId}/trace.csv`)).text();
     expect(csv.split('\r\n')).toHaveLength(2);
   });
 
@@ -285,7 +285,7 @@ describe.each(engines)('the trace on %s', (engine) => {
     });
     const settings = await service.seen<{ version: number }>('');
     await service.patch('', { version: settings.version, timeZone: 'America/New_York' });
-    const text = await (await fetch(`${service.studio}/lots/${lotId}/trace.csv`)).text();
+    const text = await (await service.fetch(`${service.studio}/lots/${lotId}/trace.csv`)).text();
     const [row] = parse(text, { bom: true, columns: true }) as Record<string, string>[];
     expect(row?.occurred_at_utc?.slice(0, 10)).toBe(today);
     expect((row?.date ?? '') < today).toBe(true);

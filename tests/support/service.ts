@@ -1,9 +1,10 @@
 import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
 import { v7 as uuidv7 } from 'uuid';
+import { permissionsOf } from '../../src/identity/permissions.js';
 
 export type TestedEngine = 'sqlite' | 'postgres';
 
@@ -59,6 +60,8 @@ export class RunningService {
     readonly child: ChildProcess,
     readonly log: string[],
     readonly studioId: string,
+    /** An API token of the owner with every permission, which every request carries unless told otherwise. */
+    readonly token: string,
   ) {}
 
   /** The address of the studio in the API. */
@@ -90,7 +93,7 @@ export class RunningService {
     body?: unknown,
     headers: Record<string, string> = {},
   ): Promise<Answer<Body>> {
-    const response = await fetch(path.startsWith('http') ? path : this.studio + path, {
+    const response = await this.fetch(path.startsWith('http') ? path : this.studio + path, {
       method,
       headers: body === undefined ? headers : { 'content-type': 'application/json', ...headers },
       body: body === undefined ? undefined : typeof body === 'string' ? body : JSON.stringify(body),
@@ -102,6 +105,16 @@ export class RunningService {
       headers: response.headers,
       body: (isJson && text !== '' ? JSON.parse(text) : text) as Body,
     };
+  }
+
+  /** As the global `fetch`, signed in as the owner unless the headers say who asks. */
+  fetch(address: string, init: RequestInit & { headers?: Record<string, string> } = {}): Promise<Response> {
+    const { headers = {} } = init;
+    const named = 'authorization' in headers || 'cookie' in headers;
+    return fetch(address, {
+      ...init,
+      headers: named ? headers : { authorization: `Bearer ${this.token}`, ...headers },
+    });
   }
 
   /** As `post`, but expects success and returns the body. */
@@ -152,6 +165,8 @@ export async function startService(
       PORT: '0',
       DATA_DIR: dataFolder,
       LOG_LEVEL: 'log',
+      // Tests and benches ask oftener than people.
+      REQUESTS_PER_MINUTE: '0',
       ...(databaseUrl === undefined ? {} : { DATABASE_URL: databaseUrl }),
       ...options.environment,
     },
@@ -179,6 +194,53 @@ export async function startService(
       reject(new Error(`The service ended with ${code} before it was ready:\n${log.join('')}`));
     });
   });
-  const studios = (await (await fetch(`${url}/api/v1/studios`)).json()) as { id: string }[];
-  return new RunningService(url, dataFolder, databaseUrl, child, log, studios[0]?.id ?? '');
+  const token = await ownersToken(url, dataFolder, log.join(''));
+  const [studio] = await answered<{ id: string }[]>(`${url}/api/v1/studios`, {
+    headers: { authorization: `Bearer ${token}` },
+  });
+  return new RunningService(url, dataFolder, databaseUrl, child, log, studio?.id ?? '', token);
+}
+
+/** With what the owner that tests make signs in. */
+export const testOwner = { signInName: 'owner@studio.example', password: 'nine green lamps drift' };
+
+async function answered<Body>(address: string, init: RequestInit): Promise<Body> {
+  const response = await fetch(address, init);
+  if (!response.ok) throw new Error(`${address} was answered ${response.status}: ${await response.text()}`);
+  return (await response.json()) as Body;
+}
+
+/**
+ * A token of the owner: at the first start the owner comes in by the link on the console, as anybody would, and makes it;
+ * at later starts on the same data it is read from a file that only tests have.
+ */
+async function ownersToken(url: string, dataFolder: string, log: string): Promise<string> {
+  const kept = join(dataFolder, 'token-of-tests');
+  const secret = /\/set-up#(\S+)/.exec(log)?.[1];
+  if (secret === undefined) return readFileSync(kept, 'utf8');
+  const headers = { 'content-type': 'application/json' };
+  const setUp = await fetch(`${url}/api/v1/set-up`, {
+    method: 'POST',
+    headers,
+    body: JSON.stringify({
+      ...testOwner,
+      secret,
+      studioName: 'My studio',
+      timeZone: 'UTC',
+      ownerName: 'Owner',
+    }),
+  });
+  if (setUp.status !== 204) throw new Error(`The set-up was answered ${setUp.status}: ${await setUp.text()}`);
+  const cookie = setUp.headers
+    .getSetCookie()
+    .map((each) => each.split(';')[0])
+    .join('; ');
+  const [studio] = await answered<{ id: string }[]>(`${url}/api/v1/studios`, { headers: { cookie } });
+  const { token } = await answered<{ token: string }>(`${url}/api/v1/studios/${studio?.id}/tokens`, {
+    method: 'POST',
+    headers: { ...headers, cookie },
+    body: JSON.stringify({ id: uuidv7(), name: 'tests', scopes: permissionsOf('owner'), days: 30 }),
+  });
+  writeFileSync(kept, token);
+  return token;
 }

@@ -1,4 +1,5 @@
 import { schema } from '../../src/app.module.js';
+import { FoundedStudios } from '../../src/identity/founded-studios.service.js';
 import { People } from '../../src/identity/people.service.js';
 import { StudioFounding } from '../../src/identity/studio-founding.service.js';
 import type { Actor } from '../../src/platform/actor.js';
@@ -8,6 +9,7 @@ import { Database } from '../../src/platform/database/database.js';
 import { Transactions } from '../../src/platform/database/transactions.js';
 import { DataKeys } from '../../src/platform/encryption/data-keys.service.js';
 import { MasterKeys } from '../../src/platform/encryption/master-keys.js';
+import { ServiceKey } from '../../src/platform/encryption/service-key.service.js';
 import { StudioKeys } from '../../src/platform/encryption/studio-keys.service.js';
 
 /** The database of the service with its keys, opened in the test's own process, also beside a running service. */
@@ -17,6 +19,7 @@ export class Store {
     readonly transactions: Transactions,
     readonly studioKeys: StudioKeys,
     readonly dataKeys: DataKeys,
+    private readonly masterKeys: MasterKeys,
     readonly people: People,
   ) {}
 
@@ -32,20 +35,29 @@ export class Store {
       transactions,
       studioKeys,
       dataKeys,
+      masterKeys,
       new People(database, transactions, dataKeys),
     );
   }
 
-  /** Makes a studio of a chain of its own with its owner, and returns the actor who is that owner. */
-  async makeStudio(timeZone = 'Europe/Vienna'): Promise<Actor> {
-    const founding = new StudioFounding(this.transactions, this.studioKeys, this.people);
+  /** Makes a studio with its owner, in a chain of its own or in the one given, and returns the actor who is that owner. */
+  async makeStudio(timeZone = 'Europe/Vienna', inChain?: string): Promise<Actor> {
+    const serviceKey = new ServiceKey(this.database, this.masterKeys);
+    const founding = new StudioFounding(
+      this.transactions,
+      this.studioKeys,
+      serviceKey,
+      this.people,
+      new FoundedStudios(),
+    );
     const { studioId, chainId, ownerId } = await founding.found({
+      ...(inChain !== undefined && { chainId: inChain }),
       name: 'Other studio',
-      ownerName: 'Other owner',
       timeZone,
       houseBlends: 'allowed',
+      owner: { name: 'Other owner', accountId: null },
     });
-    return { studioId, chainId, timeZone, personId: ownerId, via: 'api' };
+    return { studioId, chainId, timeZone, personId: ownerId, via: 'api', seesClients: true };
   }
 
   close(): Promise<void> {

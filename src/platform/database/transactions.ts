@@ -6,8 +6,8 @@ import { appendAuditEntry } from '../audit/audit-log.js';
 import { keyedDigestOf } from '../canonical-json.js';
 import { Clock } from '../clock.js';
 import { StudioKeys } from '../encryption/studio-keys.service.js';
-import { Problem } from '../problem.js';
-import { Database, query } from './database.js';
+import { reusedId } from '../problem.js';
+import { Database, query, type Read } from './database.js';
 import { Transaction } from './transaction.js';
 
 export interface WriteRequest {
@@ -106,6 +106,23 @@ export class Transactions {
     await query(manager, 'sqlite', 'UPDATE audit_head SET sequence = sequence WHERE false', []);
   }
 
+  /**
+   * As `quietly`, for what is no record of a studio at all: who is signed in, when a credential was last used, failed
+   * attempts to sign in. That somebody signed in or out is in the audit log.
+   */
+  async aside<Answer>(work: (query: Read, now: string) => Promise<Answer>): Promise<Answer> {
+    if (this.inside.getStore()) throw new Error('A transaction was opened inside a transaction.');
+    const { engine, writer } = this.database;
+    return this.inTurn(() =>
+      this.inside.run(true, () =>
+        writer.transaction(async (manager) => {
+          await this.takeWriteLock(manager);
+          return work((sql, parameters = []) => query(manager, engine, sql, parameters), this.clock.now());
+        }),
+      ),
+    );
+  }
+
   /** Undefined when the request is new; else the answer it got. */
   private async accept(
     transaction: Transaction,
@@ -125,11 +142,7 @@ export class Transactions {
       [studioId, id],
     );
     if (earlier?.digest !== digest) {
-      throw new Problem(
-        409,
-        'request-id-reused',
-        `The id ${id} was already used for a request with other content. Nothing was changed; make a new id for a new request.`,
-      );
+      throw reusedId(id);
     }
     return { answer: JSON.parse(earlier.answer) };
   }

@@ -1,0 +1,57 @@
+import { Body, Controller, Get, Param, Post } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { IdPipe } from '../../platform/id.pipe.js';
+import { WriteDto } from '../../platform/request.dto.js';
+import { CurrentActor, type StudioActor } from '../actor.guard.js';
+import { Needs } from '../needs.decorator.js';
+import { MakeApiTokenDto } from './api-tokens.dto.js';
+import { ApiTokens } from './api-tokens.service.js';
+import { ApiTokenView, MadeApiTokenView, RevokedApiTokenView } from './api-tokens.views.js';
+import { OneTimeLinks } from './one-time-links.service.js';
+import { MadeLinkView } from './sign-in.views.js';
+
+/** Who gets into a studio: invitations and tokens. */
+@ApiTags('access')
+@Controller('v1/studios/:studioId')
+export class AccessController {
+  constructor(
+    private readonly links: OneTimeLinks,
+    private readonly tokens: ApiTokens,
+  ) {}
+
+  /** A one-time link by which the person comes in, or chooses a new password. */
+  @Needs('manage people')
+  @Post('people/:personId/invitation')
+  invite(
+    @CurrentActor() actor: StudioActor,
+    @Param('personId', IdPipe) personId: string,
+    @Body() dto: WriteDto,
+  ): Promise<MadeLinkView> {
+    return this.links.make(actor, personId, 'invitation', dto.id);
+  }
+
+  /** The tokens of the studio, the newest first. */
+  @Needs('issue tokens')
+  @Get('tokens')
+  list(@CurrentActor() actor: StudioActor): Promise<ApiTokenView[]> {
+    return this.tokens.list(actor);
+  }
+
+  /** A token that acts as you; it is shown in this answer only. */
+  @Needs('issue tokens')
+  @Post('tokens')
+  make(@CurrentActor() actor: StudioActor, @Body() dto: MakeApiTokenDto): Promise<MadeApiTokenView> {
+    return this.tokens.make(actor, actor.may, dto);
+  }
+
+  /** Revokes a token at once. */
+  @Needs('issue tokens')
+  @Post('tokens/:tokenId/revocation')
+  revoke(
+    @CurrentActor() actor: StudioActor,
+    @Param('tokenId', IdPipe) tokenId: string,
+    @Body() dto: WriteDto,
+  ): Promise<RevokedApiTokenView> {
+    return this.tokens.revoke(actor, tokenId, dto.id);
+  }
+}

@@ -1,0 +1,136 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../../platform/actor.js';
+import { Clock } from '../../platform/clock.js';
+import { Config } from '../../platform/config.js';
+import { Database } from '../../platform/database/database.js';
+import type { Transaction } from '../../platform/database/transaction.js';
+import { Transactions } from '../../platform/database/transactions.js';
+import { notFound, Problem } from '../../platform/problem.js';
+import { Person } from '../person.entity.js';
+import { OneTimeLink } from './one-time-link.entity.js';
+import { Secrets } from './secrets.service.js';
+
+const hour = 3_600_000;
+const lives = { 'set-up': hour, invitation: 72 * hour } as const;
+const pages = { 'set-up': 'set-up', invitation: 'invitation' } as const;
+
+export interface MadeLink {
+  id: string;
+  expiresAt: string;
+  /** Its secret stands behind the `#`, which browsers send to nobody and no log holds. */
+  link: string;
+}
+
+/** Links that let somebody sign in as a person once, and choose how they sign in from then on. */
+@Injectable()
+export class OneTimeLinks {
+  constructor(
+    private readonly database: Database,
+    private readonly transactions: Transactions,
+    private readonly clock: Clock,
+    private readonly config: Config,
+    private readonly secrets: Secrets,
+  ) {}
+
+  /** Makes a link; earlier ones for the same person work no more. */
+  async make(
+    actor: Actor,
+    personId: string,
+    purpose: OneTimeLink['purpose'],
+    requestId: string,
+  ): Promise<MadeLink> {
+    const secret = await this.secrets.of('one-time link', `${actor.studioId} ${requestId}`);
+    const made = await this.transactions.write(
+      actor,
+      {
+        id: requestId,
+        action: `identity.make-${purpose}-link`,
+        subject: { kind: 'person', id: personId },
+        content: { personId },
+      },
+      async (transaction) => {
+        const key = { studioId: actor.studioId, id: personId };
+        const person = await transaction.manager.findOneBy(Person, key);
+        if (!person) throw notFound('person', personId);
+        if (person.state !== 'active') {
+          throw new Problem(409, 'wrong-state', 'This person works here no more; nobody signs in as them.');
+        }
+        await this.refuseForeignAccount(transaction, person);
+        await this.endEarlier(transaction, personId);
+        const expiresAt = new Date(Date.parse(transaction.recordedAt) + lives[purpose]).toISOString();
+        await transaction.insert(OneTimeLink, {
+          studioId: actor.studioId,
+          id: requestId,
+          personId,
+          purpose,
+          secretHash: this.secrets.hash(secret),
+          createdAt: transaction.recordedAt,
+          expiresAt,
+          endedAt: null,
+        });
+        return { id: requestId, expiresAt };
+      },
+    );
+    return { ...made, link: `${this.config.publicUrl}/${pages[purpose]}#${secret}` };
+  }
+
+  /**
+   * The link that has this secret. Wrong, used and expired ones are not told apart.
+   * @throws Problem unusable-link
+   */
+  async find(purpose: OneTimeLink['purpose'], secret: string): Promise<OneTimeLink> {
+    const link = await this.database.reader.manager.findOneBy(OneTimeLink, {
+      secretHash: this.secrets.hash(secret),
+    });
+    if (!link || link.purpose !== purpose || link.endedAt !== null || this.clock.now() > link.expiresAt) {
+      throw unusable();
+    }
+    return link;
+  }
+
+  /** @throws Problem unusable-link when somebody else used it meanwhile */
+  async use(transaction: Transaction, link: OneTimeLink): Promise<void> {
+    const { studioId, id } = link;
+    const used = await transaction.update(
+      OneTimeLink,
+      { studioId, id, endedAt: null },
+      { endedAt: transaction.recordedAt },
+    );
+    if (!used) throw unusable();
+  }
+
+  /** Who leads one studio must not get at an account by which somebody acts in another. */
+  private async refuseForeignAccount(transaction: Transaction, { accountId }: Person): Promise<void> {
+    if (accountId === null) return;
+    const own = await transaction.query('SELECT id FROM account WHERE studio_id = $1 AND id = $2', [
+      transaction.studioId,
+      accountId,
+    ]);
+    if (own.length > 0) return;
+    throw new Problem(
+      409,
+      'wrong-state',
+      'This person signs in with an account of another studio. A new link for it is made there.',
+    );
+  }
+
+  private async endEarlier(transaction: Transaction, personId: string): Promise<void> {
+    const earlier = await transaction.query<{ id: string }>(
+      'SELECT id FROM one_time_link WHERE studio_id = $1 AND person_id = $2 AND ended_at IS NULL',
+      [transaction.studioId, personId],
+    );
+    await transaction.updateAll(
+      OneTimeLink,
+      earlier.map(({ id }) => id),
+      { endedAt: transaction.recordedAt },
+    );
+  }
+}
+
+function unusable(): Problem {
+  return new Problem(
+    410,
+    'unusable-link',
+    'This link works no more: it was used, replaced by a newer one, or its time is over. Ask for a new one; the owner gets one by the command `npm run cli -- sign-in-link`.',
+  );
+}

@@ -1,0 +1,26 @@
+import { createHash, randomBytes } from 'node:crypto';
+import { Injectable } from '@nestjs/common';
+import { ServiceKey } from '../../platform/encryption/service-key.service.js';
+
+/** Secrets that people or programs present. Only their hashes are kept: each has 256 bits, which nobody tries out. */
+@Injectable()
+export class Secrets {
+  constructor(private readonly serviceKey: ServiceKey) {}
+
+  fresh(): string {
+    return randomBytes(32).toString('base64url');
+  }
+
+  /**
+   * The secret of something that is made by a request of this id. It is derived, so that a repeated request can be
+   * answered alike although the answer that is kept for it holds no secret.
+   */
+  async of(purpose: 'one-time link' | 'API token', id: string): Promise<string> {
+    return (await this.serviceKey.digest(purpose, id)).toString('base64url');
+  }
+
+  /** What is kept of a secret. */
+  hash(secret: string): string {
+    return createHash('sha256').update(secret, 'utf8').digest('hex');
+  }
+}

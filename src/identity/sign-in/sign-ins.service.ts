@@ -1,0 +1,262 @@
+import { Injectable, Logger } from '@nestjs/common';
+import { v7 as uuidv7 } from 'uuid';
+import type { Actor } from '../../platform/actor.js';
+import { Clock } from '../../platform/clock.js';
+import { Database, type Read } from '../../platform/database/database.js';
+import { Transactions } from '../../platform/database/transactions.js';
+import { notFound } from '../../platform/problem.js';
+import { Secrets } from './secrets.service.js';
+
+export type SignInMethod = 'password' | 'passkey' | 'one-time link' | 'badge' | 'PIN';
+
+const minutes = 60_000;
+/** OWASP ASVS 5.0, 7.3.1 and 7.3.2 [M]: an inactivity limit and an absolute lifetime, chosen for a treatment day and a week. */
+const lifetimes = {
+  browser: { idle: 8 * 60 * minutes, whole: 7 * 24 * 60 * minutes },
+  tablet: { idle: 15 * minutes, whole: 12 * 60 * minutes },
+} as const;
+/** A secret older than this is replaced at the next request. */
+const secretLife = 60 * minutes;
+/** Requests that were under way with the earlier secret when the new one came into use. */
+const overlap = minutes;
+/** Looking up who is signed in writes only now and then that they were seen. */
+const seenEvery = 5 * minutes;
+/** Ended sign-ins are cleared after so long. */
+const keptEnded = 90 * 24 * 60 * minutes;
+const mostListed = 100;
+
+interface SignInRow {
+  id: string;
+  account_id: string;
+  account_studio_id: string;
+  method: SignInMethod;
+  secret_hash: string;
+  secret_made_at: string;
+  previous_secret_hash: string | null;
+  previous_ends_at: string | null;
+  device: string;
+  tablet_id: string | null;
+  tablet_studio_id: string | null;
+  created_at: string;
+  last_seen_at: string;
+  expires_at: string;
+}
+
+/** A browser that is signed in. */
+export interface SignedIn {
+  signInId: string;
+  accountId: string;
+  accountStudioId: string;
+  method: SignInMethod;
+  /** The enrolled tablet it is bound to, and its studio; null for a browser of one's own. */
+  tablet: { id: string; studioId: string } | null;
+}
+
+/** Who is signed in where. A browser holds a secret; the database holds only its hash. */
+@Injectable()
+export class SignIns {
+  private readonly logger = new Logger('sign-in');
+
+  constructor(
+    private readonly database: Database,
+    private readonly transactions: Transactions,
+    private readonly clock: Clock,
+    private readonly secrets: Secrets,
+  ) {}
+
+  /**
+   * Signs an account in and records that in the audit log of the actor's studio.
+   * @returns the secret for the browser's cookie
+   */
+  async start(
+    actor: Actor,
+    account: { id: string },
+    how: { method: SignInMethod; device: string; tablet?: { id: string; studioId: string } },
+  ): Promise<string> {
+    const secret = this.secrets.fresh();
+    await this.transactions.write(
+      actor,
+      {
+        id: null,
+        action: 'identity.sign-in',
+        subject: { kind: 'account', id: account.id },
+        content: null,
+      },
+      async (transaction) => {
+        await this.insert(transaction.read, transaction.recordedAt, account.id, secret, how);
+        transaction.note({ method: how.method, ...(how.tablet && { tablet: how.tablet.id }) });
+      },
+    );
+    return secret;
+  }
+
+  /** Who holds this secret, with a new secret when the old one had its time; undefined when nobody does (any more). */
+  async find(secret: string): Promise<{ who: SignedIn; freshSecret: string | undefined } | undefined> {
+    const hash = this.secrets.hash(secret);
+    const now = this.clock.now();
+    const row = (await this.row('secret_hash', hash)) ?? (await this.row('previous_secret_hash', hash));
+    if (!row || now > row.expires_at || this.idleFor(row, now) > lifetimeOf(row).idle) return undefined;
+    const isPrevious = row.secret_hash !== hash;
+    if (isPrevious && row.previous_ends_at !== null && now > row.previous_ends_at) {
+      // Its successor is in use: whoever still has this one copied it.
+      this.logger.warn(
+        `The sign-in ${row.id} was ended, for a secret that had been replaced was presented again.`,
+      );
+      await this.transactions.aside((query) =>
+        query('UPDATE sign_in SET ended_at = $1 WHERE id = $2', [now, row.id]),
+      );
+      return undefined;
+    }
+    const freshSecret = await this.keepUp(row, isPrevious, now);
+    return {
+      who: {
+        signInId: row.id,
+        accountId: row.account_id,
+        accountStudioId: row.account_studio_id,
+        method: row.method,
+        tablet:
+          row.tablet_id === null || row.tablet_studio_id === null
+            ? null
+            : { id: row.tablet_id, studioId: row.tablet_studio_id },
+      },
+      freshSecret,
+    };
+  }
+
+  async list(accountId: string): Promise<SignInRow[]> {
+    return this.database.read<SignInRow>(
+      `SELECT * FROM sign_in WHERE account_id = $1 AND ended_at IS NULL AND expires_at > $2
+       ORDER BY created_at DESC, id LIMIT ${mostListed}`,
+      [accountId, this.clock.now()],
+    );
+  }
+
+  /**
+   * Ends one sign-in of an account and records it.
+   * @throws Problem not-found
+   */
+  async end(actor: Actor, accountId: string, signInId: string): Promise<void> {
+    await this.transactions.write(
+      actor,
+      { id: null, action: 'identity.sign-out', subject: { kind: 'account', id: accountId }, content: null },
+      async (transaction) => {
+        const ended = await transaction.query(
+          'UPDATE sign_in SET ended_at = $1 WHERE id = $2 AND account_id = $3 AND ended_at IS NULL RETURNING id',
+          [transaction.recordedAt, signInId, accountId],
+        );
+        if (ended.length === 0) throw notFound('sign-in', signInId);
+      },
+    );
+  }
+
+  /** Ends all sign-ins of an account but one, and records it. */
+  async endOthers(actor: Actor, accountId: string, keptId: string): Promise<void> {
+    await this.transactions.write(
+      actor,
+      {
+        id: null,
+        action: 'identity.sign-out-others',
+        subject: { kind: 'account', id: accountId },
+        content: null,
+      },
+      (transaction) => this.endAllWithin(transaction.read, transaction.recordedAt, accountId, keptId),
+    );
+  }
+
+  /** Ends the sign-ins of an account in the caller's transaction: all, or all but one. */
+  async endAllWithin(
+    query: Read,
+    now: string,
+    accountId: string,
+    keptId: string | null = null,
+  ): Promise<void> {
+    await query(
+      `UPDATE sign_in SET ended_at = $1 WHERE account_id = $2 AND ended_at IS NULL AND id <> coalesce($3, '')`,
+      [now, accountId, keptId],
+    );
+  }
+
+  /** In the caller's transaction; clears what ended long ago in passing. */
+  private async insert(
+    query: Read,
+    now: string,
+    accountId: string,
+    secret: string,
+    how: { method: SignInMethod; device: string; tablet?: { id: string; studioId: string } },
+  ): Promise<void> {
+    const life = how.tablet ? lifetimes.tablet : lifetimes.browser;
+    await query(
+      `INSERT INTO sign_in (id, account_id, method, secret_hash, secret_made_at, device, tablet_id, tablet_studio_id,
+         created_at, last_seen_at, expires_at) VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $5, $5, $9)`,
+      [
+        uuidv7(),
+        accountId,
+        how.method,
+        this.secrets.hash(secret),
+        now,
+        how.device,
+        how.tablet?.id ?? null,
+        how.tablet?.studioId ?? null,
+        later(now, life.whole),
+      ],
+    );
+    await query('DELETE FROM sign_in WHERE coalesce(ended_at, expires_at) < $1', [later(now, -keptEnded)]);
+  }
+
+  private async row(
+    column: 'secret_hash' | 'previous_secret_hash',
+    hash: string,
+  ): Promise<SignInRow | undefined> {
+    const [row] = await this.database.read<SignInRow>(
+      `SELECT sign_in.*, account.studio_id AS account_studio_id FROM sign_in
+       JOIN account ON account.id = sign_in.account_id WHERE ${column} = $1 AND ended_at IS NULL`,
+      [hash],
+    );
+    return row;
+  }
+
+  private idleFor(row: SignInRow, now: string): number {
+    return Date.parse(now) - Date.parse(row.last_seen_at);
+  }
+
+  /** Notes that the browser was seen, and gives it a new secret when its own is old. The earlier one works until the new one is used. */
+  private async keepUp(row: SignInRow, isPrevious: boolean, now: string): Promise<string | undefined> {
+    const age = Date.parse(now) - Date.parse(row.secret_made_at);
+    // A browser that comes with the earlier secret never got the new one: it is given another.
+    if (isPrevious ? row.previous_ends_at === null && age > overlap : age > secretLife) {
+      const fresh = this.secrets.fresh();
+      const replaced = await this.transactions.aside((query) =>
+        query(
+          `UPDATE sign_in SET secret_hash = $1, secret_made_at = $2, last_seen_at = $2, previous_secret_hash = $3,
+             previous_ends_at = NULL WHERE id = $4 AND secret_hash = $5 RETURNING id`,
+          [
+            this.secrets.hash(fresh),
+            now,
+            isPrevious ? row.previous_secret_hash : row.secret_hash,
+            row.id,
+            row.secret_hash,
+          ],
+        ),
+      );
+      return replaced.length > 0 ? fresh : undefined;
+    }
+    const confirms = !isPrevious && row.previous_secret_hash !== null && row.previous_ends_at === null;
+    if (confirms || this.idleFor(row, now) > Math.min(seenEvery, lifetimeOf(row).idle / 10)) {
+      await this.transactions.aside((query) =>
+        query(
+          'UPDATE sign_in SET last_seen_at = $1, previous_ends_at = coalesce(previous_ends_at, $2) WHERE id = $3',
+          [now, confirms ? later(now, overlap) : null, row.id],
+        ),
+      );
+    }
+    return undefined;
+  }
+}
+
+function lifetimeOf(row: SignInRow) {
+  return row.tablet_id === null ? lifetimes.browser : lifetimes.tablet;
+}
+
+function later(now: string, milliseconds: number): string {
+  return new Date(Date.parse(now) + milliseconds).toISOString();
+}
