@@ -1,3 +1,5 @@
+import { existsSync } from 'node:fs';
+import { isIP } from 'node:net';
 import { join, resolve } from 'node:path';
 import { plainToInstance, Transform } from 'class-transformer';
 import {
@@ -10,10 +12,10 @@ import {
   Matches,
   Max,
   Min,
+  ValidateBy,
   validateSync,
 } from 'class-validator';
-
-const loopbackHosts = ['127.0.0.1', '::1', 'localhost'];
+import { inAddress } from './loopback.js';
 
 const wholeNumber = ({ value }: { value: unknown }) =>
   typeof value === 'string' && /^\d+$/.test(value) ? Number(value) : value;
@@ -21,20 +23,79 @@ const wholeNumber = ({ value }: { value: unknown }) =>
 const decimalNumber = ({ value }: { value: unknown }) =>
   typeof value === 'string' && /^\d+(\.\d+)?$/.test(value) ? Number(value) : value;
 
+/** A setting judged by a function of its text. */
+const Fits = (name: string, fits: (text: string) => boolean, message: string): PropertyDecorator =>
+  ValidateBy(
+    { name, validator: { validate: (value) => typeof value === 'string' && fits(value) } },
+    { message },
+  );
+
+function isOrigin(text: string): boolean {
+  if (!/^https?:\/\/[^\s/?#@]+\/?$/i.test(text)) return false;
+  return URL.canParse(text);
+}
+
+/** An address, or a range of them such as 10.0.0.0/8. */
+function isAddressRange(text: string): boolean {
+  const [address = '', prefix, ...more] = text.split('/');
+  const version = isIP(address);
+  if (version === 0 || more.length > 0) return false;
+  return prefix === undefined || (/^\d{1,3}$/.test(prefix) && Number(prefix) <= (version === 4 ? 32 : 128));
+}
+
+const listed = (text: string) => text.split(',').map((item) => item.trim());
+
 /** Settings read once from the environment at start. */
 export class Config {
-  /** Address to listen on. Only loopback until sign-in exists. */
-  @IsIn(loopbackHosts, {
-    message: `HOST is "$value": only ${loopbackHosts.join(', ')} are allowed while nobody has to sign in`,
-  })
+  /** Address to listen on: loopback unless said otherwise. */
+  @Fits(
+    'isAddress',
+    (text) => text === 'localhost' || isIP(text) !== 0,
+    'HOST is "$value": an address to listen on is expected, such as 127.0.0.1 (this machine only), 192.168.1.20, or 0.0.0.0 (all addresses of this machine)',
+  )
   HOST = '127.0.0.1';
 
-  /** TCP port to listen on; 0 lets the system choose one. */
+  /** TCP port to listen on; 0 lets the system choose one, which stands here once the service listens. */
   @Transform(wholeNumber)
   @IsInt({ message: 'PORT is "$value": a whole number from 0 to 65535 is expected' })
   @Min(0, { message: 'PORT is $value: a whole number from 0 to 65535 is expected' })
   @Max(65_535, { message: 'PORT is $value: a whole number from 0 to 65535 is expected' })
   PORT = 3000;
+
+  /** Where people reach the service, when it is not simply HOST and PORT. */
+  @IsOptional()
+  @Fits(
+    'isOrigin',
+    isOrigin,
+    'PUBLIC_URL is "$value": the address people type is expected, such as https://lotward.studio.example or http://192.168.1.20:3000, without a path',
+  )
+  PUBLIC_URL?: string;
+
+  /** Which reverse proxies may say for whom they ask: addresses and ranges, separated by commas. */
+  @IsOptional()
+  @Fits(
+    'areProxies',
+    (text) => listed(text).every(isAddressRange),
+    'TRUST_PROXY is "$value": the addresses the reverse proxies ask from are expected, such as 127.0.0.1 or 10.0.0.0/8,192.168.1.2',
+  )
+  TRUST_PROXY?: string;
+
+  /** The certificate the service shows, PEM, followed by those between it and the authority. */
+  @IsOptional()
+  @IsNotEmpty({ message: 'TLS_CERTIFICATE_FILE is empty: name a file, or leave it out' })
+  TLS_CERTIFICATE_FILE?: string;
+
+  /** The private key of the certificate, PEM, without a passphrase. */
+  @IsOptional()
+  @IsNotEmpty({ message: 'TLS_KEY_FILE is empty: name a file, or leave it out' })
+  TLS_KEY_FILE?: string;
+
+  /** How many requests one address may make in a minute; 0: as many as it likes. */
+  @Transform(wholeNumber)
+  @IsInt({ message: 'REQUESTS_PER_MINUTE is "$value": a whole number is expected, 0 for no limit' })
+  @Min(0, { message: 'REQUESTS_PER_MINUTE is $value: a whole number is expected, 0 for no limit' })
+  @Max(1_000_000, { message: 'REQUESTS_PER_MINUTE is $value: at most 1000000 is expected, 0 for no limit' })
+  REQUESTS_PER_MINUTE = 3_000;
 
   /** Folder of the database file and of the key file. */
   @IsString()
@@ -104,11 +165,42 @@ export class Config {
   get backupFolder(): string {
     return resolve(this.BACKUP_DIR ?? join(this.DATA_DIR, 'backups'));
   }
+
+  /** What `make-local-certificate` writes, and the service takes up by itself. */
+  get localTlsFolder(): string {
+    return join(this.dataFolder, 'tls');
+  }
+
+  /** The files the service speaks TLS with, as they were found at start; without them it speaks plain HTTP. */
+  tlsFiles: { certificate: string; key: string } | undefined;
+
+  /** The origin people reach the service at, for links and cookies: `https://lotward.studio.example`. */
+  get publicUrl(): string {
+    const everywhere = this.HOST === '0.0.0.0' || this.HOST === '::';
+    const host = inAddress(everywhere ? '127.0.0.1' : this.HOST);
+    const scheme = this.tlsFiles === undefined ? 'http' : 'https';
+    return new URL(this.PUBLIC_URL ?? `${scheme}://${host}:${this.PORT}`).origin;
+  }
+
+  /** Whether what goes between browser and service is encrypted, so that cookies may insist on it. */
+  get isSecure(): boolean {
+    return this.publicUrl.startsWith('https:');
+  }
+
+  /** The addresses of proxies whose word is taken for whom they ask; of anybody else it is not. */
+  get trustedProxies(): string[] {
+    return this.TRUST_PROXY === undefined ? [] : listed(this.TRUST_PROXY);
+  }
 }
 
 const settingNames = [
   'HOST',
   'PORT',
+  'PUBLIC_URL',
+  'TRUST_PROXY',
+  'TLS_CERTIFICATE_FILE',
+  'TLS_KEY_FILE',
+  'REQUESTS_PER_MINUTE',
   'DATA_DIR',
   'DATABASE_URL',
   'MASTER_KEY_FILE',
@@ -117,7 +209,19 @@ const settingNames = [
   'BACKUP_KEEP',
   'POSTGRES_CLIENT_DIR',
   'LOG_LEVEL',
-] as const;
+] as const satisfies readonly (keyof Config)[];
+
+/** The certificate and key that are named, else the local ones when they are there. */
+function findTlsFiles(config: Config): Config['tlsFiles'] {
+  if (config.TLS_CERTIFICATE_FILE !== undefined && config.TLS_KEY_FILE !== undefined) {
+    return { certificate: resolve(config.TLS_CERTIFICATE_FILE), key: resolve(config.TLS_KEY_FILE) };
+  }
+  const local = {
+    certificate: join(config.localTlsFolder, 'service.crt'),
+    key: join(config.localTlsFolder, 'service.key'),
+  };
+  return existsSync(local.certificate) ? local : undefined;
+}
 
 export class ConfigError extends Error {
   constructor(readonly faults: string[]) {
@@ -125,16 +229,45 @@ export class ConfigError extends Error {
   }
 }
 
+/** Faults of settings that are right one by one and wrong together. */
+function faultsTogether(config: Config): string[] {
+  const faults: string[] = [];
+  if ((config.TLS_CERTIFICATE_FILE === undefined) !== (config.TLS_KEY_FILE === undefined)) {
+    const [given, missing] =
+      config.TLS_KEY_FILE === undefined
+        ? ['TLS_CERTIFICATE_FILE', 'TLS_KEY_FILE']
+        : ['TLS_KEY_FILE', 'TLS_CERTIFICATE_FILE'];
+    faults.push(`${given} is given without ${missing}: give both or none`);
+  }
+  if (config.tlsFiles !== undefined && /^http:/i.test(config.PUBLIC_URL ?? '')) {
+    faults.push(
+      `PUBLIC_URL is "${config.PUBLIC_URL}", but the service speaks TLS with ${config.tlsFiles.certificate}: write https://`,
+    );
+  }
+  return faults;
+}
+
 /**
  * Reads the settings from an environment.
+ * @param furtherFaults what else has to be right for what is about to be done; only asked of settings that can be read
  * @throws ConfigError naming every fault at once
  */
-export function readConfig(environment: Record<string, string | undefined>): Config {
+export function readConfig(
+  environment: Record<string, string | undefined>,
+  furtherFaults: (config: Config) => string[] = () => [],
+): Config {
   const given = Object.fromEntries(
     settingNames.filter((name) => environment[name] !== undefined).map((name) => [name, environment[name]]),
   );
   const config = plainToInstance(Config, given, { exposeDefaultValues: true });
-  const faults = validateSync(config).flatMap((error) => Object.values(error.constraints ?? {}).slice(0, 1));
+  const errors = validateSync(config);
+  const faults = errors.flatMap((error) => Object.values(error.constraints ?? {}).slice(0, 1));
+  const unreadable = new Set(errors.map(({ property }) => property));
+  const named = ['PUBLIC_URL', 'TLS_CERTIFICATE_FILE', 'TLS_KEY_FILE', 'DATA_DIR'];
+  if (!named.some((name) => unreadable.has(name))) {
+    config.tlsFiles = findTlsFiles(config);
+    faults.push(...faultsTogether(config), ...furtherFaults(config));
+  }
   if (faults.length > 0) throw new ConfigError(faults);
   return config;
 }

@@ -1,13 +1,41 @@
+import { fastifyHelmet } from '@fastify/helmet';
 import { FastifyAdapter } from '@nestjs/platform-fastify';
-import type { FastifyReply, FastifyRequest } from 'fastify';
+import { isUUID } from 'class-validator';
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { v7 as uuidv7 } from 'uuid';
+import type { Config } from './config.js';
+import type { Log } from './log.js';
 import { sendProblem } from './problem.filter.js';
 import { Problem } from './problem.js';
+import type { ProcessRole } from './process-role.js';
+import { limitRequests } from './rate-limit.js';
+import { refusalAtTheDoor } from './refusal-at-the-door.js';
+import { RequestLog } from './request-log.js';
+import { apiPagePolicy, permissionsPolicy, securityHeaders } from './security-headers.js';
+import { readTls } from './tls.js';
+import { refuseUnreadable } from './unreadable-request.js';
 
 /** A body larger than this is refused before it is read. */
 const maximumBodyBytes = 1_048_576;
 
 /** No request needs more; deeper ones would exhaust the stack of whatever walks them. */
 const maximumDepth = 16;
+
+/** One part of an address; ids have 36 characters. */
+const maximumParameterLength = 100;
+
+/** The address and all headers together. */
+const maximumHeaderBytes = 16_384;
+
+/** So long a sender has for the headers, and for all of a request: who sends drop by drop is cut off. */
+const headersMilliseconds = 20_000;
+const requestMilliseconds = 60_000;
+const lookAtSendersMilliseconds = 5_000;
+
+/** A connection on which nothing moves for so long is given up, also when the other side does not read. */
+const silentConnectionMilliseconds = 120_000;
+
+const maximumConnections = 2_000;
 
 function isTooDeep(body: unknown): boolean {
   let level = [body];
@@ -20,16 +48,34 @@ function isTooDeep(body: unknown): boolean {
   return false;
 }
 
-/**
- * Names under which a service on loopback may be addressed. A page of another site can make a browser call a name of its
- * own that leads here; that name then stands in the Host header, and is refused.
- */
-const loopbackNames = /^(localhost|127\.0\.0\.1|\[::1\])(:\d+)?$/i;
+/** What a caller may name its request by in the log is a UUID, so that nothing else can be written there. */
+function requestIdOf(request: FastifyRequest['raw']): string {
+  const given = request.headers['x-request-id'];
+  return isUUID(given) ? String(given).toLowerCase() : uuidv7();
+}
 
 /** The HTTP server; what it refuses before any handler is a problem document too. */
-export function makeHttpServer(): FastifyAdapter {
+export async function makeHttpServer(config: Config, log: Log, role: ProcessRole): Promise<FastifyAdapter> {
+  const tls = readTls(config);
+  const limits = {
+    maxHeaderSize: maximumHeaderBytes,
+    headersTimeout: headersMilliseconds,
+    connectionsCheckingInterval: lookAtSendersMilliseconds,
+  };
   const adapter = new FastifyAdapter({
+    ...(tls === undefined
+      ? { http: limits }
+      : { https: { ...limits, cert: tls.certificate, key: tls.key, minVersion: 'TLSv1.2' } }),
     bodyLimit: maximumBodyBytes,
+    requestTimeout: requestMilliseconds,
+    connectionTimeout: silentConnectionMilliseconds,
+    routerOptions: { maxParamLength: maximumParameterLength },
+    trustProxy: config.trustedProxies.length > 0 && config.trustedProxies,
+    // The door says it itself, as a problem.
+    return503OnClosing: false,
+    loggerInstance: log,
+    logController: new RequestLog(),
+    genReqId: requestIdOf,
     frameworkErrors: (_error: Error, _request: FastifyRequest, reply: FastifyReply) =>
       sendProblem(
         reply,
@@ -39,20 +85,28 @@ export function makeHttpServer(): FastifyAdapter {
           'The address cannot be read. Look at it again: it is too long, or badly encoded.',
         ),
       ),
+    clientErrorHandler: refuseUnreadable,
   });
-  adapter.getInstance().addHook('onRequest', (request, reply, done) => {
-    const host = request.headers.host ?? '';
-    if (loopbackNames.test(host)) return done();
-    sendProblem(
-      reply,
-      new Problem(
-        403,
-        'not-allowed',
-        `The service was addressed as "${host.slice(0, 60)}". It answers only to localhost, 127.0.0.1 and [::1] while nobody has to sign in.`,
-      ),
-    );
+  const server = adapter.getInstance() as unknown as FastifyInstance;
+  server.server.maxConnections = maximumConnections;
+  // What remains is JSON, which no form of another site can send.
+  server.removeContentTypeParser('text/plain');
+
+  await server.register(fastifyHelmet, securityHeaders(config));
+  server.addHook('onRequest', (request, reply, done) => {
+    void reply.header('x-request-id', request.id).header('permissions-policy', permissionsPolicy);
+    if (request.url.startsWith('/api/docs')) reply.helmet({ contentSecurityPolicy: apiPagePolicy });
+    else if (request.url.startsWith('/api/')) void reply.header('cache-control', 'no-store');
+    done();
   });
-  adapter.getInstance().addHook('preValidation', (request, reply, done) => {
+  server.addHook('onRequest', (request, reply, done) => {
+    const problem = refusalAtTheDoor(request, config, role);
+    if (problem === undefined) return done();
+    if (role.ending) void reply.header('connection', 'close');
+    sendProblem(reply, problem);
+  });
+  await limitRequests(server, config.REQUESTS_PER_MINUTE);
+  server.addHook('preValidation', (request, reply, done) => {
     if (!isTooDeep(request.body)) return done();
     sendProblem(
       reply,

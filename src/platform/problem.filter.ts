@@ -1,7 +1,7 @@
 import { type ArgumentsHost, Catch, type ExceptionFilter, HttpException, Logger } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { QueryFailedError } from 'typeorm';
-import { Problem } from './problem.js';
+import { Problem, type ProblemCode } from './problem.js';
 
 interface FastifyError {
   statusCode: number;
@@ -44,23 +44,43 @@ function asProblem(error: unknown): Problem | undefined {
   if (status === 404) return new Problem(404, 'not-found', `Nothing is served here: ${detail}.`);
   if (status === 413)
     return new Problem(413, 'body-too-large', `${detail}. Send less at a time, in several requests.`);
+  if (status === 415) {
+    return new Problem(
+      415,
+      'unsupported-media-type',
+      `${detail}. Send JSON, and say so: Content-Type: application/json.`,
+    );
+  }
   if (status === 401 || status === 403) return new Problem(status, 'not-allowed', detail);
   return new Problem(status, 'malformed-request', detail);
 }
 
+/** The members of a problem document. */
+export function problemDocument(problem: Problem): object {
+  return {
+    ...problem.extensions,
+    type: `urn:lotward:problem:${problem.code}`,
+    title: problem.title,
+    status: problem.status,
+    detail: problem.detail,
+    code: problem.code,
+  };
+}
+
+const refusals = new WeakMap<FastifyReply, ProblemCode>();
+
+/** The code of the problem an answer consists of, for the log. */
+export function refusalOf(reply: FastifyReply): ProblemCode | undefined {
+  return refusals.get(reply);
+}
+
 /** Answers with a problem document. */
 export function sendProblem(reply: FastifyReply, problem: Problem): void {
+  refusals.set(reply, problem.code);
   void reply
     .status(problem.status)
     .header('content-type', 'application/problem+json')
-    .send({
-      ...problem.extensions,
-      type: `urn:lotward:problem:${problem.code}`,
-      title: problem.title,
-      status: problem.status,
-      detail: problem.detail,
-      code: problem.code,
-    });
+    .send(problemDocument(problem));
 }
 
 /** Turns every error into an RFC 9457 problem document; what is not a problem is logged and told as 500 without its inside. */
@@ -76,11 +96,12 @@ export class ProblemFilter implements ExceptionFilter {
     if (!problem) {
       // A failed query carries its parameters, which may be personal: only the message of the driver is logged.
       const cause = error instanceof Error ? (error.stack ?? error.message) : String(error);
-      this.logger.error(`${request.method} ${request.routeOptions.url ?? ''}: ${cause}`);
+      this.logger.error(`${request.method} ${request.routeOptions.url ?? ''} (${request.id}): ${cause}`);
       problem = new Problem(
         500,
         'internal-error',
-        'Nothing was changed. Try again; if it happens again, look at the log of the service.',
+        'Nothing was changed. Try again; if it happens again, look for this requestId in the log of the service.',
+        { requestId: request.id },
       );
     }
     sendProblem(reply, problem);
