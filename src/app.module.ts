@@ -5,6 +5,7 @@ import { AlertsModule, alertsEntities } from './alerts/alerts.module.js';
 import { CatalogueModule, catalogueEntities } from './catalogue/catalogue.module.js';
 import { ClientsModule, clientsEntities } from './clients/clients.module.js';
 import { IdentityModule, identityEntities } from './identity/identity.module.js';
+import { backUpBeforeMigrating } from './operations/backup/before-migration.service.js';
 import { OperationsModule } from './operations/operations.module.js';
 import { platformEntities } from './platform/platform.entities.js';
 import { PlatformModule } from './platform/platform.module.js';
@@ -25,6 +26,7 @@ export const schema = {
     ...sessionsEntities,
   ],
   migrations,
+  beforeMigrating: backUpBeforeMigrating,
 };
 
 /** Puts the rooms together, for the service or for one command. */

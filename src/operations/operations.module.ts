@@ -1,5 +1,14 @@
 import { Module } from '@nestjs/common';
+import { AlertsModule } from '../alerts/alerts.module.js';
+import { BackupConditions } from './backup/backup-conditions.service.js';
+import { BackupSchedule } from './backup/backup-schedule.service.js';
+import { BackupStatus } from './backup/backup-status.service.js';
+import { BackupsController } from './backup/backups.controller.js';
 
 /** Backup, restore, verification, retention: what keeps the record itself. */
-@Module({})
+@Module({
+  imports: [AlertsModule],
+  controllers: [BackupsController],
+  providers: [BackupStatus, BackupConditions, BackupSchedule],
+})
 export class OperationsModule {}

@@ -21,6 +21,11 @@ export type EntityClass = new () => object;
 export interface Schema {
   entities: (EntityClass | EntitySchema)[];
   migrations: (new () => MigrationInterface)[];
+  /**
+   * Called before the schema of a database that holds a record is changed. What it throws stops the change.
+   * @param pending names of the migrations that are about to be carried out
+   */
+  beforeMigrating?: (config: Config, pending: readonly string[]) => Promise<void>;
 }
 
 const busyTimeoutMilliseconds = 10_000;
@@ -43,8 +48,9 @@ export class Database {
   ) {}
 
   /** Opens the database, bringing its schema up to date. Refuses a schema newer than the program. */
-  static async open(config: Config, schema: Schema): Promise<Database> {
-    const naming = { ...schema, namingStrategy: new SnakeCaseNaming(), synchronize: false };
+  static async open(config: Config, { entities, migrations, beforeMigrating }: Schema): Promise<Database> {
+    const naming = { entities, migrations, namingStrategy: new SnakeCaseNaming(), synchronize: false };
+    const prepare = async (pending: readonly string[]) => beforeMigrating?.(config, pending);
     if (config.DATABASE_URL !== undefined) {
       const source = new DataSource({
         ...naming,
@@ -52,7 +58,7 @@ export class Database {
         url: config.DATABASE_URL,
         poolSize: postgresPoolSize,
       });
-      await openMigrated(source);
+      await openMigrated(source, prepare);
       return new Database('postgres', source, source);
     }
     mkdirSync(config.dataFolder, { recursive: true, mode: 0o700 });
@@ -72,7 +78,7 @@ export class Database {
         database.pragma('recursive_triggers = ON');
       },
     });
-    await openMigrated(writer);
+    await openMigrated(writer, prepare);
     const reader = new DataSource({
       ...naming,
       type: 'better-sqlite3',
@@ -152,32 +158,51 @@ export async function query<Row>(
 
 export class SchemaTooNewError extends Error {}
 
+type Prepare = (pending: readonly string[]) => Promise<void>;
+
 /** Opens a source and brings its schema up to date; on any failure nothing stays open. */
-async function openMigrated(source: DataSource): Promise<void> {
+async function openMigrated(source: DataSource, prepare: Prepare): Promise<void> {
   await source.initialize();
   try {
-    await migrate(source);
+    await migrate(source, prepare);
   } catch (error) {
     await source.destroy();
     throw error;
   }
 }
 
-async function migrate(source: DataSource): Promise<void> {
-  const known = new Set(source.migrations.map((migration) => migration.name ?? migration.constructor.name));
+async function migrate(source: DataSource, prepare: Prepare): Promise<void> {
+  const known = source.migrations.map((migration) => migration.name ?? migration.constructor.name);
+  const applied = await appliedMigrations(source);
+  const unknown = applied.filter((name) => !known.includes(name));
+  if (unknown.length > 0) {
+    throw new SchemaTooNewError(
+      `The database was written by a newer version of Lotward (it has ${unknown.join(', ')}). Start that version, or restore an older backup.`,
+    );
+  }
+  const pending = known.filter((name) => !applied.includes(name));
+  if (pending.length > 0 && (await holdsRecord(source))) await prepare(pending);
+  await source.runMigrations({ transaction: 'each' });
+}
+
+async function appliedMigrations(source: DataSource): Promise<string[]> {
   const runner = source.createQueryRunner();
   try {
-    if (await runner.hasTable('migrations')) {
-      const applied = (await runner.query('SELECT name FROM migrations')) as { name: string }[];
-      const unknown = applied.map((row) => row.name).filter((name) => !known.has(name));
-      if (unknown.length > 0) {
-        throw new SchemaTooNewError(
-          `The database was written by a newer version of Lotward (it has ${unknown.join(', ')}). Start that version, or restore an older backup.`,
-        );
-      }
-    }
+    if (!(await runner.hasTable('migrations'))) return [];
+    const applied = (await runner.query('SELECT name FROM migrations')) as { name: string }[];
+    return applied.map(({ name }) => name);
   } finally {
     await runner.release();
   }
-  await source.runMigrations({ transaction: 'each' });
+}
+
+/** Whether anything was ever recorded; a database whose first start was interrupted has tables and no entry. */
+async function holdsRecord(source: DataSource): Promise<boolean> {
+  const runner = source.createQueryRunner();
+  try {
+    if (!(await runner.hasTable('audit_entry'))) return false;
+    return ((await runner.query('SELECT 1 FROM audit_entry LIMIT 1')) as unknown[]).length > 0;
+  } finally {
+    await runner.release();
+  }
 }

@@ -1,0 +1,23 @@
+import type { AddCommands } from '../../platform/commands.js';
+import { readConfig } from '../../platform/config.js';
+import { makeBackup } from './backup-maker.service.js';
+
+export const addBackupCommands: AddCommands = (commands) => {
+  commands
+    .command('backup')
+    .description('back up the database and its files to BACKUP_DIR, also while the service runs')
+    // Not in the program: that would bring the schema up to date first, under the feet of a service that still runs.
+    .action(async () => {
+      const { folder, manifest, removed } = await makeBackup(readConfig(process.env), 'by-command');
+      const bytes = manifest.files.reduce((sum, file) => sum + file.bytes, 0);
+      print(`Backed up to ${folder}: ${(bytes / 1_000_000).toFixed(1)} MB, checked.`);
+      for (const name of removed) print(`Removed the older ${name}.`);
+      print(
+        `The key file is not in it. Names in it can be read with the keys ${manifest.masterKeyIds.join(', ')}.`,
+      );
+    });
+};
+
+function print(line: string): void {
+  process.stdout.write(`${line}\n`);
+}
