@@ -1,123 +1,28 @@
-import { type AuditLink, firstPreviousHash, hashOfLink } from '../../src/platform/audit/audit-log.js';
-import { digestOf } from '../../src/platform/canonical-json.js';
-import type { PlainRow, PlainSql } from './plain-sql.js';
+import { checkRecord } from '../../src/operations/verify/record.check.js';
+import { openSnapshot } from '../../src/platform/database/snapshot.js';
+import { databasePlace, type PlainSql } from './plain-sql.js';
 
 /**
  * Everything in a database that does not fit together, in words; empty when all of it does. Looks at the tables alone,
- * so it holds whatever the service says of itself. Works on both engines, also while the service runs.
+ * so it holds whatever the service says of itself: first by the verification of the record, then at what must hold
+ * between tables beyond it. Works on both engines, also while the service runs.
  */
 export async function inconsistencies(sql: PlainSql): Promise<string[]> {
-  const faults = await engineFaults(sql);
-  const links = await sql.rows<AuditRow>('SELECT * FROM audit_entry ORDER BY studio_id, sequence');
-  faults.push(...(await chainFaults(sql, links)));
-  faults.push(...(await rowFaults(sql, links)));
+  const faults = await recordFaults(sql);
   for (const { fault, query } of queriesThatFindNothing) {
     for (const row of await sql.rows(query)) faults.push(`${fault}: ${JSON.stringify(row)}`);
   }
   return faults;
 }
 
-interface AuditRow {
-  studio_id: string;
-  sequence: number;
-  recorded_at: string;
-  person_id: string | null;
-  via: string;
-  action: string;
-  subject_kind: string;
-  subject_id: string;
-  payload: string;
-  previous_hash: string;
-  hash: string;
-}
-
-async function engineFaults(sql: PlainSql): Promise<string[]> {
-  if (sql.engine === 'postgres') return [];
-  const integrity = await sql.rows<{ integrity_check: string }>('PRAGMA integrity_check');
-  const keys = await sql.rows('PRAGMA foreign_key_check');
-  return [
-    ...integrity.map((row) => row.integrity_check).filter((line) => line !== 'ok'),
-    ...keys.map((row) => `foreign key: ${JSON.stringify(row)}`),
-  ];
-}
-
-/** Each studio's chain is gapless from 1, every hash is right, and the head is its last link. */
-async function chainFaults(sql: PlainSql, links: readonly AuditRow[]): Promise<string[]> {
-  const faults: string[] = [];
-  const heads = await sql.rows<{ studio_id: string; sequence: number; hash: string }>(
-    'SELECT studio_id, sequence, hash FROM audit_head',
-  );
-  const last = new Map(heads.map(({ studio_id }) => [studio_id, { sequence: 0, hash: firstPreviousHash }]));
-  for (const link of links) {
-    const before = last.get(link.studio_id);
-    const name = `audit entry ${link.sequence} of ${link.studio_id}`;
-    if (!before) faults.push(`${name}: the studio has no head`);
-    if (before && link.sequence !== before.sequence + 1) faults.push(`${name}: follows ${before.sequence}`);
-    if (before && link.previous_hash !== before.hash) faults.push(`${name}: names another previous hash`);
-    if (hashOfLink(linkOf(link)) !== link.hash) faults.push(`${name}: its hash is not that of its content`);
-    last.set(link.studio_id, link);
+async function recordFaults(sql: PlainSql): Promise<string[]> {
+  const snapshot = await openSnapshot(databasePlace(sql.place));
+  try {
+    const { findings } = await checkRecord(snapshot, []);
+    return findings.map(({ message }) => message);
+  } finally {
+    await snapshot.close();
   }
-  for (const head of heads) {
-    const end = last.get(head.studio_id);
-    if (end?.sequence !== head.sequence || end.hash !== head.hash) {
-      faults.push(`the head of ${head.studio_id} names ${head.sequence}, the last entry is ${end?.sequence}`);
-    }
-  }
-  return faults;
-}
-
-function linkOf(row: AuditRow): AuditLink {
-  return {
-    studioId: row.studio_id,
-    sequence: row.sequence,
-    recordedAt: row.recorded_at,
-    personId: row.person_id,
-    via: row.via,
-    action: row.action,
-    subjectKind: row.subject_kind,
-    subjectId: row.subject_id,
-    payload: row.payload,
-    previousHash: row.previous_hash,
-  };
-}
-
-/** Written by other means than the rows of a write: by the chain itself, a trigger, or the register of requests. */
-const notDigested = new Set(['accepted_request', 'audit_entry', 'audit_head', 'balance']);
-/** Digested when it is made; that its delivery was tried is no part of the record. */
-const digestedOnceMade = 'outbox';
-
-function rowId(row: PlainRow): string {
-  return String(row.id ?? row.hold_id ?? row.use_id ?? row.gtin ?? row.studio_id);
-}
-
-/** Every row stands as the audit log last saw it, and every row the log saw is there. */
-async function rowFaults(sql: PlainSql, links: readonly AuditRow[]): Promise<string[]> {
-  const faults: string[] = [];
-  const expected = new Map<string, string>();
-  // Rows of a chain are written by any of its studios.
-  const inTime = [...links].sort(
-    (one, other) => (one.recorded_at < other.recorded_at ? -1 : 1) || one.sequence - other.sequence,
-  );
-  for (const { payload } of inTime) {
-    const { rows } = JSON.parse(payload) as { rows: { table: string; id: string; digest: string }[] };
-    for (const { table, id, digest } of rows) expected.set(`${table} ${id}`, digest);
-  }
-  for (const table of await sql.tables()) {
-    if (notDigested.has(table)) continue;
-    for (const row of await sql.rows(`SELECT * FROM "${table}"`)) {
-      // The server's numbering is made by the database.
-      if (table === 'movement') delete row.sequence;
-      const name = `${table} ${rowId(row)}`;
-      const digest = expected.get(name);
-      expected.delete(name);
-      if (digest === undefined) faults.push(`${name} is in no audit entry`);
-      else if (table !== digestedOnceMade && digest !== digestOf(row)) {
-        faults.push(`${name} is not as the audit log last saw it`);
-      }
-    }
-  }
-  const known = [...expected.keys()].filter((name) => !notDigested.has(name.split(' ')[0] ?? ''));
-  return [...faults, ...known.map((name) => `${name} is in the audit log, but no longer there`)];
 }
 
 const queriesThatFindNothing = [
@@ -132,17 +37,6 @@ const queriesThatFindNothing = [
         UNION ALL
         SELECT studio_id, action, recorded_at AS at, 0 AS requests, 1 AS entries FROM audit_entry WHERE via <> 'system'
       ) AS both_sides GROUP BY studio_id, action, at HAVING sum(requests) <> sum(entries)`,
-  },
-  {
-    fault: 'a balance is not the sum of its movements',
-    query: `SELECT container.id, balance.pieces, balance.microlitres, sums.pieces AS moved_pieces, sums.microlitres AS moved_microlitres
-      FROM container
-      LEFT JOIN balance ON balance.studio_id = container.studio_id AND balance.container_id = container.id
-      LEFT JOIN (SELECT studio_id, container_id, sum(pieces) AS pieces, sum(microlitres) AS microlitres
-                 FROM movement GROUP BY studio_id, container_id) AS sums
-        ON sums.studio_id = container.studio_id AND sums.container_id = container.id
-      WHERE balance.container_id IS NULL
-         OR balance.pieces <> coalesce(sums.pieces, 0) OR balance.microlitres <> coalesce(sums.microlitres, 0)`,
   },
   {
     fault: 'a container has no movement',

@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import BetterSqlite3 from 'better-sqlite3';
 import pg from 'pg';
+import type { DatabasePlace } from '../../src/platform/database/snapshot.js';
 import type { TestedEngine } from './service.js';
 
 export type PlainValue = string | number | null;
@@ -12,10 +13,15 @@ export interface DataPlace {
   databaseUrl?: string | undefined;
 }
 
+export function databasePlace({ dataFolder, databaseUrl }: DataPlace): DatabasePlace {
+  return databaseUrl === undefined ? { file: join(dataFolder, 'lotward.sqlite') } : { url: databaseUrl };
+}
+
 /** The database of a service, seen past the service: by SQL alone, as any other program could reach it. */
 export class PlainSql {
   private constructor(
     readonly engine: TestedEngine,
+    readonly place: DataPlace,
     private readonly sqlite: BetterSqlite3.Database | undefined,
     private readonly postgres: pg.Client | undefined,
   ) {}
@@ -25,14 +31,14 @@ export class PlainSql {
     if (place.databaseUrl === undefined) {
       const file = join(place.dataFolder, 'lotward.sqlite');
       const sqlite = new BetterSqlite3(file, { readonly: access === 'read', timeout: 10_000 });
-      return new PlainSql('sqlite', sqlite, undefined);
+      return new PlainSql('sqlite', place, sqlite, undefined);
     }
     pg.types.setTypeParser(pg.types.builtins.INT8, Number);
     pg.types.setTypeParser(pg.types.builtins.NUMERIC, Number);
     const postgres = new pg.Client({ connectionString: place.databaseUrl });
     await postgres.connect();
     if (access === 'read') await postgres.query('SET default_transaction_read_only = on');
-    return new PlainSql('postgres', undefined, postgres);
+    return new PlainSql('postgres', place, undefined, postgres);
   }
 
   /** Runs one statement, with parameters `$1`, `$2`, … in this order, and returns its rows. */

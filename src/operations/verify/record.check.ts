@@ -1,0 +1,106 @@
+import type { Snapshot } from '../../platform/database/snapshot.js';
+import { checkBalances } from './balances.check.js';
+import { checkChain, checkHead } from './chain.check.js';
+import { checkDatabase } from './database.check.js';
+import { Findings } from './findings.store.js';
+import { checkRememberedHeads } from './heads.check.js';
+import { checkLevels } from './levels.check.js';
+import { uncoveredTables } from './record-tables.js';
+import { checkRows } from './rows.check.js';
+import { type TableShape, tableShapes } from './table-shapes.query.js';
+import type { RememberedHead, VerifiedStudio, VerifyReport } from './verify-report.js';
+import { WrittenRows } from './written-rows.store.js';
+
+interface StudioRow {
+  id: string;
+  name: string | null;
+  chain_id: string | null;
+}
+
+// Also what only the audit log still knows of.
+const allStudios = `SELECT named.id, studio.name, studio.chain_id
+  FROM (SELECT id FROM studio UNION SELECT studio_id FROM audit_head UNION SELECT DISTINCT studio_id FROM audit_entry) AS named
+  LEFT JOIN studio ON studio.id = named.id ORDER BY named.id`;
+
+/**
+ * Looks at a whole record: the database itself, each studio's audit chain, every covered row against it, balances and
+ * levels against the ledger, and the heads that are remembered outside. Reads only, and only what was committed at one
+ * moment. Needs memory for neither the entries nor the rows.
+ */
+export async function checkRecord(
+  snapshot: Snapshot,
+  remembered: readonly RememberedHead[],
+): Promise<VerifyReport> {
+  const findings = new Findings();
+  const written = new WrittenRows();
+  try {
+    await checkDatabase(snapshot, findings);
+    const shapes = await tableShapes(snapshot);
+    const studioRows = await snapshot.read<StudioRow>(allStudios);
+    const ends = new Map<string, number>();
+    const studios: VerifiedStudio[] = [];
+    for (const studio of studioRows) {
+      const { entries, end } = await takeInChain(snapshot, studio, shapes, written, findings);
+      ends.set(studio.id, end.sequence);
+      studios.push({
+        id: studio.id,
+        name: studio.name ?? 'a studio that is not there',
+        entries,
+        head: await checkHead(snapshot, studio.id, end, findings),
+        rows: 0,
+        balances: 0,
+        levels: 0,
+        ...rememberedOf(studio.id, remembered),
+      });
+    }
+    await checkRememberedHeads(snapshot, remembered, ends, findings);
+    const rows = await checkRows(snapshot, shapes, written, findings);
+    const balances = await checkBalances(snapshot, findings);
+    for (const studio of studios) {
+      studio.rows = rows.get(studio.id) ?? 0;
+      studio.balances = balances.get(studio.id) ?? 0;
+      studio.levels = await checkLevels(snapshot, studio.id, findings);
+    }
+    const registers = (
+      await snapshot.read<{ id: string; name: string }>('SELECT id, name FROM chain ORDER BY id')
+    ).map(({ id, name }) => ({ chainId: id, name, rows: rows.get(id) ?? 0 }));
+    return {
+      engine: snapshot.engine,
+      studios,
+      registers,
+      wrong: findings.count,
+      findings: findings.first,
+    };
+  } finally {
+    written.close();
+  }
+}
+
+/** Checks a studio's chain and takes in what it says of rows. */
+function takeInChain(
+  snapshot: Snapshot,
+  { id: studioId, chain_id: chainId }: StudioRow,
+  shapes: readonly TableShape[],
+  written: WrittenRows,
+  findings: Findings,
+) {
+  const owners = new Map(shapes.map(({ name, owner }) => [name, owner]));
+  const uncovered = (table: string) => !owners.has(table) && table in uncoveredTables;
+  return checkChain(snapshot, studioId, findings, (entry, rows) => {
+    for (const row of rows) {
+      if (uncovered(row.table)) continue;
+      const owner = owners.get(row.table);
+      const ownerId = owner === 'chain_id' ? (chainId ?? '') : (row.studioId ?? studioId);
+      written.add({ table: row.table, scope: owner === null ? '' : ownerId, id: row.id }, entry, row);
+    }
+  });
+}
+
+function rememberedOf(studioId: string, remembered: readonly RememberedHead[]) {
+  const heads = remembered.filter((head) => head.studioId === studioId);
+  const furthest = heads.reduce<RememberedHead | null>(
+    (far, head) => (far === null || head.sequence > far.sequence ? head : far),
+    null,
+  );
+  return { heads: heads.length, furthestHead: furthest };
+}

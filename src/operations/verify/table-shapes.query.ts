@@ -1,0 +1,60 @@
+import { numberedByDatabase } from '../../platform/audit/row-digest.js';
+import type { Snapshot } from '../../platform/database/snapshot.js';
+import { keysOfRecord, uncoveredTables } from './record-tables.js';
+
+/** A table that the audit log covers, as it stands in the database. */
+export interface TableShape {
+  name: string;
+  columns: string[];
+  /** The column that says whose a row is; null where a row belongs to no studio or chain but is one itself. */
+  owner: 'studio_id' | 'chain_id' | null;
+  /** The column by which an entry names a row. */
+  key: string;
+  /** The column that the database numbers. */
+  numbered: string | undefined;
+}
+
+/** What the schema is made of: its tables in the order in which they are looked at, and what is missing. */
+export async function tableShapes(snapshot: Snapshot): Promise<TableShape[]> {
+  const found = await snapshot.read<{ table_name: string; column_name: string; key_place: number }>(
+    snapshot.engine === 'sqlite' ? sqliteColumns : postgresColumns,
+  );
+  const tables = new Map<string, { columns: string[]; key: string[] }>();
+  for (const { table_name, column_name, key_place } of found) {
+    if (table_name in uncoveredTables) continue;
+    const table = tables.get(table_name) ?? { columns: [], key: [] };
+    tables.set(table_name, table);
+    table.columns.push(column_name);
+    if (key_place > 0) table.key[key_place - 1] = column_name;
+  }
+  return [...tables].map(([name, { columns, key }]) => shapeOf(name, columns, keysOfRecord[name] ?? key));
+}
+
+function shapeOf(name: string, columns: string[], key: readonly string[]): TableShape {
+  const [owner] = key.length > 1 ? key : [];
+  return {
+    name,
+    columns,
+    owner: owner === 'studio_id' || owner === 'chain_id' ? owner : null,
+    key: key.at(-1) ?? 'id',
+    numbered: numberedByDatabase[name],
+  };
+}
+
+// A chain and a studio first, since all others name them.
+const inOrder = `ORDER BY CASE table_name WHEN 'chain' THEN 1 WHEN 'studio' THEN 2 ELSE 3 END, table_name, column_name`;
+
+const sqliteColumns = `SELECT tables.name AS table_name, columns.name AS column_name, columns.pk AS key_place
+  FROM sqlite_schema AS tables JOIN pragma_table_info(tables.name) AS columns
+  WHERE tables.type = 'table' AND tables.name NOT LIKE 'sqlite\\_%' ESCAPE '\\' ${inOrder}`;
+
+const postgresColumns = `SELECT columns.table_name, columns.column_name, coalesce(place.key_place, 0) AS key_place
+  FROM information_schema.columns AS columns
+  JOIN information_schema.tables AS tables USING (table_schema, table_name)
+  LEFT JOIN (
+    SELECT usage.table_schema, usage.table_name, usage.column_name, usage.ordinal_position AS key_place
+    FROM information_schema.table_constraints AS keys
+    JOIN information_schema.key_column_usage AS usage USING (constraint_schema, constraint_name)
+    WHERE keys.constraint_type = 'PRIMARY KEY'
+  ) AS place USING (table_schema, table_name, column_name)
+  WHERE columns.table_schema = current_schema() AND tables.table_type = 'BASE TABLE' ${inOrder}`;
