@@ -11,7 +11,7 @@ import type { TouchUpView } from '../../src/sessions/touch-up.views.js';
 import type { TraceView } from '../../src/sessions/trace.views.js';
 import type { ScanView, TrayView } from '../../src/sessions/tray.views.js';
 import type { ReceiptView } from '../../src/stock/receiving.views.js';
-import { type RunningService, startService } from '../support/service.js';
+import { type RunningService, startService, testOwner } from '../support/service.js';
 import { gtins, type InventedStudio, makeInventedStudio } from './invented-studio.js';
 import { Narrator } from './narrator.js';
 import { decodeSymbol, type ReadSymbol, renderSymbol, type Symbology } from './symbols.js';
@@ -457,5 +457,5 @@ if (narrator.failures > 0) {
 process.stdout.write('\nEvery step came out as expected.\n');
 if (once) await end(0);
 process.stdout.write(
-  `\nThe service keeps running on ${service.url}\n  API description:  ${service.url}/api/docs\n  The demo studio:  ${service.studio}\n  Throwaway data:   ${dataFolder}\nStop it with Ctrl-C.\n`,
+  `\nThe service keeps running on ${service.url}\n  Sign in as:       ${testOwner.signInName}, password: ${testOwner.password}\n  API description:  ${service.url}/api/docs\n  The demo studio:  ${service.studio}\n  Throwaway data:   ${dataFolder}\nStop it with Ctrl-C.\n`,
 );

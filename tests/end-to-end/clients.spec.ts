@@ -129,11 +129,11 @@ describe.each(engines)('clients on %s', (engine) => {
 
     const { id } = await service.made<Written>('/clients', { name: 'Ours alone' });
     const other = await store.makeStudio();
-    const elsewhere = `${service.url}/api/v1/studios/${other.studioId}/clients`;
-    expect((await service.get(`${elsewhere}/${id}`)).status).toBe(404);
-    expect((await service.patch(`${elsewhere}/${id}`, { version: 1, name: 'Theirs' })).status).toBe(404);
-    expect((await service.send('POST', `${elsewhere}/search`, { text: 'Ours alone' })).body).toEqual([]);
-    expect((await service.get<{ items: unknown[] }>(elsewhere)).body.items).toEqual([]);
+    const elsewhere = await store.seenBy(service, other);
+    expect((await elsewhere.get(`/clients/${id}`)).status).toBe(404);
+    expect((await elsewhere.patch(`/clients/${id}`, { version: 1, name: 'Theirs' })).status).toBe(404);
+    expect((await elsewhere.send('POST', '/clients/search', { text: 'Ours alone' })).body).toEqual([]);
+    expect((await elsewhere.get<{ items: unknown[] }>('/clients')).body.items).toEqual([]);
   });
 
   it('shows a client whose key was destroyed without anything personal, and writes nothing to them', async () => {

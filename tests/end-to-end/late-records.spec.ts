@@ -424,8 +424,8 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
 
     it('needs no place, no stock and no delivery to record what happened', async () => {
       const other = await store.makeStudio();
-      const elsewhere = `${service.url}/api/v1/studios/${other.studioId}`;
-      const made = (path: string, what: object) => service.made<{ id: string }>(`${elsewhere}${path}`, what);
+      const elsewhere = await store.seenBy(service, other);
+      const made = (path: string, what: object) => elsewhere.made<{ id: string }>(path, what);
       const procedure = await made('/procedures', { name: 'Lips', bodyPlace: 'lips' });
       const maker = await made('/makers', { name: 'Nordlicht' });
       const needle = await made('/products', {
@@ -436,8 +436,8 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
         grouping: 'round liner',
       });
       const who = { artistId: other.personId, signedBy: other.personId, procedureId: procedure.id };
-      const recorded = await service.made<RecordedUsesView>(
-        `${elsewhere}/sessions/late`,
+      const recorded = await elsewhere.made<RecordedUsesView>(
+        '/sessions/late',
         body([{ productId: needle.id, code: 'X', useBy: '2027', knownBy: 'typed', pieces: 2 }], {
           ...who,
           clientId: undefined,
@@ -445,15 +445,15 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
         }),
       );
       expect(recorded.uses).toMatchObject([{ pieces: 2, againstRefusal: [] }]);
-      const session = await service.seen<SessionView>(`${elsewhere}/sessions/${recorded.id}`);
+      const session = await elsewhere.seen<SessionView>(`/sessions/${recorded.id}`);
       expect(session.uses).toMatchObject([{ lotCode: 'X', useBy: '2027-12-31' }]);
     });
 
     it('does not reach into another studio', async () => {
       const { lot, containers } = await receive(service, studio, { productId: studio.umberId, code: 'OURS' });
       const other = await store.makeStudio();
-      const elsewhere = `${service.url}/api/v1/studios/${other.studioId}`;
-      const procedure = await service.made<{ id: string }>(`${elsewhere}/procedures`, {
+      const elsewhere = await store.seenBy(service, other);
+      const procedure = await elsewhere.made<{ id: string }>('/procedures', {
         name: 'Theirs',
         bodyPlace: 'brows',
       });
@@ -469,8 +469,8 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
         { lotId: lot.id },
         { productId: studio.umberId, code: 'OURS' },
       ]) {
-        const answer = await service.post<ProblemBody>(
-          `${elsewhere}/sessions/late`,
+        const answer = await elsewhere.post<ProblemBody>(
+          '/sessions/late',
           body([{ ...use, knownBy: 'typed' }], theirs),
         );
         expect([answer.status, answer.body.code]).toEqual([404, 'not-found']);
@@ -808,17 +808,18 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
     it('finds neither another session’s use nor another studio’s', async () => {
       const { session, uses } = await completedSession('A4', 3);
       const { session: other } = await completedSession('A5', 3);
-      const elsewhere = await store.makeStudio();
+      const elsewhere = await store.seenBy(service, await store.makeStudio());
       const reversal = `uses/${uses[0]?.id}/reversal`;
       for (const path of [
         `/sessions/${other}/${reversal}`,
         `/sessions/${session}/uses/${uuidv7()}/reversal`,
         `/sessions/${uuidv7()}/${reversal}`,
-        `${service.url}/api/v1/studios/${elsewhere.studioId}/sessions/${session}/${reversal}`,
       ]) {
         const answer = await service.post<ProblemBody>(path, { reason: 'No' });
         expect([path, answer.status, answer.body.code]).toEqual([path, 404, 'not-found']);
       }
+      const theirs = await elsewhere.post<ProblemBody>(`/sessions/${session}/${reversal}`, { reason: 'No' });
+      expect([theirs.status, theirs.body.code]).toEqual([404, 'not-found']);
     });
 
     it.each([

@@ -201,14 +201,14 @@ describe.each(engines)('sessions on %s', (engine) => {
     it('does not find a session of another studio', async () => {
       const { id } = await plan();
       const other = await store.makeStudio();
-      const elsewhere = `${service.url}/api/v1/studios/${other.studioId}/sessions`;
-      expect((await service.get(`${elsewhere}/${id}`)).status).toBe(404);
-      expect((await service.get(`${elsewhere}/${id}/record`)).status).toBe(404);
-      expect((await service.patch(`${elsewhere}/${id}`, { version: 1, visitKind: 'refresh' })).status).toBe(
+      const elsewhere = await store.seenBy(service, other);
+      expect((await elsewhere.get(`/sessions/${id}`)).status).toBe(404);
+      expect((await elsewhere.get(`/sessions/${id}/record`)).status).toBe(404);
+      expect((await elsewhere.patch(`/sessions/${id}`, { version: 1, visitKind: 'refresh' })).status).toBe(
         404,
       );
-      expect((await service.post(`${elsewhere}/${id}/cancellation`)).status).toBe(404);
-      const theirs = await service.post<ProblemBody>(elsewhere, body());
+      expect((await elsewhere.post(`/sessions/${id}/cancellation`)).status).toBe(404);
+      const theirs = await elsewhere.post<ProblemBody>('/sessions', body());
       expect([theirs.status, theirs.body.code]).toEqual([404, 'not-found']);
     });
   });

@@ -193,9 +193,9 @@ describe.each(engines)('the memory of a touch-up on %s', (engine) => {
     expect((await service.get(`/sessions/${uuidv7()}/touch-up`)).status).toBe(404);
     expect((await service.get(`/clients/${uuidv7()}/touch-ups`)).status).toBe(404);
     const other = await store.makeStudio();
-    const elsewhere = `${service.url}/api/v1/studios/${other.studioId}`;
-    expect((await service.get(`${elsewhere}/sessions/${session}/touch-up`)).status).toBe(404);
-    expect((await service.get(`${elsewhere}/clients/${studio.clientId}/touch-ups`)).status).toBe(404);
+    const elsewhere = await store.seenBy(service, other);
+    expect((await elsewhere.get(`/sessions/${session}/touch-up`)).status).toBe(404);
+    expect((await elsewhere.get(`/clients/${studio.clientId}/touch-ups`)).status).toBe(404);
   });
 
   describe('the healed result', () => {

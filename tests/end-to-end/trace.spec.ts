@@ -231,21 +231,21 @@ describe.each(engines)('the trace on %s', (engine) => {
     const someone = await client('Ours');
     const { session } = await treat(someone.id, containerId, { microlitres: 40, mixed: true });
     const other = await store.makeStudio();
-    const elsewhere = `${service.url}/api/v1/studios/${other.studioId}`;
-    for (const [base, lot, who, visit] of [
-      ['', uuidv7(), uuidv7(), uuidv7()],
+    const elsewhere = await store.seenBy(service, other);
+    for (const [asked, lot, who, visit] of [
+      [service, uuidv7(), uuidv7(), uuidv7()],
       [elsewhere, lotId, someone.id, session],
-    ]) {
+    ] as const) {
       for (const path of [
         `/lots/${lot}/trace`,
         `/lots/${lot}/trace.csv`,
         `/clients/${who}/trace`,
         `/sessions/${visit}/trace`,
       ]) {
-        const answer = await service.get<ProblemBody>(base + path);
+        const answer = await asked.get<ProblemBody>(path);
         expect([path, answer.status, answer.body.code]).toEqual([path, 404, 'not-found']);
       }
-      const several = await service.send<ProblemBody>('POST', `${base}/trace`, { lotIds: [lot] });
+      const several = await asked.send<ProblemBody>('POST', '/trace', { lotIds: [lot] });
       expect([several.status, several.body.code]).toEqual([404, 'not-found']);
     }
     const unknown = uuidv7();

@@ -1,6 +1,10 @@
+import { v7 as uuidv7 } from 'uuid';
 import { schema } from '../../src/app.module.js';
 import { FoundedStudios } from '../../src/identity/founded-studios.service.js';
 import { People } from '../../src/identity/people.service.js';
+import { permissionsOf } from '../../src/identity/permissions.js';
+import { ApiTokens } from '../../src/identity/sign-in/api-tokens.service.js';
+import { Secrets } from '../../src/identity/sign-in/secrets.service.js';
 import { StudioFounding } from '../../src/identity/studio-founding.service.js';
 import type { Actor } from '../../src/platform/actor.js';
 import { Clock } from '../../src/platform/clock.js';
@@ -11,6 +15,7 @@ import { DataKeys } from '../../src/platform/encryption/data-keys.service.js';
 import { MasterKeys } from '../../src/platform/encryption/master-keys.js';
 import { ServiceKey } from '../../src/platform/encryption/service-key.service.js';
 import { StudioKeys } from '../../src/platform/encryption/studio-keys.service.js';
+import { RunningService } from './service.js';
 
 /** The database of the service with its keys, opened in the test's own process, also beside a running service. */
 export class Store {
@@ -58,6 +63,23 @@ export class Store {
       owner: { name: 'Other owner', accountId: null },
     });
     return { studioId, chainId, timeZone, personId: ownerId, via: 'api', seesClients: true };
+  }
+
+  /** The same service as the actor sees it in their own studio, with a token of theirs. */
+  async seenBy(service: RunningService, actor: Actor): Promise<RunningService> {
+    const { personId, studioId } = actor;
+    if (personId === null) throw new Error('Nobody has a token without being a person.');
+    const secrets = new Secrets(new ServiceKey(this.database, this.masterKeys));
+    const scopes = permissionsOf('owner');
+    const tokens = new ApiTokens(this.database, this.transactions, new Clock(), secrets);
+    const { token } = await tokens.make({ ...actor, personId }, new Set(scopes), {
+      id: uuidv7(),
+      name: 'tests',
+      scopes,
+      days: 30,
+    });
+    const { url, dataFolder, databaseUrl, child, log } = service;
+    return new RunningService(url, dataFolder, databaseUrl, child, log, studioId, token);
   }
 
   close(): Promise<void> {
