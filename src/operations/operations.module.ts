@@ -4,11 +4,12 @@ import { BackupConditions } from './backup/backup-conditions.service.js';
 import { BackupSchedule } from './backup/backup-schedule.service.js';
 import { BackupStatus } from './backup/backup-status.service.js';
 import { BackupsController } from './backup/backups.controller.js';
+import { MasterKeyRotation } from './master-keys/master-key-rotation.service.js';
 
 /** Backup, restore, verification, retention: what keeps the record itself. */
 @Module({
   imports: [AlertsModule],
   controllers: [BackupsController],
-  providers: [BackupStatus, BackupConditions, BackupSchedule],
+  providers: [BackupStatus, BackupConditions, BackupSchedule, MasterKeyRotation],
 })
 export class OperationsModule {}

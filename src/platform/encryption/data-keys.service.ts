@@ -4,7 +4,7 @@ import { v7 as uuidv7 } from 'uuid';
 import { Database } from '../database/database.js';
 import type { Transaction } from '../database/transaction.js';
 import { DataKey } from './data-key.entity.js';
-import { MasterKeys } from './master-keys.js';
+import { MasterKeys, type WrappedKey } from './master-keys.js';
 import { open, seal } from './sealing.js';
 
 /** A data key in the clear, in memory only: seals and opens the fields of one person. */
@@ -84,6 +84,27 @@ export class DataKeys {
 
   async sealer(studioId: string, id: string): Promise<FieldSealer | undefined> {
     return (await this.sealers(studioId, [id])).get(id);
+  }
+
+  /**
+   * Wraps keys of the studio by the current master key that an older one wraps.
+   * @param most how many at most
+   * @returns how many
+   */
+  async rewrap(transaction: Transaction, most: number): Promise<number> {
+    const { studioId } = transaction;
+    const lock = transaction.engine === 'postgres' ? ' FOR UPDATE' : '';
+    const rows = await transaction.query<WrappedKey & { id: string }>(
+      `SELECT id, master_key_id AS "masterKeyId", wrapped_key AS "wrappedKey" FROM data_key
+       WHERE studio_id = $1 AND wrapped_key IS NOT NULL AND master_key_id <> $2
+       ORDER BY id LIMIT ${most}${lock}`,
+      [studioId, this.masterKeys.currentId],
+    );
+    for (const { id, ...wrapped } of rows) {
+      const rewrapped = this.masterKeys.rewrap(wrapped, `data_key:${id}`);
+      await transaction.update(DataKey, { studioId, id }, rewrapped);
+    }
+    return rows.length;
   }
 
   /** Forgets a key that was destroyed. */

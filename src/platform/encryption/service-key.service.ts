@@ -2,7 +2,7 @@ import { createHmac, randomBytes } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
 import { Database } from '../database/database.js';
 import type { Transaction } from '../database/transaction.js';
-import { MasterKeys } from './master-keys.js';
+import { MasterKeys, type WrappedKey } from './master-keys.js';
 import { open, seal } from './sealing.js';
 import { ServiceKeyRow } from './service-key.entity.js';
 
@@ -28,6 +28,20 @@ export class ServiceKey {
       masterKeyId,
       wrappedKey: seal(this.masterKeys.get(masterKeyId), randomBytes(32), place),
     });
+  }
+
+  /**
+   * Wraps the key by the current master key, when an older one wraps it.
+   * @returns how many keys that were, 0 or 1
+   */
+  async rewrap(transaction: Transaction): Promise<number> {
+    const [row] = await transaction.query<WrappedKey>(
+      `SELECT master_key_id AS "masterKeyId", wrapped_key AS "wrappedKey" FROM service_key WHERE master_key_id <> $1`,
+      [this.masterKeys.currentId],
+    );
+    if (!row) return 0;
+    await transaction.update(ServiceKeyRow, { id: 'service' }, this.masterKeys.rewrap(row, place));
+    return 1;
   }
 
   async exists(): Promise<boolean> {

@@ -1,9 +1,10 @@
 import { createHmac, randomBytes } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
 import { Database } from '../database/database.js';
+import type { Transaction } from '../database/transaction.js';
 import { notFound } from '../problem.js';
-import type { StudioKey } from './data-key.entity.js';
-import { MasterKeys } from './master-keys.js';
+import { StudioKey } from './data-key.entity.js';
+import { MasterKeys, type WrappedKey } from './master-keys.js';
 import { open, seal } from './sealing.js';
 
 /** The keys under which a studio's sealed fields can be searched for an exact value. */
@@ -38,6 +39,22 @@ export class StudioKeys {
     const key = open(this.masterKeys.get(row.master_key_id), row.wrapped_key, `studio_key:${studioId}`);
     this.known.set(studioId, key);
     return key;
+  }
+
+  /**
+   * Wraps the studio's key by the current master key, when an older one wraps it.
+   * @returns how many keys that were, 0 or 1
+   */
+  async rewrap(transaction: Transaction): Promise<number> {
+    const { studioId } = transaction;
+    const [row] = await transaction.query<WrappedKey>(
+      `SELECT master_key_id AS "masterKeyId", wrapped_key AS "wrappedKey" FROM studio_key
+       WHERE studio_id = $1 AND master_key_id <> $2`,
+      [studioId, this.masterKeys.currentId],
+    );
+    if (!row) return 0;
+    await transaction.update(StudioKey, { studioId }, this.masterKeys.rewrap(row, `studio_key:${studioId}`));
+    return 1;
   }
 
   /** The keyed hash of a value, folded so that case, accents' encoding and outer or double spaces do not matter. */
