@@ -12,7 +12,7 @@ import { ProcessRole } from './platform/process-role.js';
 import { tellStartFailure } from './platform/start-failure.js';
 import { startRemarks } from './platform/start-remarks.js';
 import { stopOnSignal } from './platform/stopping.js';
-import { tlsFaults } from './platform/tls.js';
+import { tlsFaults } from './platform/tls/tls-files.js';
 
 async function start(): Promise<void> {
   const settings = readConfig(process.env, tlsFaults);

@@ -12,7 +12,7 @@ import { limitRequests } from './rate-limit.js';
 import { refusalAtTheDoor } from './refusal-at-the-door.js';
 import { RequestLog } from './request-log.js';
 import { apiPagePolicy, permissionsPolicy, securityHeaders } from './security-headers.js';
-import { readTls } from './tls.js';
+import { readTls } from './tls/tls-files.js';
 import { refuseUnreadable } from './unreadable-request.js';
 
 /** A body larger than this is refused before it is read. */

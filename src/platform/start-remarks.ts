@@ -1,6 +1,6 @@
 import type { Config } from './config.js';
 import { isLoopback } from './loopback.js';
-import { tlsRemarks } from './tls.js';
+import { tlsRemarks } from './tls/tls-files.js';
 
 /**
  * What has to be said aloud at every start, since it weakens what the service promises. Nothing of it keeps the service

@@ -1,7 +1,7 @@
 import { createPrivateKey, type KeyObject, X509Certificate } from 'node:crypto';
 import { readFileSync, statSync } from 'node:fs';
 import { isIP } from 'node:net';
-import type { Config } from './config.js';
+import type { Config } from '../config.js';
 
 /** What the service speaks TLS with: PEM text that was checked. */
 export interface Tls {
