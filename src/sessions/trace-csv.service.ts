@@ -1,10 +1,10 @@
-import { pipeline, Readable } from 'node:stream';
+import type { Readable } from 'node:stream';
 import { Injectable, Logger } from '@nestjs/common';
-import { stringify } from 'csv-stringify';
 import { Temporal } from 'temporal-polyfill';
 import { People } from '../identity/people.service.js';
 import type { Actor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
+import { csvOf } from '../platform/csv.js';
 import { Trace } from './trace.service.js';
 import type { TraceUseView, TraceView } from './trace.views.js';
 
@@ -43,11 +43,7 @@ const columns = [
 
 type Row = Record<(typeof columns)[number], string | number | null>;
 
-/**
- * Writes a whole trace as CSV (RFC 4180: comma, CRLF, a header), a read at a time, so that its size does not matter.
- * Begins with a byte order mark, by which spreadsheets know UTF-8; a cell that a spreadsheet would run as a formula
- * (it begins with =, +, -, @, tab or carriage return) gets a leading apostrophe.
- */
+/** Writes a whole trace as CSV, a read at a time, so that its size does not matter. */
 @Injectable()
 export class TraceCsv {
   private readonly logger = new Logger('trace');
@@ -80,17 +76,9 @@ export class TraceCsv {
         page = page.next === null ? undefined : await read(page.next);
       }
     }
-    const csv = stringify({
-      header: true,
-      columns: [...columns],
-      bom: true,
-      record_delimiter: 'windows',
-      escape_formulas: true,
-      quoted_match: /[\r\n]/,
-    });
-    return pipeline(Readable.from(rows()), csv, (error) => {
-      if (error) this.logger.error(`A trace could not be written to its end: ${error.message}`);
-    });
+    return csvOf(columns, rows(), (error) =>
+      this.logger.error(`A trace could not be written to its end: ${error.message}`),
+    );
   }
 }
 
