@@ -18,7 +18,7 @@ export async function inconsistencies(sql: PlainSql): Promise<string[]> {
 async function recordFaults(sql: PlainSql): Promise<string[]> {
   const snapshot = await openSnapshot(databasePlace(sql.place));
   try {
-    const { findings } = await checkRecord(snapshot, []);
+    const { findings } = await checkRecord(snapshot, { heads: [], unreadable: [] });
     return findings.map(({ message }) => message);
   } finally {
     await snapshot.close();

@@ -1,7 +1,7 @@
 import { firstPreviousHash } from '../../platform/audit/audit-log.js';
 import type { Snapshot } from '../../platform/database/snapshot.js';
 import type { Findings } from './findings.store.js';
-import type { RememberedHead } from './verify-report.js';
+import type { Remembered } from './verify-report.js';
 
 /**
  * Each head that something outside the database remembers must be an entry of today's chain with that very hash: a cut
@@ -9,10 +9,13 @@ import type { RememberedHead } from './verify-report.js';
  */
 export async function checkRememberedHeads(
   snapshot: Snapshot,
-  heads: readonly RememberedHead[],
+  { heads, unreadable }: Remembered,
   lastEntries: ReadonlyMap<string, number>,
   findings: Findings,
 ): Promise<void> {
+  for (const words of unreadable) {
+    await findings.add({ check: 'head', studioId: null, table: null, id: null }, words);
+  }
   for (const head of heads) {
     const { from, studioId, sequence, hash } = head;
     const last = lastEntries.get(studioId);

@@ -8,7 +8,7 @@ import { checkLevels } from './levels.check.js';
 import { uncoveredTables } from './record-tables.js';
 import { checkRows } from './rows.check.js';
 import { type TableShape, tableShapes } from './table-shapes.query.js';
-import type { RememberedHead, VerifiedStudio, VerifyReport } from './verify-report.js';
+import type { Remembered, RememberedHead, VerifiedStudio, VerifyReport } from './verify-report.js';
 import { WrittenRows } from './written-rows.store.js';
 
 interface StudioRow {
@@ -27,10 +27,7 @@ const allStudios = `SELECT named.id, studio.name, studio.chain_id
  * levels against the ledger, and the heads that are remembered outside. Reads only, and only what was committed at one
  * moment. Needs memory for neither the entries nor the rows.
  */
-export async function checkRecord(
-  snapshot: Snapshot,
-  remembered: readonly RememberedHead[],
-): Promise<VerifyReport> {
+export async function checkRecord(snapshot: Snapshot, remembered: Remembered): Promise<VerifyReport> {
   const findings = new Findings();
   const written = new WrittenRows();
   try {
@@ -50,7 +47,7 @@ export async function checkRecord(
         rows: 0,
         balances: 0,
         levels: 0,
-        ...rememberedOf(studio.id, remembered),
+        ...rememberedOf(studio.id, remembered.heads),
       });
     }
     await checkRememberedHeads(snapshot, remembered, ends, findings);

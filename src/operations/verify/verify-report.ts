@@ -19,7 +19,14 @@ export interface RememberedHead {
   hash: string;
 }
 
-/** What was found in order in one studio. */
+/** All that backups and exported logs remember. */
+export interface Remembered {
+  heads: RememberedHead[];
+  /** What should remember heads and cannot be read, in words. */
+  unreadable: string[];
+}
+
+/** What was looked at in one studio. */
 export interface VerifiedStudio {
   id: string;
   name: string;

@@ -1,0 +1,30 @@
+export const exportFormat = 'lotward-audit-log/1';
+
+/** The first line of an exported log; each further line is one entry, from 1 to the head. */
+export interface ExportOpening {
+  format: typeof exportFormat;
+  studioId: string;
+  /** ISO 8601 in UTC. */
+  exportedAt: string;
+  head: { sequence: number; hash: string };
+}
+
+/** The opening that a line holds, or undefined when it holds none. */
+export function readOpening(line: string): ExportOpening | undefined {
+  let value: unknown;
+  try {
+    value = JSON.parse(line);
+  } catch {
+    return undefined;
+  }
+  const { format, studioId, exportedAt, head } = (value ?? {}) as Partial<Record<string, unknown>>;
+  const { sequence, hash } = (head ?? {}) as Partial<Record<string, unknown>>;
+  const isWhole =
+    format === exportFormat &&
+    typeof studioId === 'string' &&
+    typeof exportedAt === 'string' &&
+    Number.isSafeInteger(sequence) &&
+    typeof hash === 'string' &&
+    /^[0-9a-f]{64}$/.test(hash);
+  return isWhole ? (value as ExportOpening) : undefined;
+}
