@@ -6,6 +6,7 @@ import { AppModule } from './app.module.js';
 import { addIdentityCommands } from './identity/identity.commands.js';
 import { addBackupCommands } from './operations/backup/backup.commands.js';
 import { addMasterKeysCommands } from './operations/master-keys/master-keys.commands.js';
+import { addVerifyCommands } from './operations/verify/verify.commands.js';
 import type { AddCommands, InProgram } from './platform/commands.js';
 import { Problem } from './platform/problem.js';
 import { ProcessRole } from './platform/process-role.js';
@@ -24,7 +25,7 @@ const inProgram: InProgram = async (work) => {
 };
 
 /** Each room that is administered from the shell adds its commands. */
-const rooms: AddCommands[] = [addIdentityCommands, addBackupCommands, addMasterKeysCommands];
+const rooms: AddCommands[] = [addIdentityCommands, addBackupCommands, addMasterKeysCommands, addVerifyCommands];
 
 const commands = new Command('lotward').description('Administration from the shell.').showHelpAfterError();
 for (const add of rooms) add(commands, inProgram);
