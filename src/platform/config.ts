@@ -92,9 +92,15 @@ export class Config {
 
   /** How many requests one address may make in a minute; 0: as many as it likes. */
   @Transform(wholeNumber)
-  @IsInt({ message: 'REQUESTS_PER_MINUTE is "$value": a whole number is expected, 0 for no limit' })
-  @Min(0, { message: 'REQUESTS_PER_MINUTE is $value: a whole number is expected, 0 for no limit' })
-  @Max(1_000_000, { message: 'REQUESTS_PER_MINUTE is $value: at most 1000000 is expected, 0 for no limit' })
+  @IsInt({
+    message: 'REQUESTS_PER_MINUTE is "$value": a whole number from 0 (no limit) to 1000000 is expected',
+  })
+  @Min(0, {
+    message: 'REQUESTS_PER_MINUTE is "$value": a whole number from 0 (no limit) to 1000000 is expected',
+  })
+  @Max(1_000_000, {
+    message: 'REQUESTS_PER_MINUTE is "$value": a whole number from 0 (no limit) to 1000000 is expected',
+  })
   REQUESTS_PER_MINUTE = 3_000;
 
   /** Folder of the database file and of the key file. */
