@@ -8,7 +8,8 @@ import { type Attempt, FailedSignIns } from './failed-sign-ins.service.js';
 import { Passwords } from './passwords.service.js';
 import type { ChangePasswordDto, SignInDto } from './sign-in.dto.js';
 import { SignInCookies } from './sign-in-cookies.service.js';
-import { type SignedIn, type SignInMethod, SignIns } from './sign-ins.service.js';
+import type { SignInMethod } from './sign-in-method.js';
+import { type SignedIn, SignIns } from './sign-ins.service.js';
 
 const longestDevice = 200;
 

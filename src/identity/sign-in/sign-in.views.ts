@@ -1,5 +1,5 @@
 import type { Permission, Role } from '../permissions.js';
-import type { SignInMethod } from './sign-ins.service.js';
+import type { SignInMethod } from './sign-in-method.js';
 
 export class StandingView {
   studioId: string;

@@ -6,8 +6,7 @@ import { Database, type Read } from '../../platform/database/database.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { notFound } from '../../platform/problem.js';
 import { Secrets } from './secrets.service.js';
-
-export type SignInMethod = 'password' | 'passkey' | 'one-time link' | 'badge' | 'PIN';
+import type { SignInMethod } from './sign-in-method.js';
 
 const minutes = 60_000;
 /** OWASP ASVS 5.0, 7.3.1 and 7.3.2 [M]: an inactivity limit and an absolute lifetime, chosen for a treatment day and a week. */

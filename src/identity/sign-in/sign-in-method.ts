@@ -1,0 +1,2 @@
+/** How somebody came in. */
+export type SignInMethod = 'password' | 'passkey' | 'one-time link' | 'badge' | 'PIN';
