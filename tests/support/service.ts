@@ -150,14 +150,18 @@ export class RunningService {
   }
 }
 
-/** Starts the built service on an empty database, or on the data of an earlier start. */
-export async function startService(
-  engine: TestedEngine = 'sqlite',
-  options: StartOptions = {},
-): Promise<RunningService> {
-  const dataFolder = options.dataFolder ?? mkdtempSync(join(tmpdir(), 'lotward-test-'));
-  const databaseUrl =
-    engine === 'postgres' ? (options.databaseUrl ?? (await makePostgresDatabase())) : undefined;
+export interface ServiceProcess {
+  url: string;
+  child: ChildProcess;
+  /** What it wrote to either output so far, in pieces. */
+  log: string[];
+}
+
+/** Starts the built service as a process of its own and waits until it is ready. */
+export async function startProcess(
+  dataFolder: string,
+  environment: Record<string, string> = {},
+): Promise<ServiceProcess> {
   const child = spawn(process.execPath, ['dist/src/main.js'], {
     env: {
       PATH: process.env.PATH,
@@ -167,8 +171,7 @@ export async function startService(
       LOG_LEVEL: 'log',
       // Tests and benches ask oftener than people.
       REQUESTS_PER_MINUTE: '0',
-      ...(databaseUrl === undefined ? {} : { DATABASE_URL: databaseUrl }),
-      ...options.environment,
+      ...environment,
     },
     stdio: ['ignore', 'pipe', 'pipe'],
   });
@@ -193,6 +196,21 @@ export async function startService(
       clearTimeout(timer);
       reject(new Error(`The service ended with ${code} before it was ready:\n${log.join('')}`));
     });
+  });
+  return { url, child, log };
+}
+
+/** Starts the built service on an empty database, or on the data of an earlier start. */
+export async function startService(
+  engine: TestedEngine = 'sqlite',
+  options: StartOptions = {},
+): Promise<RunningService> {
+  const dataFolder = options.dataFolder ?? mkdtempSync(join(tmpdir(), 'lotward-test-'));
+  const databaseUrl =
+    engine === 'postgres' ? (options.databaseUrl ?? (await makePostgresDatabase())) : undefined;
+  const { url, child, log } = await startProcess(dataFolder, {
+    ...(databaseUrl === undefined ? {} : { DATABASE_URL: databaseUrl }),
+    ...options.environment,
   });
   const token = await ownersToken(url, dataFolder, log.join(''));
   const [studio] = await answered<{ id: string }[]>(`${url}/api/v1/studios`, {
