@@ -6,11 +6,13 @@ import { AppModule } from './app.module.js';
 import { addIdentityCommands } from './identity/identity.commands.js';
 import { addBackupCommands } from './operations/backup/backup.commands.js';
 import { addMasterKeysCommands } from './operations/master-keys/master-keys.commands.js';
+import { addRestoreCommands } from './operations/restore/restore.commands.js';
 import { addVerifyCommands } from './operations/verify/verify.commands.js';
 import type { AddCommands, InProgram } from './platform/commands.js';
 import { Problem } from './platform/problem.js';
 import { ProcessRole } from './platform/process-role.js';
 import { tellStartFailure } from './platform/start-failure.js';
+import { addLocalCertificateCommands } from './platform/tls/local-certificate.commands.js';
 
 const inProgram: InProgram = async (work) => {
   const program = await NestFactory.createApplicationContext(AppModule.for(new ProcessRole(false)), {
@@ -25,7 +27,14 @@ const inProgram: InProgram = async (work) => {
 };
 
 /** Each room that is administered from the shell adds its commands. */
-const rooms: AddCommands[] = [addIdentityCommands, addBackupCommands, addMasterKeysCommands, addVerifyCommands];
+const rooms: AddCommands[] = [
+  addLocalCertificateCommands,
+  addIdentityCommands,
+  addBackupCommands,
+  addRestoreCommands,
+  addMasterKeysCommands,
+  addVerifyCommands,
+];
 
 const commands = new Command('lotward').description('Administration from the shell.').showHelpAfterError();
 for (const add of rooms) add(commands, inProgram);

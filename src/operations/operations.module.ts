@@ -5,11 +5,12 @@ import { BackupSchedule } from './backup/backup-schedule.service.js';
 import { BackupStatus } from './backup/backup-status.service.js';
 import { BackupsController } from './backup/backups.controller.js';
 import { MasterKeyRotation } from './master-keys/master-key-rotation.service.js';
+import { RestoredRecord } from './restore/restored-record.service.js';
 
 /** Backup, restore, verification, retention: what keeps the record itself. */
 @Module({
   imports: [AlertsModule],
   controllers: [BackupsController],
-  providers: [BackupStatus, BackupConditions, BackupSchedule, MasterKeyRotation],
+  providers: [BackupStatus, BackupConditions, BackupSchedule, MasterKeyRotation, RestoredRecord],
 })
 export class OperationsModule {}

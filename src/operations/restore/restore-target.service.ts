@@ -1,0 +1,61 @@
+import { mkdirSync, readdirSync, renameSync, rmdirSync, rmSync } from 'node:fs';
+import { basename, join, resolve } from 'node:path';
+import { OperatorError } from '../../platform/operator-error.js';
+import { syncFolder } from '../../platform/write-for-good.js';
+
+const workFolder = '.lotward-restoring';
+const keyFileName = 'master-keys.json';
+
+/**
+ * The data folder that is being filled. Guarantees: until everything is restored, erased anew and verified, all of it
+ * lies in a folder of its own, where no service looks for it; what fails leaves the data folder as it was.
+ */
+export class RestoreTarget {
+  readonly folder: string;
+
+  /** @throws OperatorError when the folder holds more than a key file */
+  constructor(into: string) {
+    this.folder = resolve(into);
+    const [first] = this.names().filter((name) => name !== keyFileName && name !== workFolder);
+    if (first === undefined) return;
+    throw new OperatorError(
+      `${this.folder} is not empty: there is ${first}. A record is restored only into a fresh folder; name another one.`,
+    );
+  }
+
+  get work(): string {
+    return join(this.folder, workFolder);
+  }
+
+  get keyFile(): string {
+    return join(this.folder, keyFileName);
+  }
+
+  begin(): void {
+    // Left by a restore that was killed.
+    this.abandon();
+    mkdirSync(this.work, { recursive: true, mode: 0o700 });
+  }
+
+  abandon(): void {
+    rmSync(this.work, { recursive: true, force: true });
+  }
+
+  /** Moves everything to where a service looks for it, the database last. */
+  complete(databaseFile: string): void {
+    const last = basename(databaseFile);
+    const names = readdirSync(this.work).sort((one, other) => Number(one === last) - Number(other === last));
+    for (const name of names) renameSync(join(this.work, name), join(this.folder, name));
+    rmdirSync(this.work);
+    syncFolder(this.folder);
+  }
+
+  private names(): string[] {
+    try {
+      return readdirSync(this.folder);
+    } catch (error) {
+      if ((error as NodeJS.ErrnoException).code === 'ENOENT') return [];
+      throw error;
+    }
+  }
+}

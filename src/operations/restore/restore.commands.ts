@@ -1,0 +1,133 @@
+import { basename, join } from 'node:path';
+import type { AddCommands, InProgram } from '../../platform/commands.js';
+import { type Config, readConfig } from '../../platform/config.js';
+import { openSnapshot } from '../../platform/database/snapshot.js';
+import { OperatorError } from '../../platform/operator-error.js';
+import { copyFiles, copyForGood, filesBelow } from '../backup/file-copies.service.js';
+import { filesFolder } from '../backup/manifest.js';
+import { checkRecord } from '../verify/record.check.js';
+import { headsRemembered } from '../verify/remembered-heads.file.js';
+import { reportLines } from '../verify/report-words.js';
+import type { VerifyReport } from '../verify/verify-report.js';
+import { openSource, type RestoreSource } from './restore-source.service.js';
+import { RestoreTarget } from './restore-target.service.js';
+import { requireEmptyDatabase, restoreDatabase } from './restored-database.service.js';
+import { RestoredRecord } from './restored-record.service.js';
+
+interface RestoreOptions {
+  into: string;
+  keys?: string;
+}
+
+const foundWrong = 2;
+
+export const addRestoreCommands: AddCommands = (commands, inProgram) => {
+  commands
+    .command('restore')
+    .description(
+      'restore a backup into a fresh data folder, and into the empty database of DATABASE_URL if it is set',
+    )
+    .argument('<backup>', 'the folder of one backup')
+    .requiredOption(
+      '--into <folder>',
+      'the data folder to make; it holds nothing yet, or nothing but the key file',
+    )
+    .option(
+      '--keys <file>',
+      'your copy of the key file; needed unless MASTER_KEY_FILE or the folder holds it',
+    )
+    .addHelpText(
+      'after',
+      '\nExit code: 0 when the record was restored, 2 when it was restored and does not fit together, 1 when nothing was restored.',
+    )
+    .action((backup: string, options: RestoreOptions) => restore(backup, options, inProgram));
+};
+
+async function restore(backup: string, { into, keys }: RestoreOptions, inProgram: InProgram): Promise<void> {
+  const target = new RestoreTarget(into);
+  // From here on the program works in the folder that is being filled.
+  process.env.DATA_DIR = target.work;
+  const config = readConfig(process.env);
+  const source = await openSource(
+    backup,
+    config.DATABASE_URL === undefined ? 'sqlite' : 'postgres',
+    keyFile(target, keys),
+  );
+  await requireEmptyDatabase(config);
+  target.begin();
+  let report: VerifyReport;
+  try {
+    await fill(config, source);
+    await inProgram((program) =>
+      program.get(RestoredRecord).settle(basename(source.folder), source.manifest),
+    );
+    report = await verify(config, source);
+    target.complete(config.sqliteFile);
+  } catch (error) {
+    target.abandon();
+    await tellFilledDatabase(config);
+    throw error;
+  }
+  tell(source, target, report);
+}
+
+/** The key file to restore with: the one named, else the one the settings name, else the one that lies there already. */
+function keyFile(target: RestoreTarget, keys: string | undefined): string {
+  const set = process.env.MASTER_KEY_FILE;
+  if (set === undefined) return keys ?? target.keyFile;
+  if (keys === undefined) return set;
+  throw new OperatorError(
+    'The key file is named twice, by --keys and by MASTER_KEY_FILE. Leave one of them out.',
+  );
+}
+
+async function fill(config: Config, { folder, manifest, keyFile }: RestoreSource): Promise<void> {
+  if (process.env.MASTER_KEY_FILE === undefined) await copyForGood(keyFile, config.masterKeyFile);
+  const kept = join(folder, filesFolder);
+  await copyFiles(kept, config.filesFolder, await filesBelow(kept));
+  await restoreDatabase(config, folder, manifest);
+}
+
+async function verify(config: Config, { folder }: RestoreSource): Promise<VerifyReport> {
+  const url = config.DATABASE_URL;
+  const snapshot = await openSnapshot(url === undefined ? { file: config.sqliteFile } : { url });
+  try {
+    return await checkRecord(snapshot, await headsRemembered([folder]));
+  } finally {
+    await snapshot.close();
+  }
+}
+
+async function tellFilledDatabase(config: Config): Promise<void> {
+  try {
+    await requireEmptyDatabase(config);
+  } catch {
+    process.stderr.write(
+      'The database in DATABASE_URL was filled all the same: drop it before you try again.\n',
+    );
+  }
+}
+
+function tell({ manifest }: RestoreSource, { folder }: RestoreTarget, report: VerifyReport): void {
+  print(`Restored into ${folder}: the record as it stood at ${manifest.madeAt}.`);
+  for (const line of reportLines(report)) print(line);
+  if (report.wrong > 0) {
+    // The sums are right, so the record was like this when it was backed up; with its faults it is worth more than none.
+    process.exitCode = foundWrong;
+    print('It was put into place with these faults, which it had when it was backed up.');
+  }
+  print(
+    'What was recorded later is not in it. People, roles and tokens are as they were then: look whether any were withdrawn since.',
+  );
+  print('Everybody has to sign in again, tablets have to be enrolled again, and one-time links have ended.');
+  const also = ['DATABASE_URL', 'MASTER_KEY_FILE', 'BACKUP_DIR'].filter(
+    (name) => process.env[name] !== undefined,
+  );
+  print(
+    `Start the service on it: DATA_DIR=${folder} npm start${also.length > 0 ? `, with ${also.join(' and ')} set as now` : ''}`,
+  );
+}
+
+function print(line: string): void {
+  process.stdout.write(`${line}\n`);
+}
