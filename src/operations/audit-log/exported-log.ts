@@ -1,10 +1,13 @@
 export const exportFormat = 'lotward-audit-log/1';
 
+/** What the last entry of an exported log says of itself. */
+export const exportAction = 'operations.export-audit-log';
+
 /** The first line of an exported log; each further line is one entry, from 1 to the head. */
 export interface ExportOpening {
   format: typeof exportFormat;
   studioId: string;
-  /** ISO 8601 in UTC. */
+  /** ISO 8601 in UTC: when the last entry, that of the export itself, was recorded. */
   exportedAt: string;
   head: { sequence: number; hash: string };
 }
