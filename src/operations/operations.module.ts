@@ -1,5 +1,8 @@
 import { Module } from '@nestjs/common';
 import { AlertsModule } from '../alerts/alerts.module.js';
+import { AuditEntries } from './audit-log/audit-entries.service.js';
+import { AuditLogController } from './audit-log/audit-log.controller.js';
+import { AuditLogExports } from './audit-log/audit-log-export.service.js';
 import { BackupConditions } from './backup/backup-conditions.service.js';
 import { BackupSchedule } from './backup/backup-schedule.service.js';
 import { BackupStatus } from './backup/backup-status.service.js';
@@ -10,7 +13,7 @@ import { RestoredRecord } from './restore/restored-record.service.js';
 /** Backup, restore, verification, retention: what keeps the record itself. */
 @Module({
   imports: [AlertsModule],
-  controllers: [BackupsController],
-  providers: [BackupStatus, BackupConditions, BackupSchedule, MasterKeyRotation, RestoredRecord],
+  controllers: [BackupsController, AuditLogController],
+  providers: [BackupStatus, BackupConditions, BackupSchedule, MasterKeyRotation, RestoredRecord, AuditEntries, AuditLogExports],
 })
 export class OperationsModule {}
