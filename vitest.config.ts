@@ -13,6 +13,13 @@ export default defineConfig({
       },
       {
         test: {
+          name: 'web app',
+          include: ['src/web/**/*.spec.ts'],
+          environment: 'node',
+        },
+      },
+      {
+        test: {
           name: 'end to end',
           include: ['tests/**/*.spec.ts'],
           globalSetup: ['tests/support/global-set-up.ts'],

@@ -1,6 +1,7 @@
 import 'reflect-metadata';
 import { NestFactory } from '@nestjs/core';
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
+import type { FastifyInstance } from 'fastify';
 import { AppModule } from './app.module.js';
 import { SetUpLinks } from './identity/sign-in/set-up-links.service.js';
 import { Config, readConfig } from './platform/config.js';
@@ -13,6 +14,7 @@ import { tellStartFailure } from './platform/start-failure.js';
 import { startRemarks } from './platform/start-remarks.js';
 import { stopOnSignal } from './platform/stopping.js';
 import { tlsFaults } from './platform/tls/tls-files.js';
+import { serveWebApp } from './platform/web-app.js';
 
 async function start(): Promise<void> {
   const settings = readConfig(process.env, tlsFaults);
@@ -34,6 +36,7 @@ async function start(): Promise<void> {
   app.setGlobalPrefix('api', { exclude: ['health/live', 'health/ready'] });
   stopOnSignal(app, role, log);
   describeApi(app);
+  await serveWebApp(app.getHttpAdapter().getInstance() as unknown as FastifyInstance, log);
   const config = app.get(Config);
   await app.listen(config.PORT, config.HOST);
   config.PORT = (app.getHttpServer().address() as { port: number }).port;

@@ -204,7 +204,7 @@ function filesBelow(path) {
 function digestOfBuildInputs() {
   const hash = createHash('sha256');
   for (const path of buildInputs.flatMap(filesBelow)) {
-    if (!path.endsWith('.spec.ts'))
+    if (!/[.]spec[.]tsx?$/.test(path))
       hash
         .update(`${path}\0`)
         .update(readFileSync(join(root, path)))
@@ -222,8 +222,13 @@ async function build() {
   // Taken first: what is edited while the build runs is then built again next time.
   const digest = digestOfBuildInputs();
   rmSync(buildMark, { force: true });
-  const code = await runTool('@nestjs/cli/bin/nest.js', ['build']);
-  if (code !== 0) throw new SetUpError(`The service could not be built; the compiler's words stand above.`);
+  // The service first: its build empties the folder that both are built into.
+  if ((await runTool('@nestjs/cli/bin/nest.js', ['build'])) !== 0) {
+    throw new SetUpError(`The service could not be built; the compiler's words stand above.`);
+  }
+  if ((await runTool('vite/bin/vite.js', ['build', 'src/web', '--logLevel', 'warn'])) !== 0) {
+    throw new SetUpError('The pages for browsers could not be built; the words of the bundler stand above.');
+  }
   writeFileSync(buildMark, digest);
 }
 

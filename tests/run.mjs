@@ -1,5 +1,5 @@
 /**
- * `npm test`: sets up, then lint, import directions, types and all tests. Each of the three checks counts as a test.
+ * `npm test`: sets up, then lint, import directions, types and all tests. Each of the checks before them counts as a test.
  * The closing line `N passed, N failed` is printed last, alone; the exit code says whether anything failed.
  * With --soak the long versions of the tests run; further arguments go to the test runner.
  */
@@ -24,6 +24,11 @@ const checks = [
     parameters: ['src', '--config', '.dependency-cruiser.cjs'],
   },
   { name: 'types', tool: 'typescript/bin/tsc', parameters: ['--noEmit', '-p', 'tsconfig.json'] },
+  {
+    name: 'types of the web app',
+    tool: 'typescript/bin/tsc',
+    parameters: ['--noEmit', '-p', 'src/web/tsconfig.json'],
+  },
 ];
 
 /** @returns counts of the tests; a file that could not be run, or an error outside every test, counts as failed */

@@ -4,10 +4,7 @@ import { isLoopback } from './loopback.js';
 
 const yearSeconds = 31_536_000;
 
-/**
- * What a page of the service may load and do: only what the service itself serves. Scripts and styles come as files;
- * were a style to be written into a page, it would need a nonce here, never 'unsafe-inline'.
- */
+/** What a page of the service may load and do: only what the service itself serves, scripts and styles as files. */
 const contentPolicy = {
   defaultSrc: ["'none'"],
   scriptSrc: ["'self'"],
@@ -23,6 +20,14 @@ const contentPolicy = {
   baseUri: ["'none'"],
   formAction: ["'self'"],
 };
+
+/** The web app besides writes styles into its page, such as the theme's variables; they show the nonce of that page. */
+export function webPagePolicy(nonce: string) {
+  return {
+    useDefaults: false,
+    directives: { ...contentPolicy, styleSrc: ["'self'", `'nonce-${nonce}'`] },
+  };
+}
 
 /** The page that describes the API writes its styles into itself; it shows no one's data. */
 export const apiPagePolicy = {

@@ -1,0 +1,63 @@
+import { Button, Checkbox, Group } from '@mantine/core';
+import { useRef, useState } from 'react';
+import type { PersonView } from '../../identity/people.views.js';
+import { Fields } from '../frame/fields.js';
+import { ProblemNote } from '../frame/problem-note.js';
+import { RequestIds } from '../service/request-ids.js';
+import { useAction } from '../service/use-action.js';
+import { useTexts } from '../texts/texts.js';
+import { changePerson } from './access.requests.js';
+import { type PersonDraft, PersonFields } from './person-fields.js';
+
+/** Changes who somebody is here, or notes that they left. */
+export function ChangePersonForm({
+  studioId,
+  person,
+  onChanged,
+  onCancel,
+}: {
+  studioId: string;
+  person: PersonView;
+  onChanged: () => Promise<void>;
+  onCancel: () => void;
+}) {
+  const texts = useTexts();
+  const [draft, setDraft] = useState<PersonDraft>({
+    name: person.name ?? '',
+    role: person.role,
+    until: person.until ?? '',
+  });
+  const [works, setWorks] = useState(person.state === 'active');
+  const ids = useRef(new RequestIds()).current;
+  const { run, busy, problem } = useAction(async () => {
+    const change = {
+      version: person.version,
+      name: draft.name,
+      role: draft.role,
+      until: draft.until === '' ? null : draft.until,
+      state: works ? ('active' as const) : ('left' as const),
+    };
+    await changePerson(studioId, person.id, { id: ids.for(change), ...change });
+    await onChanged();
+  });
+  return (
+    <Fields onSubmit={() => void run()} label={texts.people.changeOf(person.name ?? texts.people.noName)}>
+      <PersonFields draft={draft} onChange={setDraft} problem={problem} />
+      <Checkbox
+        label={texts.people.works}
+        description={texts.people.worksHint}
+        checked={works}
+        onChange={(event) => setWorks(event.currentTarget.checked)}
+      />
+      <ProblemNote problem={problem} />
+      <Group gap="sm">
+        <Button type="submit" loading={busy}>
+          {texts.people.save}
+        </Button>
+        <Button variant="default" onClick={onCancel}>
+          {texts.app.cancel}
+        </Button>
+      </Group>
+    </Fields>
+  );
+}

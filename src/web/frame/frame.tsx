@@ -1,0 +1,101 @@
+import { Button, NativeSelect } from '@mantine/core';
+import { type ReactNode, useEffect, useState } from 'react';
+import { useAction } from '../service/use-action.js';
+import { useRequester } from '../sign-in/requester.js';
+import { signOut } from '../sign-in/sign-in.requests.js';
+import { useTexts } from '../texts/texts.js';
+import styles from './frame.module.css';
+import { Mark } from './mark.js';
+import { open, PageLink } from './navigation.js';
+import { pagesOf, pathOf, placeOf } from './pages-of-role.js';
+import { ProblemNote } from './problem-note.js';
+
+/** What stands around every page of somebody who is signed in: where they are, where they may go, and the way out. */
+export function Frame({ path, children }: { path: string; children: ReactNode }) {
+  const texts = useTexts();
+  const { studios, signInName } = useRequester();
+  const [chosen, setChosen] = useState<string>();
+  const named = placeOf(path)?.studioId;
+  useEffect(() => {
+    if (named !== undefined) setChosen(named);
+  }, [named]);
+  const studio = studios.find(({ studioId }) => studioId === (named ?? chosen)) ?? studios[0];
+
+  const leaving = useAction(async () => {
+    await signOut();
+    // The next page load starts from nothing, so nothing of this person stays in the window.
+    window.location.assign('/');
+  });
+
+  const change = (studioId: string) => {
+    setChosen(studioId);
+    const page = placeOf(path)?.page;
+    if (page !== undefined) open(pathOf({ studioId, page }));
+  };
+
+  const links = [
+    { to: '/', name: texts.frame.start },
+    ...(studio
+      ? pagesOf(studio.permissions).map((page) => ({
+          to: pathOf({ studioId: studio.studioId, page }),
+          name: texts.frame[page],
+        }))
+      : []),
+    ...(signInName === null ? [] : [{ to: '/account', name: texts.frame.account }]),
+  ];
+
+  return (
+    <>
+      <a className={styles.skip} href="#content">
+        {texts.app.toContent}
+      </a>
+      <header className={styles.top}>
+        <div className={styles.inner}>
+          <div className={styles.name}>
+            <Mark size={30} />
+            <span>{texts.app.name}</span>
+          </div>
+          {studios.length > 1 ? (
+            <NativeSelect
+              className={styles.studio}
+              aria-label={texts.frame.studio}
+              value={studio?.studioId}
+              data={studios.map(({ studioId, studioName }) => ({ value: studioId, label: studioName }))}
+              onChange={(event) => change(event.currentTarget.value)}
+            />
+          ) : (
+            <span className={styles.studio}>{studio?.studioName}</span>
+          )}
+          <Button
+            variant="subtle"
+            className={styles.out}
+            loading={leaving.busy}
+            onClick={() => void leaving.run()}
+          >
+            {texts.frame.signOut}
+          </Button>
+        </div>
+        <nav className={styles.inner} aria-label={texts.app.pages}>
+          <ul className={styles.pages}>
+            {links.map(({ to, name }) => (
+              <li key={to}>
+                <PageLink
+                  to={to}
+                  underline="never"
+                  className={styles.page ?? ''}
+                  {...(to === path && { 'aria-current': 'page' })}
+                >
+                  {name}
+                </PageLink>
+              </li>
+            ))}
+          </ul>
+        </nav>
+      </header>
+      <main id="content" tabIndex={-1} className={styles.main}>
+        <ProblemNote problem={leaving.problem} />
+        {children}
+      </main>
+    </>
+  );
+}

@@ -1,0 +1,25 @@
+import { expect, it } from 'vitest';
+import { permissionsOf, type Role } from '../../identity/permissions.js';
+import { pagesOf, pathOf, placeOf } from './pages-of-role.js';
+
+it.each<[Role, string[]]>([
+  ['owner', ['people', 'programs']],
+  ['manager', ['programs']],
+  ['artist', []],
+  ['auditor', []],
+  ['chain manager', ['people', 'programs']],
+])('offers to the %s: %j', (role, pages) => {
+  expect(pagesOf(permissionsOf(role))).toEqual(pages);
+});
+
+it('finds the studio and page of a path it made', () => {
+  const place = { studioId: '0192f0c1-2d3e-7a4b-8c5d-6e7f80910111', page: 'people' } as const;
+  expect(placeOf(pathOf(place))).toEqual(place);
+});
+
+it.each(['/', '/studios', '/studios/1/people', `/studios/${'0'.repeat(36)}/toString`])(
+  'finds no place in %s',
+  (path) => {
+    expect(placeOf(path)).toBeUndefined();
+  },
+);

@@ -1,0 +1,35 @@
+/** What the service refuses, as it says it (RFC 9457). */
+export interface ProblemDocument {
+  status: number;
+  code: string;
+  title: string;
+  detail: string;
+  faults?: { field: string; message: string }[];
+  /** Whole seconds until it makes sense to try again. */
+  retryAfterSeconds?: number;
+}
+
+/** An answer that is no success; `unreachable` when there was none at all. */
+export class ServiceProblem extends Error {
+  constructor(readonly document: ProblemDocument) {
+    super(document.detail);
+  }
+
+  get code(): string {
+    return this.document.code;
+  }
+
+  /** The service's words, when it is the problem of this code. */
+  detailOf(code: string): string | undefined {
+    return this.code === code ? this.document.detail : undefined;
+  }
+
+  /** What was wrong with one field of the request, in the service's words. */
+  faultOf(field: string): string | undefined {
+    return this.document.faults?.find((fault) => fault.field === field)?.message;
+  }
+}
+
+export function isProblem(error: unknown, code: string): boolean {
+  return error instanceof ServiceProblem && error.code === code;
+}

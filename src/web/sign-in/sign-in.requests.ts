@@ -1,0 +1,25 @@
+import type { InvitationView, RequesterView, SetUpStateView } from '../../identity/sign-in/sign-in.views.js';
+import { request } from '../service/request.js';
+
+export interface NewAccount {
+  signInName: string;
+  password: string;
+}
+
+export interface SetUp extends NewAccount {
+  secret: string;
+  studioName: string;
+  timeZone: string;
+  ownerName: string;
+}
+
+export const askWhoIsSignedIn = () => request<RequesterView>('GET', '/me');
+export const askWhetherSetUpIsOpen = () => request<SetUpStateView>('GET', '/set-up');
+export const setUp = (given: SetUp) => request('POST', '/set-up', given);
+export const signIn = (given: NewAccount) => request('POST', '/sign-in', given);
+export const signOut = () => request('POST', '/sign-out');
+export const lookAtInvitation = (secret: string) =>
+  request<InvitationView>('POST', '/invitation/look', { secret });
+/** Without a password by whoever is signed in; without a name by whoever needs a new password only. */
+export const acceptInvitation = (given: { secret: string } & Partial<NewAccount>) =>
+  request('POST', '/invitation/accept', given);

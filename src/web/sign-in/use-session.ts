@@ -1,0 +1,56 @@
+import { useCallback, useEffect, useState } from 'react';
+import type { RequesterView } from '../../identity/sign-in/sign-in.views.js';
+import { isProblem, ServiceProblem } from '../service/problem.js';
+import { onSignedOut } from '../service/request.js';
+import { askWhoIsSignedIn } from './sign-in.requests.js';
+
+export type Session =
+  | { state: 'unknown'; problem?: ServiceProblem }
+  /** `again`: somebody was signed in until now. */
+  | { state: 'signed out'; again: boolean }
+  | { state: 'signed in'; requester: RequesterView };
+
+/**
+ * Who is signed in at this browser. Looked at again when a page opens and when the window is looked at again, since
+ * signing out, roles and last days hold at once and may have been changed elsewhere.
+ */
+export function useSession(path: string): { session: Session; refresh(): Promise<void> } {
+  const [session, setSession] = useState<Session>({ state: 'unknown' });
+
+  const refresh = useCallback(async () => {
+    try {
+      setSession({ state: 'signed in', requester: await askWhoIsSignedIn() });
+    } catch (error) {
+      if (!(error instanceof ServiceProblem)) throw error;
+      if (isProblem(error, 'sign-in-needed')) return;
+      // Who was signed in is taken to be so still; what they ask for next will show it.
+      setSession((before) => (before.state === 'signed in' ? before : { state: 'unknown', problem: error }));
+    }
+  }, []);
+
+  useEffect(
+    () =>
+      onSignedOut(() =>
+        setSession((before) => ({
+          state: 'signed out',
+          again: before.state === 'signed in' || (before.state === 'signed out' && before.again),
+        })),
+      ),
+    [],
+  );
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another page is a reason to look again.
+  useEffect(() => {
+    void refresh();
+  }, [refresh, path]);
+
+  useEffect(() => {
+    const look = () => {
+      if (document.visibilityState === 'visible') void refresh();
+    };
+    document.addEventListener('visibilitychange', look);
+    return () => document.removeEventListener('visibilitychange', look);
+  }, [refresh]);
+
+  return { session, refresh };
+}

@@ -1,0 +1,13 @@
+/** An instant as it is read at the place of the reader: `25 Nov 2026, 14:05`. */
+export function writtenInstant(instant: string, language: string): string {
+  return new Intl.DateTimeFormat(language, { dateStyle: 'medium', timeStyle: 'short' }).format(
+    new Date(instant),
+  );
+}
+
+/** A plain date, `2026-11-25`, the same everywhere: `25 Nov 2026`. */
+export function writtenDay(day: string, language: string): string {
+  return new Intl.DateTimeFormat(language, { dateStyle: 'medium', timeZone: 'UTC' }).format(
+    new Date(`${day}T00:00:00Z`),
+  );
+}

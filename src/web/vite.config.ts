@@ -1,0 +1,17 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+/** The web app. `npx vite src/web` serves it while it is written, on top of a service that runs on port 3000. */
+export default defineConfig({
+  plugins: [react()],
+  build: {
+    outDir: '../../dist/web',
+    emptyOutDir: true,
+    // Everything is a file of its own, which the content policy lets pass.
+    assetsInlineLimit: 0,
+    target: 'es2022',
+  },
+  server: {
+    proxy: { '/api': 'http://127.0.0.1:3000' },
+  },
+});
