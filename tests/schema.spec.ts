@@ -30,7 +30,9 @@ const appendOnly = [
 /** Their rows have a state that moves on, but stay. */
 const neverDeleted = [
   'accepted_request',
+  'account',
   'alert',
+  'api_token',
   'audit_head',
   'balance',
   'chain',
@@ -41,11 +43,13 @@ const neverDeleted = [
   'lot',
   'lot_code',
   'maker',
+  'one_time_link',
   'outbox',
   'person',
   'place',
   'procedure',
   'product',
+  'service_key',
   'session',
   'studio',
   'studio_key',
@@ -53,8 +57,14 @@ const neverDeleted = [
   'tray_line',
 ];
 
-/** Settings and names, no record of what happened; or held by the foreign keys of what was recorded. */
-const unguarded = ['kit_list', 'product_gtin', 'stock_level'];
+/**
+ * Settings and names, no record of what happened; or held by the foreign keys of what was recorded; or the state of signing
+ * in, which is cleared when it is old.
+ */
+const unguarded = ['credential_use', 'failed_sign_in', 'kit_list', 'product_gtin', 'sign_in', 'stock_level'];
+
+/** Written by SQL alone, since their rows are no part of the record. */
+const withoutEntity = ['credential_use', 'failed_sign_in', 'sign_in'];
 
 /**
  * A row for each table whose every text is `x`, so that all rows refer to each other; here is what a check wants to be
@@ -73,7 +83,8 @@ const particulars: Record<string, PlainRow> = {
   lot_code: { kind: 'lot' },
   movement: { kind: 'received', reverses_id: null },
   outbox: { event: 'opened', state: 'sent' },
-  person: { role: 'owner', state: 'active' },
+  one_time_link: { purpose: 'set-up' },
+  person: { role: 'owner', state: 'active', account_id: null, until: null },
   place: { kind: 'shelf' },
   procedure: { body_place: 'brows' },
   product: {
@@ -83,6 +94,7 @@ const particulars: Record<string, PlainRow> = {
     points: null,
     membrane: 'yes',
   },
+  service_key: { id: 'service' },
   scan: { verdict: 'admitted' },
   session: { visit_kind: 'first session', body_place: 'brows', state: 'completed', recorded_from: 'tray' },
   stock_level: { subject_kind: 'product' },
@@ -187,6 +199,7 @@ describe.each(engines)('the schema on %s', (engine) => {
       .sort((one, other) => (one.table < other.table ? -1 : 1));
     const fromTables = [];
     for (const table of await sql.tables()) {
+      if (withoutEntity.includes(table)) continue;
       fromTables.push({
         table,
         columns: (await sql.columns(table)).map(({ name, nullable, type }) => ({ name, nullable, type })),

@@ -43,7 +43,9 @@ describe('the description of the API', () => {
     expect(all.length).toBeGreaterThan(80);
     const silent = all.filter(({ operation }) => {
       const good = Object.entries(operation.responses).filter(([status]) => status.startsWith('2'));
-      return !operation.summary || good.length !== 1 || !good.every(([, answer]) => answer.content);
+      // 204 says by itself that the answer has no content.
+      const told = good.every(([status, answer]) => status === '204' || answer.content);
+      return !operation.summary || good.length !== 1 || !told;
     });
     expect(silent.map(({ route }) => route)).toEqual([]);
   });
