@@ -77,6 +77,10 @@ export function refusalOf(reply: FastifyReply): ProblemCode | undefined {
 /** Answers with a problem document. */
 export function sendProblem(reply: FastifyReply, problem: Problem): void {
   refusals.set(reply, problem.code);
+  const { retryAfterSeconds } = problem.extensions;
+  if (typeof retryAfterSeconds === 'number') void reply.header('retry-after', retryAfterSeconds);
+  // RFC 9110, 11.6.1 [P]: an answer of 401 says how one shows who one is.
+  if (problem.status === 401) void reply.header('www-authenticate', 'Bearer realm="lotward"');
   void reply
     .status(problem.status)
     .header('content-type', 'application/problem+json')
