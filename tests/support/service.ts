@@ -158,7 +158,7 @@ export interface ServiceProcess {
 }
 
 /** Starts the built service as a process of its own and waits until it is ready. */
-export async function startProcess(
+export async function startInFolder(
   dataFolder: string,
   environment: Record<string, string> = {},
 ): Promise<ServiceProcess> {
@@ -200,18 +200,36 @@ export async function startProcess(
   return { url, child, log };
 }
 
-/** Starts the built service on an empty database, or on the data of an earlier start. */
+/** The built service as it is right after its start: on an empty database nobody has an account yet. */
+export interface StartedProcess extends ServiceProcess {
+  dataFolder: string;
+  databaseUrl: string | undefined;
+}
+
+/** Starts the built service and leaves it as it is. */
+export async function startProcess(
+  engine: TestedEngine = 'sqlite',
+  options: StartOptions = {},
+): Promise<StartedProcess> {
+  const dataFolder = options.dataFolder ?? mkdtempSync(join(tmpdir(), 'lotward-test-'));
+  const databaseUrl =
+    engine === 'postgres' ? (options.databaseUrl ?? (await makePostgresDatabase())) : undefined;
+  const { url, child, log } = await startInFolder(dataFolder, {
+    ...(databaseUrl === undefined ? {} : { DATABASE_URL: databaseUrl }),
+    ...options.environment,
+  });
+  return { url, dataFolder, databaseUrl, child, log };
+}
+
+/**
+ * Starts the built service on an empty database, or on the data of an earlier start, with an owner who signed in and a
+ * token of theirs.
+ */
 export async function startService(
   engine: TestedEngine = 'sqlite',
   options: StartOptions = {},
 ): Promise<RunningService> {
-  const dataFolder = options.dataFolder ?? mkdtempSync(join(tmpdir(), 'lotward-test-'));
-  const databaseUrl =
-    engine === 'postgres' ? (options.databaseUrl ?? (await makePostgresDatabase())) : undefined;
-  const { url, child, log } = await startProcess(dataFolder, {
-    ...(databaseUrl === undefined ? {} : { DATABASE_URL: databaseUrl }),
-    ...options.environment,
-  });
+  const { url, dataFolder, databaseUrl, child, log } = await startProcess(engine, options);
   const token = await ownersToken(url, dataFolder, log.join(''));
   const [studio] = await answered<{ id: string }[]>(`${url}/api/v1/studios`, {
     headers: { authorization: `Bearer ${token}` },
