@@ -14,9 +14,16 @@ import { ProcessRole } from './platform/process-role.js';
 import { tellStartFailure } from './platform/start-failure.js';
 import { addLocalCertificateCommands } from './platform/tls/local-certificate.commands.js';
 
+/** What keeps the program from starting is told once, in plain words, and not by Nest with its stack before. */
+class CommandLog extends ConsoleLogger {
+  override error(message: unknown, ...rest: unknown[]): void {
+    if (rest.at(-1) !== 'ExceptionHandler') super.error(message, ...rest);
+  }
+}
+
 const inProgram: InProgram = async (work) => {
   const program = await NestFactory.createApplicationContext(AppModule.for(new ProcessRole(false)), {
-    logger: new ConsoleLogger({ prefix: 'Lotward', logLevels: ['error', 'warn'] }),
+    logger: new CommandLog({ prefix: 'Lotward', logLevels: ['error', 'warn'] }),
     abortOnError: false,
   });
   try {

@@ -71,12 +71,12 @@ export class BackupShelf {
     }
   }
 
+  /** None when the folder cannot be read: whoever makes a backup there is told why. */
   private names(): string[] {
     try {
       return readdirSync(this.folder);
-    } catch (error) {
-      if ((error as NodeJS.ErrnoException).code === 'ENOENT') return [];
-      throw error;
+    } catch {
+      return [];
     }
   }
 }

@@ -24,6 +24,8 @@ export interface Rotation {
 
 /** A write of the service waits for a whole batch: each takes some milliseconds. */
 const keysPerBatch = 100;
+/** Who waits for SQLite's lock looks for it every tenth of a second at last; without a pause it might never get in. */
+const pauseMilliseconds = 120;
 /** How long a write that took the old key for the current one may take until its row is there. */
 const settleMilliseconds = 10_000;
 
@@ -78,7 +80,10 @@ export class MasterKeyRotation {
     let rewrapped = 0;
     for (const actor of actors) {
       // What belongs to no studio is told of in the chain of the first.
-      while (await this.hasOlder(actor.studioId)) rewrapped += await this.rewrapBatch(actor);
+      while (await this.hasOlder(actor.studioId)) {
+        rewrapped += await this.rewrapBatch(actor);
+        await wait(pauseMilliseconds);
+      }
     }
     return rewrapped;
   }

@@ -1,0 +1,444 @@
+import {
+  copyFileSync,
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  truncateSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { schema } from '../../src/app.module.js';
+import { digestOf } from '../../src/platform/canonical-json.js';
+import { readConfig } from '../../src/platform/config.js';
+import { Database } from '../../src/platform/database/database.js';
+import { backupsIn, until } from '../support/backups.js';
+import { commandOutput, runCommand } from '../support/commands.js';
+import { PlainSql } from '../support/plain-sql.js';
+import { type RunningService, startInFolder, startService } from '../support/service.js';
+
+interface Status {
+  lastGoodAt: string | null;
+  kept: number;
+  keptAtMost: number;
+  nextDueAt: string | null;
+  lastFailure: { at: string; cause: string } | null;
+}
+
+const temporaryFolder = () => mkdtempSync(join(tmpdir(), 'lotward-backup-'));
+
+describe('backups of a running service', () => {
+  let service: RunningService;
+  let away: string;
+  let environment: { DATA_DIR: string; BACKUP_DIR: string };
+
+  beforeAll(async () => {
+    service = await startService('sqlite');
+  });
+
+  beforeEach(() => {
+    away = temporaryFolder();
+    environment = { DATA_DIR: service.dataFolder, BACKUP_DIR: join(away, 'backups') };
+    return () => rmSync(away, { recursive: true });
+  });
+
+  afterAll(() => service.dispose());
+
+  it('hold the database, the files beside it and where the audit chains ended, for the owner of the folder only', async () => {
+    const filesFolder = join(service.dataFolder, 'files');
+    mkdirSync(join(filesFolder, '2026'), { recursive: true });
+    writeFileSync(join(filesFolder, '2026', 'letter of advice.pdf'), 'not much');
+    writeFileSync(join(filesFolder, 'empty'), '');
+
+    const told = await commandOutput(['backup'], { environment });
+    const [backup, ...more] = backupsIn(environment.BACKUP_DIR);
+    expect(more).toEqual([]);
+    expect(told).toContain(backup?.folder);
+    expect(backup?.manifest.files.map(({ name, bytes }) => [name, bytes])).toEqual([
+      ['database.sqlite', expect.any(Number)],
+      ['files/2026/letter of advice.pdf', 8],
+      ['files/empty', 0],
+    ]);
+    const sql = await PlainSql.connect(service, 'read');
+    const [head] = await sql.rows<{ sequence: number }>('SELECT sequence FROM audit_head');
+    await sql.close();
+    expect(backup?.manifest.heads).toEqual([
+      { studioId: service.studioId, sequence: head?.sequence, hash: expect.stringMatching(/^[0-9a-f]{64}$/) },
+    ]);
+    const names = readdirSync(backup?.folder ?? '', { recursive: true }).map(String);
+    expect(names.some((name) => name.includes('master-keys'))).toBe(false);
+    for (const name of ['.', ...names]) {
+      expect(statSync(join(backup?.folder ?? '', name)).mode & 0o077, name).toBe(0);
+    }
+    rmSync(filesFolder, { recursive: true });
+  });
+
+  it('are told of by the service, whoever made them', async () => {
+    const folder = join(service.dataFolder, 'backups');
+    const before = await service.seen<Status>('/backups');
+    expect(before).toMatchObject({ lastGoodAt: null, kept: 0, keptAtMost: 14, lastFailure: null });
+    await commandOutput(['backup'], { environment: { DATA_DIR: service.dataFolder } });
+    const [backup] = backupsIn(folder);
+    const after = await service.seen<Status>('/backups');
+    expect(after).toMatchObject({ lastGoodAt: backup?.manifest.madeAt, kept: 1 });
+    const due = Date.parse(backup?.manifest.madeAt ?? '') + 24 * 3_600_000;
+    expect(after.nextDueAt).toBe(new Date(due).toISOString());
+    rmSync(folder, { recursive: true });
+  });
+
+  it('are kept so many, and nothing is removed that no backup made', async () => {
+    const folder = environment.BACKUP_DIR;
+    const strange = [
+      'holiday.jpg',
+      '20200101T000000Z-scheduled',
+      '20200101T000000Z-by-hand',
+      'erasures.jsonl',
+    ];
+    mkdirSync(folder);
+    writeFileSync(join(folder, 'holiday.jpg'), 'sea');
+    writeFileSync(join(folder, 'erasures.jsonl'), '');
+    for (const name of strange.filter((each) => each.startsWith('2020'))) {
+      mkdirSync(join(folder, name));
+      writeFileSync(join(folder, name, 'note.txt'), 'mine');
+    }
+    const keepTwo = { environment: { ...environment, BACKUP_KEEP: '2' } };
+    const made: string[] = [];
+    const told: string[] = [];
+    for (let count = 0; count < 4; count += 1) {
+      told.push(await commandOutput(['backup'], keepTwo));
+      made.push(...readdirSync(folder).filter((name) => !strange.includes(name) && !made.includes(name)));
+    }
+    expect(made).toHaveLength(4);
+    expect(readdirSync(folder).sort()).toEqual([...strange, ...made.slice(2)].sort());
+    expect(told[3]).toContain(`Removed the older ${made[1]}.`);
+  });
+
+  it('leave nothing by halves when the disk is full, and say so', async () => {
+    await commandOutput(['backup'], { environment });
+    const before = readdirSync(environment.BACKUP_DIR);
+    const failed = await runCommand(['backup'], { environment, largestFileKibibytes: 200 });
+    expect(failed.code).toBe(1);
+    expect(failed.err).toMatch(
+      /^The backup could not be made: the disk (does not take more|takes no larger file)\. /,
+    );
+    expect(failed.err).not.toContain('    at ');
+    expect(readdirSync(environment.BACKUP_DIR)).toEqual(before);
+  });
+
+  it('are refused where the folder cannot be written to, with what to do', async () => {
+    writeFileSync(join(away, 'a file'), '');
+    const failed = await runCommand(['backup'], {
+      environment: { ...environment, BACKUP_DIR: join(away, 'a file', 'backups') },
+    });
+    expect(failed.code).toBe(1);
+    expect(failed.err).toContain('The backup could not be made: a part of its path is no folder.');
+    expect(failed.err).toContain('it must be a folder that Lotward may write to');
+  });
+
+  it('that are killed leave the older ones good, and what they left is removed later', async () => {
+    const folder = environment.BACKUP_DIR;
+    await commandOutput(['backup'], { environment });
+    const [good] = readdirSync(folder);
+    // Large enough that the copying can be met.
+    const filesFolder = join(service.dataFolder, 'files');
+    mkdirSync(filesFolder);
+    writeFileSync(join(filesFolder, 'large'), Buffer.alloc(300_000_000, 'x'));
+    let kill: (signal: NodeJS.Signals) => void = () => undefined;
+    const running = runCommand(['backup'], {
+      environment,
+      started: (killing) => {
+        kill = killing;
+      },
+    });
+    const unfinished = await until('an unfinished backup that is copying', () =>
+      readdirSync(folder).find(
+        (name) => name.endsWith('.unfinished') && existsSync(join(folder, name, 'files', 'large')),
+      ),
+    );
+    kill('SIGKILL');
+    expect((await running).code).toBe(null);
+    rmSync(filesFolder, { recursive: true });
+    expect(readdirSync(folder).sort()).toEqual([good, unfinished].sort());
+    expect(backupsIn(folder).map(({ name }) => name)).toEqual([good]);
+
+    // It might still be at work: only one that was not touched for long is taken for dead.
+    await commandOutput(['backup'], { environment });
+    expect(readdirSync(folder)).toContain(unfinished);
+    const longAgo = new Date(Date.now() - 2 * 3_600_000);
+    utimesSync(join(folder, unfinished), longAgo, longAgo);
+    await commandOutput(['backup'], { environment });
+    expect(readdirSync(folder)).not.toContain(unfinished);
+    expect(readdirSync(folder)).toHaveLength(3);
+  });
+});
+
+describe('a restore', () => {
+  let service: RunningService;
+  let away: string;
+  let whole: string;
+  let keyFile: string;
+
+  beforeAll(async () => {
+    service = await startService('sqlite');
+    mkdirSync(join(service.dataFolder, 'files'));
+    writeFileSync(join(service.dataFolder, 'files', 'letter.txt'), 'Dear Sir or Madam');
+    await commandOutput(['backup'], { environment: { DATA_DIR: service.dataFolder } });
+    whole = backupsIn(join(service.dataFolder, 'backups'))[0]?.folder ?? '';
+    keyFile = join(service.dataFolder, 'master-keys.json');
+  });
+
+  beforeEach(() => {
+    away = temporaryFolder();
+    return () => rmSync(away, { recursive: true });
+  });
+
+  afterAll(() => service.dispose());
+
+  /** A copy of the backup with something done to it. */
+  function changed(change: (folder: string) => void): string {
+    const folder = join(away, 'backup');
+    cpSync(whole, folder, { recursive: true });
+    change(folder);
+    return folder;
+  }
+
+  async function refusal(parameters: string[], environment: Record<string, string> = {}): Promise<string> {
+    const into = join(away, 'fresh');
+    const { code, err } = await runCommand(['restore', '--into', into, ...parameters], { environment });
+    expect(code).toBe(1);
+    expect(err).not.toContain('    at ');
+    // Nothing half there.
+    expect(existsSync(into)).toBe(false);
+    return err;
+  }
+
+  it('brings back the database and the files, and asks everybody to sign in again', async () => {
+    const into = join(away, 'fresh');
+    const told = await commandOutput(['restore', whole, '--into', into, '--keys', keyFile]);
+    expect(told).toContain('Everybody has to sign in again');
+    expect(readFileSync(join(into, 'files', 'letter.txt'), 'utf8')).toBe('Dear Sir or Madam');
+    const sql = await PlainSql.connect({ dataFolder: into }, 'read');
+    expect(await sql.rows('SELECT id FROM sign_in WHERE ended_at IS NULL')).toEqual([]);
+    const entries = await sql.rows<{ payload: string }>(
+      "SELECT payload FROM audit_entry WHERE action = 'record.restore'",
+    );
+    await sql.close();
+    expect(entries).toHaveLength(1);
+    expect(JSON.parse(entries[0]?.payload ?? '')).toMatchObject({
+      backup: expect.stringMatching(/-by-command$/),
+    });
+  });
+
+  it('takes the key file that lies in the folder already', async () => {
+    const into = join(away, 'fresh');
+    mkdirSync(into);
+    copyFileSync(keyFile, join(into, 'master-keys.json'));
+    await commandOutput(['restore', whole, '--into', into]);
+    expect(await commandOutput(['people'], { environment: { DATA_DIR: into } })).toContain('Owner');
+  });
+
+  it.each([
+    [
+      'cut short',
+      'database.sqlite has',
+      (folder: string) => truncateSync(join(folder, 'database.sqlite'), 100_000),
+    ],
+    [
+      'with one changed byte',
+      'database.sqlite was changed',
+      (folder: string) => {
+        const file = join(folder, 'database.sqlite');
+        const bytes = readFileSync(file);
+        bytes.writeUInt8(bytes.readUInt8(70_000) ^ 1, 70_000);
+        writeFileSync(file, bytes);
+      },
+    ],
+    [
+      'without one of its files',
+      'files/letter.txt is missing',
+      (folder: string) => rmSync(join(folder, 'files', 'letter.txt')),
+    ],
+    [
+      'without its manifest',
+      'is no complete backup',
+      (folder: string) => rmSync(join(folder, 'manifest.json')),
+    ],
+    [
+      'with a changed manifest',
+      'its digest is not that of its content',
+      (folder: string) => {
+        const file = join(folder, 'manifest.json');
+        writeFileSync(file, readFileSync(file, 'utf8').replace(/"sequence": (\d+)/, '"sequence": 1$1'));
+      },
+    ],
+  ])('refuses a backup %s and names what is wrong', async (_, words, change) => {
+    expect(await refusal([changed(change), '--keys', keyFile])).toContain(words);
+  });
+
+  it('refuses a backup whose schema is newer than the program', async () => {
+    const newer = changed((folder) => {
+      const file = join(folder, 'manifest.json');
+      const { digest: _, ...manifest } = JSON.parse(readFileSync(file, 'utf8'));
+      manifest.migrations.push('Tomorrow9999999999999');
+      writeFileSync(file, JSON.stringify({ ...manifest, digest: digestOf(manifest) }));
+    });
+    expect(await refusal([newer, '--keys', keyFile])).toContain(
+      'made by a newer version of Lotward (it has Tomorrow9999999999999)',
+    );
+  });
+
+  it('refuses to go without the key file, or with one that lacks the key, and names the key', async () => {
+    const { current } = JSON.parse(readFileSync(keyFile, 'utf8')) as { current: string };
+    expect(await refusal([whole])).toContain(`needs the master keys ${current}, and there is no key file`);
+    const other = join(away, 'other-keys.json');
+    writeFileSync(
+      other,
+      JSON.stringify({ current: 'other', keys: { other: Buffer.alloc(32, 7).toString('base64') } }),
+    );
+    expect(await refusal([whole, '--keys', other])).toContain(`lacks ${current}`);
+  });
+
+  it('refuses a folder that holds anything', async () => {
+    const into = join(away, 'used');
+    mkdirSync(into);
+    writeFileSync(join(into, 'lotward.sqlite'), '');
+    const { code, err } = await runCommand(['restore', whole, '--into', into, '--keys', keyFile]);
+    expect([code, err]).toEqual([1, expect.stringContaining('is not empty: there is lotward.sqlite')]);
+    expect(readdirSync(into)).toEqual(['lotward.sqlite']);
+  });
+
+  it('refuses to put a backup of SQLite into PostgreSQL', async () => {
+    const DATABASE_URL = 'postgresql://nobody@127.0.0.1:9/none';
+    expect(await refusal([whole, '--keys', keyFile], { DATABASE_URL })).toContain('Leave DATABASE_URL unset');
+  });
+
+  it('leaves the folder as it was when it fails on the way', async () => {
+    const into = join(away, 'fresh');
+    const failed = await runCommand(['restore', whole, '--into', into, '--keys', keyFile], {
+      largestFileKibibytes: 200,
+    });
+    expect(failed.code).toBe(1);
+    expect(readdirSync(into)).toEqual([]);
+  });
+});
+
+describe('scheduled backups that fail', () => {
+  interface AlertRow {
+    kind: string;
+    facts: Record<string, unknown>;
+    closedAt: string | null;
+  }
+
+  it('are logged and open an alert, which the next good one closes', async () => {
+    const away = temporaryFolder();
+    const blocked = join(away, 'blocked');
+    writeFileSync(blocked, '');
+    // Every 1.8 seconds.
+    const service = await startService('sqlite', {
+      environment: { BACKUP_DIR: join(blocked, 'backups'), BACKUP_EVERY_HOURS: '0.0005' },
+    });
+    const alerts = async () =>
+      (await service.seen<{ items: AlertRow[] }>('/alerts')).items.filter(({ kind }) =>
+        kind.startsWith('backup'),
+      );
+    try {
+      const [failed] = await until('an alert', async () => {
+        const found = await alerts();
+        return found.length > 0 ? found : undefined;
+      });
+      expect(failed).toMatchObject({
+        kind: 'backup failed',
+        facts: { cause: 'a part of its path is no folder', lastGoodAt: null },
+        closedAt: null,
+      });
+      expect(service.log.join('')).toContain(
+        'The backup could not be made: a part of its path is no folder.',
+      );
+      expect(await service.seen<Status>('/backups')).toMatchObject({
+        lastGoodAt: null,
+        lastFailure: { cause: 'a part of its path is no folder' },
+      });
+      await until('an overdue backup', async () => {
+        await service.made('/alerts/sweep');
+        return (await alerts()).find(({ kind }) => kind === 'backup overdue');
+      });
+
+      rmSync(blocked);
+      await until('the end of the alerts', async () =>
+        (await alerts()).every(({ closedAt }) => closedAt !== null) ? true : undefined,
+      );
+      expect(await service.seen<Status>('/backups')).toMatchObject({ kept: 1, lastFailure: null });
+    } finally {
+      await service.dispose();
+      rmSync(away, { recursive: true });
+    }
+  });
+});
+
+describe('an update of the schema', () => {
+  /** A data folder of a version that had fewer migrations, with something on record. */
+  async function olderRecord(): Promise<string> {
+    const dataFolder = temporaryFolder();
+    const migrations = schema.migrations.slice(0, 5);
+    const older = await Database.open(readConfig({ DATA_DIR: dataFolder }), { ...schema, migrations });
+    await older.close();
+    const sql = await PlainSql.connect({ dataFolder }, 'write');
+    const at = '2026-01-01T08:00:00.000Z';
+    const hash = 'ab'.repeat(32);
+    await sql.rows(`INSERT INTO chain (id, name, created_at) VALUES ('chain', 'Old', '${at}')`);
+    await sql.rows(
+      `INSERT INTO studio VALUES ('studio', 'chain', 'Old', 'UTC', 'EUR', '07:00', 60, 14, NULL, 'off', 1, '${at}')`,
+    );
+    await sql.rows(`INSERT INTO audit_head VALUES ('studio', 1, '${hash}')`);
+    await sql.rows(
+      `INSERT INTO audit_entry VALUES ('studio', 1, '${at}', NULL, 'system', 'made', 'studio', 'studio', '{}', '${'0'.repeat(64)}', '${hash}')`,
+    );
+    await sql.close();
+    return dataFolder;
+  }
+
+  const applied = async (dataFolder: string) => {
+    const sql = await PlainSql.connect({ dataFolder }, 'read');
+    const rows = await sql.rows<{ name: string }>('SELECT name FROM migrations ORDER BY id');
+    await sql.close();
+    return rows.map(({ name }) => name);
+  };
+  const all = schema.migrations.map(({ name }) => name);
+
+  it('is made only after a backup of the record as it was', async () => {
+    const dataFolder = await olderRecord();
+    const { child } = await startInFolder(dataFolder);
+    child.kill('SIGKILL');
+    const backups = backupsIn(join(dataFolder, 'backups'));
+    expect(backups.map(({ manifest }) => [manifest.reason, manifest.migrations])).toEqual([
+      ['before-migration', all.slice(0, 5)],
+    ]);
+    expect(await applied(dataFolder)).toEqual(all);
+    rmSync(dataFolder, { recursive: true });
+  });
+
+  it('is refused when that backup cannot be made, and changes nothing', async () => {
+    const dataFolder = await olderRecord();
+    writeFileSync(join(dataFolder, 'backups'), 'in the way');
+    const { code, err } = await runCommand(['people'], { environment: { DATA_DIR: dataFolder } });
+    expect(code).toBe(1);
+    expect(err).toContain('but not without a backup, so nothing was changed.');
+    expect(err).toContain('a file is in the way of the folder. BACKUP_DIR is ');
+    expect(err).not.toContain('    at ');
+    expect(await applied(dataFolder)).toEqual(all.slice(0, 5));
+    rmSync(dataFolder, { recursive: true });
+  });
+
+  it('of an empty database makes none', async () => {
+    const service = await startService('sqlite');
+    expect(existsSync(join(service.dataFolder, 'backups'))).toBe(false);
+    await service.dispose();
+  });
+});

@@ -1,0 +1,58 @@
+import { spawn } from 'node:child_process';
+
+export interface CommandResult {
+  code: number | null;
+  /** What was printed for the person. */
+  out: string;
+  /** What was complained of. */
+  err: string;
+}
+
+export interface CommandOptions {
+  environment?: Record<string, string | undefined>;
+  /** Largest file the command may write, in KiB: beyond it writing fails, as on a full disk. */
+  largestFileKibibytes?: number;
+  /** Gets the process as soon as it runs. */
+  started?: (kill: (signal: NodeJS.Signals) => void) => void;
+}
+
+/** Runs a command of the built command line, as `npm run cli -- …` does, in a process of its own. */
+export function runCommand(
+  parameters: readonly string[],
+  options: CommandOptions = {},
+): Promise<CommandResult> {
+  const { environment = {}, largestFileKibibytes, started } = options;
+  const node = [process.execPath, 'dist/src/cli.js', ...parameters];
+  const [program = '', ...rest] =
+    largestFileKibibytes === undefined
+      ? node
+      : // The signal that comes with the limit is ignored, so that writing fails as it does on a full disk.
+        ['bash', '-c', `trap '' XFSZ; ulimit -f ${largestFileKibibytes}; exec "$@"`, 'bash', ...node];
+  const child = spawn(program, rest, {
+    env: { PATH: process.env.PATH, TZ: 'UTC', ...environment },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  started?.((signal) => child.kill(signal));
+  let out = '';
+  let err = '';
+  child.stdout.setEncoding('utf8').on('data', (text: string) => {
+    out += text;
+  });
+  child.stderr.setEncoding('utf8').on('data', (text: string) => {
+    err += text;
+  });
+  return new Promise((resolve, reject) => {
+    child.once('error', reject);
+    child.once('close', (code) => resolve({ code, out, err }));
+  });
+}
+
+/** As `runCommand`, but expects success and gives what was printed. */
+export async function commandOutput(
+  parameters: readonly string[],
+  options: CommandOptions = {},
+): Promise<string> {
+  const { code, out, err } = await runCommand(parameters, options);
+  if (code !== 0) throw new Error(`${parameters.join(' ')} ended with ${code}: ${err}${out}`);
+  return out;
+}
