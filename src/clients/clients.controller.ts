@@ -8,17 +8,21 @@ import { PageDto } from '../platform/request.dto.js';
 import { AddClientDto, ChangeClientDto, SearchClientsDto } from './clients.dto.js';
 import { Clients } from './clients.service.js';
 import { ClientPageView, ClientView, WrittenClientView } from './clients.views.js';
+import { ShownClients } from './shown-clients.service.js';
 
 @ApiTags('clients')
 @Controller('v1/studios/:studioId/clients')
 export class ClientsController {
-  constructor(private readonly clients: Clients) {}
+  constructor(
+    private readonly clients: Clients,
+    private readonly shownClients: ShownClients,
+  ) {}
 
   /** The clients of the studio, a page at a time. */
   @Needs('read clients')
   @Get()
   list(@CurrentActor() actor: Actor, @Query() page: PageDto): Promise<ClientPageView> {
-    return this.clients.list(actor, page);
+    return this.shownClients.list(actor, page);
   }
 
   /** Finds clients by their whole name, contact or reference, which is sent in the body. */
@@ -26,14 +30,14 @@ export class ClientsController {
   @Post('search')
   @HttpCode(200)
   search(@CurrentActor() actor: Actor, @Body() dto: SearchClientsDto): Promise<ClientView[]> {
-    return this.clients.search(actor, dto);
+    return this.shownClients.search(actor, dto);
   }
 
   /** A client. */
   @Needs('read clients')
   @Get(':clientId')
   show(@CurrentActor() actor: Actor, @Param('clientId', IdPipe) clientId: string): Promise<ClientView> {
-    return this.clients.show(actor, clientId);
+    return this.shownClients.show(actor, clientId);
   }
 
   /** Adds a client; the answer holds their new reference. */

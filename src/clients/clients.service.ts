@@ -1,27 +1,21 @@
 import { randomBytes } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
-import { In, MoreThan } from 'typeorm';
+import { In } from 'typeorm';
 import type { Actor } from '../platform/actor.js';
 import { Database, placeholders } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { DataKeys, type FieldSealer } from '../platform/encryption/data-keys.service.js';
 import { StudioKeys } from '../platform/encryption/studio-keys.service.js';
-import { defaultPageSize, pageOf, refuseUnknownStart } from '../platform/page.js';
 import { notFound, Problem } from '../platform/problem.js';
-import type { PageDto } from '../platform/request.dto.js';
 import { Client } from './client.entity.js';
 import { clientReferenceCharacters, makeClientReference } from './client-reference.js';
-import type { AddClientDto, ChangeClientDto, NewClientDto, SearchClientsDto } from './clients.dto.js';
-import type { ClientPageView, ClientView, WrittenClientView } from './clients.views.js';
+import type { AddClientDto, ChangeClientDto, NewClientDto } from './clients.dto.js';
+import type { WrittenClientView } from './clients.views.js';
 import { foldContact } from './contact-folding.js';
+import { sealedAsContact, sealedAsName, sealedAsNote } from './sealing-contexts.js';
 
-const maximumFound = 50;
 const referenceAttempts = 8;
-
-const sealedAsName = (clientId: string) => `client.name:${clientId}`;
-const sealedAsContact = (clientId: string) => `client.contact:${clientId}`;
-const sealedAsNote = (clientId: string) => `client.note:${clientId}`;
 
 /** A client with what seals and opens their fields; without a sealer the client was erased. */
 export interface KnownClient {
@@ -38,40 +32,6 @@ export class Clients {
     private readonly dataKeys: DataKeys,
     private readonly studioKeys: StudioKeys,
   ) {}
-
-  async list(actor: Actor, page: PageDto): Promise<ClientPageView> {
-    const { studioId } = actor;
-    const limit = page.limit ?? defaultPageSize;
-    await refuseUnknownStart(this.database.read, 'client', studioId, page.after);
-    const clients = await this.database.reader.manager.find(Client, {
-      where: { studioId, ...(page.after && { id: MoreThan(page.after) }) },
-      order: { id: 'ASC' },
-      take: limit + 1,
-    });
-    const { shown, next } = pageOf(clients, limit, (client) => client.id);
-    return { items: await this.views(studioId, shown), next };
-  }
-
-  async show(actor: Actor, clientId: string): Promise<ClientView> {
-    const { client, sealer } = await this.known(actor.studioId, clientId);
-    return viewOf(client, sealer);
-  }
-
-  /** Clients whose whole name, contact or reference is the text; the oldest first. */
-  async search(actor: Actor, dto: SearchClientsDto): Promise<ClientView[]> {
-    const { studioId } = actor;
-    const { text } = dto;
-    const clients = await this.database.reader.manager.find(Client, {
-      where: [
-        { studioId, nameHash: await this.studioKeys.searchHash(studioId, text) },
-        { studioId, contactHash: await this.studioKeys.searchHash(studioId, foldContact(text)) },
-        { studioId, reference: text.toUpperCase() },
-      ],
-      order: { createdAt: 'ASC', id: 'ASC' },
-      take: maximumFound,
-    });
-    return this.views(studioId, clients);
-  }
 
   async add(actor: Actor, dto: AddClientDto): Promise<WrittenClientView> {
     return this.transactions.write(
@@ -98,6 +58,7 @@ export class Clients {
       },
       async (transaction) => {
         if (!sealer) throw erased(clientId);
+        await this.lock(transaction, clientId);
         const changes: Partial<Client> = {};
         if (dto.name !== undefined) {
           changes.nameSealed = sealer.seal(dto.name, sealedAsName(clientId));
@@ -154,7 +115,8 @@ export class Clients {
   async known(studioId: string, clientId: string): Promise<KnownClient> {
     const client = await this.database.reader.manager.findOneBy(Client, { studioId, id: clientId });
     if (!client) throw notFound('client', clientId);
-    return { client, sealer: await this.dataKeys.sealer(studioId, client.dataKeyId) };
+    const [known] = await this.withSealers(studioId, [client]);
+    return known ?? { client, sealer: undefined };
   }
 
   /** Clients and their sealers by client id, in two look-ups. */
@@ -162,26 +124,48 @@ export class Clients {
     const ids = [...new Set(clientIds)];
     if (ids.length === 0) return new Map();
     const clients = await this.database.reader.manager.find(Client, { where: { studioId, id: In(ids) } });
-    const sealers = await this.dataKeys.sealers(
-      studioId,
-      clients.map((client) => client.dataKeyId),
-    );
-    return new Map(
-      clients.map((client) => [client.id, { client, sealer: sealers.get(client.dataKeyId) }] as const),
-    );
+    const known = await this.withSealers(studioId, clients);
+    return new Map(known.map((one) => [one.client.id, one] as const));
   }
 
-  /** A client's name, for those who may be shown it; null after erasure. */
-  nameOf({ client, sealer }: KnownClient): string | null {
-    return sealer?.open(client.nameSealed, sealedAsName(client.id)) ?? null;
-  }
-
-  private async views(studioId: string, clients: Client[]): Promise<ClientView[]> {
+  /** Clients with what opens their fields, in one look-up. */
+  async withSealers(studioId: string, clients: readonly Client[]): Promise<KnownClient[]> {
+    // A key that was destroyed meanwhile may still be remembered here.
+    const living = clients.filter((client) => client.erasedAt === null);
     const sealers = await this.dataKeys.sealers(
       studioId,
-      clients.map((client) => client.dataKeyId),
+      living.map((client) => client.dataKeyId),
     );
-    return clients.map((client) => viewOf(client, sealers.get(client.dataKeyId)));
+    return clients.map((client) => ({
+      client,
+      sealer: client.erasedAt === null ? sealers.get(client.dataKeyId) : undefined,
+    }));
+  }
+
+  /**
+   * Locks a client, who is then not erased until the end of the transaction. Clients are locked before sessions; a locked
+   * session of theirs keeps them from being erased as well.
+   * @throws Problem wrong-state
+   */
+  async lock(transaction: Transaction, clientId: string): Promise<void> {
+    await transaction.lock('client', [clientId]);
+    await this.refuseErased(transaction, clientId);
+  }
+
+  /**
+   * Makes sure that nobody erased a client since their key was read: what would be sealed now could never be opened.
+   * @throws Problem wrong-state
+   */
+  async refuseErased(transaction: Transaction, clientId: string): Promise<void> {
+    if (await this.isErased(transaction, clientId)) throw erased(clientId);
+  }
+
+  async isErased(transaction: Transaction, clientId: string): Promise<boolean> {
+    const rows = await transaction.query(
+      'SELECT id FROM client WHERE studio_id = $1 AND id = $2 AND erased_at IS NOT NULL',
+      [transaction.studioId, clientId],
+    );
+    return rows.length > 0;
   }
 
   private async contactHash(studioId: string, contact: string | null): Promise<string | null> {
@@ -209,17 +193,4 @@ export function erased(clientId: string): Problem {
     'wrong-state',
     `The client ${clientId} was erased; nothing personal can be written about them any more. Add them anew as a new client.`,
   );
-}
-
-function viewOf(client: Client, sealer: FieldSealer | undefined): ClientView {
-  return {
-    id: client.id,
-    reference: client.reference,
-    name: sealer?.open(client.nameSealed, sealedAsName(client.id)) ?? null,
-    contact: sealer?.open(client.contactSealed, sealedAsContact(client.id)) ?? null,
-    note: sealer?.open(client.noteSealed, sealedAsNote(client.id)) ?? null,
-    erasedAt: client.erasedAt,
-    createdAt: client.createdAt,
-    version: client.version,
-  };
 }

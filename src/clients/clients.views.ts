@@ -2,7 +2,7 @@ export class ClientView {
   id: string;
   /** A short code that says nothing of the person. */
   reference: string;
-  /** Null after erasure, as are contact and note. */
+  /** Null after erasure and for whoever is not shown clients, as are contact and note. */
   name: string | null;
   contact: string | null;
   note: string | null;

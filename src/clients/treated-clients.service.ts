@@ -15,7 +15,7 @@ export class TreatedClients {
 
   /**
    * Call before the transaction, for keys are not read inside it.
-   * @throws Problem invalid-fields when neither or both are given; not-found; wrong-state when the client was erased
+   * @throws Problem invalid-fields when neither or both are given; not-found
    */
   async choose(
     studioId: string,
@@ -23,9 +23,7 @@ export class TreatedClients {
   ): Promise<TreatedClient> {
     if (clientId === undefined && client !== undefined) return { fresh: client };
     if (clientId !== undefined && client === undefined) {
-      const known = await this.clients.known(studioId, clientId);
-      if (!known.sealer) throw erased(clientId);
-      return { known };
+      return { known: await this.clients.known(studioId, clientId) };
     }
     throw invalidField(
       'clientId',
@@ -33,8 +31,15 @@ export class TreatedClients {
     );
   }
 
-  /** The client, made now when they are new. */
+  /**
+   * The client, made now when they are new, else locked.
+   * @throws Problem wrong-state when the client was erased
+   */
   async inside(transaction: Transaction, treated: TreatedClient): Promise<KnownClient> {
-    return 'known' in treated ? treated.known : this.clients.make(transaction, uuidv7(), treated.fresh);
+    if ('fresh' in treated) return this.clients.make(transaction, uuidv7(), treated.fresh);
+    const { known } = treated;
+    if (!known.sealer) throw erased(known.client.id);
+    await this.clients.lock(transaction, known.client.id);
+    return known;
   }
 }

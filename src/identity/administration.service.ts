@@ -69,7 +69,8 @@ export class Administration {
     return this.database.reader.manager.find(Studio, { order: { createdAt: 'ASC', id: 'ASC' } });
   }
 
-  private async actorIn(studioId: string | undefined): Promise<Actor> {
+  /** Whoever acts from the shell in a studio, which need not be named when it is the only one. */
+  async actorIn(studioId: string | undefined): Promise<Actor> {
     const studios = await this.studios();
     const [studio] = studios.filter(({ id }) => studioId === undefined || id === studioId);
     if (!studio) {

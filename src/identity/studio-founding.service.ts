@@ -70,6 +70,9 @@ export class StudioFounding {
           // No published default exists; six months is the shortest of the opened lives published for pigments.
           assumedOpenedLife: 'P6M',
           houseBlends,
+          retentionPreset: null,
+          retentionYears: null,
+          retentionLaw: null,
           version: 1,
           createdAt,
         });

@@ -1,4 +1,5 @@
 import { Column, Entity, PrimaryColumn } from 'typeorm';
+import type { RetentionChoice } from './retention-presets.js';
 
 /** One or more studios that share a product register. */
 @Entity('chain')
@@ -27,6 +28,12 @@ export class Studio {
   /** Opened life taken where the label gives none, such as `P6M`; shown as an assumption. Null: none is taken. */
   @Column('text', { nullable: true }) assumedOpenedLife: string | null;
   @Column('text') houseBlends: 'off' | 'allowed';
+  /** Whose rule on keeping clients' records binds the studio; null: not chosen yet. */
+  @Column('text', { nullable: true }) retentionPreset: RetentionChoice | null;
+  /** Years beside or above the preset's. */
+  @Column('integer', { nullable: true }) retentionYears: number | null;
+  /** The studio's own name for the law, where no preset is taken. */
+  @Column('text', { nullable: true }) retentionLaw: string | null;
   @Column('integer') version: number;
   @Column('text') createdAt: string;
 }

@@ -6,7 +6,7 @@ import { Needs, NeedsSignIn } from './needs.decorator.js';
 import type { Requester } from './sign-in/credentials.service.js';
 import { AddStudioDto, ChangeStudioDto } from './studios.dto.js';
 import { Studios } from './studios.service.js';
-import { AddedStudioView, StudioView } from './studios.views.js';
+import { AddedStudioView, RetentionPresetView, StudioView } from './studios.views.js';
 
 @ApiTags('identity')
 @Controller('v1/studios')
@@ -25,6 +25,13 @@ export class StudiosController {
   @Get(':studioId')
   show(@CurrentActor() actor: Actor): Promise<StudioView> {
     return this.studios.show(actor);
+  }
+
+  /** Published floors for keeping clients' records, of which the studio takes the one that binds it. */
+  @Needs('see the studio')
+  @Get(':studioId/retention-presets')
+  retentionPresets(): RetentionPresetView[] {
+    return this.studios.retentionPresets();
   }
 
   /** Changes settings. */

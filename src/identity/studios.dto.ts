@@ -14,6 +14,8 @@ import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { PlainText } from '../platform/plain-text.js';
 import { WriteDto } from '../platform/request.dto.js';
 import { Version } from '../platform/version.js';
+import { mostRetentionYears } from './retention-policy.js';
+import { type RetentionChoice, retentionChoices } from './retention-presets.js';
 
 const houseBlends = ['off', 'allowed'] as const;
 
@@ -31,6 +33,15 @@ export class ChangeStudioDto extends WriteDto {
   /** Null: no opened life is assumed. */
   @IsOptional() @IsString() @MaxLength(40) assumedOpenedLife?: string | null;
   @MayBeLeftOut() @IsIn(houseBlends) houseBlends?: (typeof houseBlends)[number];
+  /**
+   * Whose rule on keeping clients' records binds the studio: one of the list of presets, or "own". Choosing one forgets
+   * the years and the law set before.
+   */
+  @MayBeLeftOut() @IsIn(retentionChoices) retentionPreset?: RetentionChoice;
+  /** At least those of the preset; null: just those. */
+  @IsOptional() @IsInt() @Min(0) @Max(mostRetentionYears) retentionYears?: number | null;
+  /** With "own": the law that asks for it. Null: none does, and a client who asks may be erased earlier. */
+  @IsOptional() @PlainText(200) retentionLaw?: string | null;
 }
 
 export class AddStudioDto extends WriteDto {

@@ -8,20 +8,31 @@ import type { StudioActor } from './actor.guard.js';
 import { readOpenedLife } from './opened-life-duration.js';
 import { People } from './people.service.js';
 import { Person } from './person.entity.js';
+import { type RetentionSettings, retentionFault, retentionPolicy } from './retention-policy.js';
+import { retentionPresets } from './retention-presets.js';
 import type { Requester } from './sign-in/credentials.service.js';
 import { Standings } from './sign-in/standings.service.js';
 import { Studio } from './studio.entity.js';
 import { StudioChanges } from './studio-changes.service.js';
 import { StudioFounding } from './studio-founding.service.js';
 import type { AddStudioDto, ChangeStudioDto } from './studios.dto.js';
-import type { AddedStudioView, StudioView } from './studios.views.js';
+import type { AddedStudioView, RetentionPresetView, StudioView } from './studios.views.js';
 
 /** The settings that conditions are judged by. */
 const judgedBy = ['timeZone', 'useByNearDays', 'openedLifeEndingDays', 'assumedOpenedLife'] as const;
 
 /** Old and new values of the settings that changed; of the name only that it did. */
 function differences(before: Studio, after: Studio): object[] {
-  const settings = [...judgedBy, 'name', 'currency', 'morning', 'houseBlends'] as const;
+  const settings = [
+    ...judgedBy,
+    'name',
+    'currency',
+    'morning',
+    'houseBlends',
+    'retentionPreset',
+    'retentionYears',
+    'retentionLaw',
+  ] as const;
   return settings
     .filter((field) => before[field] !== after[field])
     .map((field) => (field === 'name' ? { field } : { field, from: before[field], to: after[field] }));
@@ -29,7 +40,37 @@ function differences(before: Studio, after: Studio): object[] {
 
 function viewOf(studio: Studio): StudioView {
   const { chainId: _, createdAt: __, ...view } = studio;
-  return view;
+  return { ...view, retention: retentionPolicy(retentionOf(studio)) };
+}
+
+const retentionOf = ({ retentionPreset, retentionYears, retentionLaw }: Studio): RetentionSettings => ({
+  preset: retentionPreset,
+  years: retentionYears,
+  law: retentionLaw,
+});
+
+/**
+ * The three settings of retention belong together: a preset chosen anew starts without the years and the law that stood
+ * beside the one before.
+ * @throws Problem invalid-fields
+ */
+function retentionChanges(before: Studio, dto: ChangeStudioDto): Partial<Studio> {
+  const { retentionPreset: preset, retentionYears: years, retentionLaw: law } = dto;
+  if (preset === undefined && years === undefined && law === undefined) return {};
+  const chosenAnew = preset !== undefined && preset !== before.retentionPreset;
+  const earlier = chosenAnew ? { preset, years: null, law: null } : retentionOf(before);
+  const settings: RetentionSettings = {
+    preset: earlier.preset,
+    years: years === undefined ? earlier.years : years,
+    law: law === undefined ? earlier.law : law,
+  };
+  const fault = retentionFault(settings);
+  if (fault !== null) throw invalidField(fault.field, `${fault.field} ${fault.message}.`);
+  return {
+    retentionPreset: settings.preset,
+    retentionYears: settings.years,
+    retentionLaw: settings.law,
+  };
 }
 
 /** The studios kept here and their settings. */
@@ -64,6 +105,10 @@ export class Studios {
     return viewOf(await this.get(actor.studioId));
   }
 
+  retentionPresets(): RetentionPresetView[] {
+    return [...retentionPresets];
+  }
+
   async change(actor: Actor, dto: ChangeStudioDto): Promise<StudioView> {
     const { id, version, ...changes } = dto;
     const life = dto.assumedOpenedLife == null ? null : readOpenedLife(dto.assumedOpenedLife);
@@ -78,7 +123,10 @@ export class Studios {
       },
       async (transaction) => {
         const before = await transaction.manager.findOneByOrFail(Studio, { id: actor.studioId });
-        const studio = await transaction.change(Studio, 'studio', { id: actor.studioId }, version, changes);
+        const studio = await transaction.change(Studio, 'studio', { id: actor.studioId }, version, {
+          ...changes,
+          ...retentionChanges(before, dto),
+        });
         transaction.note({ changes: differences(before, studio) });
         if (judgedBy.some((setting) => before[setting] !== studio[setting])) {
           await this.changes.follow(transaction);

@@ -23,8 +23,10 @@ const owners = {
   alert: 'studio_id',
   blend: 'studio_id',
   client: 'studio_id',
+  client_access: 'studio_id',
   container: 'studio_id',
   delivery: 'studio_id',
+  erasure_request: 'studio_id',
   lot: 'studio_id',
   movement: 'studio_id',
   product: 'chain_id',
@@ -51,6 +53,6 @@ export async function refuseUnknownStart(
   if (rows.length > 0) return;
   throw invalidField(
     'after',
-    `There is no ${table.replace('_', ' ')} with the id ${after} to go on from. Give the "next" of the page before, or leave it out.`,
+    `There is no ${table.replaceAll('_', ' ')} with the id ${after} to go on from. Give the "next" of the page before, or leave it out.`,
   );
 }

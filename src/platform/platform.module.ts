@@ -2,6 +2,7 @@ import { type DynamicModule, Global, Injectable, Module, type OnApplicationShutd
 import { Clock } from './clock.js';
 import { Config, readConfig } from './config.js';
 import { Database, type Schema } from './database/database.js';
+import { OldPages } from './database/old-pages.service.js';
 import { Transactions } from './database/transactions.js';
 import { DataKeys } from './encryption/data-keys.service.js';
 import { MasterKeys } from './encryption/master-keys.js';
@@ -46,6 +47,7 @@ export class PlatformModule {
         StudioKeys,
         DataKeys,
         Transactions,
+        OldPages,
         DatabaseCloser,
       ],
       exports: [
@@ -58,6 +60,7 @@ export class PlatformModule {
         StudioKeys,
         DataKeys,
         Transactions,
+        OldPages,
       ],
     };
   }

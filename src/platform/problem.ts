@@ -23,6 +23,7 @@ export type ProblemCode =
   | 'same-code-other-use-by'
   | 'not-enough-stock'
   | 'decision-needed'
+  | 'erasure-not-listed'
   | 'too-many-requests'
   | 'not-ready'
   | 'internal-error';
@@ -57,6 +58,7 @@ const titles: Record<ProblemCode, string> = {
   'same-code-other-use-by': 'This code is known with another use-by date',
   'not-enough-stock': 'Not enough stock',
   'decision-needed': 'A decision is needed',
+  'erasure-not-listed': 'The erasure is not on the list of erasures',
   'too-many-requests': 'Too many requests',
   'not-ready': 'Not ready',
   'internal-error': 'Something went wrong on our side',

@@ -5,7 +5,7 @@ import type { Actor } from '../platform/actor.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
-import { notFound, Problem } from '../platform/problem.js';
+import { invalidField, notFound, Problem } from '../platform/problem.js';
 import { type Booking, Ledger, moreThanBooked } from '../stock/ledger.service.js';
 import { StockConditions } from '../stock/stock-conditions.service.js';
 import type { AddUsesDto, ReverseUseDto } from './late-records.dto.js';
@@ -13,7 +13,7 @@ import type { RecordedUsesView, ReversedUseView } from './late-records.views.js'
 import { LateUses } from './late-uses.service.js';
 import { sealedAsUseReversalReason } from './sealing-contexts.js';
 import { Session } from './session.entity.js';
-import { SessionClients, sealerOf } from './session-clients.service.js';
+import { SessionClients } from './session-clients.service.js';
 import { SessionLock } from './session-lock.service.js';
 import { SessionOpenings } from './session-openings.service.js';
 import { SessionUse, SessionUseReversal } from './session-use.entity.js';
@@ -58,8 +58,9 @@ export class Amendments {
         content: { sessionId, useId, ...dto },
       },
       async (transaction) => {
-        const sealer = sealerOf(known);
         const session = await this.lock.forStep(transaction, sessionId, 'amend');
+        const sealing = await this.sessionClients.sealing(transaction, known);
+        if (dto.reason === undefined && !sealing.erased) throw reasonMissing();
         const use = await transaction.manager.findOneBy(SessionUse, { studioId, id: useId, sessionId });
         if (!use) throw notFound('use', useId);
         await this.refuseReversed(transaction, useId);
@@ -70,7 +71,7 @@ export class Amendments {
           studioId,
           useId,
           movementId,
-          reasonSealed: sealer.seal(dto.reason, sealedAsUseReversalReason(useId)) ?? '',
+          reasonSealed: sealing.seal(dto.reason ?? null, sealedAsUseReversalReason(useId)) ?? '',
           recordedAt: transaction.recordedAt,
           personId,
           via,
@@ -98,8 +99,8 @@ export class Amendments {
         content: { sessionId, ...dto },
       },
       async (transaction) => {
-        const sealer = sealerOf(known);
         const session = await this.lock.forStep(transaction, sessionId, 'amend');
+        const sealing = await this.sessionClients.sealing(transaction, known);
         await this.people.require(
           transaction,
           dto.uses.flatMap((use) => use.appliedBy ?? []),
@@ -112,7 +113,7 @@ export class Amendments {
         );
         const recorded = await this.recorder.record(
           transaction,
-          { id: sessionId, clientId: session.clientId, sealer },
+          { id: sessionId, clientId: session.clientId, sealing },
           uses,
         );
         const moved = await this.moveOn(transaction, session);
@@ -206,4 +207,8 @@ export class Amendments {
     const key = { studioId: transaction.studioId, id: session.id };
     return transaction.change(Session, 'session', key, session.version, {});
   }
+}
+
+function reasonMissing(): Problem {
+  return invalidField('reason', 'reason must say why the use was recorded by mistake');
 }

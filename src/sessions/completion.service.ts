@@ -74,7 +74,7 @@ export class Completion {
         const settlement = this.settle(lines, facts, dto, mixed);
         const uses = await this.recorder.record(
           transaction,
-          { id: sessionId, clientId: session.clientId, sealer, settled: true },
+          { id: sessionId, clientId: session.clientId, sealing: sealer, settled: true },
           [
             ...settlement.uses.map((use) => this.settledUse(use, lines, dto, at)),
             ...besides.map((use, index) => besidesUse(use, index, facts, session, actor, at)),

@@ -8,7 +8,7 @@ import { addedComplications, longestComplicationsInAll } from './added-complicat
 import type { AddComplicationsDto } from './complications.dto.js';
 import { sealedAsComplications } from './sealing-contexts.js';
 import { Session } from './session.entity.js';
-import { SessionClients, sealerOf } from './session-clients.service.js';
+import { SessionClients } from './session-clients.service.js';
 import { SessionLock } from './session-lock.service.js';
 import type { WrittenSessionView } from './sessions.views.js';
 import { writtenSession } from './written-session.js';
@@ -34,8 +34,8 @@ export class Complications {
         content: { sessionId, ...dto },
       },
       async (transaction) => {
-        const sealer = sealerOf(known);
         const { state, complicationsSealed } = await this.lock.row(transaction, sessionId);
+        const sealer = await this.sessionClients.sealer(transaction, known);
         this.lock.decide('amend', state);
         const day = localDay(occurredAt(dto.occurredAt, transaction.recordedAt), actor.timeZone);
         const place = sealedAsComplications(sessionId);

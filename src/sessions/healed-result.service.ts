@@ -8,7 +8,7 @@ import { invalidField, notFound, Problem } from '../platform/problem.js';
 import type { RecordHealedResultDto } from './healed-result.dto.js';
 import { sealedAsHealedResult } from './sealing-contexts.js';
 import { Session } from './session.entity.js';
-import { SessionClients, sealerOf } from './session-clients.service.js';
+import { SessionClients } from './session-clients.service.js';
 import { SessionLock } from './session-lock.service.js';
 import type { HealedResultView } from './session-record.views.js';
 import type { WrittenSessionView } from './sessions.views.js';
@@ -36,8 +36,8 @@ export class HealedResults {
         content: { sessionId, ...dto },
       },
       async (transaction) => {
-        const sealer = sealerOf(known);
         const present = await this.lock.row(transaction, sessionId);
+        const sealer = await this.sessionClients.sealer(transaction, known);
         refuseUnready(present, dto);
         const seenAtSessionId = dto.seenAtSessionId ?? null;
         if (seenAtSessionId !== null) await this.refuseOtherClient(transaction, present, seenAtSessionId);

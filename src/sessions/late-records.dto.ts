@@ -80,6 +80,6 @@ export class AddUsesDto extends WriteDto {
 
 /** A use that was recorded by mistake. */
 export class ReverseUseDto extends EventDto {
-  /** Why; kept sealed. */
-  @PlainText(longestReason) reason: string;
+  /** Why; kept sealed. To be left out for a client who was erased, for nothing can be sealed about them any more. */
+  @MayBeLeftOut() @PlainText(longestReason) reason?: string;
 }

@@ -53,7 +53,7 @@ export class LateRecords {
         const prepared = await this.lateUses.prepare(transaction, session.id, dto.uses, at);
         const recorded = await this.recorder.record(
           transaction,
-          { id: session.id, clientId: session.clientId, sealer },
+          { id: session.id, clientId: session.clientId, sealing: sealer },
           prepared.uses,
         );
         const { followsBecause: _, ...written } = writtenSession(session, known.client.reference);

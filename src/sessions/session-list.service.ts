@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { Clients } from '../clients/clients.service.js';
+import { ShownClients } from '../clients/shown-clients.service.js';
 import { People } from '../identity/people.service.js';
 import type { Actor } from '../platform/actor.js';
 import { Database, type SqlValue } from '../platform/database/database.js';
@@ -20,7 +20,7 @@ type SessionRow = Omit<SessionListItemView, 'clientReference' | 'clientName' | '
 export class SessionList {
   constructor(
     private readonly database: Database,
-    private readonly clients: Clients,
+    private readonly shownClients: ShownClients,
     private readonly people: People,
   ) {}
 
@@ -58,9 +58,10 @@ export class SessionList {
       parameters,
     );
     const { shown, next } = pageOf(rows, limit, (row) => row.id);
-    const known = await this.clients.knownOf(
-      studioId,
+    const known = await this.shownClients.many(
+      actor,
       shown.map((row) => row.clientId),
+      'session list',
     );
     const artists = await this.people.namesOf(
       studioId,
@@ -72,7 +73,7 @@ export class SessionList {
         return {
           ...row,
           clientReference: client?.client.reference ?? '',
-          clientName: client ? this.clients.nameOf(client) : null,
+          clientName: client ? this.shownClients.nameOf(client) : null,
           artistName: artists.get(row.artistId) ?? null,
         };
       }),

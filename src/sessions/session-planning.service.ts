@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { Clients, erased } from '../clients/clients.service.js';
+import { TreatedClients } from '../clients/treated-clients.service.js';
 import { People } from '../identity/people.service.js';
 import type { Actor } from '../platform/actor.js';
 import { Transactions } from '../platform/database/transactions.js';
@@ -20,7 +20,7 @@ import { writtenSession } from './written-session.js';
 export class SessionPlanning {
   constructor(
     private readonly transactions: Transactions,
-    private readonly clients: Clients,
+    private readonly treatedClients: TreatedClients,
     private readonly people: People,
     private readonly procedures: Procedures,
     private readonly sessionClients: SessionClients,
@@ -30,8 +30,7 @@ export class SessionPlanning {
   ) {}
 
   async plan(actor: Actor, dto: PlanSessionDto): Promise<WrittenSessionView> {
-    const known = await this.clients.known(actor.studioId, dto.clientId);
-    if (!known.sealer) throw erased(dto.clientId);
+    const treated = await this.treatedClients.choose(actor.studioId, { clientId: dto.clientId });
     return this.transactions.write(
       actor,
       { id: dto.id, action: 'sessions.plan', subject: { kind: 'session', id: dto.id }, content: dto },
@@ -39,6 +38,7 @@ export class SessionPlanning {
         const { recordedAt } = transaction;
         const procedure = await this.procedures.offered(transaction, dto.procedureId);
         await this.people.require(transaction, [dto.artistId], { atWork: true });
+        const known = await this.treatedClients.inside(transaction, treated);
         const { session, followsBecause } = await this.newSessions.add(transaction, known, procedure, dto, {
           bookedAt: dto.bookedAt == null ? null : usable(bookedTime(dto.bookedAt, recordedAt)),
           plannedStart: usable(plannedTime(dto.plannedStart, recordedAt)),

@@ -8,7 +8,7 @@ export class UsedCodeView {
 }
 
 export class UseReversalView {
-  /** Null after erasure. */
+  /** Null after erasure and for whoever is not shown clients. */
   reason: string | null;
   recordedAt: string;
   personId: string | null;
@@ -41,6 +41,7 @@ export class UseView {
   microlitres: number;
   /** The reasons for which it had been refused, when it was used all the same. */
   againstRefusal: string[] | null;
+  /** Why, in the artist's words. Null also after erasure and for whoever is not shown clients. */
   reason: string | null;
   appliedAt: string | null;
   removedAt: string | null;
@@ -76,7 +77,7 @@ export class NamedPersonView {
 export class SessionClientView {
   id: string;
   reference: string;
-  /** Null after erasure. */
+  /** Null after erasure and for whoever is not shown clients. */
   name: string | null;
 }
 
@@ -117,7 +118,7 @@ export class SessionView {
   recordedFrom: 'tray' | 'late' | 'paper';
   signedBy: NamedPersonView | null;
   signedAt: string | null;
-  /** Null: not asked yet, or the client was erased. */
+  /** Null: not asked yet, or the client was erased, or the reader is not shown clients; so with every text here. */
   complications: string | null;
   healedResult: HealedResultView | null;
   tray: SessionTrayLineView[];

@@ -19,24 +19,37 @@ interface UseRow extends Omit<UseView, 'codes' | 'againstRefusal' | 'reason' | '
 export class SessionThings {
   constructor(private readonly database: Database) {}
 
-  async trayOf(studioId: string, sessionId: string): Promise<SessionTrayLineView[]> {
-    return this.database.read<SessionTrayLineView>(
-      `SELECT tray_line.id, tray_line.product_id AS "productId", product.name AS "productName",
-         tray_line.lot_id AS "lotId", lot.code AS "lotCode", tray_line.container_id AS "containerId",
-         tray_line.pieces, tray_line.serial, tray_line.known_by AS "knownBy",
-         tray_line.admitted_at AS "admittedAt", tray_line.state, tray_line.settled_as AS "settledAs"
+  /** What lay on trays, by session id, in the order in which it was admitted. */
+  async traysOf(
+    studioId: string,
+    sessionIds: readonly string[],
+  ): Promise<Map<string, SessionTrayLineView[]>> {
+    const trays = new Map<string, SessionTrayLineView[]>();
+    if (sessionIds.length === 0) return trays;
+    const rows = await this.database.read<SessionTrayLineView & { sessionId: string }>(
+      `SELECT tray_line.id, tray_line.session_id AS "sessionId", tray_line.product_id AS "productId",
+         product.name AS "productName", tray_line.lot_id AS "lotId", lot.code AS "lotCode",
+         tray_line.container_id AS "containerId", tray_line.pieces, tray_line.serial,
+         tray_line.known_by AS "knownBy", tray_line.admitted_at AS "admittedAt", tray_line.state,
+         tray_line.settled_as AS "settledAs"
        FROM tray_line
          JOIN lot ON lot.studio_id = tray_line.studio_id AND lot.id = tray_line.lot_id
          JOIN product ON product.chain_id = lot.chain_id AND product.id = lot.product_id
-       WHERE tray_line.studio_id = $1 AND tray_line.session_id = $2
+       WHERE tray_line.studio_id = $1 AND tray_line.session_id IN (${placeholders(sessionIds)})
        ORDER BY tray_line.admitted_at, tray_line.id`,
-      [studioId, sessionId],
+      [studioId, ...sessionIds],
     );
+    for (const { sessionId, ...line } of rows) {
+      const tray = trays.get(sessionId) ?? [];
+      trays.set(sessionId, tray);
+      tray.push(line);
+    }
+    return trays;
   }
 
   /**
    * Uses of one client's sessions by session id, reversed ones too.
-   * @param sealer the client's; undefined after erasure, when reasons are no longer known
+   * @param sealer the client's; undefined after erasure and for whoever is not shown clients: then no reason is told
    */
   async usesOf(
     studioId: string,

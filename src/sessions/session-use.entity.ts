@@ -49,7 +49,7 @@ export class SessionUseReversal {
   @PrimaryColumn('text') studioId: string;
   @PrimaryColumn('text') useId: string;
   @Column('text', { nullable: true }) movementId: string | null;
-  /** Sealed under the client's key. */
+  /** Sealed under the client's key; empty: the client had been erased, so that none could be kept. */
   @Column('text') reasonSealed: string;
   @Column('text') recordedAt: string;
   @Column('text', { nullable: true }) personId: string | null;

@@ -6,6 +6,10 @@ import { IdentityModule } from '../identity/identity.module.js';
 import { StockModule } from '../stock/stock.module.js';
 import { Amendments } from './amendments.service.js';
 import { BlendAncestry } from './blend-ancestry.service.js';
+import { ClientExportController } from './client-export.controller.js';
+import { ClientExports } from './client-export.service.js';
+import { ClientExportPage } from './client-export-page.service.js';
+import { ClientTreatments } from './client-treatments.service.js';
 import { Completion } from './completion.service.js';
 import { Complications } from './complications.service.js';
 import { FollowedSessions } from './followed-sessions.service.js';
@@ -81,6 +85,7 @@ export const sessionsEntities = [
     TraceController,
     TouchUpController,
     LateRecordsController,
+    ClientExportController,
   ],
   providers: [
     Procedures,
@@ -95,6 +100,9 @@ export const sessionsEntities = [
     TraySessions,
     SessionLock,
     SessionClients,
+    ClientTreatments,
+    ClientExports,
+    ClientExportPage,
     NewSessions,
     FollowedSessions,
     TrayLookUp,

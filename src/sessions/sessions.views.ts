@@ -19,7 +19,7 @@ export class SessionListItemView {
   version: number;
   clientId: string;
   clientReference: string;
-  /** Null after erasure. */
+  /** Null after erasure and for whoever is not shown clients. */
   clientName: string | null;
   artistId: string;
   artistName: string | null;

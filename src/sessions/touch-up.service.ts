@@ -1,7 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { In } from 'typeorm';
 import { productLabel } from '../catalogue/product-label.js';
-import { Clients, type KnownClient } from '../clients/clients.service.js';
+import type { KnownClient } from '../clients/clients.service.js';
+import { ShownClients } from '../clients/shown-clients.service.js';
 import { localDay } from '../identity/local-day.js';
 import type { Actor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
@@ -37,7 +38,7 @@ interface Circumstances {
 export class TouchUps {
   constructor(
     private readonly database: Database,
-    private readonly clients: Clients,
+    private readonly shownClients: ShownClients,
     private readonly things: SessionThings,
     private readonly mixReader: MixReader,
     private readonly containerFacts: ContainerFacts,
@@ -60,7 +61,8 @@ export class TouchUps {
         `The session ${earlier?.id ?? sessionId} is ${earlier?.state ?? 'unknown'}. A touch-up is prepared from a completed session; complete it first.`,
       );
     }
-    const [view] = await this.views(actor, await this.clients.known(studioId, earlier.clientId), [earlier]);
+    const known = await this.shownClients.one(actor, earlier.clientId, 'touch-up');
+    const [view] = await this.views(actor, known, [earlier]);
     if (!view) throw notFound('session', sessionId);
     return view;
   }
@@ -68,7 +70,7 @@ export class TouchUps {
   /** Of every completed first session of a client, the latest first. */
   async ofClient(actor: Actor, clientId: string): Promise<TouchUpView[]> {
     const { studioId } = actor;
-    const known = await this.clients.known(studioId, clientId);
+    const known = await this.shownClients.one(actor, clientId, 'touch-up');
     const sessions = await this.database.reader.manager.find(Session, {
       where: { studioId, clientId, state: 'completed', visitKind: 'first session' },
       order: { completedAt: 'DESC', id: 'DESC' },

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { ClientAccessLog } from '../clients/client-access-log.service.js';
 import type { Actor } from '../platform/actor.js';
 import { Database, placeholders } from '../platform/database/database.js';
 import { notFound, Problem } from '../platform/problem.js';
@@ -24,6 +25,7 @@ export class Trace {
     private readonly usePages: UsePages,
     private readonly ancestry: BlendAncestry,
     private readonly sisterLots: SisterLots,
+    private readonly accessLog: ClientAccessLog,
   ) {}
 
   /** @throws Problem not-found when a lot is not in this studio */
@@ -64,12 +66,14 @@ export class Trace {
   async ofClient(actor: Actor, clientId: string, page: PageDto): Promise<TraceView> {
     const { studioId } = actor;
     await this.require(studioId, 'client', clientId);
+    await this.accessLog.note(actor, 'client trace', [clientId]);
     return this.toLots(studioId, { clientId }, requestOf(page));
   }
 
   async ofSession(actor: Actor, sessionId: string, page: PageDto): Promise<TraceView> {
     const { studioId } = actor;
-    await this.require(studioId, 'session', sessionId);
+    const { clientId } = await this.require(studioId, 'session', sessionId);
+    await this.accessLog.note(actor, 'session trace', [clientId]);
     return this.toLots(studioId, { sessionId }, requestOf(page));
   }
 
@@ -91,12 +95,17 @@ export class Trace {
     return { totals, items, next };
   }
 
-  private async require(studioId: string, what: 'client' | 'session', id: string): Promise<void> {
-    const rows = await this.database.read(`SELECT id FROM ${what} WHERE studio_id = $1 AND id = $2`, [
-      studioId,
-      id,
-    ]);
-    if (rows.length === 0) throw notFound(what, id);
+  private async require(
+    studioId: string,
+    what: 'client' | 'session',
+    id: string,
+  ): Promise<{ clientId: string }> {
+    const [row] = await this.database.read<{ clientId: string }>(
+      `SELECT ${what === 'client' ? 'id' : 'client_id'} AS "clientId" FROM ${what} WHERE studio_id = $1 AND id = $2`,
+      [studioId, id],
+    );
+    if (!row) throw notFound(what, id);
+    return row;
   }
 
   private async refuseUnknownLots(studioId: string, lotIds: readonly string[]): Promise<never> {

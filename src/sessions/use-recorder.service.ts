@@ -17,7 +17,7 @@ export interface UsingSession {
   id: string;
   clientId: string;
   /** Seals under the client's key. */
-  sealer: FieldSealer;
+  sealing: Pick<FieldSealer, 'seal'>;
   /** Whether its tray is settled by what is recorded. */
   settled?: true;
 }
@@ -136,7 +136,7 @@ export class UseRecorder {
         drops: use.drops,
         microlitres: use.microlitres,
         againstRefusal: use.againstRefusal.length > 0 ? use.againstRefusal : null,
-        reasonSealed: session.sealer.seal(use.reason, sealedAsUseReason(use.id)),
+        reasonSealed: session.sealing.seal(use.reason, sealedAsUseReason(use.id)),
         appliedAt: use.appliedAt,
         removedAt: use.removedAt,
         appliedBy: use.appliedBy,

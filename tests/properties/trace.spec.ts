@@ -3,7 +3,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { ClientAccessLog } from '../../src/clients/client-access-log.service.js';
 import type { Actor } from '../../src/platform/actor.js';
+import { Clock } from '../../src/platform/clock.js';
 import { BlendAncestry } from '../../src/sessions/blend-ancestry.service.js';
 import { SisterLots } from '../../src/sessions/sister-lots.service.js';
 import { Trace } from '../../src/sessions/trace.service.js';
@@ -55,6 +57,7 @@ describe('the trace of random lots, blends, mixes and sessions', () => {
       new UsePages(store.database),
       new BlendAncestry(store.database),
       new SisterLots(store.database),
+      new ClientAccessLog(store.transactions, new Clock()),
     );
   });
   afterAll(async () => {

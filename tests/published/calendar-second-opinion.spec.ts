@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { DateTime } from 'luxon';
 import { describe, expect, it } from 'vitest';
+import { retentionEnd } from '../../src/clients/retention-end.js';
 import { localDay } from '../../src/identity/local-day.js';
 import { lastUsableDay } from '../../src/stock/opened-life.js';
 import { readUseBy } from '../../src/stock/use-by.js';
@@ -156,6 +157,25 @@ describe('two calendars agree', () => {
         const last = lastDayOf(instant, `PT${hours}H`, timeZone);
         expect(last.lastDay).toBe(end.toISODate());
         expect(Date.parse(last.lastInstant ?? '')).toBe(end.toMillis());
+      }),
+      { numRuns: 1000 },
+    );
+  });
+});
+
+describe('the end of retention agrees with a second calendar', () => {
+  it('on years after the last record, from 29 February too', () => {
+    const day = fc.oneof(
+      zonedInstant.map(({ instant, timeZone }) => luxonDay(instant, timeZone).toISODate() ?? ''),
+      fc.constantFrom('2000-02-29', '2024-02-29', '2096-02-29', '2024-02-28', '2024-12-31'),
+    );
+    fc.assert(
+      fc.property(day, fc.integer({ min: 0, max: 100 }), (lastRecordOn, years) => {
+        const last = DateTime.fromISO(lastRecordOn, { zone: 'utc' }).plus({ years });
+        expect(retentionEnd(lastRecordOn, years)).toEqual({
+          keptThrough: last.toISODate(),
+          erasableFrom: last.plus({ days: 1 }).toISODate(),
+        });
       }),
       { numRuns: 1000 },
     );

@@ -29,6 +29,7 @@ export interface Schema {
 }
 
 const busyTimeoutMilliseconds = 10_000;
+const cutTimeoutMilliseconds = 200;
 const postgresPoolSize = 10;
 
 // Counts and sums are 64-bit in PostgreSQL and would come back as text; every quantity here is far below 2^53.
@@ -74,6 +75,8 @@ export class Database {
         database.pragma('journal_mode = WAL');
         database.pragma('synchronous = FULL');
         database.pragma('foreign_keys = ON');
+        // What is deleted is overwritten: a destroyed key must not stay behind in the free part of a page.
+        database.pragma('secure_delete = ON');
         // Else INSERT OR REPLACE would delete past the triggers that refuse it.
         database.pragma('recursive_triggers = ON');
       },
@@ -93,6 +96,23 @@ export class Database {
 
   /** Reads committed rows. Parameters are `$1`, `$2`, … on both engines. */
   readonly read: Read = (sql, parameters = []) => query(this.reader.manager, this.engine, sql, parameters);
+
+  /**
+   * Writes all pages back into SQLite's file and cuts the write-ahead log to nothing, so that no older page stays on
+   * disk. Only through `Transactions`, between two writes. On PostgreSQL there is nothing to do here: VACUUM is its own.
+   * @returns false when somebody else reads, so that the log is still needed
+   */
+  async cutLog(): Promise<boolean> {
+    if (this.engine === 'postgres') return true;
+    try {
+      // A reader in another process may take its time; every request would wait with this thread.
+      await this.writer.query(`PRAGMA busy_timeout = ${cutTimeoutMilliseconds}`);
+      const [result] = (await this.writer.query('PRAGMA wal_checkpoint(TRUNCATE)')) as { busy: number }[];
+      return result?.busy === 0;
+    } finally {
+      await this.writer.query(`PRAGMA busy_timeout = ${busyTimeoutMilliseconds}`);
+    }
+  }
 
   async close(): Promise<void> {
     if (this.reader.isInitialized) await this.reader.destroy();

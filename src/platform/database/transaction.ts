@@ -205,7 +205,10 @@ export class Transaction {
    * Locks rows until the end of the transaction, in one order for all, so that what is decided on them still holds when
    * it is written. SQLite needs no lock: its transactions queue.
    */
-  async lock(table: 'lot' | 'session' | 'container' | 'product', ids: readonly string[]): Promise<void> {
+  async lock(
+    table: 'client' | 'lot' | 'session' | 'container' | 'product',
+    ids: readonly string[],
+  ): Promise<void> {
     if (this.engine === 'sqlite' || ids.length === 0) return;
     const scope =
       table === 'product' ? 'chain_id = (SELECT chain_id FROM studio WHERE id = $1)' : 'studio_id = $1';

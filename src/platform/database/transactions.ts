@@ -123,6 +123,12 @@ export class Transactions {
     );
   }
 
+  /** Between two writes: see `Database.cutLog`. */
+  async cutLog(): Promise<boolean> {
+    if (this.inside.getStore()) throw new Error('The log cannot be cut inside a transaction.');
+    return this.inTurn(() => this.database.cutLog());
+  }
+
   /** Undefined when the request is new; else the answer it got. */
   private async accept(
     transaction: Transaction,

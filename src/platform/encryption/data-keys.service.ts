@@ -25,11 +25,18 @@ export class FieldSealer {
 }
 
 const rememberedKeys = 5_000;
+/** Another process may destroy a key; here it is then forgotten within this time. */
+const rememberedMilliseconds = 60_000;
+
+interface RememberedKey {
+  sealer: FieldSealer;
+  until: number;
+}
 
 /** Makes, finds and unwraps data keys. */
 @Injectable()
 export class DataKeys {
-  private readonly known = new Map<string, FieldSealer>();
+  private readonly known = new Map<string, RememberedKey>();
 
   constructor(
     private readonly database: Database,
@@ -55,10 +62,12 @@ export class DataKeys {
   /** The sealers of many data keys in one look-up; a destroyed key is absent from the answer. */
   async sealers(studioId: string, ids: readonly string[]): Promise<Map<string, FieldSealer>> {
     const found = new Map<string, FieldSealer>();
+    const now = performance.now();
     const wanted = [...new Set(ids)].filter((id) => {
-      const sealer = this.known.get(`${studioId}:${id}`);
-      if (sealer) found.set(id, sealer);
-      return sealer === undefined;
+      const known = this.known.get(`${studioId}:${id}`);
+      if (known === undefined || known.until <= now) return true;
+      found.set(id, known.sealer);
+      return false;
     });
     for (let start = 0; start < wanted.length; start += 500) {
       const batch = wanted.slice(start, start + 500);
@@ -75,7 +84,7 @@ export class DataKeys {
         const key = open(this.masterKeys.get(row.master_key_id), row.wrapped_key, `data_key:${row.id}`);
         const sealer = new FieldSealer(row.id, key);
         if (this.known.size >= rememberedKeys) this.known.clear();
-        this.known.set(`${studioId}:${row.id}`, sealer);
+        this.known.set(`${studioId}:${row.id}`, { sealer, until: now + rememberedMilliseconds });
         found.set(row.id, sealer);
       }
     }
