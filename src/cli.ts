@@ -7,6 +7,7 @@ import { addIdentityCommands } from './identity/identity.commands.js';
 import { addBackupCommands } from './operations/backup/backup.commands.js';
 import { addMasterKeysCommands } from './operations/master-keys/master-keys.commands.js';
 import { addRestoreCommands } from './operations/restore/restore.commands.js';
+import { addRetentionCommands } from './operations/retention/retention.commands.js';
 import { addVerifyCommands } from './operations/verify/verify.commands.js';
 import type { AddCommands, InProgram } from './platform/commands.js';
 import { Problem } from './platform/problem.js';
@@ -40,6 +41,7 @@ const rooms: AddCommands[] = [
   addBackupCommands,
   addRestoreCommands,
   addMasterKeysCommands,
+  addRetentionCommands,
   addVerifyCommands,
 ];
 

@@ -1,5 +1,6 @@
 import { Module } from '@nestjs/common';
 import { AlertsModule } from '../alerts/alerts.module.js';
+import { ClientsModule } from '../clients/clients.module.js';
 import { AuditEntries } from './audit-log/audit-entries.service.js';
 import { AuditLogController } from './audit-log/audit-log.controller.js';
 import { AuditLogExports } from './audit-log/audit-log-export.service.js';
@@ -9,11 +10,22 @@ import { BackupStatus } from './backup/backup-status.service.js';
 import { BackupsController } from './backup/backups.controller.js';
 import { MasterKeyRotation } from './master-keys/master-key-rotation.service.js';
 import { RestoredRecord } from './restore/restored-record.service.js';
+import { RetentionController } from './retention/retention.controller.js';
+import { Retention } from './retention/retention.service.js';
 
 /** Backup, restore, verification, retention: what keeps the record itself. */
 @Module({
-  imports: [AlertsModule],
-  controllers: [BackupsController, AuditLogController],
-  providers: [BackupStatus, BackupConditions, BackupSchedule, MasterKeyRotation, RestoredRecord, AuditEntries, AuditLogExports],
+  imports: [AlertsModule, ClientsModule],
+  controllers: [BackupsController, AuditLogController, RetentionController],
+  providers: [
+    BackupStatus,
+    BackupConditions,
+    BackupSchedule,
+    MasterKeyRotation,
+    RestoredRecord,
+    AuditEntries,
+    AuditLogExports,
+    Retention,
+  ],
 })
 export class OperationsModule {}
