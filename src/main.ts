@@ -9,6 +9,7 @@ import { makeHttpServer } from './platform/http-server.js';
 import { makeLog } from './platform/log.js';
 import { NestLog } from './platform/nest-log.js';
 import { describeApi } from './platform/open-api.js';
+import { OpenRequests } from './platform/open-requests.js';
 import { ProcessRole } from './platform/process-role.js';
 import { tellStartFailure } from './platform/start-failure.js';
 import { startRemarks } from './platform/start-remarks.js';
@@ -27,14 +28,15 @@ async function start(): Promise<void> {
     process.exit(1);
   });
   const role = new ProcessRole(true);
+  const openRequests = new OpenRequests();
   const app = await NestFactory.create<NestFastifyApplication>(
     AppModule.for(role),
-    await makeHttpServer(settings, log, role),
+    await makeHttpServer(settings, log, role, openRequests),
     // Fastify reads JSON by itself; Nest would add forms, which a page of another site can send.
     { logger: new NestLog(log), abortOnError: false, bodyParser: false },
   );
   app.setGlobalPrefix('api', { exclude: ['health/live', 'health/ready'] });
-  stopOnSignal(app, role, log);
+  stopOnSignal(app, role, openRequests, log);
   describeApi(app);
   await serveWebApp(app.getHttpAdapter().getInstance() as unknown as FastifyInstance, log);
   const config = app.get(Config);

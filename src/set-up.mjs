@@ -297,9 +297,13 @@ export async function setUp() {
 export function endWithNpm() {
   if (process.env.npm_lifecycle_event === undefined) return;
   const npm = process.ppid;
-  setInterval(() => {
-    if (process.ppid !== npm) process.kill(process.pid, 'SIGTERM');
-  }, heartbeatMilliseconds).unref();
+  const watch = setInterval(() => {
+    if (process.ppid === npm) return;
+    // Once: a second signal would cut off what the first lets come to its end.
+    clearInterval(watch);
+    process.kill(process.pid, 'SIGTERM');
+  }, heartbeatMilliseconds);
+  watch.unref();
 }
 
 async function main() {

@@ -5,6 +5,7 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { v7 as uuidv7 } from 'uuid';
 import type { Config } from './config.js';
 import type { Log } from './log.js';
+import type { OpenRequests } from './open-requests.js';
 import { sendProblem } from './problem.filter.js';
 import { Problem } from './problem.js';
 import type { ProcessRole } from './process-role.js';
@@ -55,7 +56,12 @@ function requestIdOf(request: FastifyRequest['raw']): string {
 }
 
 /** The HTTP server; what it refuses before any handler is a problem document too. */
-export async function makeHttpServer(config: Config, log: Log, role: ProcessRole): Promise<FastifyAdapter> {
+export async function makeHttpServer(
+  config: Config,
+  log: Log,
+  role: ProcessRole,
+  openRequests: OpenRequests,
+): Promise<FastifyAdapter> {
   const tls = readTls(config);
   const limits = {
     maxHeaderSize: maximumHeaderBytes,
@@ -101,7 +107,11 @@ export async function makeHttpServer(config: Config, log: Log, role: ProcessRole
   });
   server.addHook('onRequest', (request, reply, done) => {
     const problem = refusalAtTheDoor(request, config, role);
-    if (problem === undefined) return done();
+    if (problem === undefined) {
+      openRequests.begin();
+      reply.raw.once('close', () => openRequests.end());
+      return done();
+    }
     if (role.ending) void reply.header('connection', 'close');
     sendProblem(reply, problem);
   });

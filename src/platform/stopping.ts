@@ -1,21 +1,26 @@
 import { constants } from 'node:os';
 import type { INestApplication } from '@nestjs/common';
 import type { Log } from './log.js';
+import type { OpenRequests } from './open-requests.js';
 import type { ProcessRole } from './process-role.js';
 
 /** What was accepted has so long to be finished; container and service unit wait a little longer. */
 export const stopLimitMilliseconds = 20_000;
-const closeIdleMilliseconds = 100;
 /** One Ctrl-C reaches the service twice, from the terminal and through npm: that is no second signal. */
 const sameSignalMilliseconds = 1_000;
 
 /**
- * Ends the service when it is told to. Guarantees: a request that was accepted is answered before anything is closed,
- * with its transaction committed or undone; then rooms end what they do in the background, and the database is closed
- * last. Should that take longer than the limit, the process exits with 1 and says so: what was not acknowledged by then
- * is undone by the database. A second signal ends it at once.
+ * Ends the service when it is told to. Guarantees: a request that was accepted is answered, and its answer is out,
+ * before anything is closed; what comes after is refused, so that it can be sent again; then rooms end what they do in
+ * the background, and the database is closed last. Should that take longer than the limit, the process exits with 1 and
+ * says so: what was not acknowledged by then is undone by the database. A second signal ends it at once.
  */
-export function stopOnSignal(app: INestApplication, role: ProcessRole, log: Log): void {
+export function stopOnSignal(
+  app: INestApplication,
+  role: ProcessRole,
+  openRequests: OpenRequests,
+  log: Log,
+): void {
   let since = 0;
   for (const signal of ['SIGTERM', 'SIGINT'] as const) {
     process.on(signal, () => {
@@ -25,26 +30,27 @@ export function stopOnSignal(app: INestApplication, role: ProcessRole, log: Log)
       }
       since = Date.now();
       role.ending = true;
-      void stop(app, signal, log);
+      log.info({ signal }, 'ending: what was accepted is finished first');
+      setTimeout(() => {
+        log.fatal(
+          `The service could not finish what it had accepted within ${stopLimitMilliseconds / 1_000} s, and ends now. What was not acknowledged is not recorded.`,
+        );
+        process.exit(1);
+      }, stopLimitMilliseconds);
+      void stop(app, openRequests, log);
     });
   }
 }
 
-async function stop(app: INestApplication, signal: string, log: Log): Promise<void> {
-  log.info({ signal }, 'stopping: what was accepted is finished first');
-  setTimeout(() => {
-    log.fatal(
-      `The service could not finish what it had accepted within ${stopLimitMilliseconds / 1_000} s, and ends now. What was not acknowledged is not recorded.`,
-    );
-    process.exit(1);
-  }, stopLimitMilliseconds);
-  const server = app.getHttpServer() as { closeIdleConnections(): void };
-  // A connection whose last answer was under way when the server closed would else be kept open for the next request.
-  setInterval(() => server.closeIdleConnections(), closeIdleMilliseconds);
+async function stop(app: INestApplication, openRequests: OpenRequests, log: Log): Promise<void> {
   try {
-    await app.getHttpAdapter().close();
+    await openRequests.allAnswered();
+    const closed = app.getHttpAdapter().close();
+    // What is left are senders of requests that never became whole.
+    (app.getHttpServer() as { closeAllConnections(): void }).closeAllConnections();
+    await closed;
     await app.close();
-    log.info('stopped');
+    log.info('ended');
     process.exit(0);
   } catch (error) {
     log.fatal({ err: error }, 'The service could not end in order.');

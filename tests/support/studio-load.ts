@@ -44,7 +44,7 @@ export class StudioLoad {
     const service = this.service;
     const outcomes = await Promise.allSettled(Array.from({ length: workers }, () => this.work(service)));
     for (const outcome of outcomes) {
-      if (outcome.status === 'rejected' && !isBrokenConnection(outcome.reason)) throw outcome.reason;
+      if (outcome.status === 'rejected' && !isGone(outcome.reason)) throw outcome.reason;
     }
   }
 
@@ -76,6 +76,7 @@ export class StudioLoad {
     };
     this.unanswered.add(write);
     const answer = await service.post<Body>(path, write.body);
+    if (answer.status === 503) throw new ServiceEnding(`POST ${path} was refused, since the service ends.`);
     write.answer = answer;
     this.unanswered.delete(write);
     if (answer.status >= 500) throw new Error(`POST ${path} was answered ${JSON.stringify(answer)}`);
@@ -148,7 +149,11 @@ export class StudioLoad {
   }
 }
 
+/** The service takes nothing new any more; what it refused so counts as unanswered. */
+class ServiceEnding extends Error {}
+
 /** Whether a request failed for lack of anyone who answers. */
-function isBrokenConnection(error: unknown): boolean {
+function isGone(error: unknown): boolean {
+  if (error instanceof ServiceEnding) return true;
   return error instanceof TypeError && (error.message === 'fetch failed' || error.message === 'terminated');
 }
