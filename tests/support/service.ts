@@ -51,6 +51,11 @@ export async function makePostgresDatabase(): Promise<string> {
   return url.href;
 }
 
+/** Whether an answer is JSON as a whole; lines of JSON are not. */
+export function isOneJson(headers: Headers): boolean {
+  return /^application\/([a-z]+\+)?json\b/.test(headers.get('content-type') ?? '');
+}
+
 /** The built service, running in a process of its own on real migrations. */
 export class RunningService {
   constructor(
@@ -99,7 +104,7 @@ export class RunningService {
       body: body === undefined ? undefined : typeof body === 'string' ? body : JSON.stringify(body),
     });
     const text = await response.text();
-    const isJson = response.headers.get('content-type')?.includes('json') ?? false;
+    const isJson = isOneJson(response.headers);
     return {
       status: response.status,
       headers: response.headers,

@@ -3,6 +3,7 @@ import { useRef, useState } from 'react';
 import type { PersonView } from '../../identity/people.views.js';
 import { Fields } from '../frame/fields.js';
 import { ProblemNote } from '../frame/problem-note.js';
+import { isProblem } from '../service/problem.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
 import { useTexts } from '../texts/texts.js';
@@ -14,20 +15,26 @@ export function ChangePersonForm({
   studioId,
   person,
   onChanged,
+  onStale,
   onCancel,
 }: {
   studioId: string;
   person: PersonView;
   onChanged: () => Promise<void>;
+  /** Somebody else changed the person: read them again. */
+  onStale: () => Promise<void>;
   onCancel: () => void;
 }) {
   const texts = useTexts();
-  const [draft, setDraft] = useState<PersonDraft>({
-    name: person.name ?? '',
-    role: person.role,
-    until: person.until ?? '',
-  });
+  const [draft, setDraft] = useState(draftOf(person));
   const [works, setWorks] = useState(person.state === 'active');
+  const [version, setVersion] = useState(person.version);
+  if (version !== person.version) {
+    // Somebody else changed them: what is shown is what a change would be made from.
+    setVersion(person.version);
+    setDraft(draftOf(person));
+    setWorks(person.state === 'active');
+  }
   const ids = useRef(new RequestIds()).current;
   const { run, busy, problem } = useAction(async () => {
     const change = {
@@ -37,7 +44,12 @@ export function ChangePersonForm({
       until: draft.until === '' ? null : draft.until,
       state: works ? ('active' as const) : ('left' as const),
     };
-    await changePerson(studioId, person.id, { id: ids.for(change), ...change });
+    try {
+      await changePerson(studioId, person.id, { id: ids.for(change), ...change });
+    } catch (error) {
+      if (isProblem(error, 'stale-version')) await onStale();
+      throw error;
+    }
     await onChanged();
   });
   return (
@@ -60,4 +72,8 @@ export function ChangePersonForm({
       </Group>
     </Fields>
   );
+}
+
+function draftOf({ name, role, until }: PersonView): PersonDraft {
+  return { name: name ?? '', role, until: until ?? '' };
 }

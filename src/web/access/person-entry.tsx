@@ -64,7 +64,10 @@ export function PersonEntry({
             <Button
               variant="default"
               aria-label={texts.people.changeOf(name)}
-              onClick={() => setChanging(true)}
+              onClick={() => {
+                setChanging(true);
+                void onChanged();
+              }}
             >
               {texts.people.change}
             </Button>
@@ -82,6 +85,7 @@ export function PersonEntry({
                 await onChanged();
                 setChanging(false);
               }}
+              onStale={onChanged}
               onCancel={() => setChanging(false)}
             />
           )}

@@ -1,5 +1,6 @@
 import { Anchor, type AnchorProps } from '@mantine/core';
 import { type MouseEvent, type ReactNode, useSyncExternalStore } from 'react';
+import styles from './navigation.module.css';
 
 const listeners = new Set<() => void>();
 
@@ -25,12 +26,20 @@ export function open(path: string, { replace = false } = {}): void {
   for (const listener of listeners) listener();
 }
 
-/** A link to a page of the app. */
+/** A link to a page of the app; `alone`, when it stands in no sentence and is pressed like a button. */
 export function PageLink({
   to,
+  alone = false,
+  className,
   children,
   ...others
-}: { to: string; children: ReactNode; 'aria-current'?: 'page'; className?: string } & AnchorProps) {
+}: {
+  to: string;
+  alone?: boolean;
+  children: ReactNode;
+  'aria-current'?: 'page';
+  className?: string;
+} & AnchorProps) {
   const follow = (event: MouseEvent) => {
     const elsewhere = event.metaKey || event.ctrlKey || event.shiftKey || event.altKey || event.button !== 0;
     if (elsewhere || event.defaultPrevented) return;
@@ -38,7 +47,7 @@ export function PageLink({
     open(to);
   };
   return (
-    <Anchor {...others} href={to} onClick={follow}>
+    <Anchor {...others} className={alone ? styles.alone : className} href={to} onClick={follow}>
       {children}
     </Anchor>
   );

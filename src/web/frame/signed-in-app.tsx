@@ -55,7 +55,9 @@ function OpenPage({ path }: { path: string }) {
   if (place) return <AccessPage key={path} place={place} />;
   return (
     <Page title={texts.app.noSuchPage} lead={texts.app.noSuchPageDetail}>
-      <PageLink to="/">{texts.app.toStart}</PageLink>
+      <PageLink to="/" alone>
+        {texts.app.toStart}
+      </PageLink>
     </Page>
   );
 }

@@ -21,7 +21,9 @@ export function SetUpPage() {
   if (answer?.isOpen === false) {
     return (
       <Threshold title={texts.setUp.done} lead={texts.setUp.doneDetail}>
-        <PageLink to="/">{texts.setUp.toSignIn}</PageLink>
+        <PageLink to="/" alone>
+          {texts.setUp.toSignIn}
+        </PageLink>
       </Threshold>
     );
   }

@@ -1,0 +1,168 @@
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { hasChromium } from '../support/chromium.js';
+import { useDevices } from '../support/devices.js';
+import { faultsOf } from '../support/page-audit.js';
+import { type RunningService, startProcess, startService } from '../support/service.js';
+import { openWatched } from '../support/watched-page.js';
+import { goTo, invite, signInAt } from '../support/web-steps.js';
+
+const widths = [360, 768, 1280];
+
+/** Every fault of a page, by day and by night, on a phone, a tablet and a desk. */
+async function faultsEverywhere(page: Page): Promise<string[]> {
+  const faults: string[] = [];
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    await page.locator(`html[data-mantine-color-scheme="${colorScheme}"]`).waitFor();
+    for (const width of widths) {
+      await page.setViewportSize({ width, height: 800 });
+      faults.push(...(await faultsOf(page)).map((fault) => `${colorScheme}, ${width}: ${fault}`));
+    }
+  }
+  return faults;
+}
+
+describe.skipIf(!hasChromium)('the pages', () => {
+  const withDevices = useDevices();
+  let service: RunningService;
+  beforeAll(async () => {
+    service = await startService();
+  });
+  afterAll(() => service.dispose());
+
+  const heading = (page: Page, name: string) => page.getByRole('heading', { level: 1, name }).waitFor();
+
+  const pages: Record<string, (browser: BrowserContext) => Promise<Page>> = {
+    'signing in': async (browser) => {
+      const { page } = await openWatched(browser, service.url);
+      await heading(page, 'Sign in');
+      await page.getByLabel('Sign-in name').fill('nobody');
+      await page.getByLabel('Password', { exact: true }).fill('wrong');
+      await page.getByRole('button', { name: 'Sign in', exact: true }).click();
+      await page.getByRole('alert').waitFor();
+      return page;
+    },
+    'a set-up that was done': async (browser) => {
+      const { page } = await openWatched(browser, `${service.url}/set-up#x`);
+      await heading(page, 'The set-up was done already');
+      return page;
+    },
+    'an invitation': async (browser) => {
+      const { page } = await signInAt(browser, service.url);
+      const link = await invite(page, 'Una New');
+      await page.getByRole('button', { name: 'Sign out', exact: true }).click();
+      await heading(page, 'Sign in');
+      await page.goto(link);
+      await heading(page, 'Come in to');
+      return page;
+    },
+    'the start': async (browser) => {
+      const { page } = await signInAt(browser, service.url);
+      await page.getByText('What you may do there').click();
+      return page;
+    },
+    'my account': async (browser) => {
+      const { page } = await signInAt(browser, service.url);
+      await goTo(page, 'My account');
+      await page.getByText('this browser').waitFor();
+      return page;
+    },
+    people: async (browser) => {
+      const { page } = await signInAt(browser, service.url);
+      await invite(page, `Anna-Theodora ${'Longname'.repeat(9)}`);
+      await page.getByRole('button', { name: 'Change Owner' }).click();
+      return page;
+    },
+    programs: async (browser) => {
+      const { page } = await signInAt(browser, service.url);
+      await goTo(page, 'Programs');
+      await page.getByText('acts as you').first().waitFor();
+      return page;
+    },
+    'a question before something is ended': async (browser) => {
+      const { page } = await signInAt(browser, service.url);
+      await goTo(page, 'Programs');
+      await page.getByRole('button', { name: 'Revoke tests' }).click();
+      await page.getByRole('dialog').getByText('is let in no more').waitFor();
+      return page;
+    },
+    'no page': async (browser) => {
+      const { page } = await signInAt(browser, service.url);
+      await page.goto(`${service.url}/nowhere`);
+      await heading(page, 'There is no such page');
+      return page;
+    },
+  };
+
+  it.each(Object.keys(pages))('can be read and pressed by day and night, on 360 to 1280 px: %s', (name) =>
+    withDevices(async (browser) => {
+      const page = await pages[name]?.(browser);
+      expect(page && (await faultsEverywhere(page))).toEqual([]);
+    }),
+  );
+
+  it('can be read and pressed by day and night, on 360 to 1280 px: the set-up', async () => {
+    const fresh = await startProcess();
+    try {
+      await withDevices(async (browser) => {
+        const link = /http\S+\/set-up#\S+/.exec(fresh.log.join(''))?.[0] ?? '';
+        const { page } = await openWatched(browser, link);
+        await page.getByLabel('Name of the studio').waitFor();
+        expect(await faultsEverywhere(page)).toEqual([]);
+      });
+    } finally {
+      fresh.child.kill();
+    }
+  });
+
+  it('would be found at fault, were there anything', () =>
+    withDevices(async (browser) => {
+      const { page } = await openWatched(browser, service.url);
+      await heading(page, 'Sign in');
+      await page.evaluate(`(() => {
+        const main = document.querySelector('main');
+        const text = document.createElement('p');
+        text.textContent = 'faint';
+        text.style.color = '#cccccc';
+        const wide = document.createElement('div');
+        wide.style.width = '3000px';
+        wide.textContent = 'wide';
+        const button = document.createElement('button');
+        button.style.height = '10px';
+        main.append(text, wide, button);
+      })()`);
+      const faults = (await faultsEverywhere(page)).join('\n');
+      for (const fault of ['contrast', 'wider than the window', 'no name', 'small']) {
+        expect(faults).toContain(fault);
+      }
+    }));
+
+  it('let no style and no script in that is not their own', () =>
+    withDevices(async (browser) => {
+      const watched = await openWatched(browser, service.url);
+      await heading(watched.page, 'Sign in');
+      watched.expectNoComplaint();
+      await watched.page.evaluate(`(() => {
+        const style = document.createElement('style');
+        style.textContent = 'h1 { display: none }';
+        const script = document.createElement('script');
+        script.textContent = 'document.title = "taken over"';
+        document.head.append(style, script);
+      })()`);
+      expect(await watched.page.getByRole('heading', { level: 1 }).isVisible()).toBe(true);
+      expect(await watched.page.title()).toBe('Sign in – Lotward');
+      await expect.poll(() => watched.complaints.length).toBe(2);
+      expect(watched.complaints.join()).toContain('Content Security Policy');
+    }));
+
+  it('are held still behind a question, by a style that shows its nonce', () =>
+    withDevices(async (browser) => {
+      const watched = await signInAt(browser, service.url);
+      await goTo(watched.page, 'Programs');
+      await watched.page.getByRole('button', { name: 'Revoke tests' }).click();
+      await watched.page.getByRole('dialog').waitFor();
+      expect(await watched.page.evaluate('getComputedStyle(document.body).overflow')).toBe('hidden');
+      watched.expectNoComplaint();
+    }));
+});

@@ -1,0 +1,52 @@
+import type { BrowserContext, Page } from 'playwright-core';
+import { testOwner } from './service.js';
+import { openWatched, type Watched } from './watched-page.js';
+
+/** Opens the app in a browser and signs in with name and password. */
+export async function signInAt(
+  browser: BrowserContext,
+  url: string,
+  { signInName, password } = testOwner,
+): Promise<Watched> {
+  const watched = await openWatched(browser, url);
+  await fillSignIn(watched.page, signInName, password);
+  await watched.page.getByRole('heading', { name: 'Signed in' }).waitFor();
+  return watched;
+}
+
+export async function fillSignIn(page: Page, signInName: string, password: string): Promise<void> {
+  await page.getByLabel('Sign-in name').fill(signInName);
+  await page.getByLabel('Password', { exact: true }).fill(password);
+  await page.getByRole('button', { name: 'Sign in', exact: true }).click();
+}
+
+/** Goes to a page of the menu. */
+export async function goTo(page: Page, name: string): Promise<void> {
+  await page.getByRole('navigation').getByRole('link', { name }).click();
+  await page.getByRole('heading', { level: 1, name }).waitFor();
+}
+
+/** Adds a person on the page of people. @returns the link that is shown for them */
+export async function invite(page: Page, name: string, role = 'Artist'): Promise<string> {
+  await goTo(page, 'People');
+  const form = page.getByRole('form', { name: 'Add a person' });
+  await form.getByLabel('Name').fill(name);
+  await form.getByRole('radio', { name: role, exact: true }).check();
+  await form.getByRole('button').click();
+  await page.getByRole('heading', { name: `The link for ${name}` }).waitFor();
+  return page.getByRole('textbox', { name: 'Link' }).inputValue();
+}
+
+/** Accepts an invitation with a new account. */
+export async function accept(
+  browser: BrowserContext,
+  link: string,
+  { signInName, password }: typeof testOwner,
+): Promise<Watched> {
+  const watched = await openWatched(browser, link);
+  await watched.page.getByLabel('Sign-in name').fill(signInName);
+  await watched.page.getByLabel('Password', { exact: true }).fill(password);
+  await watched.page.getByRole('button', { name: 'Accept and sign in' }).click();
+  await watched.page.getByRole('heading', { name: 'Signed in' }).waitFor();
+  return watched;
+}
