@@ -2,10 +2,11 @@ import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/actor.js';
 import { Clock } from '../../platform/clock.js';
 import { Config } from '../../platform/config.js';
-import { Database } from '../../platform/database/database.js';
+import { Database, placeholders } from '../../platform/database/database.js';
 import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { notFound, Problem } from '../../platform/problem.js';
+import { permissionTable } from '../permissions.js';
 import { Person } from '../person.entity.js';
 import { OneTimeLink } from './one-time-link.entity.js';
 import { Secrets } from './secrets.service.js';
@@ -55,7 +56,7 @@ export class OneTimeLinks {
         if (person.state !== 'active') {
           throw new Problem(409, 'wrong-state', 'This person works here no more; nobody signs in as them.');
         }
-        await this.refuseForeignAccount(transaction, person);
+        await this.refuseForeignAccount(transaction, person, actor.personId);
         await this.endEarlier(transaction, personId);
         const expiresAt = new Date(Date.parse(transaction.recordedAt) + lives[purpose]).toISOString();
         await transaction.insert(OneTimeLink, {
@@ -88,7 +89,7 @@ export class OneTimeLinks {
     return link;
   }
 
-  /** @throws Problem unusable-link when somebody else used it meanwhile */
+  /** @throws Problem unusable-link when somebody else used it meanwhile; wrong-state when it reaches too far by now */
   async use(transaction: Transaction, link: OneTimeLink): Promise<void> {
     const { studioId, id } = link;
     const used = await transaction.update(
@@ -97,20 +98,51 @@ export class OneTimeLinks {
       { endedAt: transaction.recordedAt },
     );
     if (!used) throw unusable();
+    const person = await transaction.manager.findOneByOrFail(Person, { studioId, id: link.personId });
+    const [made] = await transaction.query<{ person_id: string | null }>(
+      'SELECT person_id FROM accepted_request WHERE studio_id = $1 AND id = $2',
+      [studioId, id],
+    );
+    await this.refuseForeignAccount(transaction, person, made?.person_id ?? null);
   }
 
-  /** Who leads one studio must not get at an account by which somebody acts in another. */
-  private async refuseForeignAccount(transaction: Transaction, { accountId }: Person): Promise<void> {
+  /**
+   * Who leads one studio must not get at an account by which somebody acts in another, unless they lead that one too.
+   * @param makerId the person who makes the link; null when it is made from the shell, where all can be done anyway
+   */
+  private async refuseForeignAccount(
+    transaction: Transaction,
+    { accountId }: Person,
+    makerId: string | null,
+  ): Promise<void> {
     if (accountId === null) return;
+    const { studioId } = transaction;
     const own = await transaction.query('SELECT id FROM account WHERE studio_id = $1 AND id = $2', [
-      transaction.studioId,
+      studioId,
       accountId,
     ]);
-    if (own.length > 0) return;
+    if (own.length === 0) {
+      throw new Problem(
+        409,
+        'wrong-state',
+        'This person signs in with an account of another studio. A new link for it is made there.',
+      );
+    }
+    if (makerId === null) return;
+    const leaders = permissionTable['manage people'];
+    const beyond = await transaction.query(
+      `SELECT theirs.id FROM person AS theirs
+       WHERE theirs.account_id = $1 AND theirs.studio_id <> $2 AND theirs.state = 'active' AND NOT EXISTS (
+         SELECT 1 FROM person AS maker JOIN person AS leader ON leader.account_id = maker.account_id
+         WHERE maker.studio_id = $2 AND maker.id = $3 AND leader.studio_id = theirs.studio_id
+           AND leader.state = 'active' AND leader.until IS NULL AND leader.role IN (${placeholders(leaders, 4)}))`,
+      [accountId, studioId, makerId, ...leaders],
+    );
+    if (beyond.length === 0) return;
     throw new Problem(
       409,
       'wrong-state',
-      'This person signs in with an account of another studio. A new link for it is made there.',
+      'This person works in another studio too, with the same account. Only who leads every one of them makes a new link; or it is made by the command `npm run cli -- sign-in-link`.',
     );
   }
 

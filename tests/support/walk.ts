@@ -1,0 +1,155 @@
+import { checkLabelCode } from '../../src/catalogue/own-label.js';
+import { type ApiDocument, type ApiRoute, addressOf } from './api-document.js';
+import { type Answer, isOneJson, type RunningService } from './service.js';
+
+/** An answer to a GET of a studio. */
+export interface SeenAnswer {
+  route: ApiRoute;
+  address: string;
+  answer: Answer;
+  /** As it came, also when it is no JSON. */
+  text: string;
+}
+
+/** What reading a whole studio brings. */
+export interface WalkedStudio {
+  answers: SeenAnswer[];
+  /** Values for what stands in braces in addresses, by its name: `lotId`, `code`. */
+  ids: Map<string, Set<string>>;
+}
+
+/** Things that stand in addresses under another name than in answers. */
+const otherNames: Record<string, string[]> = {
+  code: ['labelCode'],
+  personId: ['artistId', 'ownerId', 'appliedBy', 'acknowledgedBy', 'declaredBy'],
+  lineId: ['trayLineId'],
+  sessionId: ['followsSessionId', 'seenAtSessionId'],
+};
+
+/** More of a kind are not gone into: a studio of tests has a few of each. */
+const mostOfKind = 40;
+
+/**
+ * Reads a studio as far as its addresses lead: every GET of the document, with every id that answers name. So a new route
+ * or a new kind of id is gone into by itself.
+ * @param headers of who reads; left out: the owner
+ */
+export async function walkStudio(
+  service: RunningService,
+  document: ApiDocument,
+  headers: Record<string, string> = {},
+): Promise<WalkedStudio> {
+  const walk = new Walk(service, document, headers);
+  await walk.toTheEnd();
+  return walk;
+}
+
+class Walk implements WalkedStudio {
+  readonly answers: SeenAnswer[] = [];
+  readonly ids = new Map<string, Set<string>>();
+  private readonly asked = new Set<string>();
+  private readonly reading: ApiRoute[];
+
+  constructor(
+    private readonly service: RunningService,
+    private readonly document: ApiDocument,
+    private readonly headers: Record<string, string>,
+  ) {
+    this.reading = document.routes.filter(({ method, isOfStudio }) => method === 'GET' && isOfStudio);
+  }
+
+  async toTheEnd(): Promise<void> {
+    for (let before = -1; before < this.asked.size; ) {
+      before = this.asked.size;
+      for (const route of this.reading) {
+        for (const values of this.combinations(route)) await this.ask(route, values);
+      }
+    }
+  }
+
+  /** Every way to fill in the address of a route with what is known so far; ids that belong together stood together. */
+  private combinations(route: ApiRoute): Record<string, string>[] {
+    let filled: Record<string, string>[] = [{ studioId: this.service.studioId }];
+    for (const name of route.pathParameters.filter((parameter) => parameter !== 'studioId')) {
+      const known = [...(this.ids.get(name) ?? [])].slice(0, mostOfKind);
+      filled = filled.flatMap((values) => known.map((id) => ({ ...values, [name]: id })));
+    }
+    return filled;
+  }
+
+  private async ask(route: ApiRoute, values: Record<string, string>): Promise<void> {
+    const names = new Set(route.query.map(({ name }) => name));
+    const products =
+      names.has('productId') && !names.has('limit') ? [...(this.ids.get('productId') ?? [])] : [];
+    const queries =
+      products.length > 0
+        ? products.map((id) => `?productId=${id}`)
+        : [names.has('limit') ? '?limit=200' : ''];
+    for (const query of queries) {
+      const address = addressOf(this.service, route, values) + query;
+      if (this.asked.has(address)) continue;
+      this.asked.add(address);
+      const response = await this.service.fetch(address, { headers: this.headers });
+      const bytes = Buffer.from(await response.arrayBuffer());
+      const text = bytes.toString('utf8');
+      const isJson = isOneJson(response.headers);
+      const answer: Answer = {
+        status: response.status,
+        headers: response.headers,
+        body: isJson && text !== '' ? JSON.parse(text) : text,
+      };
+      this.answers.push({ route, address, answer, text });
+      if (response.status < 300) this.learn(route, answer.body);
+    }
+  }
+
+  /** The ids of an answer, by what they are called in addresses. */
+  private learn(route: ApiRoute, body: unknown): void {
+    for (const { name, id } of namedIds(body)) this.note(name, id);
+    // `GET /people` and `GET /people/{personId}` answer with people.
+    const last = route.pathParameters.at(-1);
+    if (last?.endsWith('Id') && route.path.endsWith(`{${last}}`)) this.noteIds(last, [body]);
+    const listed = this.document.routes.find(
+      ({ path, pathParameters }) =>
+        path.startsWith(`${route.path}/{`) && pathParameters.length === route.pathParameters.length + 1,
+    );
+    const items = Array.isArray(body) ? body : (body as { items?: unknown[] } | null)?.items;
+    if (listed && Array.isArray(items)) this.noteIds(listed.pathParameters.at(-1) ?? '', items);
+  }
+
+  private noteIds(name: string, things: unknown[]): void {
+    for (const thing of things) {
+      const id = (thing as { id?: unknown } | null)?.id;
+      if (typeof id === 'string') this.note(name, id);
+    }
+  }
+
+  private note(name: string, id: string): void {
+    if (name === 'studioId' || !isId(id)) return;
+    const known = this.ids.get(name) ?? new Set();
+    this.ids.set(name, known.add(id));
+  }
+}
+
+/** UUIDs, trade numbers and the labels of the studio; what else is called an id is somebody's own word for a thing. */
+export function isId(text: string): boolean {
+  return /^([0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}|\d{14})$/.test(text) || checkLabelCode(text).ok;
+}
+
+/** `lotId: x`, `lotIds: [x]`, `lot: { id: x }` and `lots: [{ id: x }]` are all the id of a lot. */
+export function namedIds(value: unknown, name = ''): { name: string; id: string }[] {
+  if (Array.isArray(value)) return value.flatMap((item) => namedIds(item, name));
+  if (typeof value === 'string') return namesFor(name).map((each) => ({ name: each, id: value }));
+  if (value === null || typeof value !== 'object') return [];
+  return Object.entries(value).flatMap(([key, part]) =>
+    key === 'id' ? namedIds(part, `${name.replace(/s$/, '')}Id`) : namedIds(part, key),
+  );
+}
+
+function namesFor(property: string): string[] {
+  const name = property.replace(/Ids$/, 'Id');
+  const inAddresses = Object.entries(otherNames).flatMap(([address, names]) =>
+    names.includes(name) ? [address] : [],
+  );
+  return name.endsWith('Id') || name === 'gtin' ? [name, ...inAddresses] : inAddresses;
+}

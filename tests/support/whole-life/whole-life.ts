@@ -1,0 +1,24 @@
+import type { RunningService } from '../service.js';
+import { liveAccess } from './access.js';
+import { RecordingService, type SentRequest } from './recording-service.js';
+import { liveRegister } from './register.js';
+import { liveStock } from './stock.js';
+import type { Texts } from './texts.js';
+import { liveVisits } from './visits.js';
+
+/**
+ * Lives a whole life in a studio: every write of the API succeeds at least once, with every field that holds a text or an
+ * id. What tests attack is made here, so a new route is attacked as soon as its use stands here; the tests say when one is
+ * missing.
+ * @param texts makes what a person would write
+ * @returns every request in the order in which it was made
+ */
+export async function liveWholeLife(service: RunningService, texts: Texts): Promise<SentRequest[]> {
+  const recording = service instanceof RecordingService ? service : RecordingService.on(service);
+  const people = await liveAccess(recording, texts);
+  const register = await liveRegister(recording, texts);
+  const stock = await liveStock(recording, texts, people, register);
+  await liveVisits(recording, texts, people, register, stock);
+  await recording.made('/audit-log/exports');
+  return recording.sent;
+}
