@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { PlainSql } from '../support/plain-sql.js';
 import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
@@ -22,6 +23,17 @@ describe.each(engines)('the health of the service on %s', (engine) => {
   it('is in the description of the API', async () => {
     const { body } = await service.get<{ paths: Record<string, unknown> }>(`${service.url}/api/openapi.json`);
     expect(Object.keys(body.paths)).toEqual(expect.arrayContaining(['/health/live', '/health/ready']));
+  });
+
+  it('is what the container is asked for', () => {
+    const check = (environment: Record<string, string>) =>
+      spawnSync(process.execPath, ['docker/health-check.mjs'], {
+        env: { PATH: process.env.PATH, DATA_DIR: service.dataFolder, ...environment },
+      }).status;
+    const { port } = new URL(service.url);
+    expect(check({ PORT: port })).toBe(0);
+    expect(check({ PORT: port, HOST: '0.0.0.0' })).toBe(0);
+    expect(check({ PORT: '9' })).toBe(1);
   });
 
   it('is not ready beside a newer version that changed the schema, and says no more', async () => {

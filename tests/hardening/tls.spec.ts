@@ -114,6 +114,13 @@ describe('a local certificate', () => {
     expect(await reach('localhost')).toBe('TLSv1.3');
   });
 
+  it('is no hindrance to whoever looks after the container', () => {
+    const { status } = spawnSync(process.execPath, ['docker/health-check.mjs'], {
+      env: { PATH: process.env.PATH, DATA_DIR: dataFolder, PORT: new URL(service.url).port },
+    });
+    expect(status).toBe(0);
+  });
+
   // OWASP ASVS 5.0, 12.1.1 [P].
   it('is shown by TLS 1.3 and 1.2, and by nothing older', async () => {
     expect(await reach('studio.local', undefined, 'TLSv1.2')).toBe('TLSv1.2');
