@@ -1,9 +1,10 @@
 import { Injectable } from '@nestjs/common';
 import { In } from 'typeorm';
+import { v5 as uuidv5 } from 'uuid';
 import type { Actor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
 import { Transactions } from '../platform/database/transactions.js';
-import { invalidField, notFound, Problem, reusedId } from '../platform/problem.js';
+import { invalidField, notFound, Problem } from '../platform/problem.js';
 import type { StudioActor } from './actor.guard.js';
 import { readOpenedLife } from './opened-life-duration.js';
 import { People } from './people.service.js';
@@ -157,11 +158,17 @@ export class Studios {
     if (me.role !== 'owner' && dto.ownerName === undefined) {
       throw invalidField('ownerName', 'A studio has an owner: name them, and invite them afterwards');
     }
-    const existing = await this.database.reader.manager.findOneBy(Studio, { id: dto.id });
-    if (existing && existing.chainId !== actor.chainId) throw reusedId(dto.id);
-    if (!existing) {
+    // Made of the request's, so that a repeated request finds it, and that nobody learns by trying ids which studios there are.
+    const studioId = uuidv5(dto.id, actor.studioId);
+    // Founded by an earlier attempt, or refused below for an id that stands for another request.
+    const known = await this.database.read(
+      `SELECT id FROM studio WHERE id = $1
+       UNION ALL SELECT id FROM accepted_request WHERE studio_id = $2 AND id = $3`,
+      [studioId, actor.studioId, dto.id],
+    );
+    if (known.length === 0) {
       await this.founding.found({
-        id: dto.id,
+        id: studioId,
         chainId: actor.chainId,
         name: dto.name,
         timeZone: dto.timeZone,
@@ -173,8 +180,13 @@ export class Studios {
     }
     return this.transactions.write(
       actor,
-      { id: dto.id, action: 'identity.add-studio', subject: { kind: 'studio', id: dto.id }, content: dto },
-      async () => ({ studioId: dto.id }),
+      {
+        id: dto.id,
+        action: 'identity.add-studio',
+        subject: { kind: 'studio', id: studioId },
+        content: dto,
+      },
+      async () => ({ studioId }),
     );
   }
 }

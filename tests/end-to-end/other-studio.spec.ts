@@ -318,6 +318,24 @@ describe.each(engines)('another studio, on %s', (engine) => {
     expect(changed.map(({ address }) => address)).toEqual([]);
   });
 
+  it('is not found by trying its id for a studio of my own', async () => {
+    const added: number[] = [];
+    for (const id of [uuidv7(), stranger.studioId, sister.studioId, mine.studioId]) {
+      const body = { id, name: 'Branch', timeZone: 'UTC' };
+      const answer = await mine.service.post<{ studioId: string }>('/chain/studios', body);
+      const again = await mine.service.post<{ studioId: string }>('/chain/studios', body);
+      expect(again.body).toEqual(answer.body);
+      expect([stranger, sister, mine].map(({ studioId }) => studioId)).not.toContain(answer.body.studioId);
+      added.push(answer.status);
+    }
+    expect(added).toEqual([201, 201, 201, 201]);
+    const [studios] = await sql.rows('SELECT count(*) AS count FROM studio');
+    const { id } = await mine.service.made<{ id: string }>('/places', { name: 'Den', kind: 'shelf' });
+    const reused = { id, name: 'Branch', timeZone: 'UTC' };
+    expect((await mine.service.post('/chain/studios', reused)).status).toBe(409);
+    expect(await sql.rows('SELECT count(*) AS count FROM studio')).toEqual([studios]);
+  });
+
   describe('an account that acts in several', () => {
     interface Invited {
       personId: string;
