@@ -4,6 +4,7 @@
  * adds it here too; tests/covered-tables.spec.ts compares this with what the migrations do.
  */
 export const addedColumns: Readonly<Record<string, readonly string[]>> = {
+  container: ['usable_through'],
   person: ['account_id', 'until'],
   studio: ['retention_preset', 'retention_years', 'retention_law'],
 };

@@ -4,6 +4,7 @@ import { Catalogue1795600000003 } from './1795600000003-catalogue.js';
 import { Stock1795600000004 } from './1795600000004-stock.js';
 import { Sessions1795600000005 } from './1795600000005-sessions.js';
 import { SignIn1795600000006 } from './1795600000006-sign-in.js';
+import { Transfers1795600000007 } from './1795600000007-transfers.js';
 import { Retention1795600000008 } from './1795600000008-retention.js';
 
 /** The history of the schema, in order. Append only: a landed migration is never edited. */
@@ -14,5 +15,6 @@ export const migrations = [
   Stock1795600000004,
   Sessions1795600000005,
   SignIn1795600000006,
+  Transfers1795600000007,
   Retention1795600000008,
 ];

@@ -126,6 +126,7 @@ describe('the rules in a browser', () => {
       openedAt: '2025-08-31T10:00:00.000Z',
       openedLife: 'P6M',
       assumedOpenedLife: null,
+      usableThrough: null,
     };
     // 31 August and six months is the last of February.
     expect(judge(facts, '2026-02-28T22:59:00.000Z', 'Europe/Vienna')).toMatchObject({

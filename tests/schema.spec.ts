@@ -28,6 +28,11 @@ const appendOnly = [
   'scan',
   'session_use',
   'session_use_reversal',
+  'transfer',
+  'transfer_goods',
+  'transfer_line',
+  'transfer_line_facts',
+  'transfer_outcome',
   'unmet_demand',
 ];
 
@@ -79,7 +84,7 @@ const particulars: Record<string, PlainRow> = {
   blend_parent: { parent_lot_id: 'y', parent_container_id: 'y' },
   client: {},
   configuration_equivalence: { other_product_id: 'y' },
-  container: { form: 'bottle', state: 'opened', ended_from: null },
+  container: { form: 'bottle', state: 'opened', ended_from: null, usable_through: null },
   data_key: { destroyed_at: null },
   delivery: { origin: 'purchase' },
   erasure_request: { answer: 'refused' },
@@ -104,10 +109,22 @@ const particulars: Record<string, PlainRow> = {
   session: { visit_kind: 'first session', body_place: 'brows', state: 'completed', recorded_from: 'tray' },
   stock_level: { subject_kind: 'product' },
   studio: { house_blends: 'off', currency: 'EUR', morning: '07:00' },
+  transfer: { receiver_id: 'y' },
+  transfer_goods: { fault: null },
+  transfer_line: { receiver_id: 'y', form: 'bottle', state: 'sealed' },
+  transfer_line_facts: { code_state: 'printed', use_by_precision: 'day', usable_through: '2026-03-01' },
+  transfer_outcome: {
+    receiver_id: 'y',
+    kind: 'withdrawn',
+    sender_id: 'x',
+    lost_pieces: 0,
+    lost_microlitres: 0,
+  },
   tray_line: { state: 'settled', settled_as: 'used' },
 };
 
 const second: Record<string, PlainRow> = {
+  studio: { id: 'y' },
   product: { id: 'y', name: 'y' },
   lot: { id: 'y', code: 'y' },
   container: { id: 'y', lot_id: 'y', label_code: 'y'.repeat(12) },
@@ -288,6 +305,26 @@ describe.each(engines)('the schema on %s', (engine) => {
     await expect(insertRow(sql, 'movement', { ...reversal, id: 'reversal again' })).rejects.toThrow(
       /unique/i,
     );
+  });
+
+  it('refuses a second end of one line of a transfer, whoever says it', async () => {
+    const arrival = { id: 'again', kind: 'arrived', studio_id: 'y', person_id: null };
+    await expect(insertRow(sql, 'transfer_outcome', { id: 'again' })).rejects.toThrow(/unique/i);
+    await expect(insertRow(sql, 'transfer_outcome', arrival)).rejects.toThrow(/unique/i);
+  });
+
+  it.each([
+    ['arrived', 'x'],
+    ['withdrawn', 'y'],
+  ])('refuses that a line has %s by the wrong end', async (kind, studio_id) => {
+    const row = { id: 'wrong end', kind, studio_id, person_id: null };
+    await expect(insertRow(sql, 'transfer_outcome', row)).rejects.toThrow('said_by_the_right_end');
+  });
+
+  it('refuses a transfer to a studio of another chain', async () => {
+    await insertRow(sql, 'chain', { id: 'z' });
+    await insertRow(sql, 'studio', { id: 'z', chain_id: 'z' });
+    await expect(insertRow(sql, 'transfer', { id: 'far', receiver_id: 'z' })).rejects.toThrow(/foreign key/i);
   });
 
   it.each([

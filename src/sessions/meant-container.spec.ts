@@ -25,6 +25,7 @@ function bottle(containerId: string, given: Partial<TrayThing> = {}): TrayThing 
     openedAt: null,
     openedLife: 'P12M',
     assumedOpenedLife: null,
+    usableThrough: null,
     ...given,
   };
 }

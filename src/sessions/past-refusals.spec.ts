@@ -25,6 +25,7 @@ function bottle(given: Partial<RecordedContainer> = {}): RecordedContainer {
     shade: null,
     stockForm: 'container',
     openedLife: null,
+    usableThrough: null,
     holds: [],
     ...given,
   };

@@ -23,6 +23,7 @@ const codes = (given: Partial<TrayThing>) => {
     openedAt: '2026-03-01T09:00:00.000Z',
     openedLife: 'P12M',
     assumedOpenedLife: null,
+    usableThrough: null,
     ...given,
   };
   return refusedNow(bottle, at, 'Europe/Vienna').map(({ code }) => code);

@@ -3,6 +3,7 @@ import { placeholders } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { BlendDates } from '../stock/blend-dates.service.js';
 import { Container } from '../stock/container.entity.js';
+import { SentGoods } from '../stock/transfers/sent-goods.service.js';
 import { earlierOpening, openingAfterReversal } from './derived-opening.js';
 import type { SessionUse } from './session-use.entity.js';
 
@@ -42,7 +43,10 @@ interface Touch {
  */
 @Injectable()
 export class SessionOpenings {
-  constructor(private readonly blendDates: BlendDates) {}
+  constructor(
+    private readonly blendDates: BlendDates,
+    private readonly sentGoods: SentGoods,
+  ) {}
 
   /**
    * Records as opened what is still recorded as sealed, and as opened earlier what was opened later by the record: at its
@@ -110,6 +114,7 @@ export class SessionOpenings {
     const openingToldAt = derived.includes(from) ? bottle.openingToldAt : from;
     const key = { studioId: transaction.studioId, id };
     await transaction.change(Container, 'container', key, version, { openedAt, openingToldAt });
+    await this.sentGoods.follow(transaction, [lotId]);
     return this.blendDates.follow(transaction, { lotId, containerId: id });
   }
 

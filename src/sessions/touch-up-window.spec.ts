@@ -14,6 +14,7 @@ function component(facts: Partial<PartOfMix> = {}): PartOfMix {
     openedAt: '2026-03-01T10:00:00Z',
     openedLife: 'P12M',
     assumedOpenedLife: null,
+    usableThrough: null,
     held: false,
     practice: false,
     finished: false,

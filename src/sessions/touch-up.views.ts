@@ -30,7 +30,7 @@ export class PigmentAtTouchUpView {
   /** Last usable local day; null when no date is known. */
   lastDay: string | null;
   /** Whose opened life was counted. */
-  openedLifeFrom: 'label' | 'assumed' | 'none';
+  openedLifeFrom: 'label' | 'assumed' | 'sending studio' | 'none';
   /** Empty when nothing stands against it. */
   whyNot: TouchUpObstacleView[];
   /** Other containers of the same lot that can be used on the first day of the window. */

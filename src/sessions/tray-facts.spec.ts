@@ -22,6 +22,7 @@ function box(containerId: string, given: Partial<TrayThing> = {}): TrayThing {
     openedAt: null,
     openedLife: null,
     assumedOpenedLife: null,
+    usableThrough: null,
     ...given,
   };
 }

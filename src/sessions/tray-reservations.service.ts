@@ -1,4 +1,5 @@
 import { Injectable, type OnModuleInit } from '@nestjs/common';
+import { placeholders } from '../platform/database/database.js';
 import { Reservations, type Reserved } from '../stock/reservations.service.js';
 
 /** Tells stock what lies on trays. */
@@ -7,13 +8,13 @@ export class TrayReservations implements OnModuleInit {
   constructor(private readonly reservations: Reservations) {}
 
   onModuleInit(): void {
-    this.reservations.register(async (read, studioId, containerId) => {
-      const [reserved] = await read<Reserved>(
-        `SELECT count(*) AS lines, coalesce(sum(pieces), 0) AS pieces FROM tray_line
-         WHERE studio_id = $1 AND container_id = $2 AND state = 'on tray'`,
-        [studioId, containerId],
-      );
-      return reserved ?? { lines: 0, pieces: 0 };
-    });
+    this.reservations.register((read, studioId, containerIds) =>
+      read<{ containerId: string } & Reserved>(
+        `SELECT container_id AS "containerId", count(*) AS lines, sum(pieces) AS pieces FROM tray_line
+         WHERE studio_id = $1 AND container_id IN (${placeholders(containerIds)}) AND state = 'on tray'
+         GROUP BY container_id`,
+        [studioId, ...containerIds],
+      ),
+    );
   }
 }

@@ -26,6 +26,7 @@ function bottle(given: Partial<TrayThing> = {}): TrayThing {
     openedAt: '2026-03-01T09:00:00.000Z',
     openedLife: 'P12M',
     assumedOpenedLife: 'P6M',
+    usableThrough: null,
     ...given,
   };
 }
@@ -107,6 +108,12 @@ describe('admission to a tray', () => {
       code: 'open too long',
       message: expect.stringContaining("the studio's assumed opened life"),
       facts: { lastDay: '2026-02-28', openedLifeFrom: 'assumed' },
+    });
+    const told = { openedAt: '2026-01-10T10:00:00.000Z', usableThrough: '2026-02-01' };
+    expect(judge(facts(bottle(told))).reasons[0]).toMatchObject({
+      code: 'open too long',
+      message: expect.stringContaining('as counted in the studio it came from'),
+      facts: { lastDay: '2026-02-01', openedLifeFrom: 'sending studio' },
     });
   });
 

@@ -195,8 +195,12 @@ function refusalsOf(facts: TrayFacts, life: ShelfLife, instead: TrayThing | null
     });
   }
   if (life.status === 'open too long') {
-    const whose =
-      life.openedLifeFrom === 'label' ? "the label's opened life" : "the studio's assumed opened life";
+    const whose = {
+      label: "the label's opened life",
+      assumed: "the studio's assumed opened life",
+      'sending studio': 'the opened life as counted in the studio it came from',
+      none: 'its opened life',
+    }[life.openedLifeFrom];
     add(
       'open too long',
       `${describeThing(thing)} was opened too long ago: by ${whose} it was usable through ${life.lastDay}.`,

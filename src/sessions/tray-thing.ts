@@ -52,6 +52,7 @@ export interface RecordedContainer {
   shade: string | null;
   stockForm: TrayThing['stockForm'];
   openedLife: string | null;
+  usableThrough: string | null;
   holds: readonly HoldFact[];
 }
 

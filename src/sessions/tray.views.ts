@@ -20,7 +20,7 @@ export class TrayThingView {
   /** Last day on which it may be used; null when no date is known. */
   lastDay: string | null;
   /** Whose opened life was counted. */
-  openedLifeFrom: 'label' | 'assumed' | 'none';
+  openedLifeFrom: 'label' | 'assumed' | 'sending studio' | 'none';
   /** Pieces by the book that no tray holds. */
   availablePieces: number;
 }

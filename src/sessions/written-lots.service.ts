@@ -99,6 +99,7 @@ export class WrittenLots {
         receivedAt: endedAt,
         endedAt,
         openingToldAt: null,
+        usableThrough: null,
         endedFrom: bottle ? 'opened' : 'sealed',
         version: 1,
       };

@@ -16,6 +16,7 @@ function lot(facts: Partial<StockOnHand> = {}): StockOnHand {
     openedAt: null,
     openedLife: null,
     assumedOpenedLife: null,
+    usableThrough: null,
     held: false,
     practice: false,
     ...facts,

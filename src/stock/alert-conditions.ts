@@ -54,7 +54,7 @@ export interface DateCondition {
     daysLeft: number | null;
     boundBy: ShelfLife['boundBy'];
     /** Whose opened life was counted; left out when none was. */
-    openedLifeFrom?: 'label' | 'assumed';
+    openedLifeFrom?: 'label' | 'assumed' | 'sending studio';
     held: boolean;
   };
 }

@@ -18,6 +18,7 @@ const parent: BlendParentFacts = {
   useByLastDay: '2027-06-30',
   openedLife: 'P6M',
   assumedOpenedLife: null,
+  usableThrough: null,
   holdKinds: [],
 };
 const admit = (...parents: BlendParentFacts[]) => admitToBlend(parents, at, 'Europe/Vienna');
@@ -92,7 +93,13 @@ describe('blendUseBy', () => {
 });
 
 describe('the latest use-by of a blend', () => {
-  const life = { useByLastDay: '2027-06-30', openedAt: null, openedLife: null, assumedOpenedLife: null };
+  const life = {
+    useByLastDay: '2027-06-30',
+    openedAt: null,
+    openedLife: null,
+    assumedOpenedLife: null,
+    usableThrough: null,
+  };
 
   it('is the last day of the first of what is poured together to end', () => {
     const opened = { ...life, openedAt: '2026-11-01T09:00:00Z', openedLife: 'P6M' };

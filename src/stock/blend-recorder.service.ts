@@ -77,6 +77,7 @@ export class BlendRecorder {
       receivedAt: at,
       endedAt: null,
       openingToldAt: null,
+      usableThrough: null,
       endedFrom: null,
       version: 1,
     });

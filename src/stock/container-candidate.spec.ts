@@ -8,6 +8,7 @@ const bottle: CandidateFacts = {
   useBy: '2027-05-31',
   openedAt: '2026-03-01T09:00:00.000Z',
   openedLife: null,
+  usableThrough: null,
   receivedAt: '2026-02-28T23:30:00.000Z',
   pieces: 1,
   holds: [],

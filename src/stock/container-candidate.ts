@@ -5,7 +5,10 @@ import { type ContainerOnHand, containerLife } from './stock-on-hand.js';
 
 /** A container as the record has it. */
 export interface CandidateFacts
-  extends Pick<ContainerOnHand, 'containerId' | 'form' | 'state' | 'useBy' | 'openedAt' | 'openedLife'> {
+  extends Pick<
+    ContainerOnHand,
+    'containerId' | 'form' | 'state' | 'useBy' | 'openedAt' | 'openedLife' | 'usableThrough'
+  > {
   /** ISO 8601 instant. */
   receivedAt: string;
   /** Pieces that may still be taken of it; a bottle is one. */

@@ -15,6 +15,8 @@ export interface ContainerFact {
   placeId: string;
   ownerId: string | null;
   openedAt: string | null;
+  /** The end of its opened life as the studio judged it that sent it here opened; else null. */
+  usableThrough: string | null;
   receivedAt: string;
   version: number;
   pieces: number;
@@ -55,7 +57,8 @@ type ContainerRow = Omit<ContainerFact, 'holds'>;
 const columns = `
   container.id AS "containerId", container.lot_id AS "lotId", lot.product_id AS "productId", container.form,
   container.label_code AS "labelCode", container.state, container.place_id AS "placeId",
-  container.owner_id AS "ownerId", container.opened_at AS "openedAt", container.received_at AS "receivedAt",
+  container.owner_id AS "ownerId", container.opened_at AS "openedAt",
+  container.usable_through AS "usableThrough", container.received_at AS "receivedAt",
   container.version, balance.pieces, balance.microlitres, lot.code, lot.code_state AS "codeState",
   lot.use_by AS "useBy", lot.use_by_precision AS "useByPrecision", product.kind, product.name AS "productName",
   product.shade, maker.name AS "makerName", product.stock_form AS "stockForm",

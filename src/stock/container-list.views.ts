@@ -16,8 +16,8 @@ export class ContainerLifeView {
   /** 0 on the last day, negative after it. */
   daysLeft: number | null;
   boundBy: 'use-by' | 'opened life' | 'none';
-  /** Whether the opened life counted is the label's or assumed by the studio. */
-  openedLifeFrom: 'label' | 'assumed' | 'none';
+  /** Whether the opened life counted is the label's, assumed by the studio, or told by the one that sent it here opened. */
+  openedLifeFrom: 'label' | 'assumed' | 'sending studio' | 'none';
   /** What was seen, what is allowed and what to do, in words. */
   seen: string;
   allowed: string;

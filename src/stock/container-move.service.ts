@@ -88,6 +88,7 @@ export class ContainerMove {
       receivedAt,
       endedAt: null,
       openingToldAt: null,
+      usableThrough: null,
       endedFrom: null,
       version: 1,
     };

@@ -72,7 +72,7 @@ export class ContainerOpening {
         });
         if (!decision.allowed) throw new Problem(409, 'wrong-state', decision.message);
         transaction.note({ reason: dto.reason, openedAtBefore: openedAt });
-        return { changes: { state: decision.state, openedAt: null, openedBy: null } };
+        return { changes: { state: decision.state, openedAt: null, openedBy: null, usableThrough: null } };
       },
     );
   }

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../platform/actor.js';
+import { placeholders } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { maximumLagDays, occurredAt } from '../platform/occurred-at.js';
@@ -19,6 +20,7 @@ import { assumedOpenedLife, ContainerViews } from './container-views.service.js'
 import { judgeShelfLife } from './shelf-life.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { containerLife } from './stock-on-hand.js';
+import { SentGoods } from './transfers/sent-goods.service.js';
 import type { ContainerState } from './vocabulary.js';
 
 export interface Operation {
@@ -59,6 +61,7 @@ export class ContainerOperation {
     private readonly containerViews: ContainerViews,
     private readonly blendDates: BlendDates,
     private readonly conditions: StockConditions,
+    private readonly sentGoods: SentGoods,
   ) {}
 
   /** @throws Problem not-found; wrong-state when the rule refuses, with its message */
@@ -88,35 +91,51 @@ export class ContainerOperation {
           await transaction.change(Container, 'container', key, container.version, changes);
         }
         const { lotId, productId } = container;
-        const blendProductIds =
-          result.changes?.openedAt === undefined
-            ? []
-            : await this.blendDates.follow(transaction, { lotId, containerId });
-        await this.conditions.reevaluate(transaction, [productId, ...blendProductIds]);
+        const productIds = [productId];
+        if (result.changes?.openedAt !== undefined) {
+          productIds.push(...(await this.blendDates.follow(transaction, { lotId, containerId })));
+          await this.sentGoods.follow(transaction, [lotId]);
+        }
+        await this.conditions.reevaluate(transaction, productIds);
         return this.answer(transaction, containerId, result);
       },
     );
   }
 
-  /** Locks a container, its product and lot first as everywhere, and loads its facts. */
+  /** @throws Problem not-found */
   async locked(transaction: Transaction, containerId: string): Promise<ContainerFact> {
-    const [row] = await transaction.query<{ lot_id: string; product_id: string }>(
-      `SELECT lot.id AS lot_id, lot.product_id
-       FROM container JOIN lot ON lot.studio_id = container.studio_id AND lot.id = container.lot_id
-       WHERE container.studio_id = $1 AND container.id = $2`,
-      [transaction.studioId, containerId],
-    );
-    if (!row) throw notFound('container', containerId);
-    // A tray reserves pieces under the lock of their product.
-    await transaction.lock('product', [row.product_id]);
-    await transaction.lock('lot', [row.lot_id]);
-    await transaction.lock('container', [containerId]);
-    const [container] = await this.containerFacts.load(transaction.read, transaction.studioId, {
-      containerIds: [containerId],
-      ended: true,
-    });
+    const [container] = await this.lockedAll(transaction, [containerId]);
     if (!container) throw notFound('container', containerId);
     return container;
+  }
+
+  /**
+   * Locks containers, their products and lots first as everywhere, and loads their facts, in the order of the ids.
+   * @throws Problem not-found
+   */
+  async lockedAll(transaction: Transaction, containerIds: readonly string[]): Promise<ContainerFact[]> {
+    const { studioId, read } = transaction;
+    const rows = await transaction.query<{ id: string; lot_id: string; product_id: string }>(
+      `SELECT container.id, lot.id AS lot_id, lot.product_id
+       FROM container JOIN lot ON lot.studio_id = container.studio_id AND lot.id = container.lot_id
+       WHERE container.studio_id = $1 AND container.id IN (${placeholders(containerIds)})`,
+      [studioId, ...containerIds],
+    );
+    const missing = containerIds.find((id) => !rows.some((row) => row.id === id));
+    if (missing !== undefined) throw notFound('container', missing);
+    // A tray reserves pieces under the lock of their product.
+    await transaction.lock(
+      'product',
+      rows.map((row) => row.product_id),
+    );
+    await transaction.lock(
+      'lot',
+      rows.map((row) => row.lot_id),
+    );
+    await transaction.lock('container', containerIds);
+    const facts = await this.containerFacts.load(read, studioId, { containerIds, ended: true });
+    const byId = new Map(facts.map((fact) => [fact.containerId, fact]));
+    return containerIds.flatMap((id) => byId.get(id) ?? []);
   }
 
   async answer(

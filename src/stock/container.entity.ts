@@ -19,6 +19,11 @@ export class Container {
   @Column('text', { nullable: true }) openedBy: string | null;
   /** The opening that was recorded for itself, while an earlier use has moved `openedAt` back; null: there is none. */
   @Column('text', { nullable: true }) openingToldAt: string | null;
+  /**
+   * The end of its opened life as the studio judged it that sent it here opened, a day or an instant; null for all else.
+   * It lasts no longer here.
+   */
+  @Column('text', { nullable: true }) usableThrough: string | null;
   @Column('text') receivedAt: string;
   /** When it was finished or discarded. */
   @Column('text', { nullable: true }) endedAt: string | null;

@@ -9,23 +9,31 @@ import type { PlaceHoldDto, ReleaseHoldDto } from './holds.dto.js';
 import type { HoldView } from './holds.views.js';
 import { reachedLots } from './standing-holds.service.js';
 import { StockConditions } from './stock-conditions.service.js';
+import { OtherEnds } from './transfers/other-ends.service.js';
+import { SentGoods } from './transfers/sent-goods.service.js';
+import { TransferConditions } from './transfers/transfer-conditions.service.js';
 
 /**
- * Holds on lots and containers. A hold reaches every blend made of what it holds; it stands until a release of its own,
- * and neither row is ever changed.
+ * Holds on lots and containers. A hold reaches every blend made of what it holds, and goods of it that were sent to other
+ * studios: those on their way arrive on hold, and an alert opens where they are. It stands until a release of its own, and
+ * neither row is ever changed.
  */
 @Injectable()
 export class Holds {
   constructor(
     private readonly transactions: Transactions,
     private readonly conditions: StockConditions,
+    private readonly transferConditions: TransferConditions,
+    private readonly sentGoods: SentGoods,
+    private readonly otherEnds: OtherEnds,
   ) {}
 
-  place(actor: Actor, dto: PlaceHoldDto): Promise<HoldView> {
+  async place(actor: Actor, dto: PlaceHoldDto): Promise<HoldView> {
     if ((dto.lotId === undefined) === (dto.containerId === undefined)) {
       throw invalidField('lotId', 'Name either the lot or the one container that is held, not both.');
     }
-    return this.transactions.write(
+    const told: string[] = [];
+    const view = await this.transactions.write(
       actor,
       { id: dto.id, action: 'stock.hold', subject: { kind: 'hold', id: dto.id }, content: dto },
       async (transaction) => {
@@ -42,17 +50,20 @@ export class Holds {
           personId: actor.personId,
           via: actor.via,
         };
-        await this.lockHeld(transaction, hold);
+        const lotId = await this.lockHeld(transaction, hold);
         await transaction.insert(Hold, hold);
-        await this.conditions.reevaluate(transaction, await this.reachedProducts(transaction, hold.id));
+        told.push(...(await this.judge(transaction, hold.id, lotId)));
         return viewOf(hold, null);
       },
     );
+    await this.otherEnds.judge(told);
+    return view;
   }
 
   /** @throws Problem not-found; wrong-state when it is released already */
-  release(actor: Actor, holdId: string, dto: ReleaseHoldDto): Promise<HoldView> {
-    return this.transactions.write(
+  async release(actor: Actor, holdId: string, dto: ReleaseHoldDto): Promise<HoldView> {
+    const told: string[] = [];
+    const view = await this.transactions.write(
       actor,
       {
         id: dto.id,
@@ -64,7 +75,7 @@ export class Holds {
         const key = { studioId: actor.studioId, id: holdId };
         const hold = await transaction.manager.findOneBy(Hold, key);
         if (!hold) throw notFound('hold', holdId);
-        await this.lockHeld(transaction, hold);
+        const lotId = await this.lockHeld(transaction, hold);
         const earlier = await transaction.manager.findOneBy(HoldRelease, {
           studioId: actor.studioId,
           holdId,
@@ -82,17 +93,30 @@ export class Holds {
           via: actor.via,
         };
         await transaction.insert(HoldRelease, release);
-        await this.conditions.reevaluate(transaction, await this.reachedProducts(transaction, hold.id));
+        told.push(...(await this.judge(transaction, hold.id, lotId)));
         return viewOf(hold, release.occurredAt);
       },
     );
+    await this.otherEnds.judge(told);
+    return view;
   }
 
-  /** Locks the held lot, or the lot of the held container and then the container. */
+  /** @returns the studios that were told of it, since goods of the lot went there */
+  private async judge(transaction: Transaction, holdId: string, lotId: string): Promise<string[]> {
+    const told = await this.sentGoods.follow(transaction, [lotId]);
+    await this.conditions.reevaluate(transaction, await this.reachedProducts(transaction, holdId));
+    await this.transferConditions.reevaluate(transaction);
+    return told;
+  }
+
+  /**
+   * Locks the held lot, or the lot of the held container and then the container.
+   * @returns the id of the lot
+   */
   private async lockHeld(
     transaction: Transaction,
     { lotId, containerId }: Pick<Hold, 'lotId' | 'containerId'>,
-  ): Promise<void> {
+  ): Promise<string> {
     const [row] = await transaction.query<{ lot_id: string }>(
       containerId === null
         ? 'SELECT id AS lot_id FROM lot WHERE studio_id = $1 AND id = $2'
@@ -104,6 +128,7 @@ export class Holds {
     }
     await transaction.lock('lot', [row.lot_id]);
     if (containerId !== null) await transaction.lock('container', [containerId]);
+    return row.lot_id;
   }
 
   /** Products of what a recorded hold names and of every blend made of it, at any depth. */

@@ -15,6 +15,7 @@ import { type PrintedCode, type PrintedFacts, printedFacts } from './printed-fac
 import { ReceiptHolds } from './receipt-holds.service.js';
 import { lotReasonsAtReceipt } from './receipt-reasons.js';
 import { StockConditions } from './stock-conditions.service.js';
+import { SentGoods } from './transfers/sent-goods.service.js';
 
 /** Puts right what was recorded of a lot. What stood there before stays findable, and the audit log names both. */
 @Injectable()
@@ -24,6 +25,7 @@ export class LotCorrections {
     private readonly holds: ReceiptHolds,
     private readonly blendDates: BlendDates,
     private readonly conditions: StockConditions,
+    private readonly sentGoods: SentGoods,
   ) {}
 
   async correct(actor: Actor, lotId: string, dto: CorrectLotDto): Promise<CorrectedLotView> {
@@ -65,6 +67,7 @@ export class LotCorrections {
         const blendProductIds = await this.blendDates.follow(transaction, {
           lotIds: useBy === lot.useBy ? [] : [lotId],
         });
+        await this.sentGoods.follow(transaction, [lotId]);
         await this.conditions.reevaluate(transaction, [lot.productId, ...blendProductIds]);
         const superseded = await transaction.query<PrintedCode>(
           `SELECT kind, code FROM lot_code WHERE studio_id = $1 AND lot_id = $2

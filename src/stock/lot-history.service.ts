@@ -16,6 +16,7 @@ import type {
   MassBalanceView,
   MovementView,
 } from './lot-list.views.js';
+import { LotTransfers } from './transfers/lot-transfers.service.js';
 import { movementKinds } from './vocabulary.js';
 
 const maximumContainersOfLot = 1_000;
@@ -31,6 +32,7 @@ export class LotHistory {
     private readonly clock: Clock,
     private readonly lots: LotList,
     private readonly containerViews: ContainerViews,
+    private readonly transfers: LotTransfers,
   ) {}
 
   async show(actor: Actor, lotId: string, page: LotMovementPageDto): Promise<LotView> {
@@ -67,6 +69,7 @@ export class LotHistory {
       massBalance: await this.massBalance(actor, lotId),
       blendedFrom: await blends('lot_id', 'parent_lot_id'),
       blendedInto: await blends('parent_lot_id', 'lot_id'),
+      ...(await this.transfers.of(actor.studioId, lotId)),
       ...(await this.movements(actor, lotId, page)),
     };
   }

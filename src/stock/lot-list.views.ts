@@ -101,6 +101,29 @@ export class LotBlendView {
   microlitres: number;
 }
 
+/** Goods of a lot that came from another studio of the chain, or went there: ids only. */
+export class LotTransferView {
+  transferId: string;
+  lineId: string;
+  /** The other studio. */
+  studioId: string;
+  /** The lot in the other studio; null while nothing of it has arrived there. */
+  lotId: string | null;
+  fromContainerId: string;
+  /** Null while nothing of it has arrived. */
+  intoContainerId: string | null;
+  pieces: number;
+  /** An estimate. */
+  microlitres: number;
+  /** When it arrived here, or left here. */
+  occurredAt: string;
+}
+
+export class LotSentView extends LotTransferView {
+  /** What was lost on the way altogether has arrived with no pieces. */
+  state: 'in transit' | 'arrived' | 'turned up' | 'withdrawn';
+}
+
 export class LotView extends LotSummaryView {
   codes: LotCodeView[];
   /** By their ids, at most a thousand. */
@@ -115,6 +138,10 @@ export class LotView extends LotSummaryView {
   blendedFrom: LotBlendView[];
   /** Blends this lot went into. */
   blendedInto: LotBlendView[];
+  /** Arrived from other studios of the chain, the latest first. */
+  cameFrom: LotTransferView[];
+  /** Sent to other studios of the chain, the latest first. */
+  wentTo: LotSentView[];
   /** The latest first. */
   movements: MovementView[];
   /** Hand it in as `after` for earlier movements; null: there are none. */

@@ -5,10 +5,18 @@ import type { Transaction } from '../platform/database/transaction.js';
 import { Problem } from '../platform/problem.js';
 import { Lot } from './lot.entity.js';
 import { LotCode, newLotCode } from './lot-code.entity.js';
-import { type LotMatch, matchLot } from './lot-match.js';
-import type { PrintedCode } from './printed-facts.js';
-import type { ReceivedLine } from './received-lines.service.js';
+import { type LotMatch, matchLot, type SameCodeDecision } from './lot-match.js';
+import type { PrintedCode, PrintedFacts } from './printed-facts.js';
 import type { LotOrigin } from './vocabulary.js';
+
+/** Goods that arrive, as far as it decides their lot. */
+export interface ArrivingLine {
+  lineNumber: number;
+  product: { id: string };
+  printed: PrintedFacts;
+  dto: { sameCodeDecision?: SameCodeDecision };
+  warnings: string[];
+}
 
 /** The lot of a received line as it stands once the delivery is recorded. */
 export interface LotAtReceipt {
@@ -25,7 +33,7 @@ export interface LotAtReceipt {
   keptDates: { lineNumber: number; printedUseBy: string | null; recordedUseBy: string | null }[];
 }
 
-type Question = Extract<LotMatch, { kind: 'question' }> & { line: ReceivedLine };
+type Question = Extract<LotMatch, { kind: 'question' }> & { line: ArrivingLine };
 
 /** Finds or makes the lots of received lines. */
 @Injectable()
@@ -37,7 +45,7 @@ export class LotsAtReceipt {
    */
   async decide(
     transaction: Transaction,
-    lines: readonly ReceivedLine[],
+    lines: readonly ArrivingLine[],
     origin: LotOrigin,
   ): Promise<LotAtReceipt[]> {
     const known = await this.lotsWithCodes(transaction, lines);
@@ -94,7 +102,7 @@ export class LotsAtReceipt {
 
   private async lotsWithCodes(
     transaction: Transaction,
-    lines: readonly ReceivedLine[],
+    lines: readonly ArrivingLine[],
   ): Promise<LotAtReceipt[]> {
     const codes = lines.flatMap(({ printed }) => (printed.code === null ? [] : [printed.code]));
     if (codes.length === 0) return [];
@@ -121,7 +129,7 @@ export class LotsAtReceipt {
   }
 }
 
-function newLot(transaction: Transaction, line: ReceivedLine, origin: LotOrigin): LotAtReceipt {
+function newLot(transaction: Transaction, line: ArrivingLine, origin: LotOrigin): LotAtReceipt {
   const { code, codeState, codes, useBy, useByPrecision, manufacturedOn } = line.printed;
   const lot: Lot = {
     studioId: transaction.studioId,
@@ -148,14 +156,14 @@ function newLot(transaction: Transaction, line: ReceivedLine, origin: LotOrigin)
   };
 }
 
-function correctUseBy(joined: LotAtReceipt, { printed }: ReceivedLine): void {
+function correctUseBy(joined: LotAtReceipt, { printed }: ArrivingLine): void {
   joined.corrections.push({ field: 'useBy', from: joined.lot.useBy, to: printed.useBy });
   joined.lot.useBy = printed.useBy;
   joined.lot.useByPrecision = printed.useByPrecision;
 }
 
 /** The date on the package is not lost: the audit log and the answer tell it. */
-function keepUseBy({ lot, keptDates }: LotAtReceipt, { lineNumber, printed, warnings }: ReceivedLine): void {
+function keepUseBy({ lot, keptDates }: LotAtReceipt, { lineNumber, printed, warnings }: ArrivingLine): void {
   keptDates.push({ lineNumber, printedUseBy: printed.useBy, recordedUseBy: lot.useBy });
   const [onPackage, onRecord] = [printed.useBy, lot.useBy].map((day) => day ?? 'none');
   warnings.push(
@@ -164,7 +172,7 @@ function keepUseBy({ lot, keptDates }: LotAtReceipt, { lineNumber, printed, warn
 }
 
 /** Adds what the package says beyond what is on record; what contradicts it is told. */
-function joinLot(joined: LotAtReceipt, { printed }: ReceivedLine, warnings: string[]): void {
+function joinLot(joined: LotAtReceipt, { printed }: ArrivingLine, warnings: string[]): void {
   const { lot } = joined;
   for (const code of printed.codes) {
     if (joined.codes.some((known) => known.kind === code.kind && known.code === code.code)) continue;

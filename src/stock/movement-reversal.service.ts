@@ -40,13 +40,23 @@ export class MovementReversal {
           container_id: string;
           kind: MovementKind;
           session_id: string | null;
-        }>('SELECT container_id, kind, session_id FROM movement WHERE studio_id = $1 AND id = $2', [
-          actor.studioId,
-          movementId,
-        ]);
+          transfer_id: string | null;
+        }>(
+          `SELECT container_id, kind, session_id, coalesce(
+             (SELECT line.transfer_id FROM transfer_line AS line
+              WHERE line.studio_id = movement.studio_id AND line.movement_id = movement.id),
+             (SELECT line.transfer_id
+              FROM transfer_goods AS goods
+                JOIN transfer_outcome AS outcome
+                  ON outcome.studio_id = goods.studio_id AND outcome.id = goods.outcome_id
+                JOIN transfer_line AS line ON line.studio_id = outcome.sender_id AND line.id = outcome.line_id
+              WHERE goods.studio_id = movement.studio_id AND goods.movement_id = movement.id)) AS transfer_id
+           FROM movement WHERE studio_id = $1 AND id = $2`,
+          [actor.studioId, movementId],
+        );
         if (!movement) throw notFound('movement', movementId);
         const containerId = movement.container_id;
-        refuseWhatBelongsElsewhere(movement.kind, movement.session_id);
+        refuseWhatBelongsElsewhere(movement.kind, movement.session_id, movement.transfer_id);
         const container = await this.operation.locked(transaction, containerId);
         const at = occurredAt(dto.occurredAt, transaction.recordedAt);
         const reversal = await this.ledger.reverse(transaction, movementId, dto.reason, at);
@@ -78,7 +88,11 @@ function endOf(before: ContainerState, state: ContainerState, at: string): Parti
   return { state, endedAt: at, ...(hasEnded(before) ? {} : { endedFrom: before }) };
 }
 
-function refuseWhatBelongsElsewhere(kind: MovementKind, sessionId: string | null): void {
+function refuseWhatBelongsElsewhere(
+  kind: MovementKind,
+  sessionId: string | null,
+  transferId: string | null,
+): void {
   const refuse = (message: string) => new Problem(409, 'wrong-state', message);
   if (sessionId !== null && kind === 'wasted') {
     throw refuse(
@@ -88,6 +102,11 @@ function refuseWhatBelongsElsewhere(kind: MovementKind, sessionId: string | null
   if (sessionId !== null) {
     throw refuse(
       `This movement belongs to the session ${sessionId}. Amend the session instead: it reverses what it booked.`,
+    );
+  }
+  if (transferId !== null) {
+    throw refuse(
+      `This belongs to the transfer ${transferId}. While nothing has arrived the sending studio calls it back; what arrived is sent back by another transfer.`,
     );
   }
   if (kind === 'transferred out' || kind === 'transferred in') {

@@ -1,6 +1,12 @@
 import fc from 'fast-check';
+import { Temporal } from 'temporal-polyfill';
 import { describe, expect, it } from 'vitest';
-import { type ContainerLifeFacts, lastUsableDay } from './opened-life.js';
+import {
+  type ContainerLifeFacts,
+  endOfOpenedLife,
+  type LastUsableDay,
+  lastUsableDay,
+} from './opened-life.js';
 
 function opened(facts: Partial<ContainerLifeFacts> & { timeZone?: string }) {
   return lastUsableDay({
@@ -8,6 +14,7 @@ function opened(facts: Partial<ContainerLifeFacts> & { timeZone?: string }) {
     openedAt: '2026-03-01T10:00:00Z',
     openedLife: null,
     assumedOpenedLife: null,
+    usableThrough: null,
     timeZone: 'Europe/Berlin',
     ...facts,
   });
@@ -128,6 +135,106 @@ describe('the last usable day', () => {
         expect([useByLastDay, alone.lastDay]).toContain(both.lastDay);
         expect((both.lastDay ?? '') <= useByLastDay).toBe(true);
         expect((alone.lastDay ?? '') >= openedAt.slice(0, 10)).toBe(true);
+      }),
+    );
+  });
+});
+
+/** The instant, in milliseconds, from which it is not usable any more; never when no date is known. */
+function endOf({ lastDay, lastInstant }: LastUsableDay, timeZone: string): number {
+  if (lastInstant !== null) return Date.parse(lastInstant);
+  if (lastDay === null) return Number.POSITIVE_INFINITY;
+  return Temporal.PlainDate.from(lastDay).add({ days: 1 }).toZonedDateTime(timeZone).epochMilliseconds;
+}
+
+describe('what came opened from another studio', () => {
+  it('lasts no longer than it did there, whatever this studio assumes', () => {
+    const came = { assumedOpenedLife: 'P12M', usableThrough: '2026-06-01' };
+    expect(opened(came)).toEqual({
+      lastDay: '2026-06-01',
+      boundBy: 'opened life',
+      lifeFrom: 'sending studio',
+      lastInstant: null,
+    });
+    expect(opened({ ...came, assumedOpenedLife: null })).toMatchObject({ lastDay: '2026-06-01' });
+  });
+
+  it('lasts less long when this studio or the label says so', () => {
+    expect(opened({ assumedOpenedLife: 'P1M', usableThrough: '2026-06-01' })).toMatchObject({
+      lastDay: '2026-04-01',
+      lifeFrom: 'assumed',
+    });
+    expect(opened({ useByLastDay: '2026-05-31', usableThrough: '2026-06-01' })).toMatchObject({
+      lastDay: '2026-05-31',
+      boundBy: 'use-by',
+    });
+    expect(opened({ openedLife: 'P3M', usableThrough: '2026-06-01' })).toMatchObject({ lifeFrom: 'label' });
+  });
+
+  it('ends at the instant of a life in hours, whatever day that is here', () => {
+    const usableThrough = '2026-03-02T23:30:00.000Z';
+    expect(opened({ assumedOpenedLife: 'P7D', usableThrough })).toMatchObject({
+      lastDay: '2026-03-03',
+      lastInstant: usableThrough,
+    });
+    expect(opened({ openedLife: 'PT24H', usableThrough })).toMatchObject({ lifeFrom: 'label' });
+    expect(opened({ openedLife: 'PT38H', usableThrough })).toMatchObject({ lastInstant: usableThrough });
+  });
+
+  it('is not bound by it once it counts as sealed again', () => {
+    expect(opened({ openedAt: null, useByLastDay: '2027-04-30', usableThrough: '2026-06-01' })).toMatchObject(
+      {
+        lastDay: '2027-04-30',
+        boundBy: 'use-by',
+      },
+    );
+  });
+
+  it('is told to the next studio without its use-by, which travels with the lot', () => {
+    const timeZone = 'Europe/Berlin';
+    const facts = {
+      useByLastDay: '2026-03-05',
+      openedAt: '2026-03-01T10:00:00Z',
+      openedLife: null,
+      assumedOpenedLife: 'P6M',
+      usableThrough: null,
+      timeZone,
+    };
+    expect(endOfOpenedLife(facts)).toBe('2026-09-01');
+    expect(endOfOpenedLife({ ...facts, openedLife: 'PT24H' })).toBe('2026-03-02T10:00:00.000Z');
+    expect(endOfOpenedLife({ ...facts, openedAt: null })).toBeNull();
+    expect(endOfOpenedLife({ ...facts, assumedOpenedLife: null })).toBeNull();
+  });
+
+  it('never lasts longer than before, through however many studios it goes', () => {
+    const studio = fc.record({
+      timeZone: fc.constantFrom('Europe/Berlin', 'America/New_York', 'Pacific/Auckland', 'UTC'),
+      assumedOpenedLife: fc.constantFrom(null, 'P1D', 'P6M', 'P12M', 'PT24H', 'PT30H'),
+    });
+    const container = fc.record({
+      useByLastDay: fc.constantFrom(null, '2026-03-02', '2026-12-31'),
+      openedAt: fc.constantFrom(
+        '2026-03-01T00:30:00.000Z',
+        '2026-03-01T10:00:00.000Z',
+        '2026-03-01T23:30:00.000Z',
+      ),
+      openedLife: fc.constantFrom(null, null, 'P3M', 'PT48H'),
+    });
+    fc.assert(
+      fc.property(container, fc.array(studio, { minLength: 2, maxLength: 5 }), (facts, route) => {
+        let usableThrough: string | null = null;
+        let before: LastUsableDay | undefined;
+        for (const at of route) {
+          const here = { ...facts, ...at, usableThrough };
+          const now = lastUsableDay(here);
+          if (before !== undefined && before.lastDay !== null) {
+            const { lastDay, lastInstant } = before;
+            if (lastInstant === null) expect(now.lastDay !== null && now.lastDay <= lastDay).toBe(true);
+            else expect(endOf(now, at.timeZone)).toBeLessThanOrEqual(Date.parse(lastInstant));
+          }
+          before = now;
+          usableThrough = endOfOpenedLife(here);
+        }
       }),
     );
   });

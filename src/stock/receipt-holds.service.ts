@@ -4,10 +4,21 @@ import { localDay } from '../identity/local-day.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Hold } from './hold.entity.js';
 import type { LotAtReceipt } from './lots-at-receipt.service.js';
+import type { PieceFault } from './planned-containers.js';
 import { isPastByItsOwnPrint, lotReasonsAtReceipt, lotReasonsOnJoining } from './receipt-reasons.js';
-import type { PutAwayLine } from './receiving.service.js';
 import type { ReceivedHoldView } from './receiving.views.js';
 import type { HoldKind, HoldReason } from './vocabulary.js';
+
+/** A line that was put away, as far as it decides what is put aside. */
+export interface PutAside {
+  line: {
+    lineNumber: number;
+    printed: { useBy: string | null };
+    containers: readonly { fault: PieceFault | null }[];
+  };
+  lot: LotAtReceipt;
+  containers: readonly { id: string }[];
+}
 
 interface LotHold {
   id: string;
@@ -24,7 +35,7 @@ export class ReceiptHolds {
   /** Places the holds of received lines and returns, by line number, these and those open on their lots before. */
   async place(
     transaction: Transaction,
-    putAway: readonly PutAwayLine[],
+    putAway: readonly PutAside[],
     receivedAt: string,
   ): Promise<Map<number, ReceivedHoldView[]>> {
     const known = await this.onLots(

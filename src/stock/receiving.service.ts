@@ -17,6 +17,7 @@ import { type ReceivedLine, ReceivedLines } from './received-lines.service.js';
 import type { ReceiveDeliveryDto } from './receiving.dto.js';
 import type { ReceiptView, ReceivedHoldView, ReceivedLineView } from './receiving.views.js';
 import { StockConditions } from './stock-conditions.service.js';
+import { SentGoods } from './transfers/sent-goods.service.js';
 import { isCalendarDay } from './use-by.js';
 
 /** A line with everything that was made for it. */
@@ -38,6 +39,7 @@ export class Receiving {
     private readonly ledger: Ledger,
     private readonly blendDates: BlendDates,
     private readonly conditions: StockConditions,
+    private readonly sentGoods: SentGoods,
   ) {}
 
   async receive(actor: Actor, dto: ReceiveDeliveryDto): Promise<ReceiptView> {
@@ -60,6 +62,11 @@ export class Receiving {
         const blendProductIds = await this.blendDates.follow(transaction, { lotIds: redatedLotIds(lots) });
         const putAway = await this.putAway(transaction, lines, lots, receivedAt);
         const holds = await this.holds.place(transaction, putAway, receivedAt);
+        const joined = lots.filter(({ isNew }) => !isNew);
+        await this.sentGoods.follow(
+          transaction,
+          joined.map(({ lot }) => lot.id),
+        );
         const delivery = this.delivery(transaction, dto, receivedAt);
         await transaction.insert(Delivery, delivery);
         const deliveryLines = await this.deliveryLines(transaction, delivery.id, putAway);
@@ -138,6 +145,7 @@ export class Receiving {
           receivedAt,
           endedAt: null,
           openingToldAt: null,
+          usableThrough: null,
           endedFrom: null,
           version: 1,
         };

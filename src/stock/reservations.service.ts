@@ -7,7 +7,12 @@ export interface Reserved {
   pieces: number;
 }
 
-export type ReservationReader = (read: Read, studioId: string, containerId: string) => Promise<Reserved>;
+/** By container id; a container of which nothing is laid out may be left out. */
+export type ReservationReader = (
+  read: Read,
+  studioId: string,
+  containerIds: readonly string[],
+) => Promise<({ containerId: string } & Reserved)[]>;
 
 /**
  * What of stock is laid out for somebody. Rooms to the right register here at start-up (onModuleInit) how they know, so
@@ -23,12 +28,22 @@ export class Reservations {
 
   /** Of a container whose product is locked, so that nothing is laid out meanwhile. */
   async of(read: Read, studioId: string, containerId: string): Promise<Reserved> {
-    const sum: Reserved = { lines: 0, pieces: 0 };
+    const reserved = await this.ofAll(read, studioId, [containerId]);
+    return reserved.get(containerId) ?? { lines: 0, pieces: 0 };
+  }
+
+  /** The same for containers named by their ids; each has an entry. */
+  async ofAll(read: Read, studioId: string, containerIds: readonly string[]): Promise<Map<string, Reserved>> {
+    const sums = new Map(containerIds.map((id): [string, Reserved] => [id, { lines: 0, pieces: 0 }]));
+    if (sums.size === 0) return sums;
     for (const reader of this.readers) {
-      const { lines, pieces } = await reader(read, studioId, containerId);
-      sum.lines += lines;
-      sum.pieces += pieces;
+      for (const { containerId, lines, pieces } of await reader(read, studioId, [...sums.keys()])) {
+        const sum = sums.get(containerId);
+        if (!sum) continue;
+        sum.lines += lines;
+        sum.pieces += pieces;
+      }
     }
-    return sum;
+    return sums;
   }
 }

@@ -7,7 +7,14 @@ import { judgeShelfLife } from './shelf-life.js';
 const berlin = 'Europe/Berlin';
 
 function judge(facts: Partial<ContainerLifeFacts>, at: string, timeZone = berlin) {
-  const known = { useByLastDay: null, openedAt: null, openedLife: null, assumedOpenedLife: null, ...facts };
+  const known = {
+    useByLastDay: null,
+    openedAt: null,
+    openedLife: null,
+    assumedOpenedLife: null,
+    usableThrough: null,
+    ...facts,
+  };
   return judgeShelfLife(known, at, timeZone);
 }
 
@@ -43,6 +50,14 @@ describe('shelf life', () => {
     const useByLastDay = '2018-11-03';
     expect(judge({ useByLastDay }, '2018-11-04T02:59:59Z', 'America/Sao_Paulo').status).toBe('usable');
     expect(judge({ useByLastDay }, '2018-11-04T03:00:00Z', 'America/Sao_Paulo').status).toBe('expired');
+  });
+
+  it('refuses a bottle that would be open too long in the studio it came from, and says whose day that is', () => {
+    const facts = { openedAt: '2026-03-01T08:00:00Z', openedLife: 'P12M', usableThrough: '2026-09-01' };
+    expect(judge(facts, '2026-09-01T21:59:59Z').status).toBe('usable');
+    const late = judge(facts, '2026-09-01T22:00:00Z');
+    expect(late).toMatchObject({ status: 'open too long', lastDay: '2026-09-01', daysLeft: -1 });
+    expect(late.sentence.seen).toContain('opened life as counted in the studio it came from');
   });
 
   it('refuses a bottle opened longer ago than its shelf life', () => {

@@ -87,7 +87,9 @@ function seenOf(facts: ContainerLifeFacts, last: LastUsableDay, timeZone: string
       ? `opened life ${facts.openedLife} from the label`
       : last.lifeFrom === 'assumed'
         ? `opened life ${facts.assumedOpenedLife} assumed by the studio`
-        : 'no opened life known';
+        : last.lifeFrom === 'sending studio'
+          ? 'opened life as counted in the studio it came from'
+          : 'no opened life known';
   return `Opened on ${localDay(facts.openedAt, timeZone)}, ${life}, ${useBy}.`;
 }
 

@@ -14,6 +14,7 @@ const bottle: SummarisedContainer = {
   microlitres: 15_000,
   useBy: '2027-06-30',
   openedLife: 'P6M',
+  usableThrough: null,
   holds: [],
 };
 const summary = (...containers: SummarisedContainer[]) =>

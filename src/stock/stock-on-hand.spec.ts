@@ -11,6 +11,7 @@ const bottle = (given: Partial<ContainerOnHand> = {}): ContainerOnHand => ({
   pieces: 1,
   useBy: '2027-06-30',
   openedLife: null,
+  usableThrough: null,
   holds: [],
   ...given,
 });

@@ -15,19 +15,28 @@ export interface ContainerOnHand {
   useBy: string | null;
   /** From the label, ISO 8601 duration. */
   openedLife: string | null;
+  /** As the studio judged it that sent it here opened; else null. */
+  usableThrough: string | null;
   holds: readonly { on: 'container' | 'lot' | 'parent lot' }[];
 }
 
 /** What limits a container's life; the studio's assumed opened life is handed in. */
 export function containerLife(
-  container: Pick<ContainerOnHand, 'form' | 'useBy' | 'openedAt' | 'openedLife'>,
+  container: Pick<ContainerOnHand, 'form' | 'useBy' | 'openedAt' | 'openedLife' | 'usableThrough'>,
   assumedOpenedLife: string | null,
 ): ContainerLifeFacts {
-  const { form, useBy, openedAt, openedLife } = container;
+  const { form, useBy, openedAt, openedLife, usableThrough } = container;
   // The pieces of a box are sealed one by one, so the box itself has no opened life.
-  if (form === 'box')
-    return { useByLastDay: useBy, openedAt: null, openedLife: null, assumedOpenedLife: null };
-  return { useByLastDay: useBy, openedAt, openedLife, assumedOpenedLife };
+  if (form === 'box') {
+    return {
+      useByLastDay: useBy,
+      openedAt: null,
+      openedLife: null,
+      assumedOpenedLife: null,
+      usableThrough: null,
+    };
+  }
+  return { useByLastDay: useBy, openedAt, openedLife, assumedOpenedLife, usableThrough };
 }
 
 /**

@@ -55,6 +55,20 @@ import { StandingHolds } from './standing-holds.service.js';
 import { StandingPlaces } from './standing-places.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { StockLevel } from './stock-level.entity.js';
+import { Arrival } from './transfers/arrival.service.js';
+import { ArrivedHolds } from './transfers/arrived-holds.service.js';
+import { GoodsPutAway } from './transfers/goods-put-away.service.js';
+import { LotTransfers } from './transfers/lot-transfers.service.js';
+import { OtherEnds } from './transfers/other-ends.service.js';
+import { Sending } from './transfers/sending.service.js';
+import { SentGoods } from './transfers/sent-goods.service.js';
+import { Transfer, TransferLine, TransferLineFacts } from './transfers/transfer.entity.js';
+import { TransferConditions } from './transfers/transfer-conditions.service.js';
+import { TransferList } from './transfers/transfer-list.service.js';
+import { TransferGoods, TransferOutcome } from './transfers/transfer-outcome.entity.js';
+import { TransferRegister } from './transfers/transfer-register.service.js';
+import { TransfersController } from './transfers/transfers.controller.js';
+import { Withdrawal } from './transfers/withdrawal.service.js';
 
 export const stockEntities = [
   Place,
@@ -70,6 +84,11 @@ export const stockEntities = [
   StockLevel,
   Blend,
   BlendParent,
+  Transfer,
+  TransferLine,
+  TransferLineFacts,
+  TransferOutcome,
+  TransferGoods,
 ];
 
 @Module({
@@ -86,8 +105,11 @@ export const stockEntities = [
     MovementsController,
     PlacesController,
     ReceivingController,
+    TransfersController,
   ],
   providers: [
+    Arrival,
+    ArrivedHolds,
     BlendDates,
     BlendList,
     BlendRecorder,
@@ -101,6 +123,7 @@ export const stockEntities = [
     ContainerOperation,
     ContainerViews,
     Deliveries,
+    GoodsPutAway,
     Holds,
     LabelCodes,
     LabelDrawing,
@@ -110,17 +133,34 @@ export const stockEntities = [
     LotCorrections,
     LotHistory,
     LotList,
+    LotTransfers,
     LotsAtReceipt,
     MovementReversal,
+    OtherEnds,
     Places,
     ReceiptHolds,
     ReceivedLines,
     Receiving,
     Reservations,
+    Sending,
+    SentGoods,
     StandingHolds,
     StandingPlaces,
     StockConditions,
+    TransferConditions,
+    TransferList,
+    TransferRegister,
+    Withdrawal,
   ],
-  exports: [BlendDates, ContainerFacts, LabelCodes, Ledger, Reservations, StandingHolds, StockConditions],
+  exports: [
+    BlendDates,
+    ContainerFacts,
+    LabelCodes,
+    Ledger,
+    Reservations,
+    SentGoods,
+    StandingHolds,
+    StockConditions,
+  ],
 })
 export class StockModule {}

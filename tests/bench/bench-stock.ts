@@ -263,6 +263,7 @@ class Shelves {
       state,
       openedAt: state === 'sealed' ? null : instantBefore(10),
       openingToldAt: null,
+      usableThrough: null,
       openedBy: null,
       receivedAt: instantBefore(30),
       endedAt: state === 'finished' ? instantBefore(1) : null,

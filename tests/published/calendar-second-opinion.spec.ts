@@ -63,7 +63,14 @@ function luxonDay(instant: string, timeZone: string): DateTime {
 }
 
 function lastDayOf(openedAt: string, openedLife: string, timeZone: string) {
-  return lastUsableDay({ useByLastDay: null, openedAt, openedLife, assumedOpenedLife: null, timeZone });
+  return lastUsableDay({
+    useByLastDay: null,
+    openedAt,
+    openedLife,
+    assumedOpenedLife: null,
+    usableThrough: null,
+    timeZone,
+  });
 }
 
 describe('two calendars agree', () => {

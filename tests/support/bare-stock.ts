@@ -108,6 +108,7 @@ export async function insertContainer(
     receivedAt: recordedAt,
     endedAt: null,
     openingToldAt: null,
+    usableThrough: null,
     endedFrom: null,
     version: 1,
   });

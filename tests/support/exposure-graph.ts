@@ -201,6 +201,7 @@ async function insertLots(
       receivedAt: recordedAt,
       endedAt: null,
       openingToldAt: null,
+      usableThrough: null,
       endedFrom: null,
       version: 1,
     });
