@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { inconsistencies } from '../support/consistency.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { makeSampleStudio, receive, walkIn } from '../support/sample-studio.js';
-import { startService } from '../support/service.js';
+import { TwoStudios } from '../support/two-studios.js';
 
 /** What somebody with the file in hand might do, once the triggers are out of the way, and how it shows. */
 const attacks: [string, string, RegExp][] = [
@@ -67,6 +67,32 @@ const attacks: [string, string, RegExp][] = [
     "UPDATE tray_line SET state = 'on tray', settled_as = NULL, settled_at = NULL",
     /^a completed session has something left on its tray/,
   ],
+  ['a transfer that lost its lines', 'DELETE FROM transfer_line', /^a transfer has no line/],
+  [
+    'what was told of a line and taken out again',
+    'UPDATE transfer_line_facts SET revision = revision + 1',
+    /^the facts told of a line of a transfer have a gap/,
+  ],
+  [
+    'a line of more than was sent',
+    'UPDATE transfer_line SET pieces = pieces + 1',
+    /^a line of a transfer and the movement it went by do not agree/,
+  ],
+  [
+    'goods of more than came',
+    'UPDATE transfer_goods SET pieces = pieces + 1',
+    /^goods of a transfer and the movement they came by do not agree/,
+  ],
+  [
+    'goods that were never lost',
+    'UPDATE transfer_outcome SET lost_pieces = 0',
+    /^what was sent is not what arrived, was lost or came back/,
+  ],
+  [
+    'an outcome that vanished with its goods',
+    'DELETE FROM transfer_goods',
+    /^something left or came by no transfer/,
+  ],
   ['an alert that nobody will be told of', 'DELETE FROM outbox', /^an alert has no promise of its delivery/],
   [
     'a request that was answered by nothing',
@@ -89,7 +115,9 @@ describe('the look at the whole record', () => {
   let dataFolder: string;
 
   beforeAll(async () => {
-    const service = await startService('sqlite');
+    const studios = await TwoStudios.start('sqlite');
+    const { here, there, store } = studios;
+    const { service } = here;
     dataFolder = service.dataFolder;
     const studio = await makeSampleStudio(service);
     // So near an end opens an alert.
@@ -107,6 +135,11 @@ describe('the look at the whole record', () => {
       complications: null,
       signedBy: studio.ownerId,
     });
+    const sent = await here.send(there, [{ containerId: containers[0]?.id, pieces: 3 }]);
+    await there.arrive(sent, [{ pieces: 2 }]);
+    const back = await here.send(there, [{ containerId: containers[0]?.id }]);
+    await service.made(`/transfers/${back.id}/withdrawal`, { reason: 'It never left' });
+    await store.close();
     await service.stop();
   });
 

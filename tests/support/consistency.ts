@@ -94,6 +94,63 @@ const queriesThatFindNothing = [
         WHERE used.studio_id = movement.studio_id AND used.movement_id = movement.id)`,
   },
   {
+    fault: 'a transfer has no line',
+    query: `SELECT id FROM transfer WHERE NOT EXISTS (
+        SELECT 1 FROM transfer_line AS line WHERE line.studio_id = transfer.studio_id AND line.transfer_id = transfer.id)`,
+  },
+  {
+    fault: 'the facts told of a line of a transfer have a gap',
+    query: `SELECT line.id, count(facts.id) AS told, max(facts.revision) AS latest FROM transfer_line AS line
+      LEFT JOIN transfer_line_facts AS facts ON facts.studio_id = line.studio_id AND facts.line_id = line.id
+      GROUP BY line.studio_id, line.id HAVING count(facts.id) = 0 OR count(facts.id) <> max(facts.revision)`,
+  },
+  {
+    fault: 'a line of a transfer and the movement it went by do not agree',
+    query: `SELECT line.id, line.movement_id FROM transfer_line AS line
+      LEFT JOIN movement ON movement.studio_id = line.studio_id AND movement.id = line.movement_id
+      WHERE movement.id IS NULL OR movement.kind <> 'transferred out' OR movement.reverses_id IS NOT NULL
+         OR movement.container_id <> line.container_id
+         OR movement.pieces <> -line.pieces OR movement.microlitres <> -line.microlitres`,
+  },
+  {
+    fault: 'goods of a transfer and the movement they came by do not agree',
+    query: `SELECT goods.id, goods.movement_id, outcome.kind FROM transfer_goods AS goods
+      JOIN transfer_outcome AS outcome ON outcome.studio_id = goods.studio_id AND outcome.id = goods.outcome_id
+      JOIN transfer_line AS line ON line.studio_id = outcome.sender_id AND line.id = outcome.line_id
+      LEFT JOIN movement ON movement.studio_id = goods.studio_id AND movement.id = goods.movement_id
+      WHERE (goods.movement_id IS NOT NULL AND movement.id IS NULL)
+         OR movement.container_id <> goods.container_id
+         OR movement.pieces <> goods.pieces OR movement.microlitres <> goods.microlitres
+         OR movement.kind <> CASE outcome.kind WHEN 'withdrawn' THEN 'transferred out' ELSE 'transferred in' END
+         OR coalesce(movement.reverses_id, '') <> CASE outcome.kind WHEN 'withdrawn' THEN line.movement_id ELSE '' END`,
+  },
+  {
+    fault: 'what was sent is not what arrived, was lost or came back',
+    query: `SELECT line.studio_id, line.id, line.pieces, line.microlitres, sum(said.pieces) AS said_pieces,
+        sum(said.microlitres) AS said_microlitres
+      FROM transfer_line AS line
+      JOIN (SELECT sender_id, line_id, lost_pieces AS pieces, lost_microlitres AS microlitres, lost_pieces
+              FROM transfer_outcome
+            UNION ALL
+            SELECT outcome.sender_id, outcome.line_id, goods.pieces, goods.microlitres, 0 AS lost_pieces
+              FROM transfer_goods AS goods JOIN transfer_outcome AS outcome
+                ON outcome.studio_id = goods.studio_id AND outcome.id = goods.outcome_id) AS said
+        ON said.sender_id = line.studio_id AND said.line_id = line.id
+      GROUP BY line.studio_id, line.id, line.pieces, line.microlitres
+      HAVING line.pieces <> sum(said.pieces) OR line.microlitres <> sum(said.microlitres)
+          OR sum(said.lost_pieces) < 0`,
+  },
+  {
+    fault: 'something left or came by no transfer, and not from one box into another',
+    query: `SELECT studio_id, lot_id, occurred_at, sum(pieces) AS pieces, sum(microlitres) AS microlitres FROM movement
+      WHERE kind IN ('transferred in', 'transferred out')
+        AND NOT EXISTS (SELECT 1 FROM transfer_line AS line WHERE line.studio_id = movement.studio_id
+          AND line.movement_id IN (movement.id, movement.reverses_id))
+        AND NOT EXISTS (SELECT 1 FROM transfer_goods AS goods
+          WHERE goods.studio_id = movement.studio_id AND goods.movement_id = movement.id)
+      GROUP BY studio_id, lot_id, occurred_at HAVING sum(pieces) <> 0 OR sum(microlitres) <> 0`,
+  },
+  {
     fault: 'an alert has no promise of its delivery',
     query: `SELECT alert.id, alert.kind, event.name FROM alert
       JOIN (SELECT 'opened' AS name UNION ALL SELECT 'closed' AS name) AS event
