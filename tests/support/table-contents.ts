@@ -12,22 +12,31 @@ function isOwnWork(table: string, row: PlainRow): boolean {
   return table === 'audit_entry' && row.via === 'system' && row.action === 'alerts.sweep';
 }
 
+/** That somebody was shown a client is noted, which is what reading leaves behind. */
+function isNoteOfReading(table: string, row: PlainRow): boolean {
+  return table === 'client_access' || (table === 'audit_entry' && row.action === 'clients.access');
+}
+
 /** All that some tables hold, by table; equal contents are equal maps. */
 export type TableContents = ReadonlyMap<string, { rows: number; digest: string }>;
 
 /**
  * What a database holds, of all studios or of one, but for the state of signing in and what the service does by itself.
- * @param of which rows: those of a studio, with what belongs to its chain when `chainId` is given
+ * @param of which rows: those of a studio, with what belongs to its chain when `chainId` is given; with `written` only
+ * what is there because somebody wrote, not because somebody read
  */
 export async function tableContents(
   sql: PlainSql,
-  of?: { studioId: string; chainId?: string },
+  of: { studioId?: string; chainId?: string; written?: true } = {},
 ): Promise<TableContents> {
   const contents = new Map<string, { rows: number; digest: string }>();
   for (const table of await sql.tables()) {
     if (stateOfSigningIn.includes(table) || table === heads) continue;
     const rows = (await sql.rows(`SELECT * FROM "${table}"`)).filter(
-      (row) => !isOwnWork(table, row) && (of === undefined || belongs(table, row, of)),
+      (row) =>
+        !isOwnWork(table, row) &&
+        !(of.written && isNoteOfReading(table, row)) &&
+        (of.studioId === undefined || belongs(table, row, of)),
     );
     const hash = createHash('sha256');
     for (const line of rows.map((row) => canonicalJson(row)).sort()) hash.update(`${line}\n`);
@@ -36,7 +45,7 @@ export async function tableContents(
   return contents;
 }
 
-function belongs(table: string, row: PlainRow, of: { studioId: string; chainId?: string }): boolean {
+function belongs(table: string, row: PlainRow, of: { studioId?: string; chainId?: string }): boolean {
   if (row.studio_id === of.studioId) return true;
   if (table === 'studio' || table === 'chain') return row.id === of.studioId || row.id === of.chainId;
   return of.chainId !== undefined && row.chain_id === of.chainId;

@@ -23,6 +23,9 @@ export async function liveAccess(service: RecordingService, texts: Texts): Promi
     openedLifeEndingDays: 14,
     assumedOpenedLife: 'P6M',
     houseBlends: 'allowed',
+    retentionPreset: 'own',
+    retentionYears: 5,
+    retentionLaw: texts('law'),
   });
   const [owner] = await service.seen<PersonView[]>('/people');
   const artist = await service.made<PersonView>('/people', { name: texts('artist'), role: 'artist' });

@@ -37,7 +37,7 @@ class Visits {
       ...this.whoAndWhat,
       visitKind: 'first session',
       bodyPlace: 'brows',
-      bodyPlaceDetail: this.texts('detail planned'),
+      bodyPlaceDetail: this.texts.ofClient('detail planned'),
       bookedAt: daysAgo(3),
       plannedStart: minutes(60),
       ...more,
@@ -52,7 +52,7 @@ class Visits {
       version: planned.version,
       artistId: people.artistId,
       procedureId: this.procedureId,
-      bodyPlaceDetail: texts('detail changed'),
+      bodyPlaceDetail: texts.ofClient('detail changed'),
       plannedStart: minutes(90),
       bookedAt: daysAgo(2),
       followsSessionId,
@@ -90,7 +90,7 @@ class Visits {
       artistId: people.artistId,
       procedureId: this.procedureId,
       visitKind: 'first session',
-      bodyPlaceDetail: texts('detail walk-in'),
+      bodyPlaceDetail: texts.ofClient('detail walk-in'),
     });
     const at = `/sessions/${id}`;
     await service.made(`${at}/scans`, { symbol: stock.umber.labelCode });
@@ -100,31 +100,37 @@ class Visits {
     const put = { appliedAt: minutes(-0.01), removedAt: minutes(0), appliedBy: people.artistId };
     const completed = await service.made<CompletionView>(`${at}/completion`, {
       lines: [
-        { trayLineId: liner.trayLineId, outcome: 'used', reason: texts('why used') },
+        { trayLineId: liner.trayLineId, outcome: 'used', reason: texts.ofClient('why used') },
         { trayLineId: gel.trayLineId, outcome: 'used', ...put },
       ],
       besides: [
-        { containerId: stock.otherGel.containerId, ...put, reason: texts('why besides') },
+        { containerId: stock.otherGel.containerId, ...put, reason: texts.ofClient('why besides') },
         { containerId: stock.blend.containerId, drops: 2 },
       ],
-      complications: texts('complications'),
+      complications: texts.ofClient('complications'),
       signedBy: people.artistId,
     });
     await service.made(`${at}/uses`, {
       uses: [
-        { lotId: stock.liners.lotId, knownBy: 'own label', reason: texts('why added') },
+        { lotId: stock.liners.lotId, knownBy: 'own label', reason: texts.ofClient('why added') },
         { containerId: stock.sand.containerId, mixId, knownBy: 'own label', drops: 1 },
         { productId: register.gelId, codeState: 'unreadable', knownBy: 'typed', appliedBy: people.artistId },
       ],
     });
-    await service.made(`${at}/uses/${completed.uses[0]?.id}/reversal`, { reason: texts('why reversed') });
+    await service.made(`${at}/uses/${completed.uses[0]?.id}/reversal`, {
+      reason: texts.ofClient('why reversed'),
+    });
     const { version } = await service.seen<{ version: number }>(at);
-    await service.made(`${at}/complications`, { version, complications: texts('noticed later') });
+    await service.made(`${at}/complications`, { version, complications: texts.ofClient('noticed later') });
   }
 
   newClient(what: string) {
     const { texts } = this;
-    return { name: texts(what), contact: texts(`${what} phone`), note: texts(`${what} note`) };
+    return {
+      name: texts.ofClient(what),
+      contact: texts.ofClient(`${what} phone`),
+      note: texts.ofClient(`${what} note`),
+    };
   }
 
   /** Visits that were written on paper: of someone who was not known, and a touch-up, whose id is returned. */
@@ -137,8 +143,8 @@ class Visits {
         artistId: people.artistId,
         procedureId: this.procedureId,
         visitKind: 'first session',
-        bodyPlaceDetail: texts('detail late'),
-        complications: texts('late trouble'),
+        bodyPlaceDetail: texts.ofClient('detail late'),
+        complications: texts.ofClient('late trouble'),
         signedBy: people.ownerId,
         ...more,
       });
@@ -151,7 +157,7 @@ class Visits {
           useBy: '2095-12-31',
           knownBy: 'typed',
           drops: 4,
-          reason: texts('why late'),
+          reason: texts.ofClient('why late'),
         },
         { productId: register.gelId, codeState: 'unreadable', knownBy: 'typed', appliedBy: people.artistId },
       ],
@@ -172,10 +178,15 @@ class Visits {
   async healed(sessionId: string, seenAtSessionId: string): Promise<void> {
     await this.service.made(`/sessions/${sessionId}/healed-result`, {
       retainedColourPercent: 70,
-      note: this.texts('healed'),
+      note: this.texts.ofClient('healed'),
       seenAtSessionId,
     });
   }
+}
+
+/** Clients, by id. */
+export interface LivedClients {
+  treatedId: string;
 }
 
 /** Clients, procedures and visits of every kind, and the alerts that all of it opened. */
@@ -185,7 +196,7 @@ export async function liveVisits(
   people: LivedPeople,
   register: LivedRegister,
   stock: LivedStock,
-): Promise<void> {
+): Promise<LivedClients> {
   const procedure = await service.made<ProcedureView>('/procedures', {
     name: texts('procedure'),
     bodyPlace: 'brows',
@@ -203,17 +214,17 @@ export async function liveVisits(
   await service.changed('PUT', `/procedures/${procedure.id}/kit-list`, { artistId, items });
 
   const client = await service.made<WrittenClientView>('/clients', {
-    name: texts('client'),
-    contact: texts('client phone'),
-    note: texts('client note'),
+    name: texts.ofClient('client'),
+    contact: texts.ofClient('client phone'),
+    note: texts.ofClient('client note'),
   });
   await service.changed('PATCH', `/clients/${client.id}`, {
     version: client.version,
-    name: texts('client renamed'),
-    contact: texts('client phone later'),
-    note: texts('client note later'),
+    name: texts.ofClient('client renamed'),
+    contact: texts.ofClient('client phone later'),
+    note: texts.ofClient('client note later'),
   });
-  await service.post('/clients/search', { id: undefined, text: texts('client renamed') });
+  await service.post('/clients/search', { id: undefined, text: texts.ofClient('client renamed') });
 
   const visits = new Visits(service, texts, people, register, stock, procedure.id, client.id);
   await visits.complete();
@@ -245,4 +256,5 @@ export async function liveVisits(
   await service.made('/alerts/sweep');
   const { items: alerts } = await service.seen<AlertPageView>('/alerts');
   await service.made(`/alerts/${alerts[0]?.id}/acknowledge`);
+  return { treatedId: client.id };
 }

@@ -2,6 +2,7 @@ import type { RunningService } from '../service.js';
 import { liveAccess } from './access.js';
 import { RecordingService, type SentRequest } from './recording-service.js';
 import { liveRegister } from './register.js';
+import { liveRights } from './rights.js';
 import { liveStock } from './stock.js';
 import type { Texts } from './texts.js';
 import { liveVisits } from './visits.js';
@@ -18,7 +19,8 @@ export async function liveWholeLife(service: RunningService, texts: Texts): Prom
   const people = await liveAccess(recording, texts);
   const register = await liveRegister(recording, texts);
   const stock = await liveStock(recording, texts, people, register);
-  await liveVisits(recording, texts, people, register, stock);
+  const clients = await liveVisits(recording, texts, people, register, stock);
+  await liveRights(recording, texts, clients);
   await recording.made('/audit-log/exports');
   return recording.sent;
 }
