@@ -8,7 +8,7 @@ import { checkLevels } from './levels.check.js';
 import { uncoveredTables } from './record-tables.js';
 import { checkRows } from './rows.check.js';
 import { type TableShape, tableShapes } from './table-shapes.query.js';
-import type { Remembered, RememberedHead, VerifiedStudio, VerifyReport } from './verify-report.js';
+import type { Remembered, RememberedHead, VerifyReport } from './verify-report.js';
 import { WrittenRows } from './written-rows.store.js';
 
 interface StudioRow {
@@ -23,53 +23,69 @@ const allStudios = `SELECT named.id, studio.name, studio.chain_id
   LEFT JOIN studio ON studio.id = named.id ORDER BY named.id`;
 
 /**
- * Looks at a whole record: the database itself, each studio's audit chain, every covered row against it, balances and
- * levels against the ledger, and the heads that are remembered outside. Reads only, and only what was committed at one
- * moment. Needs memory for neither the entries nor the rows.
+ * Looks at a whole record: each studio's audit chain, the heads that are remembered outside, every covered row against
+ * the chains, balances and levels against the ledger, and the database itself. Reads only, and only what was committed
+ * at one moment. Needs memory for neither the entries nor the rows.
  */
 export async function checkRecord(snapshot: Snapshot, remembered: Remembered): Promise<VerifyReport> {
   const findings = new Findings();
   const written = new WrittenRows();
+  const looked: LookedAt = { studios: [], registers: [] };
   try {
-    await checkDatabase(snapshot, findings);
-    const shapes = await tableShapes(snapshot);
-    const studioRows = await snapshot.read<StudioRow>(allStudios);
-    const ends = new Map<string, number>();
-    const studios: VerifiedStudio[] = [];
-    for (const studio of studioRows) {
-      const { entries, end } = await takeInChain(snapshot, studio, shapes, written, findings);
-      ends.set(studio.id, end.sequence);
-      studios.push({
-        id: studio.id,
-        name: studio.name ?? 'a studio that is not there',
-        entries,
-        head: await checkHead(snapshot, studio.id, end, findings),
-        rows: 0,
-        balances: 0,
-        levels: 0,
-        ...rememberedOf(studio.id, remembered.heads),
-      });
-    }
-    await checkRememberedHeads(snapshot, remembered, ends, findings);
-    const rows = await checkRows(snapshot, shapes, written, findings);
-    const balances = await checkBalances(snapshot, findings);
-    for (const studio of studios) {
-      studio.rows = rows.get(studio.id) ?? 0;
-      studio.balances = balances.get(studio.id) ?? 0;
-      studio.levels = await checkLevels(snapshot, studio.id, findings);
-    }
-    const registers = (
-      await snapshot.read<{ id: string; name: string }>('SELECT id, name FROM chain ORDER BY id')
-    ).map(({ id, name }) => ({ chainId: id, name, rows: rows.get(id) ?? 0 }));
-    return {
-      engine: snapshot.engine,
-      studios,
-      registers,
-      wrong: findings.count,
-      findings: findings.first,
-    };
+    await reportingDamage(findings, () => checkContents(snapshot, remembered, written, findings, looked));
+    await reportingDamage(findings, () => checkDatabase(snapshot, findings));
   } finally {
     written.close();
+  }
+  return { engine: snapshot.engine, ...looked, wrong: findings.count, findings: findings.first };
+}
+
+type LookedAt = Pick<VerifyReport, 'studios' | 'registers'>;
+
+async function checkContents(
+  snapshot: Snapshot,
+  remembered: Remembered,
+  written: WrittenRows,
+  findings: Findings,
+  { studios, registers }: LookedAt,
+): Promise<void> {
+  const shapes = await tableShapes(snapshot);
+  const ends = new Map<string, number>();
+  for (const studio of await snapshot.read<StudioRow>(allStudios)) {
+    const { entries, end } = await takeInChain(snapshot, studio, shapes, written, findings);
+    ends.set(studio.id, end.sequence);
+    studios.push({
+      id: studio.id,
+      name: studio.name ?? 'that is not there',
+      entries,
+      head: await checkHead(snapshot, studio.id, end, findings),
+      rows: 0,
+      balances: 0,
+      levels: 0,
+      ...rememberedOf(studio.id, remembered),
+    });
+  }
+  await checkRememberedHeads(snapshot, remembered, ends, findings);
+  const rows = await checkRows(snapshot, shapes, written, findings);
+  const balances = await checkBalances(snapshot, findings);
+  for (const studio of studios) {
+    studio.rows = rows.get(studio.id) ?? 0;
+    studio.balances = balances.get(studio.id) ?? 0;
+    studio.levels = await checkLevels(snapshot, studio.id, findings);
+  }
+  const chains = await snapshot.read<{ id: string; name: string }>('SELECT id, name FROM chain ORDER BY id');
+  for (const { id, name } of chains) registers.push({ chainId: id, name, rows: rows.get(id) ?? 0 });
+}
+
+/** Where SQLite meets bytes that make no database, the look is over, and that is what was found. */
+async function reportingDamage(findings: Findings, look: () => Promise<void>): Promise<void> {
+  try {
+    await look();
+  } catch (error) {
+    const isDamage = error instanceof Error && 'code' in error && /^SQLITE_CORRUPT/.test(String(error.code));
+    if (!isDamage) throw error;
+    const about = { check: 'database' as const, studioId: null, table: null, id: null };
+    await findings.add(about, `The database cannot be read to its end: ${error.message}.`);
   }
 }
 
@@ -93,8 +109,8 @@ function takeInChain(
   });
 }
 
-function rememberedOf(studioId: string, remembered: readonly RememberedHead[]) {
-  const heads = remembered.filter((head) => head.studioId === studioId);
+function rememberedOf(studioId: string, remembered: Remembered) {
+  const heads = remembered.heads.filter((head) => head.studioId === studioId);
   const furthest = heads.reduce<RememberedHead | null>(
     (far, head) => (far === null || head.sequence > far.sequence ? head : far),
     null,

@@ -42,19 +42,18 @@ function shapeOf(name: string, columns: string[], key: readonly string[]): Table
 }
 
 // A chain and a studio first, since all others name them.
-const inOrder = `ORDER BY CASE table_name WHEN 'chain' THEN 1 WHEN 'studio' THEN 2 ELSE 3 END, table_name, column_name`;
+const inOrder = (table: string, column: string) =>
+  `ORDER BY CASE ${table} WHEN 'chain' THEN 1 WHEN 'studio' THEN 2 ELSE 3 END, ${table}, ${column}`;
 
 const sqliteColumns = `SELECT tables.name AS table_name, columns.name AS column_name, columns.pk AS key_place
   FROM sqlite_schema AS tables JOIN pragma_table_info(tables.name) AS columns
-  WHERE tables.type = 'table' AND tables.name NOT LIKE 'sqlite\\_%' ESCAPE '\\' ${inOrder}`;
+  WHERE tables.type = 'table' AND tables.name NOT LIKE 'sqlite\\_%' ESCAPE '\\' ${inOrder('tables.name', 'columns.name')}`;
 
-const postgresColumns = `SELECT columns.table_name, columns.column_name, coalesce(place.key_place, 0) AS key_place
-  FROM information_schema.columns AS columns
-  JOIN information_schema.tables AS tables USING (table_schema, table_name)
-  LEFT JOIN (
-    SELECT usage.table_schema, usage.table_name, usage.column_name, usage.ordinal_position AS key_place
-    FROM information_schema.table_constraints AS keys
-    JOIN information_schema.key_column_usage AS usage USING (constraint_schema, constraint_name)
-    WHERE keys.constraint_type = 'PRIMARY KEY'
-  ) AS place USING (table_schema, table_name, column_name)
-  WHERE columns.table_schema = current_schema() AND tables.table_type = 'BASE TABLE' ${inOrder}`;
+// From the catalogue itself: the standard views of it take seconds.
+const postgresColumns = `SELECT tables.relname AS table_name, columns.attname AS column_name,
+    coalesce(array_position(keys.conkey, columns.attnum), 0) AS key_place
+  FROM pg_class AS tables
+  JOIN pg_attribute AS columns ON columns.attrelid = tables.oid AND columns.attnum > 0 AND NOT columns.attisdropped
+  LEFT JOIN pg_constraint AS keys ON keys.conrelid = tables.oid AND keys.contype = 'p'
+  WHERE tables.relkind = 'r' AND tables.relnamespace = current_schema()::regnamespace
+  ${inOrder('tables.relname', 'columns.attname')}`;

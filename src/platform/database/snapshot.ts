@@ -24,8 +24,9 @@ export interface Snapshot {
 
 const rowsPerBatch = 2_000;
 const busyTimeoutMilliseconds = 10_000;
+const noDatabase: ReadonlySet<string> = new Set(['SQLITE_CORRUPT', 'SQLITE_NOTADB']);
 
-/** @throws OperatorError when there is no such file */
+/** @throws OperatorError when there is no such file, or it is no database */
 export async function openSnapshot(place: DatabasePlace): Promise<Snapshot> {
   return 'file' in place ? SqliteSnapshot.open(place.file) : PostgresSnapshot.open(place.url);
 }
@@ -38,10 +39,18 @@ class SqliteSnapshot implements Snapshot {
   static open(file: string): SqliteSnapshot {
     if (!existsSync(file)) throw new OperatorError(`There is no database at ${file}. Look at DATA_DIR.`);
     const database = new BetterSqlite3(file, { readonly: true, timeout: busyTimeoutMilliseconds });
-    database.exec('BEGIN');
-    // The moment of a transaction is that of its first read.
-    database.prepare('SELECT count(*) FROM sqlite_schema').get();
-    return new SqliteSnapshot(database);
+    try {
+      database.exec('BEGIN');
+      // The moment of a transaction is that of its first read.
+      database.prepare('SELECT count(*) FROM sqlite_schema').get();
+      return new SqliteSnapshot(database);
+    } catch (error) {
+      database.close();
+      if (!(error instanceof BetterSqlite3.SqliteError) || !noDatabase.has(error.code)) throw error;
+      throw new OperatorError(
+        `${file} cannot be read as a database (${error.message}). Put it aside and restore a backup.`,
+      );
+    }
   }
 
   readonly read: Read = async <Row>(sql: string, parameters: readonly SqlValue[] = []) =>

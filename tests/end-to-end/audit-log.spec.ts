@@ -1,0 +1,253 @@
+import { execFile } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { v7 as uuidv7 } from 'uuid';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { AuditEntryView, AuditPageView } from '../../src/operations/audit-log/audit-log.views.js';
+import { hashOfLink } from '../../src/platform/audit/audit-log.js';
+import { exportLog } from '../support/exported-log.js';
+import { makeSampleStudio, receive, type SampleStudio } from '../support/sample-studio.js';
+import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+
+/** Runs the script that is handed to auditors. */
+function runScript(...given: string[]): Promise<{ code: number; told: string }> {
+  return new Promise((resolve) => {
+    execFile(process.execPath, ['src/operations/verify-exported-log.mjs', ...given], (error, out, err) =>
+      resolve({ code: error === null ? 0 : Number(error.code), told: out + err }),
+    );
+  });
+}
+
+describe.each(engines)('the audit log on %s', (engine) => {
+  let service: RunningService;
+  let studio: SampleStudio;
+  beforeAll(async () => {
+    service = await startService(engine);
+    studio = await makeSampleStudio(service);
+    for (const code of ['L1', 'L2', 'L3']) {
+      await receive(service, studio, { productId: studio.umberId, code });
+    }
+  });
+  afterAll(() => service.dispose());
+
+  const page = (query = '') => service.seen<AuditPageView>(`/audit-log${query}`);
+  const all = async (query: string) => {
+    const items: AuditEntryView[] = [];
+    for (let after = ''; ; ) {
+      const { items: some, next } = await page(`?${query}${after}`);
+      items.push(...some);
+      if (next === null) return items;
+      after = `&after=${next}`;
+    }
+  };
+  const sequences = (items: readonly AuditEntryView[]) => items.map(({ sequence }) => sequence);
+
+  it('shows the newest first or the oldest, page by page to the end and without a gap', async () => {
+    const [newest] = (await page()).items;
+    const count = newest?.sequence ?? 0;
+    expect(count).toBeGreaterThan(10);
+    const upwards = Array.from({ length: count }, (_, index) => index + 1);
+    expect(sequences(await all('limit=3&order=oldest'))).toEqual(upwards);
+    expect(sequences(await all('limit=3'))).toEqual([...upwards].reverse());
+    expect(sequences(await all(`limit=${count}`))).toEqual([...upwards].reverse());
+  });
+
+  it('says who did what to which rows, and when', async () => {
+    const { items } = await page('?action=stock.receive&limit=1');
+    expect(items).toEqual([
+      {
+        sequence: expect.any(Number),
+        recordedAt: expect.stringMatching(/^\d{4}-.*Z$/),
+        personId: studio.ownerId,
+        via: 'api',
+        action: 'stock.receive',
+        subjectKind: 'delivery',
+        subjectId: expect.any(String),
+        notes: expect.any(Object),
+        rows: expect.arrayContaining([
+          { table: 'delivery', id: items[0]?.subjectId, digest: expect.stringMatching(/^[0-9a-f]{64}$/) },
+        ]),
+        previousHash: expect.stringMatching(/^[0-9a-f]{64}$/),
+        hash: expect.stringMatching(/^[0-9a-f]{64}$/),
+      },
+    ]);
+  });
+
+  it('finds by thing, action, person and time', async () => {
+    const everything = await all('limit=200');
+    const expectFound = async (query: string, isMeant: (entry: AuditEntryView) => boolean) => {
+      const found = await all(`limit=2&${query}`);
+      expect(sequences(found), query).toEqual(sequences(everything.filter(isMeant)));
+      expect(found.length, query).toBeGreaterThan(0);
+      expect(found.length, query).toBeLessThan(everything.length);
+    };
+    const middle = everything[Math.floor(everything.length / 2)]?.recordedAt ?? '';
+    await expectFound('subjectKind=delivery', ({ subjectKind }) => subjectKind === 'delivery');
+    await expectFound(
+      `subjectKind=product&subjectId=${studio.umberId}`,
+      ({ subjectId }) => subjectId === studio.umberId,
+    );
+    await expectFound('action=stock.receive', ({ action }) => action === 'stock.receive');
+    await expectFound(`personId=${studio.ownerId}`, ({ personId }) => personId === studio.ownerId);
+    await expectFound(`from=${middle}`, ({ recordedAt }) => recordedAt >= middle);
+    const offset = encodeURIComponent(middle.replace('Z', '+00:00'));
+    await expectFound(`to=${offset}`, ({ recordedAt }) => recordedAt < middle);
+  });
+
+  it.each([
+    ['after=1000000', 'There is no entry 1000000 to go on from'],
+    ['after=0', 'after'],
+    ['limit=201', 'limit'],
+    ['order=sideways', 'order'],
+    ['from=yesterday', 'must be an instant'],
+  ])('refuses %s', async (query, words) => {
+    const answer = await service.get<ProblemBody>(`/audit-log?${query}`);
+    expect([answer.status, JSON.stringify(answer.body)]).toEqual([400, expect.stringContaining(words)]);
+  });
+
+  it('is handed out whole, the handing out as its last entry', async () => {
+    const id = uuidv7();
+    const text = await exportLog(service, id);
+    const [opening, ...entries] = text
+      .trimEnd()
+      .split('\n')
+      .map((line) => JSON.parse(line));
+    const { items } = await page('?limit=1');
+    const last = entries.at(-1);
+    expect(items[0]).toMatchObject({ sequence: last.sequence, hash: last.hash });
+    expect(last).toMatchObject({ action: 'operations.export-audit-log', personId: studio.ownerId });
+    expect(opening).toEqual({
+      format: 'lotward-audit-log/1',
+      studioId: service.studioId,
+      exportedAt: last.recordedAt,
+      head: { sequence: last.sequence, hash: last.hash },
+    });
+    expect(entries.map(({ sequence }) => sequence)).toEqual(entries.map((_, index) => index + 1));
+    // Later writes do not change what a repeated request is handed out.
+    await service.made('/makers', { name: 'Another maker' });
+    expect(await exportLog(service, id)).toBe(text);
+  });
+
+  it('holds nobody’s name', async () => {
+    const text = await exportLog(service);
+    expect(text).not.toContain('Ida Sommer');
+    expect(text).not.toContain('5550100');
+  });
+});
+
+describe('an exported log, verified without the service', () => {
+  let service: RunningService;
+  let folder: string;
+  let earlier: string;
+  let later: string;
+
+  beforeAll(async () => {
+    service = await startService();
+    folder = mkdtempSync(join(tmpdir(), 'lotward-exports-'));
+    const studio = await makeSampleStudio(service);
+    earlier = await exportLog(service);
+    await receive(service, studio, { productId: studio.umberId });
+    later = await exportLog(service);
+  });
+  afterAll(async () => {
+    await service.dispose();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  const kept = (text: string | Buffer, name = 'log.ndjson') => {
+    const file = join(folder, name);
+    writeFileSync(file, text);
+    return file;
+  };
+  const verify = (text: string | Buffer, ...known: string[]) => runScript(kept(text), ...known);
+  const lines = (text: string) => text.trimEnd().split('\n');
+  const joined = (all: readonly string[]) => `${all.join('\n')}\n`;
+  const headOf = (text: string) => {
+    const { head } = JSON.parse(lines(text)[0] ?? '');
+    return `${head.sequence}:${head.hash}`;
+  };
+
+  it('is whole, and the later continues the earlier', async () => {
+    expect(await verify(earlier)).toMatchObject({
+      code: 0,
+      told: expect.stringMatching(/^Whole: the log of studio/),
+    });
+    const continued = { code: 0, told: expect.stringContaining('It continues entry ') };
+    expect(await verify(later, kept(earlier, 'earlier.ndjson'))).toMatchObject(continued);
+    expect(await verify(later, headOf(earlier))).toMatchObject(continued);
+  });
+
+  it('is not whole when any byte was changed', async () => {
+    const bytes = Buffer.from(later);
+    const step = Math.floor(bytes.length / 20);
+    const passed: number[] = [];
+    for (let at = 3; at < bytes.length; at += step) {
+      const changed = Buffer.from(bytes);
+      changed[at] = (changed[at] ?? 0) ^ 1;
+      if ((await verify(changed)).code !== 2) passed.push(at);
+    }
+    expect(passed).toEqual([]);
+  });
+
+  it('is not whole when its opening line was changed', async () => {
+    const [opening = '', ...entries] = lines(later);
+    const passed: number[] = [];
+    for (let at = 0; at < opening.length; at += 13) {
+      const bytes = Buffer.from(joined([opening, ...entries]));
+      bytes[at] = (bytes[at] ?? 0) ^ 2;
+      if ((await verify(bytes)).code !== 2) passed.push(at);
+    }
+    expect(passed).toEqual([]);
+  });
+
+  it('is not whole without one of its lines, or with one twice', async () => {
+    const all = lines(later);
+    expect(await verify(joined(all.filter((_, index) => index !== 4)))).toMatchObject({
+      code: 2,
+      told: expect.stringContaining('entry 5 comes after entry 3'),
+    });
+    expect(await verify(joined([...all.slice(0, 5), ...all.slice(4)]))).toMatchObject({ code: 2 });
+    expect(await verify(joined(all.slice(0, -1)))).toMatchObject({
+      code: 2,
+      told: expect.stringContaining('its end is missing'),
+    });
+  });
+
+  it('shows a cut end by an earlier head, even when its opening line was made to fit', async () => {
+    // What the earlier export was, handed out as the latest.
+    const cut = await verify(earlier, headOf(later));
+    expect(cut).toMatchObject({ code: 2, told: expect.stringContaining('its end was cut off') });
+  });
+
+  it('shows a log that was computed anew by an earlier head, and by nothing else', async () => {
+    const forged = computedAnew(later);
+    expect(await verify(forged)).toMatchObject({ code: 0 });
+    expect(await verify(forged, headOf(earlier))).toMatchObject({
+      code: 2,
+      told: expect.stringContaining('continues another log'),
+    });
+    expect(await verify(forged, kept(earlier, 'earlier.ndjson'))).toMatchObject({ code: 2 });
+  });
+
+  it('says that it could not look when it is given nothing, or no log', async () => {
+    expect(await runScript()).toMatchObject({ code: 1, told: expect.stringContaining('Give a log') });
+    expect(await runScript(join(folder, 'none'))).toMatchObject({ code: 1 });
+    expect(await verify('')).toMatchObject({ code: 2, told: expect.stringContaining('is empty') });
+  });
+});
+
+/** The log of somebody who took another action into its third entry and computed every hash after it. */
+function computedAnew(text: string): string {
+  const [first = '', ...rest] = text.trimEnd().split('\n');
+  const opening = JSON.parse(first);
+  let previousHash = '0'.repeat(64);
+  const entries = rest.map((line) => {
+    const { hash: _, ...link } = JSON.parse(line);
+    const forged = { ...link, previousHash, ...(link.sequence === 3 ? { action: 'stock.nothing' } : {}) };
+    previousHash = hashOfLink(forged);
+    return JSON.stringify({ ...forged, hash: previousHash });
+  });
+  const head = { ...opening.head, hash: previousHash };
+  return `${[JSON.stringify({ ...opening, head }), ...entries].join('\n')}\n`;
+}
