@@ -15,12 +15,15 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { schema } from '../../src/app.module.js';
 import { digestOf } from '../../src/platform/canonical-json.js';
-import { readConfig } from '../../src/platform/config.js';
-import { Database } from '../../src/platform/database/database.js';
 import { backupsIn, until } from '../support/backups.js';
 import { commandOutput, runCommand } from '../support/commands.js';
+import {
+  allMigrations,
+  makeOlderRecord,
+  migrationsApplied,
+  olderMigrations,
+} from '../support/older-record.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { type RunningService, startInFolder, startService } from '../support/service.js';
 
@@ -383,56 +386,29 @@ describe('scheduled backups that fail', () => {
 });
 
 describe('an update of the schema', () => {
-  /** A data folder of a version that had fewer migrations, with something on record. */
-  async function olderRecord(): Promise<string> {
-    const dataFolder = temporaryFolder();
-    const migrations = schema.migrations.slice(0, 5);
-    const older = await Database.open(readConfig({ DATA_DIR: dataFolder }), { ...schema, migrations });
-    await older.close();
-    const sql = await PlainSql.connect({ dataFolder }, 'write');
-    const at = '2026-01-01T08:00:00.000Z';
-    const hash = 'ab'.repeat(32);
-    await sql.rows(`INSERT INTO chain (id, name, created_at) VALUES ('chain', 'Old', '${at}')`);
-    await sql.rows(
-      `INSERT INTO studio VALUES ('studio', 'chain', 'Old', 'UTC', 'EUR', '07:00', 60, 14, NULL, 'off', 1, '${at}')`,
-    );
-    await sql.rows(`INSERT INTO audit_head VALUES ('studio', 1, '${hash}')`);
-    await sql.rows(
-      `INSERT INTO audit_entry VALUES ('studio', 1, '${at}', NULL, 'system', 'made', 'studio', 'studio', '{}', '${'0'.repeat(64)}', '${hash}')`,
-    );
-    await sql.close();
-    return dataFolder;
-  }
-
-  const applied = async (dataFolder: string) => {
-    const sql = await PlainSql.connect({ dataFolder }, 'read');
-    const rows = await sql.rows<{ name: string }>('SELECT name FROM migrations ORDER BY id');
-    await sql.close();
-    return rows.map(({ name }) => name);
-  };
-  const all = schema.migrations.map(({ name }) => name);
-
   it('is made only after a backup of the record as it was', async () => {
-    const dataFolder = await olderRecord();
+    const dataFolder = temporaryFolder();
+    await makeOlderRecord({ dataFolder });
     const { child } = await startInFolder(dataFolder);
     child.kill('SIGKILL');
     const backups = backupsIn(join(dataFolder, 'backups'));
     expect(backups.map(({ manifest }) => [manifest.reason, manifest.migrations])).toEqual([
-      ['before-migration', all.slice(0, 5)],
+      ['before-migration', olderMigrations],
     ]);
-    expect(await applied(dataFolder)).toEqual(all);
+    expect(await migrationsApplied({ dataFolder })).toEqual(allMigrations);
     rmSync(dataFolder, { recursive: true });
   });
 
   it('is refused when that backup cannot be made, and changes nothing', async () => {
-    const dataFolder = await olderRecord();
+    const dataFolder = temporaryFolder();
+    await makeOlderRecord({ dataFolder });
     writeFileSync(join(dataFolder, 'backups'), 'in the way');
     const { code, err } = await runCommand(['people'], { environment: { DATA_DIR: dataFolder } });
     expect(code).toBe(1);
     expect(err).toContain('but not without a backup, so nothing was changed.');
     expect(err).toContain('a file is in the way of the folder. BACKUP_DIR is ');
     expect(err).not.toContain('    at ');
-    expect(await applied(dataFolder)).toEqual(all.slice(0, 5));
+    expect(await migrationsApplied({ dataFolder })).toEqual(olderMigrations);
     rmSync(dataFolder, { recursive: true });
   });
 

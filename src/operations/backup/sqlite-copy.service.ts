@@ -8,8 +8,8 @@ import {
 } from './record-facts.service.js';
 
 const busyTimeoutMilliseconds = 10_000;
-/** 16 MB at SQLite's usual page of 4 KiB: between two steps the copying can be broken off. */
-const pagesPerStep = 4_096;
+/** 1 MB at SQLite's usual page of 4 KiB: between two steps the copying can be broken off. */
+const pagesPerStep = 256;
 
 /**
  * Copies an SQLite database while others write to it, and checks the copy. It shows the record as it stood at one
