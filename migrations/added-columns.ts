@@ -6,5 +6,5 @@
 export const addedColumns: Readonly<Record<string, readonly string[]>> = {
   container: ['usable_through'],
   person: ['account_id', 'until'],
-  studio: ['retention_preset', 'retention_years', 'retention_law'],
+  studio: ['retention_preset', 'retention_years', 'retention_law', 'passkeys_required'],
 };

@@ -6,6 +6,7 @@ import { Sessions1795600000005 } from './1795600000005-sessions.js';
 import { SignIn1795600000006 } from './1795600000006-sign-in.js';
 import { Transfers1795600000007 } from './1795600000007-transfers.js';
 import { Retention1795600000008 } from './1795600000008-retention.js';
+import { Passkeys1795600000009 } from './1795600000009-passkeys.js';
 
 /** The history of the schema, in order. Append only: a landed migration is never edited. */
 export const migrations = [
@@ -17,4 +18,5 @@ export const migrations = [
   SignIn1795600000006,
   Transfers1795600000007,
   Retention1795600000008,
+  Passkeys1795600000009,
 ];

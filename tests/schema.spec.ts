@@ -54,6 +54,7 @@ const neverDeleted = [
   'maker',
   'one_time_link',
   'outbox',
+  'passkey',
   'person',
   'place',
   'procedure',
@@ -63,6 +64,8 @@ const neverDeleted = [
   'studio',
   'studio_key',
   'supplier',
+  'tablet',
+  'tablet_credential',
   'tray_line',
 ];
 
@@ -70,10 +73,18 @@ const neverDeleted = [
  * Settings and names, no record of what happened; or held by the foreign keys of what was recorded; or the state of signing
  * in, which is cleared when it is old.
  */
-const unguarded = ['credential_use', 'failed_sign_in', 'kit_list', 'product_gtin', 'sign_in', 'stock_level'];
+const unguarded = [
+  'credential_use',
+  'failed_sign_in',
+  'kit_list',
+  'passkey_challenge',
+  'product_gtin',
+  'sign_in',
+  'stock_level',
+];
 
 /** Written by SQL alone, since their rows are no part of the record. */
-const withoutEntity = ['credential_use', 'failed_sign_in', 'sign_in'];
+const withoutEntity = ['credential_use', 'failed_sign_in', 'passkey_challenge', 'sign_in'];
 
 /**
  * A row for each table whose every text is `x`, so that all rows refer to each other; here is what a check wants to be
@@ -94,6 +105,7 @@ const particulars: Record<string, PlainRow> = {
   movement: { kind: 'received', reverses_id: null },
   outbox: { event: 'opened', state: 'sent' },
   one_time_link: { purpose: 'set-up' },
+  passkey_challenge: { purpose: 'sign-in' },
   person: { role: 'owner', state: 'active', account_id: null, until: null },
   place: { kind: 'shelf' },
   procedure: { body_place: 'brows' },
@@ -108,7 +120,8 @@ const particulars: Record<string, PlainRow> = {
   scan: { verdict: 'admitted' },
   session: { visit_kind: 'first session', body_place: 'brows', state: 'completed', recorded_from: 'tray' },
   stock_level: { subject_kind: 'product' },
-  studio: { house_blends: 'off', currency: 'EUR', morning: '07:00' },
+  studio: { house_blends: 'off', passkeys_required: null, currency: 'EUR', morning: '07:00' },
+  tablet_credential: { kind: 'badge' },
   transfer: { receiver_id: 'y' },
   transfer_goods: { fault: null },
   transfer_line: { receiver_id: 'y', form: 'bottle', state: 'sealed' },

@@ -1,11 +1,12 @@
 import type { ExecutionContext } from '@nestjs/common';
 import { Reflector } from '@nestjs/core';
 import { describe, expect, it } from 'vitest';
-import type { Problem } from '../platform/problem.js';
+import { Problem } from '../platform/problem.js';
 import { ActorGuard, type StudioActor } from './actor.guard.js';
-import { Needs, NeedsOwnBrowser, NeedsSignIn, OpenToAnyone } from './needs.decorator.js';
+import { Needs, NeedsOwnBrowser, NeedsRecentSignIn, NeedsSignIn, OpenToAnyone } from './needs.decorator.js';
 import { type Permission, permissions, permissionsOf, type Role } from './permissions.js';
 import type { Credentials, Requester } from './sign-in/credentials.service.js';
+import type { RecentSignIns } from './sign-in/recent-sign-ins.service.js';
 import type { SignedIn } from './sign-in/sign-ins.service.js';
 import type { Standings } from './sign-in/standings.service.js';
 
@@ -21,6 +22,9 @@ class Routes {
   @NeedsOwnBrowser()
   inPerson(): void {}
 
+  @NeedsRecentSignIn()
+  inPersonRecently(): void {}
+
   @Needs('work the tray')
   trayWork(): void {}
 }
@@ -31,6 +35,7 @@ const browser = {
   accountId: 'a',
   accountStudioId: 'b',
   method: 'password',
+  since: '2026-03-01T09:30:00.000Z',
   tablet: null,
 } as const;
 const ownBrowser: Requester = { browser };
@@ -42,11 +47,15 @@ interface Asked {
   /** Null: no active person of the studio. */
   role: Role | null;
   address: string;
+  /** The studio asks for a passkey, and the requester signed in without. */
+  passkeyNeeded: boolean;
+  /** The requester has to sign in again before they change how they sign in. */
+  isStale: boolean;
 }
 
 /** Lets the guard judge one request, and tells what it left on it. */
 async function judge(route: keyof Routes, given: Partial<Asked> = {}) {
-  const { requester, role = 'owner', address = studioId } = given;
+  const { requester, role = 'owner', address = studioId, passkeyNeeded = false, isStale = false } = given;
   const standing = (id: string) => ({
     studioId: id,
     studioName: 'Lumen',
@@ -55,7 +64,8 @@ async function judge(route: keyof Routes, given: Partial<Asked> = {}) {
     personId: 'p',
     role: role as Role,
     until: null,
-    may: new Set<Permission>(permissionsOf(role as Role)),
+    may: new Set<Permission>(passkeyNeeded ? [] : permissionsOf(role as Role)),
+    passkeyNeeded,
   });
   const guard = new ActorGuard(
     new Reflector(),
@@ -66,6 +76,11 @@ async function judge(route: keyof Routes, given: Partial<Asked> = {}) {
       },
     } as unknown as Credentials,
     { in: async (id: string) => (role === null ? undefined : standing(id)) } as unknown as Standings,
+    {
+      require: async () => {
+        if (isStale) throw new Problem(403, 'recent-sign-in-needed', 'Sign in again.');
+      },
+    } as unknown as RecentSignIns,
   );
   const request: { params: object; routeOptions: object; actor?: StudioActor } = {
     params: { studioId: address },
@@ -109,6 +124,21 @@ describe('the guard', () => {
     expect((await judge('inPerson', { requester: ownBrowser })).admitted).toBe(true);
     expect(await refusal('inPerson', { requester: sharedTablet })).toEqual([403, 'not-allowed']);
     expect(await refusal('inPerson', { requester: program })).toEqual([403, 'not-allowed']);
+  });
+
+  it('lets somebody change how they sign in only soon after they did', async () => {
+    expect((await judge('inPersonRecently', { requester: ownBrowser })).admitted).toBe(true);
+    expect(await refusal('inPersonRecently', { requester: ownBrowser, isStale: true })).toEqual([
+      403,
+      'recent-sign-in-needed',
+    ]);
+    expect(await refusal('inPersonRecently', { requester: sharedTablet })).toEqual([403, 'not-allowed']);
+    expect(await refusal('inPersonRecently', { requester: program })).toEqual([403, 'not-allowed']);
+  });
+
+  it('tells whoever signed in without a passkey that the studio asks for one', async () => {
+    const asked = { requester: ownBrowser, role: 'owner', passkeyNeeded: true } as const;
+    expect(await refusal('trayWork', asked)).toEqual([403, 'passkey-needed']);
   });
 
   it('makes the actor of whoever has the permission, and says whether they see clients', async () => {

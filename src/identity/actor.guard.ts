@@ -7,6 +7,7 @@ import { notFound, Problem } from '../platform/problem.js';
 import { type Admission, admissionKey } from './needs.decorator.js';
 import { type Permission, roleMay, roles } from './permissions.js';
 import { Credentials, type Requester } from './sign-in/credentials.service.js';
+import { RecentSignIns } from './sign-in/recent-sign-ins.service.js';
 import type { SignedIn } from './sign-in/sign-ins.service.js';
 import { Standings } from './sign-in/standings.service.js';
 
@@ -26,6 +27,7 @@ export interface StudioActor extends Actor {
  * The one place where requests are admitted and an Actor is made. Guarantees:
  * - a route that does not say who may use it is refused to everybody;
  * - a studio in which the requester is no active person does not exist for them: 404, whatever else is asked;
+ * - in a studio that asks for passkeys, who signed in at a browser without one may do nothing;
  * - a program may do what its person may and its scopes allow, an enrolled tablet only tray work.
  */
 @Injectable()
@@ -34,6 +36,7 @@ export class ActorGuard implements CanActivate {
     private readonly reflector: Reflector,
     private readonly credentials: Credentials,
     private readonly standings: Standings,
+    private readonly recent: RecentSignIns,
   ) {}
 
   async canActivate(context: ExecutionContext): Promise<boolean> {
@@ -45,13 +48,10 @@ export class ActorGuard implements CanActivate {
     const requester = await this.credentials.requester(request, http.getResponse<FastifyReply>());
     request.requester = requester;
     if (admission === 'signed in') return true;
-    if (admission === 'in person') {
-      if ('browser' in requester && requester.browser.tablet === null) return true;
-      throw new Problem(
-        403,
-        'not-allowed',
-        'This is for somebody who signed in at a browser of their own, not for a token or a shared tablet.',
-      );
+    if (admission === 'in person' || admission === 'in person, recently') {
+      const browser = ownBrowser(requester);
+      if (admission === 'in person, recently') await this.recent.require(browser);
+      return true;
     }
     const { studioId } = request.params as { studioId: string };
     request.actor = await this.actorIn(studioId, requester);
@@ -66,9 +66,29 @@ export class ActorGuard implements CanActivate {
       ? await this.standings.in(studioId.toLowerCase(), requester)
       : undefined;
     if (!standing) throw notFound('studio', studioId.slice(0, 60));
-    const { studioName: _, role: __, until: ___, ...known } = standing;
+    const { studioName: _, role: __, until: ___, passkeyNeeded, ...known } = standing;
+    if (passkeyNeeded) {
+      throw new Problem(
+        403,
+        'passkey-needed',
+        'This studio asks everybody for a passkey: add one in your account, then sign in with it.',
+      );
+    }
     return { ...known, via: 'api', seesClients: standing.may.has('read clients') };
   }
+}
+
+/**
+ * Somebody at a browser of their own.
+ * @throws Problem not-allowed
+ */
+export function ownBrowser(requester: Requester): SignedIn {
+  if ('browser' in requester && requester.browser.tablet === null) return requester.browser;
+  throw new Problem(
+    403,
+    'not-allowed',
+    'This is for somebody who signed in at a browser of their own, not for a token or a shared tablet.',
+  );
 }
 
 function notAllowed(permission: Permission): Problem {

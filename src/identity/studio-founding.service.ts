@@ -75,6 +75,7 @@ export class StudioFounding {
           retentionLaw: null,
           version: 1,
           createdAt,
+          passkeysRequired: null,
         });
         await transaction.insert(AuditHead, { studioId, sequence: 0, hash: firstPreviousHash });
         await transaction.insert(StudioKey, this.studioKeys.make(studioId));

@@ -36,4 +36,6 @@ export class Studio {
   @Column('text', { nullable: true }) retentionLaw: string | null;
   @Column('integer') version: number;
   @Column('text') createdAt: string;
+  /** 1: whoever signs in at a browser of their own needs a passkey. Null: a password is enough. */
+  @Column('integer', { nullable: true }) passkeysRequired: number | null;
 }

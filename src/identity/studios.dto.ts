@@ -1,4 +1,5 @@
 import {
+  IsBoolean,
   IsIn,
   IsInt,
   IsISO4217CurrencyCode,
@@ -42,6 +43,8 @@ export class ChangeStudioDto extends WriteDto {
   @IsOptional() @IsInt() @Min(0) @Max(mostRetentionYears) retentionYears?: number | null;
   /** With "own": the law that asks for it. Null: none does, and a client who asks may be erased earlier. */
   @IsOptional() @PlainText(200) retentionLaw?: string | null;
+  /** True: a password alone lets nobody into this studio. Whoever says so has a passkey themselves. */
+  @MayBeLeftOut() @IsBoolean() passkeysRequired?: boolean;
 }
 
 export class AddStudioDto extends WriteDto {

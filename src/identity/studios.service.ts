@@ -3,6 +3,7 @@ import { In } from 'typeorm';
 import { v5 as uuidv5 } from 'uuid';
 import type { Actor } from '../platform/actor.js';
 import { Database } from '../platform/database/database.js';
+import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { invalidField, notFound, Problem } from '../platform/problem.js';
 import type { StudioActor } from './actor.guard.js';
@@ -13,6 +14,7 @@ import { type RetentionSettings, retentionFault, retentionPolicy } from './reten
 import { retentionPresets } from './retention-presets.js';
 import type { Requester } from './sign-in/credentials.service.js';
 import { Standings } from './sign-in/standings.service.js';
+import { WaysToSignIn } from './sign-in/ways-to-sign-in.service.js';
 import { Studio } from './studio.entity.js';
 import { StudioChanges } from './studio-changes.service.js';
 import { StudioFounding } from './studio-founding.service.js';
@@ -30,6 +32,7 @@ function differences(before: Studio, after: Studio): object[] {
     'currency',
     'morning',
     'houseBlends',
+    'passkeysRequired',
     'retentionPreset',
     'retentionYears',
     'retentionLaw',
@@ -40,8 +43,12 @@ function differences(before: Studio, after: Studio): object[] {
 }
 
 function viewOf(studio: Studio): StudioView {
-  const { chainId: _, createdAt: __, ...view } = studio;
-  return { ...view, retention: retentionPolicy(retentionOf(studio)) };
+  const { chainId: _, createdAt: __, passkeysRequired, ...view } = studio;
+  return {
+    ...view,
+    passkeysRequired: passkeysRequired !== null,
+    retention: retentionPolicy(retentionOf(studio)),
+  };
 }
 
 const retentionOf = ({ retentionPreset, retentionYears, retentionLaw }: Studio): RetentionSettings => ({
@@ -84,6 +91,7 @@ export class Studios {
     private readonly standings: Standings,
     private readonly founding: StudioFounding,
     private readonly people: People,
+    private readonly ways: WaysToSignIn,
   ) {}
 
   /** The studios in which the requester has a part. */
@@ -111,7 +119,9 @@ export class Studios {
   }
 
   async change(actor: Actor, dto: ChangeStudioDto): Promise<StudioView> {
-    const { id, version, ...changes } = dto;
+    const { id, version, passkeysRequired, ...settings } = dto;
+    const changes: Partial<Studio> = settings;
+    if (passkeysRequired !== undefined) changes.passkeysRequired = passkeysRequired ? 1 : null;
     const life = dto.assumedOpenedLife == null ? null : readOpenedLife(dto.assumedOpenedLife);
     if (life !== null && 'error' in life) throw invalidField('assumedOpenedLife', life.error.message);
     return this.transactions.write(
@@ -123,6 +133,7 @@ export class Studios {
         content: dto,
       },
       async (transaction) => {
+        if (passkeysRequired) await this.refuseWithoutOwnPasskey(transaction, actor);
         const before = await transaction.manager.findOneByOrFail(Studio, { id: actor.studioId });
         const studio = await transaction.change(Studio, 'studio', { id: actor.studioId }, version, {
           ...changes,
@@ -134,6 +145,20 @@ export class Studios {
         }
         return viewOf(studio);
       },
+    );
+  }
+
+  /** Who asks everybody for a passkey would else be the first to be locked out. */
+  private async refuseWithoutOwnPasskey(
+    { manager, read }: Transaction,
+    { studioId, personId }: Actor,
+  ): Promise<void> {
+    const person = await manager.findOneBy(Person, { studioId, id: personId ?? '' });
+    if (person?.accountId != null && (await this.ways.hasPasskey(person.accountId, read))) return;
+    throw new Problem(
+      409,
+      'wrong-state',
+      'You have no passkey yourself, so you could not come in any more. Add one in your account first.',
     );
   }
 

@@ -29,6 +29,8 @@ export class StudioView {
   retentionLaw: string | null;
   /** What follows from the three. */
   retention: RetentionView | null;
+  /** Whether everybody who signs in at a browser of their own needs a passkey. */
+  passkeysRequired: boolean;
   version: number;
 }
 

@@ -9,6 +9,11 @@ export type ProblemCode =
   | 'cross-site-request'
   | 'sign-in-needed'
   | 'sign-in-failed'
+  | 'recent-sign-in-needed'
+  | 'passkey-needed'
+  | 'passkeys-unavailable'
+  | 'unusable-passkey'
+  | 'unusable-pin'
   | 'unusable-link'
   | 'unusable-password'
   | 'request-id-reused'
@@ -44,6 +49,11 @@ const titles: Record<ProblemCode, string> = {
   'cross-site-request': 'Asked for by a page of another site',
   'sign-in-needed': 'Signing in is needed',
   'sign-in-failed': 'Signing in failed',
+  'recent-sign-in-needed': 'Signing in again is needed',
+  'passkey-needed': 'Signing in with a passkey is needed',
+  'passkeys-unavailable': 'Passkeys do not work at this address',
+  'unusable-passkey': 'The passkey cannot be used',
+  'unusable-pin': 'The PIN cannot be used',
   'unusable-link': 'The link cannot be used',
   'unusable-password': 'The password cannot be used',
   'request-id-reused': 'This id was already used for another request',

@@ -4,6 +4,7 @@ import { FoundedStudios } from '../../src/identity/founded-studios.service.js';
 import { People } from '../../src/identity/people.service.js';
 import { permissionsOf } from '../../src/identity/permissions.js';
 import { ApiTokens } from '../../src/identity/sign-in/api-tokens.service.js';
+import { CredentialUses } from '../../src/identity/sign-in/credential-uses.service.js';
 import { Secrets } from '../../src/identity/sign-in/secrets.service.js';
 import { StudioFounding } from '../../src/identity/studio-founding.service.js';
 import type { Actor } from '../../src/platform/actor.js';
@@ -71,7 +72,9 @@ export class Store {
     if (personId === null) throw new Error('Nobody has a token without being a person.');
     const secrets = new Secrets(new ServiceKey(this.database, this.masterKeys));
     const scopes = permissionsOf('owner');
-    const tokens = new ApiTokens(this.database, this.transactions, new Clock(), secrets);
+    const clock = new Clock();
+    const uses = new CredentialUses(this.database, this.transactions, clock);
+    const tokens = new ApiTokens(this.database, this.transactions, clock, secrets, uses);
     const { token } = await tokens.make({ ...actor, personId }, new Set(scopes), {
       id: uuidv7(),
       name: 'tests',

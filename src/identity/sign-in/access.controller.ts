@@ -8,7 +8,8 @@ import { MakeApiTokenDto } from './api-tokens.dto.js';
 import { ApiTokens } from './api-tokens.service.js';
 import { ApiTokenView, MadeApiTokenView, RevokedApiTokenView } from './api-tokens.views.js';
 import { OneTimeLinks } from './one-time-links.service.js';
-import { MadeLinkView } from './sign-in.views.js';
+import { MadeLinkView, SignedOutView } from './sign-in.views.js';
+import { SignIns } from './sign-ins.service.js';
 
 /** Who gets into a studio: invitations and tokens. */
 @ApiTags('access')
@@ -17,6 +18,7 @@ export class AccessController {
   constructor(
     private readonly links: OneTimeLinks,
     private readonly tokens: ApiTokens,
+    private readonly signIns: SignIns,
   ) {}
 
   /** A one-time link by which the person comes in, or chooses a new password. */
@@ -28,6 +30,17 @@ export class AccessController {
     @Body() dto: WriteDto,
   ): Promise<MadeLinkView> {
     return this.links.make(actor, personId, 'invitation', dto.id);
+  }
+
+  /** Signs a person out wherever they are signed in. */
+  @Needs('manage people')
+  @Post('people/:personId/sign-out')
+  signOut(
+    @CurrentActor() actor: StudioActor,
+    @Param('personId', IdPipe) personId: string,
+    @Body() dto: WriteDto,
+  ): Promise<SignedOutView> {
+    return this.signIns.endAllOfPerson(actor, personId, dto.id);
   }
 
   /** The tokens of the studio, the newest first. */

@@ -3,7 +3,7 @@ import { v7 as uuidv7 } from 'uuid';
 import { type Actor, systemActor } from '../../platform/actor.js';
 import { Database } from '../../platform/database/database.js';
 import type { Transaction } from '../../platform/database/transaction.js';
-import { DataKeys } from '../../platform/encryption/data-keys.service.js';
+import { DataKeys, type FieldSealer } from '../../platform/encryption/data-keys.service.js';
 import { ServiceKey } from '../../platform/encryption/service-key.service.js';
 import { Problem } from '../../platform/problem.js';
 import { Person } from '../person.entity.js';
@@ -35,8 +35,11 @@ export class Accounts {
     return this.database.reader.manager.findOneByOrFail(Account, { id: accountId });
   }
 
-  /** The account acting for itself, outside the work of any studio: recorded in the studio where it first signed in. */
-  async actorOf(account: Account): Promise<Actor> {
+  /**
+   * The account acting for itself.
+   * @param studioId where it is recorded; left out, for what is outside the work of any studio: where it first signed in
+   */
+  async actorOf(account: Account, studioId = account.studioId): Promise<Actor> {
     const [studio] = await this.database.read<{
       id: string;
       chainId: string;
@@ -45,15 +48,30 @@ export class Accounts {
     }>(
       `SELECT studio.id, studio.chain_id AS "chainId", studio.time_zone AS "timeZone", person.id AS "personId"
        FROM studio LEFT JOIN person ON person.studio_id = studio.id AND person.account_id = $2 WHERE studio.id = $1`,
-      [account.studioId, account.id],
+      [studioId, account.id],
     );
     if (!studio) throw new Error(`The account ${account.id} belongs to no studio.`);
     return { ...systemActor(studio), personId: studio.personId, via: 'api' };
   }
 
   async nameOf(account: Account): Promise<string> {
-    const sealer = await this.dataKeys.sealer(account.studioId, account.dataKeyId);
-    return sealer?.open(account.signInNameSealed, namePlace(account.id)) ?? '';
+    const sealer = await this.sealerOf(account);
+    return sealer.open(account.signInNameSealed, namePlace(account.id)) ?? '';
+  }
+
+  /** Seals what belongs to the account, such as the names of its passkeys. */
+  async sealerOf({ studioId, id, dataKeyId }: Account): Promise<FieldSealer> {
+    const sealer = await this.dataKeys.sealer(studioId, dataKeyId);
+    if (!sealer) throw new Error(`The key of the account ${id} is gone.`);
+    return sealer;
+  }
+
+  /** Lets one transaction at a time decide how the account signs in, and shows it as it is then. */
+  async lock(transaction: Transaction, accountId: string): Promise<Account> {
+    if (transaction.engine === 'postgres') {
+      await transaction.query('SELECT id FROM account WHERE id = $1 FOR UPDATE', [accountId]);
+    }
+    return transaction.manager.findOneByOrFail(Account, { id: accountId });
   }
 
   /** @throws Problem already-exists when the name is taken */
@@ -84,7 +102,12 @@ export class Accounts {
     return account;
   }
 
-  async changePassword(transaction: Transaction, account: Account, passwordHash: string): Promise<void> {
+  /** @param passwordHash null: the account signs in without one */
+  async changePassword(
+    transaction: Transaction,
+    account: Account,
+    passwordHash: string | null,
+  ): Promise<void> {
     const { studioId, id, version } = account;
     await transaction.change(Account, 'account', { studioId, id }, version, { passwordHash });
   }

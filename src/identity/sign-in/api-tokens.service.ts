@@ -8,13 +8,13 @@ import type { Permission } from '../permissions.js';
 import { ApiToken } from './api-token.entity.js';
 import type { MakeApiTokenDto } from './api-tokens.dto.js';
 import type { ApiTokenView, MadeApiTokenView } from './api-tokens.views.js';
+import { CredentialUses } from './credential-uses.service.js';
 import { Secrets } from './secrets.service.js';
 
 /** By this a token is known where it should not be: in a script, a log, a message. */
 const prefix = 'lotward_';
 const longestLifeDays = 366;
 const dayMilliseconds = 86_400_000;
-const usedEvery = 60_000;
 const mostListed = 200;
 
 /** A program that acts as a person. */
@@ -33,6 +33,7 @@ export class ApiTokens {
     private readonly transactions: Transactions,
     private readonly clock: Clock,
     private readonly secrets: Secrets,
+    private readonly uses: CredentialUses,
   ) {}
 
   /** Who presents this token; undefined when it is unknown, expired or revoked. */
@@ -52,15 +53,7 @@ export class ApiTokens {
       [this.secrets.hash(token.slice(prefix.length)), now],
     );
     if (!row) return undefined;
-    if (row.last_used_at === null || Date.parse(now) - Date.parse(row.last_used_at) > usedEvery) {
-      await this.transactions.aside((query) =>
-        query(
-          `INSERT INTO credential_use (id, last_used_at, counter) VALUES ($1, $2, 0)
-           ON CONFLICT (id) DO UPDATE SET last_used_at = $2`,
-          [row.id, now],
-        ),
-      );
-    }
+    await this.uses.note(row.id, row.last_used_at);
     return {
       tokenId: row.id,
       studioId: row.studio_id,

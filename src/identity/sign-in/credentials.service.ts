@@ -2,8 +2,9 @@ import { Injectable } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { Problem } from '../../platform/problem.js';
 import { ApiTokens, type TokenHolder } from './api-tokens.service.js';
+import { BrowserSignIns } from './browser-sign-ins.service.js';
 import { SignInCookies } from './sign-in-cookies.service.js';
-import { type SignedIn, SignIns } from './sign-ins.service.js';
+import type { SignedIn } from './sign-ins.service.js';
 
 /** Who makes a request: somebody at a browser, or a program with a token. */
 export type Requester = { browser: SignedIn } | { program: TokenHolder };
@@ -12,7 +13,7 @@ export type Requester = { browser: SignedIn } | { program: TokenHolder };
 @Injectable()
 export class Credentials {
   constructor(
-    private readonly signIns: SignIns,
+    private readonly browserSignIns: BrowserSignIns,
     private readonly cookies: SignInCookies,
     private readonly tokens: ApiTokens,
   ) {}
@@ -28,12 +29,11 @@ export class Credentials {
         'The token in the Authorization header is not known, or its time is over. Make a new one.',
       );
     }
-    const secret = this.cookies.secretOf(request);
-    const found = secret === undefined ? undefined : await this.signIns.find(secret);
+    const found = await this.browserSignIns.find(request);
     if (!found) {
-      if (secret !== undefined) this.cookies.clear(reply);
+      // The cookie stays: by the time this answer comes, another may have signed the browser in again.
       throw signInNeeded(
-        secret === undefined
+        this.cookies.secretOf(request) === undefined
           ? 'Nobody is signed in here. Sign in first; a program presents a token.'
           : 'You are signed out: the time was over, or it was ended elsewhere. Sign in again.',
       );

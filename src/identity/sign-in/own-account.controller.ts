@@ -2,10 +2,10 @@ import { Body, Controller, Get, HttpCode, Post, Req, Res } from '@nestjs/common'
 import { ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { CurrentBrowser, CurrentRequester } from '../actor.guard.js';
-import { NeedsOwnBrowser, NeedsSignIn } from '../needs.decorator.js';
+import { NeedsOwnBrowser, NeedsRecentSignIn, NeedsSignIn } from '../needs.decorator.js';
 import type { Requester } from './credentials.service.js';
 import { OwnAccount } from './own-account.service.js';
-import { PasswordSignIn } from './password-sign-in.service.js';
+import { OwnPassword } from './own-password.service.js';
 import { ChangePasswordDto, EndSignInsDto } from './sign-in.dto.js';
 import { OwnSignInView, RequesterView } from './sign-in.views.js';
 import type { SignedIn } from './sign-ins.service.js';
@@ -16,7 +16,7 @@ import type { SignedIn } from './sign-ins.service.js';
 export class OwnAccountController {
   constructor(
     private readonly ownAccount: OwnAccount,
-    private readonly passwordSignIn: PasswordSignIn,
+    private readonly ownPassword: OwnPassword,
   ) {}
 
   /** Who I am, where, and what I may do there. */
@@ -34,14 +34,14 @@ export class OwnAccountController {
   }
 
   /** Signs me out elsewhere: at one browser, or at all but this. */
-  @NeedsOwnBrowser()
+  @NeedsRecentSignIn()
   @Post('sign-ins/end')
   @HttpCode(204)
   end(@CurrentBrowser() browser: SignedIn, @Body() dto: EndSignInsDto): Promise<void> {
     return this.ownAccount.endSignIns(browser, dto.signInId);
   }
 
-  /** Changes my password, and signs me out everywhere else. */
+  /** Changes my password, or gives me one, and signs me out everywhere else. */
   @NeedsOwnBrowser()
   @Post('password')
   @HttpCode(204)
@@ -51,6 +51,17 @@ export class OwnAccountController {
     @Req() request: FastifyRequest,
     @Res({ passthrough: true }) reply: FastifyReply,
   ): Promise<void> {
-    return this.passwordSignIn.changePassword(browser, dto, request, reply);
+    return this.ownPassword.change(browser, dto, request.ip, reply);
+  }
+
+  /** From now on I sign in by passkey only; signs me out everywhere else. */
+  @NeedsRecentSignIn()
+  @Post('password/removal')
+  @HttpCode(204)
+  removePassword(
+    @CurrentBrowser() browser: SignedIn,
+    @Res({ passthrough: true }) reply: FastifyReply,
+  ): Promise<void> {
+    return this.ownPassword.remove(browser, reply);
   }
 }

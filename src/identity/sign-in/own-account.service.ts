@@ -16,20 +16,24 @@ export class OwnAccount {
 
   async show(requester: Requester): Promise<RequesterView> {
     const studios = (await this.standings.of(requester)).map(
-      ({ studioId, studioName, personId, role, may, until }) => ({
+      ({ studioId, studioName, personId, role, may, passkeyNeeded, until }) => ({
         studioId,
         studioName,
         personId,
         role,
         permissions: [...may],
+        passkeyNeeded,
         until,
       }),
     );
-    if ('program' in requester) return { accountId: null, signInName: null, method: 'token', studios };
+    if ('program' in requester) {
+      return { accountId: null, signInName: null, hasPassword: null, method: 'token', studios };
+    }
     const { accountId, method, tablet } = requester.browser;
-    const signInName =
-      tablet === null ? await this.accounts.nameOf(await this.accounts.get(accountId)) : null;
-    return { accountId, signInName, method, studios };
+    if (tablet !== null) return { accountId, signInName: null, hasPassword: null, method, studios };
+    const account = await this.accounts.get(accountId);
+    const signInName = await this.accounts.nameOf(account);
+    return { accountId, signInName, hasPassword: account.passwordHash !== null, method, studios };
   }
 
   async signIns(browser: SignedIn): Promise<OwnSignInView[]> {

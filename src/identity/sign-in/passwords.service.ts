@@ -8,7 +8,12 @@ import { Problem } from '../../platform/problem.js';
  * Argon2id with 19 MiB, two passes and one lane: the minimum of OWASP's Password Storage Cheat Sheet [S].
  * RFC 9106 describes the function.
  */
-const parameters = { type: argon2.argon2id, memoryCost: 19_456, timeCost: 2, parallelism: 1 } as const;
+export const argon2Parameters = {
+  type: argon2.argon2id,
+  memoryCost: 19_456,
+  timeCost: 2,
+  parallelism: 1,
+} as const;
 
 /** OWASP ASVS 5.0, 6.2.1 [M]: at least 8 characters, 15 recommended. */
 const fewestCharacters = 12;
@@ -45,13 +50,13 @@ export class Passwords {
         'The password is one that is guessed soon: it is on the lists of common ones, or a pattern. Take a few words that do not belong together.',
       );
     }
-    return argon2.hash(normalized(password), parameters);
+    return argon2.hash(normalized(password), argon2Parameters);
   }
 
   /** Whether it is the password; takes as long when there is none to compare with, so that nobody learns who has an account. */
   async matches(hash: string | null | undefined, password: string): Promise<boolean> {
     if (hash) return argon2.verify(hash, normalized(password));
-    this.decoy ??= argon2.hash('a password nobody has', parameters);
+    this.decoy ??= argon2.hash('a password nobody has', argon2Parameters);
     await argon2.verify(await this.decoy, normalized(password));
     return false;
   }

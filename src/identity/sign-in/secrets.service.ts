@@ -2,6 +2,8 @@ import { createHash, randomBytes } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
 import { ServiceKey } from '../../platform/encryption/service-key.service.js';
 
+export type DerivedSecret = 'one-time link' | 'API token' | 'tablet' | 'badge';
+
 /** Secrets that people or programs present. Only their hashes are kept: each has 256 bits, which nobody tries out. */
 @Injectable()
 export class Secrets {
@@ -15,8 +17,13 @@ export class Secrets {
    * The secret of something that is made by a request of this id. It is derived, so that a repeated request can be
    * answered alike although the answer that is kept for it holds no secret.
    */
-  async of(purpose: 'one-time link' | 'API token', id: string): Promise<string> {
-    return (await this.serviceKey.digest(purpose, id)).toString('base64url');
+  async of(purpose: DerivedSecret, id: string): Promise<string> {
+    return (await this.bytesOf(purpose, id)).toString('base64url');
+  }
+
+  /** The same as 32 bytes. */
+  async bytesOf(purpose: DerivedSecret, id: string): Promise<Buffer> {
+    return this.serviceKey.digest(purpose, id);
   }
 
   /** What is kept of a secret. */

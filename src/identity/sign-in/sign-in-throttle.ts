@@ -1,11 +1,19 @@
-/** Wrong sign-ins in a row that cost nothing: typing slips. */
-const freeFailures = { account: 5, device: 10, address: 20 } as const;
+/** What is waited for: an account, from a device that never signed in to it; a device that did; an address; a PIN on a tablet. */
+export type ThrottledSubject = 'account' | 'device' | 'address' | 'PIN';
 
-/** After the free ones each further failure doubles the wait, up to this. */
-const longestWaitSeconds = 900;
+/**
+ * Wrong attempts in a row that cost nothing, being slips of the hand, and the longest wait after them: each further one
+ * doubles it. A PIN is one of few, so it is given fewer attempts and a longer wait; the badge never waits.
+ */
+const limits = {
+  account: { free: 5, longestWaitSeconds: 900 },
+  device: { free: 10, longestWaitSeconds: 900 },
+  address: { free: 20, longestWaitSeconds: 900 },
+  PIN: { free: 3, longestWaitSeconds: 3_600 },
+} as const satisfies Record<ThrottledSubject, object>;
 
-/** What is waited for: an account, from a device that never signed in to it; a device that did; an address. */
-export type ThrottledSubject = keyof typeof freeFailures;
+/** 2^12 seconds are beyond every longest wait. */
+const mostDoublings = 12;
 
 export interface Failures {
   subject: ThrottledSubject;
@@ -27,10 +35,10 @@ export function secondsToWait(known: readonly Failures[], now: string): number {
 }
 
 function waitOf({ subject, failures, lastFailedAt }: Failures, now: string): number {
-  const beyond = failures - freeFailures[subject];
+  const { free, longestWaitSeconds } = limits[subject];
+  const beyond = failures - free;
   if (beyond < 0) return 0;
-  // 2^10 seconds are beyond the longest wait already.
-  const wait = Math.min(2 ** Math.min(beyond, 10), longestWaitSeconds);
+  const wait = Math.min(2 ** Math.min(beyond, mostDoublings), longestWaitSeconds);
   const passed = (Date.parse(now) - Date.parse(lastFailedAt)) / 1000;
   return Math.max(0, Math.ceil(wait - passed));
 }

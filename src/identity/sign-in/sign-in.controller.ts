@@ -3,12 +3,12 @@ import { ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { OpenToAnyone } from '../needs.decorator.js';
 import { Accounts } from './accounts.service.js';
+import { BrowserSignIns } from './browser-sign-ins.service.js';
 import { Invitations } from './invitations.service.js';
 import { PasswordSignIn } from './password-sign-in.service.js';
 import { AcceptInvitationDto, LookAtInvitationDto, SetUpDto, SignInDto } from './sign-in.dto.js';
 import { InvitationView, SetUpStateView } from './sign-in.views.js';
 import { SignInCookies } from './sign-in-cookies.service.js';
-import { SignIns } from './sign-ins.service.js';
 
 /** What can be done before anybody is signed in. The answers to signing in carry a cookie and no content. */
 @ApiTags('sign-in')
@@ -18,7 +18,7 @@ export class SignInController {
     private readonly passwordSignIn: PasswordSignIn,
     private readonly invitations: Invitations,
     private readonly accounts: Accounts,
-    private readonly signIns: SignIns,
+    private readonly browserSignIns: BrowserSignIns,
     private readonly cookies: SignInCookies,
   ) {}
 
@@ -39,7 +39,7 @@ export class SignInController {
     @Res({ passthrough: true }) reply: FastifyReply,
   ): Promise<void> {
     const account = await this.accounts.get(await this.invitations.setUp(dto));
-    await this.passwordSignIn.welcome(account, 'one-time link', request, reply);
+    await this.browserSignIns.start(account, 'one-time link', request, reply);
   }
 
   /** Signs in with name and password. */
@@ -62,7 +62,7 @@ export class SignInController {
     @Req() request: FastifyRequest,
     @Res({ passthrough: true }) reply: FastifyReply,
   ): Promise<void> {
-    await this.passwordSignIn.leave(request);
+    await this.browserSignIns.end(request);
     this.cookies.clear(reply);
     // Whatever the browser kept of people's data goes with them.
     void reply.header('clear-site-data', '"cache", "storage"');
@@ -85,10 +85,9 @@ export class SignInController {
     @Req() request: FastifyRequest,
     @Res({ passthrough: true }) reply: FastifyReply,
   ): Promise<void> {
-    const secret = this.cookies.secretOf(request);
-    const found = secret === undefined ? undefined : await this.signIns.find(secret);
+    const found = await this.browserSignIns.find(request);
     const signedIn = found && found.who.tablet === null ? found.who.accountId : null;
     const account = await this.accounts.get(await this.invitations.accept(dto, signedIn));
-    await this.passwordSignIn.welcome(account, 'one-time link', request, reply);
+    await this.browserSignIns.start(account, 'one-time link', request, reply);
   }
 }

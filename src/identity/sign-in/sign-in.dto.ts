@@ -42,7 +42,8 @@ export class AcceptInvitationDto extends LookAtInvitationDto {
 }
 
 export class ChangePasswordDto {
-  @IsString() @Length(1, mostCharacters) currentPassword: string;
+  /** Left out by whoever has none. */
+  @MayBeLeftOut() @IsString() @Length(1, mostCharacters) currentPassword?: string;
   @IsString() @Length(1, mostCharacters) newPassword: string;
 }
 

@@ -8,6 +8,8 @@ export class StandingView {
   role: Role;
   /** What the requester may do there, by role, token or tablet. */
   permissions: Permission[];
+  /** The studio asks for a passkey and the requester signed in without one: nothing may be done there until then. */
+  passkeyNeeded: boolean;
   /** The last day; null: no end. */
   until: string | null;
 }
@@ -17,6 +19,8 @@ export class RequesterView {
   accountId: string | null;
   /** Null for a token, and on a shared tablet. */
   signInName: string | null;
+  /** Whether the account can sign in by password; null for a token, and on a shared tablet. */
+  hasPassword: boolean | null;
   method: SignInMethod | 'token';
   studios: StandingView[];
 }
@@ -52,4 +56,8 @@ export class MadeLinkView {
   expiresAt: string;
   /** Shown in this answer and never again. It works once. */
   link: string;
+}
+
+export class SignedOutView {
+  personId: string;
 }

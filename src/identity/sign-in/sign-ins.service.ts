@@ -36,10 +36,17 @@ interface SignInRow {
   device: string;
   tablet_id: string | null;
   tablet_studio_id: string | null;
+  tablet_secret_hash: string | null;
   created_at: string;
   last_seen_at: string;
   expires_at: string;
 }
+
+/** The tablet's secret is there only while it is enrolled. */
+const selectSignIn = `SELECT sign_in.*, account.studio_id AS account_studio_id, tablet.secret_hash AS tablet_secret_hash
+  FROM sign_in JOIN account ON account.id = sign_in.account_id
+  LEFT JOIN tablet ON tablet.studio_id = sign_in.tablet_studio_id AND tablet.id = sign_in.tablet_id
+    AND tablet.revoked_at IS NULL`;
 
 /** A browser that is signed in. */
 export interface SignedIn {
@@ -47,8 +54,17 @@ export interface SignedIn {
   accountId: string;
   accountStudioId: string;
   method: SignInMethod;
+  /** Instant of signing in. */
+  since: string;
   /** The enrolled tablet it is bound to, and its studio; null for a browser of one's own. */
   tablet: { id: string; studioId: string } | null;
+}
+
+/** What a browser presents. */
+export interface Presented {
+  secret: string;
+  /** The secret of the enrolled tablet it is on. */
+  tabletSecret: string | undefined;
 }
 
 /** Who is signed in where. A browser holds a secret; the database holds only its hash. */
@@ -64,7 +80,8 @@ export class SignIns {
   ) {}
 
   /**
-   * Signs an account in and records that in the audit log of the actor's studio.
+   * Signs an account in and records that in the audit log of the actor's studio. On a tablet it ends what was signed in
+   * there before.
    * @returns the secret for the browser's cookie
    */
   async start(
@@ -82,19 +99,31 @@ export class SignIns {
         content: null,
       },
       async (transaction) => {
-        await this.insert(transaction.read, transaction.recordedAt, account.id, secret, how);
+        const { read, recordedAt } = transaction;
+        if (how.tablet) await this.endOnTabletWithin(read, recordedAt, how.tablet);
+        await this.insert(read, recordedAt, account.id, secret, how);
         transaction.note({ method: how.method, ...(how.tablet && { tablet: how.tablet.id }) });
       },
     );
     return secret;
   }
 
-  /** Who holds this secret, with a new secret when the old one had its time; undefined when nobody does (any more). */
-  async find(secret: string): Promise<{ who: SignedIn; freshSecret: string | undefined } | undefined> {
+  /**
+   * Who holds this secret, with a new secret when the old one had its time; undefined when nobody does (any more). A
+   * sign-in on a tablet counts only beside the tablet's own secret, and while the tablet is enrolled.
+   */
+  async find({
+    secret,
+    tabletSecret,
+  }: Presented): Promise<{ who: SignedIn; freshSecret: string | undefined } | undefined> {
     const hash = this.secrets.hash(secret);
     const now = this.clock.now();
     const row = (await this.row('secret_hash', hash)) ?? (await this.row('previous_secret_hash', hash));
-    if (!row || now > row.expires_at || this.idleFor(row, now) > lifetimeOf(row).idle) return undefined;
+    if (!row || isOver(row, now)) return undefined;
+    if (row.tablet_id !== null) {
+      const tabletHash = tabletSecret === undefined ? undefined : this.secrets.hash(tabletSecret);
+      if (tabletHash !== row.tablet_secret_hash) return undefined;
+    }
     const isPrevious = row.secret_hash !== hash;
     if (isPrevious && row.previous_ends_at !== null && now > row.previous_ends_at) {
       // Its successor is in use: whoever still has this one copied it.
@@ -113,6 +142,7 @@ export class SignIns {
         accountId: row.account_id,
         accountStudioId: row.account_studio_id,
         method: row.method,
+        since: row.created_at,
         tablet:
           row.tablet_id === null || row.tablet_studio_id === null
             ? null
@@ -122,11 +152,29 @@ export class SignIns {
     };
   }
 
+  /** Gives the browser of a sign-in a new secret at once. The earlier one works until the new one is used. */
+  async renew(signInId: string): Promise<string> {
+    const fresh = this.secrets.fresh();
+    await this.transactions.aside((query, now) =>
+      query(
+        `UPDATE sign_in SET previous_secret_hash = secret_hash, previous_ends_at = NULL, secret_hash = $1,
+           secret_made_at = $2 WHERE id = $3`,
+        [this.secrets.hash(fresh), now, signInId],
+      ),
+    );
+    return fresh;
+  }
+
+  /** Those that still count, the newest first. */
   async list(accountId: string): Promise<SignInRow[]> {
-    return this.database.read<SignInRow>(
-      `SELECT * FROM sign_in WHERE account_id = $1 AND ended_at IS NULL AND expires_at > $2
-       ORDER BY created_at DESC, id LIMIT ${mostListed}`,
-      [accountId, this.clock.now()],
+    const now = this.clock.now();
+    const rows = await this.database.read<SignInRow>(
+      `${selectSignIn} WHERE sign_in.account_id = $1 AND sign_in.ended_at IS NULL AND sign_in.expires_at > $2
+       ORDER BY sign_in.created_at DESC, sign_in.id LIMIT ${mostListed}`,
+      [accountId, now],
+    );
+    return rows.filter(
+      (row) => !isOver(row, now) && (row.tablet_id === null || row.tablet_secret_hash !== null),
     );
   }
 
@@ -162,6 +210,32 @@ export class SignIns {
     );
   }
 
+  /**
+   * Ends all sign-ins of a person's account, by somebody who leads the studio.
+   * @throws Problem not-found
+   */
+  async endAllOfPerson(actor: Actor, personId: string, requestId: string): Promise<{ personId: string }> {
+    return this.transactions.write(
+      actor,
+      {
+        id: requestId,
+        action: 'identity.sign-person-out',
+        subject: { kind: 'person', id: personId },
+        content: { personId },
+      },
+      async (transaction) => {
+        const [person] = await transaction.query<{ account_id: string | null }>(
+          'SELECT account_id FROM person WHERE studio_id = $1 AND id = $2',
+          [actor.studioId, personId],
+        );
+        if (!person) throw notFound('person', personId);
+        const { account_id: accountId } = person;
+        if (accountId !== null) await this.endAllWithin(transaction.read, transaction.recordedAt, accountId);
+        return { personId };
+      },
+    );
+  }
+
   /** Ends the sign-ins of an account in the caller's transaction: all, or all but one. */
   async endAllWithin(
     query: Read,
@@ -172,6 +246,35 @@ export class SignIns {
     await query(
       `UPDATE sign_in SET ended_at = $1 WHERE account_id = $2 AND ended_at IS NULL AND id <> coalesce($3, '')`,
       [now, accountId, keptId],
+    );
+  }
+
+  /**
+   * Ends in the caller's transaction what was signed in by one method: with a passkey that is suspected or removed, or in
+   * a studio with a badge or PIN that is withdrawn.
+   */
+  async endByMethodWithin(
+    query: Read,
+    now: string,
+    ended: { accountId: string; method: SignInMethod; tabletStudioId?: string },
+  ): Promise<void> {
+    const studio = ended.tabletStudioId === undefined ? '' : 'AND tablet_studio_id = $4';
+    await query(
+      `UPDATE sign_in SET ended_at = $1 WHERE account_id = $2 AND method = $3 AND ended_at IS NULL ${studio}`,
+      [
+        now,
+        ended.accountId,
+        ended.method,
+        ...(ended.tabletStudioId === undefined ? [] : [ended.tabletStudioId]),
+      ],
+    );
+  }
+
+  /** Ends in the caller's transaction what is signed in on a tablet. */
+  async endOnTabletWithin(query: Read, now: string, tablet: { id: string; studioId: string }): Promise<void> {
+    await query(
+      'UPDATE sign_in SET ended_at = $1 WHERE tablet_studio_id = $2 AND tablet_id = $3 AND ended_at IS NULL',
+      [now, tablet.studioId, tablet.id],
     );
   }
 
@@ -207,15 +310,10 @@ export class SignIns {
     hash: string,
   ): Promise<SignInRow | undefined> {
     const [row] = await this.database.read<SignInRow>(
-      `SELECT sign_in.*, account.studio_id AS account_studio_id FROM sign_in
-       JOIN account ON account.id = sign_in.account_id WHERE ${column} = $1 AND ended_at IS NULL`,
+      `${selectSignIn} WHERE sign_in.${column} = $1 AND sign_in.ended_at IS NULL`,
       [hash],
     );
     return row;
-  }
-
-  private idleFor(row: SignInRow, now: string): number {
-    return Date.parse(now) - Date.parse(row.last_seen_at);
   }
 
   /** Notes that the browser was seen, and gives it a new secret when its own is old. The earlier one works until the new one is used. */
@@ -240,7 +338,7 @@ export class SignIns {
       return replaced.length > 0 ? fresh : undefined;
     }
     const confirms = !isPrevious && row.previous_secret_hash !== null && row.previous_ends_at === null;
-    if (confirms || this.idleFor(row, now) > Math.min(seenEvery, lifetimeOf(row).idle / 10)) {
+    if (confirms || idleFor(row, now) > Math.min(seenEvery, lifetimeOf(row).idle / 10)) {
       await this.transactions.aside((query) =>
         query(
           'UPDATE sign_in SET last_seen_at = $1, previous_ends_at = coalesce(previous_ends_at, $2) WHERE id = $3',
@@ -250,6 +348,15 @@ export class SignIns {
     }
     return undefined;
   }
+}
+
+function idleFor(row: SignInRow, now: string): number {
+  return Date.parse(now) - Date.parse(row.last_seen_at);
+}
+
+/** Whether its time is over, or nobody was there for too long. */
+function isOver(row: SignInRow, now: string): boolean {
+  return now > row.expires_at || idleFor(row, now) > lifetimeOf(row).idle;
 }
 
 function lifetimeOf(row: SignInRow) {

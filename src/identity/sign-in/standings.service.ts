@@ -15,7 +15,11 @@ export interface Standing {
   role: Role;
   until: string | null;
   may: ReadonlySet<Permission>;
+  /** The studio asks for a passkey, and the requester signed in at a browser without one: they may do nothing there. */
+  passkeyNeeded: boolean;
 }
+
+type StandingRow = Omit<Standing, 'may' | 'passkeyNeeded'> & { passkeysRequired: number | null };
 
 const mostStudios = 200;
 
@@ -47,9 +51,9 @@ export class Standings {
         ? ['id', requester.program.personId]
         : ['account_id', requester.browser.accountId];
     const one = studioId ?? bound;
-    const rows = await this.database.read<Omit<Standing, 'may'>>(
+    const rows = await this.database.read<StandingRow>(
       `SELECT studio.id AS "studioId", studio.name AS "studioName", studio.chain_id AS "chainId",
-         studio.time_zone AS "timeZone", person.id AS "personId", person.role, person.until
+         studio.time_zone AS "timeZone", studio.passkeys_required AS "passkeysRequired", person.id AS "personId", person.role, person.until
        FROM person JOIN studio ON studio.id = person.studio_id
        WHERE person.${column} = $1 AND person.state = 'active' ${one === null ? '' : 'AND person.studio_id = $2'}
        ORDER BY studio.created_at, studio.id LIMIT ${mostStudios}`,
@@ -58,8 +62,20 @@ export class Standings {
     const now = this.clock.now();
     return rows
       .filter(({ until, timeZone }) => until === null || localDay(now, timeZone) <= until)
-      .map((row) => ({ ...row, may: mayDo(row.role, requester) }));
+      .map(({ passkeysRequired, ...row }) => {
+        const passkeyNeeded = passkeysRequired !== null && signedInWithoutPasskey(requester);
+        return { ...row, may: passkeyNeeded ? nothing : mayDo(row.role, requester), passkeyNeeded };
+      });
   }
+}
+
+const nothing: ReadonlySet<Permission> = new Set();
+
+/** A token and an enrolled tablet are no browser of one's own, and what they may do is narrower. */
+function signedInWithoutPasskey(requester: Requester): boolean {
+  return (
+    'browser' in requester && requester.browser.tablet === null && requester.browser.method !== 'passkey'
+  );
 }
 
 function mayDo(role: Role, requester: Requester): ReadonlySet<Permission> {

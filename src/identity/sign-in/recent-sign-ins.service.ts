@@ -1,0 +1,36 @@
+import { Injectable } from '@nestjs/common';
+import { Clock } from '../../platform/clock.js';
+import { Problem } from '../../platform/problem.js';
+import { isRecent } from './recent-sign-in.js';
+import type { SignedIn } from './sign-ins.service.js';
+import { WaysToSignIn } from './ways-to-sign-in.service.js';
+
+/**
+ * Asks somebody to sign in again before they change how they sign in. Who has a passkey signs in with it (or by a fresh
+ * link, when it is lost): else a stolen password alone could replace the passkey.
+ */
+@Injectable()
+export class RecentSignIns {
+  constructor(
+    private readonly clock: Clock,
+    private readonly ways: WaysToSignIn,
+  ) {}
+
+  /** @throws Problem recent-sign-in-needed; passkey-needed */
+  async require({ accountId, method, since }: SignedIn): Promise<void> {
+    if (!isRecent(since, this.clock.now())) {
+      throw new Problem(
+        403,
+        'recent-sign-in-needed',
+        'This changes how you sign in, and it is some time since you did. Sign in again, then repeat it.',
+      );
+    }
+    if (method === 'password' && (await this.ways.hasPasskey(accountId))) {
+      throw new Problem(
+        403,
+        'passkey-needed',
+        'You have a passkey: sign in with it, then repeat this. Who lost theirs asks the owner for a new link.',
+      );
+    }
+  }
+}
