@@ -1,7 +1,7 @@
 import { fastifyHelmet } from '@fastify/helmet';
 import { FastifyAdapter } from '@nestjs/platform-fastify';
 import { isUUID } from 'class-validator';
-import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { type FastifyInstance, type FastifyReply, type FastifyRequest, fastify } from 'fastify';
 import { v7 as uuidv7 } from 'uuid';
 import type { Config } from './config.js';
 import type { Log } from './log.js';
@@ -55,6 +55,19 @@ function requestIdOf(request: FastifyRequest['raw']): string {
   return isUUID(given) ? String(given).toLowerCase() : uuidv7();
 }
 
+/** The headers that are the same on every answer: helmet is asked for them once, since it works them out each time. */
+async function headersOfEveryAnswer(config: Config): Promise<[name: string, value: string][]> {
+  const server = fastify();
+  await server.register(fastifyHelmet, securityHeaders(config));
+  server.get('/', (_request, reply) => reply.send(reply.raw.getHeaders()));
+  const answer = await server.inject('/');
+  await server.close();
+  return [
+    ...Object.entries(answer.json<Record<string, string>>()),
+    ['permissions-policy', permissionsPolicy],
+  ];
+}
+
 /** The HTTP server; what it refuses before any handler is a problem document too. */
 export async function makeHttpServer(
   config: Config,
@@ -63,6 +76,10 @@ export async function makeHttpServer(
   openRequests: OpenRequests,
 ): Promise<FastifyAdapter> {
   const tls = readTls(config);
+  const headers = await headersOfEveryAnswer(config);
+  const setHeaders = (reply: FastifyReply) => {
+    for (const [name, value] of headers) reply.raw.setHeader(name, value);
+  };
   const limits = {
     maxHeaderSize: maximumHeaderBytes,
     headersTimeout: headersMilliseconds,
@@ -82,7 +99,8 @@ export async function makeHttpServer(
     loggerInstance: log,
     logController: new RequestLog(),
     genReqId: requestIdOf,
-    frameworkErrors: (_error: Error, _request: FastifyRequest, reply: FastifyReply) =>
+    frameworkErrors: (_error: Error, _request: FastifyRequest, reply: FastifyReply) => {
+      setHeaders(reply);
       sendProblem(
         reply,
         new Problem(
@@ -90,7 +108,8 @@ export async function makeHttpServer(
           'malformed-request',
           'The address cannot be read. Look at it again: it is too long, or badly encoded.',
         ),
-      ),
+      );
+    },
     clientErrorHandler: refuseUnreadable,
   });
   const server = adapter.getInstance() as unknown as FastifyInstance;
@@ -98,9 +117,11 @@ export async function makeHttpServer(
   // What remains is JSON, which no form of another site can send.
   server.removeContentTypeParser('text/plain');
 
-  await server.register(fastifyHelmet, securityHeaders(config));
+  // For pages that need a policy of their own.
+  await server.register(fastifyHelmet, { ...securityHeaders(config), global: false });
   server.addHook('onRequest', (request, reply, done) => {
-    void reply.header('x-request-id', request.id).header('permissions-policy', permissionsPolicy);
+    setHeaders(reply);
+    void reply.header('x-request-id', request.id);
     if (request.url.startsWith('/api/docs')) reply.helmet({ contentSecurityPolicy: apiPagePolicy });
     else if (request.url.startsWith('/api/')) void reply.header('cache-control', 'no-store');
     done();

@@ -35,6 +35,7 @@ describe('the security headers', () => {
     ['an answer with data', '/api/v1/studios', {}],
     ['a refusal', '/api/v1/studios/x/people', {}],
     ['nothing there', '/api/v1/nothing', {}],
+    ['an address that cannot be read', '/api/v1/%zz', {}],
     ['a refused host', '/health/live', { host: 'attacker.example' }],
     ['a refused page', '/api/v1/studios', { 'sec-fetch-site': 'cross-site' }],
     ['the page of the API', '/api/docs', {}],
