@@ -1,5 +1,4 @@
 import 'reflect-metadata';
-import { ConsoleLogger } from '@nestjs/common';
 import { NestFactory } from '@nestjs/core';
 import { Command } from 'commander';
 import { AppModule } from './app.module.js';
@@ -10,21 +9,16 @@ import { addRestoreCommands } from './operations/restore/restore.commands.js';
 import { addRetentionCommands } from './operations/retention/retention.commands.js';
 import { addVerifyCommands } from './operations/verify/verify.commands.js';
 import type { AddCommands, InProgram } from './platform/commands.js';
+import { makeLog } from './platform/log.js';
+import { NestLog } from './platform/nest-log.js';
 import { Problem } from './platform/problem.js';
 import { ProcessRole } from './platform/process-role.js';
 import { tellStartFailure } from './platform/start-failure.js';
 import { addLocalCertificateCommands } from './platform/tls/local-certificate.commands.js';
 
-/** What keeps the program from starting is told once, in plain words, and not by Nest with its stack before. */
-class CommandLog extends ConsoleLogger {
-  override error(message: unknown, ...rest: unknown[]): void {
-    if (rest.at(-1) !== 'ExceptionHandler') super.error(message, ...rest);
-  }
-}
-
 const inProgram: InProgram = async (work) => {
   const program = await NestFactory.createApplicationContext(AppModule.for(new ProcessRole(false)), {
-    logger: new CommandLog({ prefix: 'Lotward', logLevels: ['error', 'warn'] }),
+    logger: new NestLog(makeLog({ LOG_LEVEL: 'warn' })),
     abortOnError: false,
   });
   try {

@@ -1,13 +1,19 @@
 import type { LoggerService } from '@nestjs/common';
 import type { Log } from './log.js';
 
-/** What the framework says while it puts the rooms together is of use only when that fails. */
+type Level = 'debug' | 'info' | 'warn' | 'error' | 'fatal';
+
+/**
+ * What the framework says while it puts the rooms together is of use only when that fails, and why it failed is told
+ * once, in plain words, by whoever started the program.
+ */
 const assembling = new Set([
   'NestFactory',
   'InstanceLoader',
   'RoutesResolver',
   'RouterExplorer',
   'NestApplication',
+  'ExceptionHandler',
 ]);
 
 /** Brings what rooms and framework say through Nest's `Logger` to the log. */
@@ -15,8 +21,7 @@ export class NestLog implements LoggerService {
   constructor(private readonly to: Log) {}
 
   log(message: unknown, ...more: unknown[]): void {
-    const room = roomOf(more);
-    this.write(room !== undefined && assembling.has(room) ? 'debug' : 'info', message, more);
+    this.write('info', message, more);
   }
 
   error(message: unknown, ...more: unknown[]): void {
@@ -35,14 +40,11 @@ export class NestLog implements LoggerService {
     this.write('fatal', message, more);
   }
 
-  private write(
-    level: 'debug' | 'info' | 'warn' | 'error' | 'fatal',
-    message: unknown,
-    more: unknown[],
-  ): void {
+  private write(asked: Level, message: unknown, more: unknown[]): void {
     const room = roomOf(more);
+    const level = room !== undefined && assembling.has(room) ? 'debug' : asked;
     // Before the room a stack may stand.
-    const stack = more.length > 1 ? more.slice(0, -1).find((item) => typeof item === 'string') : undefined;
+    const stack = more.slice(0, -1).find((item) => typeof item === 'string');
     const fields = { ...(room === undefined ? {} : { room }), ...(stack === undefined ? {} : { stack }) };
     if (message instanceof Error) this.to[level]({ ...fields, err: message }, message.message);
     else if (typeof message === 'object' && message !== null) this.to[level]({ ...fields, ...message });
