@@ -247,6 +247,45 @@ describe('a restore', () => {
     expect(await commandOutput(['people'], { environment: { DATA_DIR: into } })).toContain('Owner');
   });
 
+  it('erases again who was erased since the backup was made, wherever the list of them lies', async () => {
+    const add = (name: string) => service.made<{ id: string }>('/clients', { name });
+    const [kept, erased] = [await add('Nora Feld'), await add('Mira Anders')];
+    const environment = { DATA_DIR: service.dataFolder };
+    await commandOutput(['backup'], { environment });
+    const backup = backupsIn(join(service.dataFolder, 'backups')).at(-1)?.folder ?? '';
+    await service.made(`/clients/${erased.id}/erasure`, {
+      ground: 'consent withdrawn',
+      overrides: ['no legal obligation applies'],
+    });
+    const restoredClients = async (into: string) => {
+      const sql = await PlainSql.connect({ dataFolder: into }, 'read');
+      const rows = await sql.rows<{ id: string; erased: number }>(
+        `SELECT client.id, data_key.wrapped_key IS NULL AND client.name_sealed IS NULL AS erased
+         FROM client JOIN data_key ON data_key.id = client.data_key_id`,
+      );
+      await sql.close();
+      return Object.fromEntries(rows.map(({ id, erased: is }) => [id, is]));
+    };
+
+    const beside = join(away, 'beside');
+    const told = await commandOutput(['restore', backup, '--into', beside, '--keys', keyFile]);
+    expect(told).toContain('Erased again: one client');
+    expect(told).toContain('Everything fits together.');
+    expect(await restoredClients(beside)).toMatchObject({ [kept.id]: 0, [erased.id]: 1 });
+    // The next restore needs to know it too.
+    const list = join(service.dataFolder, 'backups', 'erasures.jsonl');
+    expect(readFileSync(join(beside, 'backups', 'erasures.jsonl'), 'utf8')).toBe(readFileSync(list, 'utf8'));
+
+    const alone = join(away, 'alone');
+    cpSync(backup, alone, { recursive: true });
+    const without = await commandOutput(['restore', alone, '--into', join(away, 'a'), '--keys', keyFile]);
+    expect(without).toContain('No list of erasures (erasures.jsonl) lies beside the backup.');
+    expect(await restoredClients(join(away, 'a'))).toMatchObject({ [erased.id]: 0 });
+    const named = join(away, 'b');
+    await commandOutput(['restore', alone, '--into', named, '--keys', keyFile, '--erasures', list]);
+    expect(await restoredClients(named)).toMatchObject({ [kept.id]: 0, [erased.id]: 1 });
+  });
+
   it.each([
     [
       'cut short',

@@ -1,4 +1,6 @@
-import { basename, join } from 'node:path';
+import { existsSync } from 'node:fs';
+import { basename, dirname, join, resolve } from 'node:path';
+import type { AppliedErasures } from '../../clients/erasure-list.service.js';
 import type { AddCommands, InProgram } from '../../platform/commands.js';
 import { type Config, readConfig } from '../../platform/config.js';
 import { openSnapshot } from '../../platform/database/snapshot.js';
@@ -17,6 +19,7 @@ import { RestoredRecord } from './restored-record.service.js';
 interface RestoreOptions {
   into: string;
   keys?: string;
+  erasures?: string;
 }
 
 const foundWrong = 2;
@@ -36,6 +39,7 @@ export const addRestoreCommands: AddCommands = (commands, inProgram) => {
       '--keys <file>',
       'your copy of the key file; needed unless MASTER_KEY_FILE or the folder holds it',
     )
+    .option('--erasures <file>', 'the latest list of erasures, when it does not lie beside the backup')
     .addHelpText(
       'after',
       '\nExit code: 0 when the record was restored, 2 when it was restored and does not fit together, 1 when nothing was restored.',
@@ -43,7 +47,11 @@ export const addRestoreCommands: AddCommands = (commands, inProgram) => {
     .action((backup: string, options: RestoreOptions) => restore(backup, options, inProgram));
 };
 
-async function restore(backup: string, { into, keys }: RestoreOptions, inProgram: InProgram): Promise<void> {
+async function restore(
+  backup: string,
+  { into, keys, erasures }: RestoreOptions,
+  inProgram: InProgram,
+): Promise<void> {
   const target = new RestoreTarget(into);
   // From here on the program works in the folder that is being filled.
   process.env.DATA_DIR = target.work;
@@ -53,13 +61,19 @@ async function restore(backup: string, { into, keys }: RestoreOptions, inProgram
     config.DATABASE_URL === undefined ? 'sqlite' : 'postgres',
     keyFile(target, keys),
   );
+  const lists = listsOfErasures(source, erasures);
   await requireEmptyDatabase(config);
   target.begin();
   let report: VerifyReport;
   try {
     await fill(config, source);
-    await inProgram((program) =>
-      program.get(RestoredRecord).settle(basename(source.folder), source.manifest),
+    tellErasures(
+      await inProgram(async (program) => {
+        const record = program.get(RestoredRecord);
+        await record.settle(basename(source.folder), source.manifest);
+        return record.eraseAgain(lists);
+      }),
+      lists,
     );
     report = await verify(config, source);
     target.complete(config.sqliteFile);
@@ -79,6 +93,15 @@ function keyFile(target: RestoreTarget, keys: string | undefined): string {
   throw new OperatorError(
     'The key file is named twice, by --keys and by MASTER_KEY_FILE. Leave one of them out.',
   );
+}
+
+/** The list that lies beside the backup, which is as new as the newest backup there, and the one that is named. */
+function listsOfErasures({ folder }: RestoreSource, named: string | undefined): string[] {
+  if (named !== undefined && !existsSync(named)) {
+    throw new OperatorError(`There is no list of erasures ${named}. Name the file, or leave --erasures out.`);
+  }
+  const beside = join(dirname(folder), 'erasures.jsonl');
+  return [beside, ...(named === undefined ? [] : [named])].map((file) => resolve(file)).filter(existsSync);
 }
 
 async function fill(config: Config, { folder, manifest, keyFile }: RestoreSource): Promise<void> {
@@ -104,6 +127,23 @@ async function tellFilledDatabase(config: Config): Promise<void> {
   } catch {
     process.stderr.write(
       'The database in DATABASE_URL was filled all the same: drop it before you try again.\n',
+    );
+  }
+}
+
+function tellErasures({ erasedAgain, unreadableLines }: AppliedErasures, lists: readonly string[]): void {
+  if (lists.length === 0) {
+    print(
+      'No list of erasures (erasures.jsonl) lies beside the backup. If clients were erased since it was made, they are back: restore again with --erasures.',
+    );
+    return;
+  }
+  print(
+    `Erased again: ${erasedAgain === 1 ? 'one client' : `${erasedAgain} clients`}, by ${lists.join(' and ')}.`,
+  );
+  if (unreadableLines.length > 0) {
+    print(
+      `TAKE CARE: ${unreadableLines.length} lines of it cannot be read; a client named there may be back.`,
     );
   }
 }

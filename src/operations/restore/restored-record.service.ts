@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
+import { type AppliedErasures, ErasureList } from '../../clients/erasure-list.service.js';
 import { OneTimeLink } from '../../identity/sign-in/one-time-link.entity.js';
 import { systemActor } from '../../platform/actor.js';
 import { Database } from '../../platform/database/database.js';
@@ -12,7 +13,23 @@ export class RestoredRecord {
   constructor(
     private readonly database: Database,
     private readonly transactions: Transactions,
+    private readonly erasures: ErasureList,
   ) {}
+
+  /**
+   * Erases again who was erased since the backup was made.
+   * @param lists files of erasures; those that are not there are passed over
+   */
+  async eraseAgain(lists: readonly string[]): Promise<AppliedErasures> {
+    const all: AppliedErasures = { erasedAgain: 0, nothingToDo: 0, unreadableLines: [] };
+    for (const file of new Set([this.erasures.file, ...lists])) {
+      const applied = await this.erasures.applyAgain(file);
+      all.erasedAgain += applied.erasedAgain;
+      all.nothingToDo += applied.nothingToDo;
+      all.unreadableLines.push(...applied.unreadableLines);
+    }
+    return all;
+  }
 
   /** Ends what may have been ended or used up since the backup was made, and records in each studio that it was restored. */
   async settle(name: string, { madeAt, heads }: Manifest): Promise<void> {
