@@ -26,7 +26,13 @@ describe.skipIf(!hasChromium)('who gets into a studio, with a browser', () => {
       const menu = artist.page.getByRole('navigation').getByRole('link');
       expect(await menu.allTextContents()).toEqual(['Start', 'My account']);
       const ownersMenu = owner.page.getByRole('navigation').getByRole('link');
-      expect(await ownersMenu.allTextContents()).toEqual(['Start', 'People', 'Programs', 'My account']);
+      expect(await ownersMenu.allTextContents()).toEqual([
+        'Start',
+        'People',
+        'Tablets',
+        'Programs',
+        'My account',
+      ]);
 
       await artist.page.goto(owner.page.url());
       await artist.page.getByRole('heading', { name: 'Not for your role' }).waitFor();
@@ -88,7 +94,7 @@ describe.skipIf(!hasChromium)('who gets into a studio, with a browser', () => {
       await page.getByRole('button', { name: 'Save and sign in' }).click();
       await page.getByRole('heading', { name: 'Signed in' }).waitFor();
       const menu = page.getByRole('navigation').getByRole('link');
-      expect(await menu.allTextContents()).toEqual(['Start', 'Programs', 'My account']);
+      expect(await menu.allTextContents()).toEqual(['Start', 'Tablets', 'Programs', 'My account']);
     }));
 
   it('lets somebody with an account join another studio by it, and change between the two', () =>
@@ -108,7 +114,7 @@ describe.skipIf(!hasChromium)('who gets into a studio, with a browser', () => {
       const menu = page.getByRole('navigation').getByRole('link');
       expect(await menu.allTextContents()).toEqual(['Start', 'My account']);
       await page.getByRole('combobox', { name: 'Studio' }).selectOption({ label: 'Harbour Studio' });
-      expect(await menu.allTextContents()).toEqual(['Start', 'Programs', 'My account']);
+      expect(await menu.allTextContents()).toEqual(['Start', 'Tablets', 'Programs', 'My account']);
     }));
 
   it('makes a token, shows it once, and ends it at once', () =>

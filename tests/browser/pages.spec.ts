@@ -2,26 +2,10 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { hasChromium } from '../support/chromium.js';
 import { useDevices } from '../support/devices.js';
-import { faultsOf } from '../support/page-audit.js';
+import { faultsEverywhere } from '../support/page-audit.js';
 import { type RunningService, startProcess, startService } from '../support/service.js';
 import { openWatched } from '../support/watched-page.js';
 import { goTo, invite, signInAt } from '../support/web-steps.js';
-
-const widths = [360, 768, 1280];
-
-/** Every fault of a page, by day and by night, on a phone, a tablet and a desk. */
-async function faultsEverywhere(page: Page): Promise<string[]> {
-  const faults: string[] = [];
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    await page.locator(`html[data-mantine-color-scheme="${colorScheme}"]`).waitFor();
-    for (const width of widths) {
-      await page.setViewportSize({ width, height: 800 });
-      faults.push(...(await faultsOf(page)).map((fault) => `${colorScheme}, ${width}: ${fault}`));
-    }
-  }
-  return faults;
-}
 
 describe.skipIf(!hasChromium)('the pages', () => {
   const withDevices = useDevices();

@@ -71,7 +71,20 @@ const audit = `(() => {
   return faults;
 })()`;
 
-/** What is wrong with a page as it is seen now; see above for what is looked at. */
-export function faultsOf(page: Page): Promise<string[]> {
-  return page.evaluate(audit) as Promise<string[]>;
+const widths = [360, 768, 1280];
+
+/** Every fault of a page, by day and by night, on a phone, a tablet and a desk. */
+export async function faultsEverywhere(page: Page): Promise<string[]> {
+  const faults: string[] = [];
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    await page.locator(`html[data-mantine-color-scheme="${colorScheme}"]`).waitFor();
+    for (const width of widths) {
+      await page.setViewportSize({ width, height: 800 });
+      faults.push(
+        ...((await page.evaluate(audit)) as string[]).map((fault) => `${colorScheme}, ${width}: ${fault}`),
+      );
+    }
+  }
+  return faults;
 }

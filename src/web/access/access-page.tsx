@@ -4,8 +4,9 @@ import { useStanding } from '../sign-in/requester.js';
 import { useTexts } from '../texts/texts.js';
 import { PeoplePage } from './people-page.js';
 import { ProgramsPage } from './programs-page.js';
+import { TabletsPage } from './tablets-page.js';
 
-const pages = { people: PeoplePage, programs: ProgramsPage };
+const pages = { people: PeoplePage, tablets: TabletsPage, programs: ProgramsPage };
 
 /** Who gets into a studio, for those whose role decides it. */
 export function AccessPage({ place: { studioId, page } }: { place: StudioPlace }) {

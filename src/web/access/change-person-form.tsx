@@ -64,7 +64,7 @@ export function ChangePersonForm({
       <ProblemNote problem={problem} />
       <Group gap="sm">
         <Button type="submit" loading={busy}>
-          {texts.people.save}
+          {texts.app.save}
         </Button>
         <Button variant="default" onClick={onCancel}>
           {texts.app.cancel}

@@ -6,7 +6,7 @@ import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
-import { listPeople } from './access.requests.js';
+import { listBadges, listPeople } from './access.requests.js';
 import { AddPersonForm } from './add-person-form.js';
 import { type MadeLink, MadeLinkNote } from './made-link-note.js';
 import { PersonEntry } from './person-entry.js';
@@ -16,6 +16,7 @@ export function PeoplePage({ standing }: { standing: StandingView }) {
   const texts = useTexts();
   const { studioId, studioName, personId } = standing;
   const { answer: people, problem, reload } = useAnswer(studioId, () => listPeople(studioId));
+  const { answer: badges = [], reload: reloadBadges } = useAnswer(studioId, () => listBadges(studioId));
   const [link, setLink] = useState<MadeLink>();
   const show = async (made: MadeLink) => {
     setLink(made);
@@ -34,7 +35,10 @@ export function PeoplePage({ standing }: { standing: StandingView }) {
                 studioId={studioId}
                 person={person}
                 isMe={person.id === personId}
-                onChanged={reload}
+                badge={badges.find((badge) => badge.personId === person.id)}
+                onChanged={async () => {
+                  await Promise.all([reload(), reloadBadges()]);
+                }}
                 onLink={show}
               />
             ))}

@@ -1,6 +1,7 @@
 import { Button } from '@mantine/core';
 import { useRef, useState } from 'react';
 import type { PersonView } from '../../identity/people.views.js';
+import type { BadgeView } from '../../identity/tablets/tablets.views.js';
 import { Entry } from '../frame/entries.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { RequestIds } from '../service/request-ids.js';
@@ -10,18 +11,21 @@ import { writtenDay } from '../texts/written-dates.js';
 import { makeLink } from './access.requests.js';
 import { ChangePersonForm } from './change-person-form.js';
 import type { MadeLink } from './made-link-note.js';
+import { PersonAccess } from './person-access.js';
 
 /** One person, with what can be changed of them. */
 export function PersonEntry({
   studioId,
   person,
   isMe,
+  badge,
   onChanged,
   onLink,
 }: {
   studioId: string;
   person: PersonView;
   isMe: boolean;
+  badge: BadgeView | undefined;
   onChanged: () => Promise<void>;
   onLink: (link: MadeLink) => Promise<void>;
 }) {
@@ -78,16 +82,21 @@ export function PersonEntry({
         <>
           <ProblemNote problem={problem} />
           {changing && (
-            <ChangePersonForm
-              studioId={studioId}
-              person={person}
-              onChanged={async () => {
-                await onChanged();
-                setChanging(false);
-              }}
-              onStale={onChanged}
-              onCancel={() => setChanging(false)}
-            />
+            <>
+              <ChangePersonForm
+                studioId={studioId}
+                person={person}
+                onChanged={async () => {
+                  await onChanged();
+                  setChanging(false);
+                }}
+                onStale={onChanged}
+                onCancel={() => setChanging(false)}
+              />
+              {person.state === 'active' && person.hasAccount && (
+                <PersonAccess studioId={studioId} person={person} badge={badge} onChanged={onChanged} />
+              )}
+            </>
           )}
         </>
       }

@@ -1,18 +1,25 @@
 import { Page } from '../frame/page.js';
 import { useRequester } from '../sign-in/requester.js';
 import { useTexts } from '../texts/texts.js';
+import { PasskeysSection } from './passkeys-section.js';
 import { PasswordSection } from './password-section.js';
+import { PinSection } from './pin-section.js';
 import { SignInsSection } from './sign-ins-section.js';
 
 /** What somebody sees and changes of their own account. */
 export function AccountPage() {
   const texts = useTexts();
-  const { signInName } = useRequester();
+  const { signInName, hasPassword, studios } = useRequester();
   if (signInName === null) return <Page title={texts.app.notYours} lead={texts.start.onTablet} />;
+  const worksOnTablets = studios.filter(({ permissions }) => permissions.includes('work the tray'));
   return (
     <Page title={texts.account.title} lead={texts.account.lead(signInName)}>
       <SignInsSection />
-      <PasswordSection signInName={signInName} />
+      <PasskeysSection />
+      <PasswordSection signInName={signInName} hasPassword={hasPassword === true} />
+      {worksOnTablets.map((standing) => (
+        <PinSection key={standing.studioId} standing={standing} />
+      ))}
     </Page>
   );
 }

@@ -14,6 +14,8 @@ export function Fields({
 }) {
   const submit = (event: FormEvent) => {
     event.preventDefault();
+    // A form in a dialog stands, for React, in the form that opened it.
+    event.stopPropagation();
     onSubmit();
   };
   return (

@@ -72,7 +72,7 @@ export function Frame({ path, children }: { path: string; children: ReactNode })
             loading={leaving.busy}
             onClick={() => void leaving.run()}
           >
-            {texts.frame.signOut}
+            {signInName === null ? texts.frame.changePerson : texts.frame.signOut}
           </Button>
         </div>
         <nav className={styles.inner} aria-label={texts.app.pages}>

@@ -3,8 +3,8 @@ import { permissionsOf, type Role } from '../../identity/permissions.js';
 import { pagesOf, pathOf, placeOf } from './pages-of-role.js';
 
 it.each<[Role, string[]]>([
-  ['owner', ['people', 'programs']],
-  ['manager', ['programs']],
+  ['owner', ['people', 'tablets', 'programs']],
+  ['manager', ['tablets', 'programs']],
   ['artist', []],
   ['auditor', []],
   ['chain manager', ['people', 'programs']],

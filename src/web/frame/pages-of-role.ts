@@ -3,6 +3,7 @@ import type { Permission } from '../../identity/permissions.js';
 /** The pages of a studio, and the permission without which there is nothing to do on them. */
 const pages = {
   people: 'manage people',
+  tablets: 'enrol tablets',
   programs: 'issue tokens',
 } as const satisfies Record<string, Permission>;
 

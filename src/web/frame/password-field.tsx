@@ -1,11 +1,11 @@
 import { PasswordInput, type PasswordInputProps } from '@mantine/core';
 import { useTexts } from '../texts/texts.js';
 
-/** A password: pasted or filled in by a password manager as well as typed, and shown when asked for. */
+/** A password, or another secret that is no browser's to keep (`off`): pasted or filled in by a password manager as well as typed, and shown when asked for. */
 export function PasswordField({
   purpose,
   ...others
-}: PasswordInputProps & { purpose: 'current-password' | 'new-password' }) {
+}: PasswordInputProps & { purpose: 'current-password' | 'new-password' | 'off' }) {
   const texts = useTexts();
   return (
     <PasswordInput

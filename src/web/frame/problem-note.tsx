@@ -14,6 +14,7 @@ export function ProblemNote({
   const texts = useTexts();
   if (!problem) return null;
   const { faults = [], detail, code } = problem.document;
+  const own = texts.problems[code];
   return (
     <Note kind="fault">
       {faults.length > 1 ? (
@@ -23,7 +24,7 @@ export function ProblemNote({
           ))}
         </ul>
       ) : (
-        <p>{code === 'unreachable' ? texts.app.unreachable : withCommands(detail)}</p>
+        <p>{own ?? withCommands(detail)}</p>
       )}
       {secondsToWait > 0 && <p aria-live="off">{texts.app.waiting(secondsToWait)}</p>}
     </Note>

@@ -2,10 +2,10 @@ import { Button } from '@mantine/core';
 import { useEffect } from 'react';
 import { AccessPage } from '../access/access-page.js';
 import { AccountPage } from '../account/account-page.js';
-import { RequesterContext } from '../sign-in/requester.js';
-import { SignInPage } from '../sign-in/sign-in-page.js';
+import { SignedInContext } from '../sign-in/requester.js';
 import { useSession } from '../sign-in/use-session.js';
 import { StartPage } from '../start/start-page.js';
+import { SignedOutPage } from '../tablet/signed-out-page.js';
 import { useTexts } from '../texts/texts.js';
 import { Frame } from './frame.js';
 import { open, PageLink } from './navigation.js';
@@ -26,7 +26,7 @@ export function SignedInApp({ path }: { path: string }) {
     if (leavesSignIn) open('/', { replace: true });
   }, [leavesSignIn]);
 
-  if (session.state === 'signed out') return <SignInPage again={session.again} onSignedIn={refresh} />;
+  if (session.state === 'signed out') return <SignedOutPage again={session.again} onSignedIn={refresh} />;
   if (session.state === 'unknown') {
     return session.problem === undefined ? null : (
       <Threshold title={texts.app.name}>
@@ -39,11 +39,11 @@ export function SignedInApp({ path }: { path: string }) {
   }
   return (
     // Somebody else at the same browser finds nothing of the one before.
-    <RequesterContext key={session.requester.accountId} value={session.requester}>
+    <SignedInContext key={session.requester.accountId} value={{ requester: session.requester, refresh }}>
       <Frame path={path}>
         <OpenPage path={path} />
       </Frame>
-    </RequesterContext>
+    </SignedInContext>
   );
 }
 

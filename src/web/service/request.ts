@@ -17,18 +17,28 @@ export function onSignedOut(listener: () => void): () => void {
  * @throws ServiceProblem for every answer that is no success, and when there is none
  */
 export async function request<Answer = void>(method: Method, path: string, body?: object): Promise<Answer> {
+  const response = await send(method, path, body);
+  return (response.status === 204 ? undefined : await response.json()) as Answer;
+}
+
+/** As `request`, for an answer that is a file. */
+export async function requestFile(method: Method, path: string, body?: object): Promise<Blob> {
+  return (await send(method, path, body)).blob();
+}
+
+async function send(method: Method, path: string, body: object | undefined): Promise<Response> {
   let response: Response;
   try {
     response = await fetch(`/api/v1${path}`, {
       method,
       credentials: 'same-origin',
       headers: body === undefined ? {} : { 'content-type': 'application/json' },
-      body: body === undefined ? undefined : JSON.stringify(body),
+      body: body === undefined ? null : JSON.stringify(body),
     });
   } catch {
     throw new ServiceProblem({ status: 0, code: 'unreachable', title: '', detail: '' });
   }
-  if (response.ok) return (response.status === 204 ? undefined : await response.json()) as Answer;
+  if (response.ok) return response;
   const problem = new ServiceProblem(await problemOf(response));
   if (problem.code === 'sign-in-needed') for (const listener of signedOutListeners) listener();
   throw problem;

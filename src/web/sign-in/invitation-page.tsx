@@ -12,7 +12,7 @@ import { useTexts } from '../texts/texts.js';
 import { isToldAtField, NewAccountFields, NewPasswordField } from './account-fields.js';
 import { forgetOneTimeSecret, useOneTimeSecret } from './one-time-secret.js';
 import { acceptInvitation, askWhoIsSignedIn, lookAtInvitation } from './sign-in.requests.js';
-import { SignInForm } from './sign-in-page.js';
+import { SignInForm } from './sign-in-form.js';
 
 /** Where somebody comes in whom an owner made a link for. */
 export function InvitationPage() {

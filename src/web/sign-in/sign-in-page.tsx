@@ -1,17 +1,23 @@
-import { Button, Code, TextInput } from '@mantine/core';
-import { useState } from 'react';
-import { Fields } from '../frame/fields.js';
-import { PasswordField } from '../frame/password-field.js';
-import { ProblemNote } from '../frame/problem-note.js';
+import { Code } from '@mantine/core';
+import type { ReactNode } from 'react';
 import { Threshold } from '../frame/threshold.js';
-import { useWait } from '../frame/use-wait.js';
-import { useAction } from '../service/use-action.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
-import { askWhetherSetUpIsOpen, signIn } from './sign-in.requests.js';
+import { askWhetherSetUpIsOpen } from './sign-in.requests.js';
+import { SignInForm } from './sign-in-form.js';
 
 /** Where one signs in; what was open stays open behind it. */
-export function SignInPage({ again, onSignedIn }: { again: boolean; onSignedIn: () => Promise<void> }) {
+export function SignInPage({
+  again,
+  onSignedIn,
+  children,
+}: {
+  /** Whether somebody was signed in until now. */
+  again: boolean;
+  onSignedIn: () => Promise<void>;
+  /** Other ways, below. */
+  children?: ReactNode;
+}) {
   const texts = useTexts();
   const { answer: setUp } = useAnswer('set-up', askWhetherSetUpIsOpen);
   if (setUp?.isOpen) {
@@ -29,42 +35,7 @@ export function SignInPage({ again, onSignedIn }: { again: boolean; onSignedIn: 
       <p>
         {texts.signIn.forgotten} <Code>npm run cli -- sign-in-link</Code>
       </p>
+      {children}
     </Threshold>
-  );
-}
-
-/** Name and password, or a passkey. */
-export function SignInForm({ onSignedIn }: { onSignedIn: () => Promise<void> }) {
-  const texts = useTexts();
-  const [signInName, setSignInName] = useState('');
-  const [password, setPassword] = useState('');
-  const { run, busy, problem } = useAction(async () => {
-    await signIn({ signInName, password });
-    await onSignedIn();
-  });
-  const wait = useWait(problem);
-  return (
-    <Fields onSubmit={() => void run()} label={texts.signIn.title}>
-      <TextInput
-        label={texts.signInName.label}
-        required
-        maxLength={100}
-        autoComplete="username webauthn"
-        autoCapitalize="none"
-        spellCheck={false}
-        value={signInName}
-        onChange={(event) => setSignInName(event.currentTarget.value)}
-      />
-      <PasswordField
-        purpose="current-password"
-        label={texts.signIn.password}
-        value={password}
-        onChange={(event) => setPassword(event.currentTarget.value)}
-      />
-      <ProblemNote problem={problem} secondsToWait={wait} />
-      <Button type="submit" loading={busy} disabled={wait > 0}>
-        {texts.signIn.submit}
-      </Button>
-    </Fields>
   );
 }

@@ -16,9 +16,8 @@ export const english = {
     loading: 'Loading …',
     tryAgain: 'Try again',
     cancel: 'Leave it',
+    save: 'Save',
     close: 'Close',
-    unreachable:
-      'The service did not answer, so it is not known whether anything was changed. Look whether it runs and this device has a network, then try again.',
     waiting: (seconds: number) => `You can try again in ${seconds} ${seconds === 1 ? 'second' : 'seconds'}.`,
     noSuchPage: 'There is no such page',
     noSuchPageDetail: 'Look at the address again, or go to the start.',
@@ -26,6 +25,16 @@ export const english = {
     notYours: 'Not for your role',
     notYoursDetail: 'In this studio your role has no part in this page. The owner can change what you are.',
   },
+
+  /** What is said of a problem by its code, where the service's own words do not do. */
+  problems: {
+    unreachable:
+      'The service did not answer, so it is not known whether anything was changed. Look whether it runs and this device has a network, then try again.',
+    'passkey-not-used':
+      'No passkey was used: it was cancelled, took too long, or this device has none for this address. Try again, or sign in with the password.',
+    'passkey-not-made':
+      'No passkey was made: it was cancelled, took too long, or this device has one for you already.',
+  } as Record<string, string | undefined>,
 
   shownOnce: {
     copy: 'Copy',
@@ -75,8 +84,8 @@ export const english = {
     forgotten: 'Forgotten the password? The owner makes you a new link. The owner gets one on the console by',
     setUpOpen: 'Nobody has an account here yet',
     setUpOpenDetail: 'Open the link that was printed on the console where Lotward was started.',
-    passkeyFailed:
-      'The passkey was not used: it was cancelled, took too long, or this device has none for this address. Try again, or sign in with the password.',
+    onceMore: 'Sign in again',
+    onceMoreAs: (name: string) => `As ${name}; then it goes on.`,
   },
 
   invitation: {
@@ -104,14 +113,20 @@ export const english = {
     start: 'Start',
     people: 'People',
     programs: 'Programs',
+    tablets: 'Tablets',
     account: 'My account',
     signOut: 'Sign out',
+    changePerson: 'Somebody else',
   },
 
   start: {
     title: 'Signed in',
     as: (name: string) => `As ${name}.`,
-    onTablet: 'Somebody is signed in at this shared tablet, for tray work.',
+    onTablet: 'On a shared tablet, for tray work.',
+    onTabletAs: (name: string) => `${name}, on a shared tablet, for tray work.`,
+    passkeyNeeded:
+      'This studio lets nobody in by a password alone. Add a passkey to your account, then sign in with it.',
+    toAccount: 'To my account',
     studios: 'Your studios',
     studiosHint: 'Where you work, as what, and what that allows.',
     noStudios: 'At present you have no part in any studio. Ask an owner to invite you.',
@@ -172,6 +187,11 @@ export const english = {
     next: 'New password',
     change: 'Change the password',
     changed: 'The password is changed. You are signed out everywhere else.',
+    noPassword: 'You have none, and sign in by passkey only.',
+    choose: 'Choose a password',
+    remove: 'Sign in by passkey only',
+    removeQuestion:
+      'The password is removed, and you are signed out everywhere else. Keep a passkey on two devices: who has none left needs a new link from the owner.',
     passkeys: 'Passkeys',
     passkeysHint:
       'A passkey stays on your phone, computer or security key and is opened by finger, face or PIN. It cannot be guessed, nor be given to a wrong site.',
@@ -184,12 +204,25 @@ export const english = {
     removePasskeyOf: (name: string) => `Remove ${name}`,
     removePasskeyQuestion: (name: string) =>
       `“${name}” is accepted here no more. Remove it from the device too.`,
-    passkeyMadeAt: (when: string) => `Added ${when}`,
+    passkeyMadeAt: (when: string) => `added ${when}`,
     passkeyUsedAt: (when: string) => `last used ${when}`,
     passkeyNeverUsed: 'not used yet',
+    passkeyWorksAt: (host: string) => `for ${host}`,
+    passkeySuspected: 'two devices seem to hold it: it works no more, remove it',
+    renamePasskey: 'Rename',
+    renamePasskeyOf: (name: string) => `Rename ${name}`,
     passkeysUnsupported:
-      'This browser offers no passkeys at this address: they need https, or an address such as localhost.',
-    passkeyNotMade: 'No passkey was made: it was cancelled, took too long, or this device has one already.',
+      'Passkeys do not work at this address: browsers keep them for a host name with https, or for localhost.',
+    passkeysAtLocalhost: 'Open Lotward as localhost',
+    pin: 'PIN for tablets',
+    pinHint: (studio: string) =>
+      `By it you are known on the treatment-room tablets of ${studio}, for tray work only. 4 to 8 digits.`,
+    pinLabel: 'New PIN',
+    pinChosen: (when: string) => `Chosen ${when}.`,
+    noPin: 'You have none; a badge works without one.',
+    choosePin: 'Choose the PIN',
+    removePin: 'Remove the PIN',
+    removePinQuestion: 'On the tablets you are then known by your badge only.',
   },
 
   people: {
@@ -216,13 +249,65 @@ export const english = {
     works: 'Works here',
     worksHint: 'Who left cannot do anything any more; what they recorded stays.',
     addSubmit: 'Add and make the link',
-    save: 'Save',
     linkTitle: (name: string) => `The link for ${name}`,
     linkDetail: (when: string) =>
       `It works once, until ${when}, and is shown only now. Give it to nobody but this person: whoever opens it comes in. Earlier links for them work no more.`,
     linkLabel: 'Link',
+    badge: 'Badge for tablets',
+    badgeHint: 'A symbol to be worn: shown to a tablet of this studio, it signs this person in there.',
+    hasBadge: (when: string, used: string) => `Printed ${when}, ${used}.`,
+    badgeUsed: (when: string) => `last used ${when}`,
+    badgeNeverUsed: 'never used',
+    noBadge: 'There is none.',
+    printBadge: 'Print a badge',
+    printBadgeAgain: 'Print a new badge',
+    withdrawBadge: 'Withdraw the badge',
+    withdrawBadgeQuestion: (name: string) =>
+      `The badge of ${name} works on no tablet any more, and who came in with it is signed out.`,
+    signOut: 'Sign out everywhere',
+    signOutHint: 'For a lost phone, or when somebody else knows the password.',
+    signOutQuestion: (name: string) => `${name} is signed out at every browser and tablet, at once.`,
     makeNewPassword:
       'They sign in already: with the link they choose a new password and are signed out everywhere.',
+  },
+
+  tablets: {
+    title: 'Tablets',
+    lead: 'A tablet that lies in a treatment room is shared: each signs in on it by badge or PIN, for tray work only.',
+    list: 'Tablets of this studio',
+    listHint: 'Lost or stolen? Revoke it: whoever is signed in there is signed out.',
+    none: 'There are none yet.',
+    since: (when: string) => `enrolled ${when}`,
+    used: (when: string) => `last used ${when}`,
+    neverUsed: 'never used',
+    revoked: (when: string) => `revoked ${when}`,
+    rename: 'Rename',
+    renameOf: (name: string) => `Rename ${name}`,
+    revoke: 'Revoke',
+    revokeOf: (name: string) => `Revoke ${name}`,
+    revokeQuestion: (name: string) => `Nobody signs in on “${name}” any more, from now on.`,
+    enrol: 'Make this device a tablet',
+    enrolHint: 'Open this page on the tablet itself. Whoever uses it later sees only who may sign in there.',
+    name: 'Name of the tablet',
+    nameHint: 'Where it lies, or what it looks like.',
+    enrolSubmit: 'Make this device a tablet',
+    enrolQuestion:
+      'You are signed out on this very device, and it is shared from then on. Your own phone or computer is not meant for that.',
+  },
+
+  tablet: {
+    lead: (tablet: string) => `This is the tablet “${tablet}”. Show your badge, or choose your name.`,
+    badge: 'Badge',
+    badgeHint: 'Hold it before the scanner.',
+    people: 'Who are you?',
+    nobody: 'Nobody has chosen a PIN yet: show your badge.',
+    pinOf: (name: string) => `PIN of ${name}`,
+    digit: (digit: string) => `Digit ${digit}`,
+    erase: 'Erase',
+    submit: 'Sign in',
+    somebodyElse: 'Somebody else',
+    withPassword: 'Name and password instead',
+    backToTablet: 'Back to badge and PIN',
   },
 
   programs: {
