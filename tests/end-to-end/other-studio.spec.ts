@@ -31,8 +31,8 @@ const neverTaken = [
   'POST /sessions/late: uses.*.mixId',
 ];
 
-/** These answer with products of the chain, which my sister adds to as well. */
-const register = /^GET \/(makers|suppliers|products|configurations|stock\/levels)/;
+/** These answer with products of the chain, which my sister adds to as well, and with the names of the chain's studios. */
+const register = /^GET \/(makers|suppliers|products|configurations|stock\/levels|transfers\/receivers)/;
 
 interface LivedStudio extends FurtherStudio {
   service: RecordingService;

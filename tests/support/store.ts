@@ -66,6 +66,18 @@ export class Store {
     return { studioId, chainId, timeZone, personId: ownerId, via: 'api', seesClients: true };
   }
 
+  /** The actor who is the first owner of a studio that is there. */
+  async ownerOf(studioId: string): Promise<Actor> {
+    const [owner] = await this.database.read<{ personId: string; chainId: string; timeZone: string }>(
+      `SELECT person.id AS "personId", studio.chain_id AS "chainId", studio.time_zone AS "timeZone"
+       FROM studio JOIN person ON person.studio_id = studio.id AND person.role = 'owner'
+       WHERE studio.id = $1 ORDER BY person.created_at, person.id LIMIT 1`,
+      [studioId],
+    );
+    if (!owner) throw new Error(`The studio ${studioId} has no owner.`);
+    return { studioId, ...owner, via: 'api', seesClients: true };
+  }
+
   /** The same service as the actor sees it in their own studio, with a token of theirs. */
   async seenBy(service: RunningService, actor: Actor): Promise<RunningService> {
     const { personId, studioId } = actor;

@@ -5,6 +5,7 @@ import { liveRegister } from './register.js';
 import { liveRights } from './rights.js';
 import { liveStock } from './stock.js';
 import type { Texts } from './texts.js';
+import { liveTransfers } from './transfers.js';
 import { liveVisits } from './visits.js';
 
 /**
@@ -19,6 +20,7 @@ export async function liveWholeLife(service: RunningService, texts: Texts): Prom
   const people = await liveAccess(recording, texts);
   const register = await liveRegister(recording, texts);
   const stock = await liveStock(recording, texts, people, register);
+  await liveTransfers(recording, texts, people, register, stock);
   const clients = await liveVisits(recording, texts, people, register, stock);
   await liveRights(recording, texts, clients);
   await recording.made('/audit-log/exports');
