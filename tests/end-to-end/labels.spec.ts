@@ -1,4 +1,3 @@
-import { inflateSync } from 'node:zlib';
 import { PNG } from 'pngjs';
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -8,35 +7,10 @@ import type { ProductView } from '../../src/catalogue/products.views.js';
 import type { PlaceView } from '../../src/stock/places.views.js';
 import type { ReceiptView } from '../../src/stock/receiving.views.js';
 import { decodeSymbol } from '../demo/symbols.js';
+import { type Page, pagesOf, pointsPerMillimetre, textOn } from '../support/pdf-pages.js';
 import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
 
 const bottleGtin = '09506000134352';
-const pointsPerMillimetre = 72 / 25.4;
-
-interface Page {
-  widthMillimetres: number;
-  heightMillimetres: number;
-  /** What is drawn on it. */
-  content: string;
-}
-
-/** The pages of a PDF as its own objects name them. */
-function pagesOf(pdf: Buffer): Page[] {
-  const text = pdf.toString('latin1');
-  const contents = new Map<string, string>();
-  const streamHead = /(\d+) 0 obj\n<<\n\/Length (\d+)\n(\/Filter \/FlateDecode\n)?>>\nstream\n/g;
-  for (const head of text.matchAll(streamHead)) {
-    const [all, id = '', length, filter] = head;
-    const bytes = pdf.subarray(head.index + all.length, head.index + all.length + Number(length));
-    contents.set(id, (filter === undefined ? bytes : inflateSync(bytes)).toString('latin1'));
-  }
-  const page = /\/Type \/Page\n\/Parent .*\n\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]\n\/Contents (\d+) 0 R/g;
-  return [...text.matchAll(page)].map(([, width, height, id = '']) => ({
-    widthMillimetres: Number(width) / pointsPerMillimetre,
-    heightMillimetres: Number(height) / pointsPerMillimetre,
-    content: contents.get(id) ?? '',
-  }));
-}
 
 /** The symbols drawn on a page, each as a picture of what its rectangles cover, 0.05 mm a dot. */
 function symbolsOn(page: Page): Buffer[] {
@@ -67,17 +41,6 @@ function symbolsOn(page: Page): Buffer[] {
       }
       return PNG.sync.write(picture);
     });
-}
-
-/** The text drawn on a page, without the spacing between its letters. */
-function textOn(page: Page): string {
-  return [...page.content.matchAll(/\[(.*?)\] TJ/g)]
-    .map((shown) =>
-      [...(shown[1] ?? '').matchAll(/<([0-9a-f]*)>/g)]
-        .map((part) => Buffer.from(part[1] ?? '', 'hex').toString('latin1'))
-        .join(''),
-    )
-    .join('\n');
 }
 
 describe.each(engines)('labels on %s', (engine) => {

@@ -1,6 +1,10 @@
+import { v7 as uuidv7 } from 'uuid';
 import type { PersonView } from '../../../src/identity/people.views.js';
 import type { ApiTokenView } from '../../../src/identity/sign-in/api-tokens.views.js';
+import type { MadeLinkView } from '../../../src/identity/sign-in/sign-in.views.js';
 import type { StudioView } from '../../../src/identity/studios.views.js';
+import type { TabletView } from '../../../src/identity/tablets/tablets.views.js';
+import { acceptInvitation } from '../signing-in.js';
 import type { RecordingService } from './recording-service.js';
 import type { Texts } from './texts.js';
 
@@ -42,6 +46,7 @@ export async function liveAccess(service: RecordingService, texts: Texts): Promi
     state: 'active',
   });
   await service.made(`/people/${visitor.id}/invitation`);
+  await liveTablets(service, texts);
   const token = await service.made<ApiTokenView>('/tokens', {
     name: texts('token'),
     scopes: ['read stock'],
@@ -54,4 +59,20 @@ export async function liveAccess(service: RecordingService, texts: Texts): Promi
     ownerName: texts('branch owner'),
   });
   return { ownerId: owner?.id ?? '', artistId: artist.id };
+}
+
+/** A tablet is enrolled at a browser, so somebody has to come in at one. */
+async function liveTablets(service: RecordingService, texts: Texts): Promise<void> {
+  const manager = await service.made<PersonView>('/people', { name: texts('manager'), role: 'manager' });
+  const { link } = await service.made<MadeLinkView>(`/people/${manager.id}/invitation`);
+  const cookie = await acceptInvitation(service, link, `${uuidv7()}@studio.example`);
+  const tablet = await service.made<TabletView>('/tablets', { name: texts('tablet') }, { cookie });
+  await service.changed('PATCH', `/tablets/${tablet.id}`, {
+    version: tablet.version,
+    name: texts('tablet renamed'),
+  });
+  await service.made(`/tablets/${tablet.id}/revocation`);
+  await service.made(`/people/${manager.id}/badge`);
+  await service.made(`/people/${manager.id}/badge/withdrawal`);
+  await service.made(`/people/${manager.id}/sign-out`);
 }
