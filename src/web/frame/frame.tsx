@@ -6,7 +6,7 @@ import { signOut } from '../sign-in/sign-in.requests.js';
 import { useTexts } from '../texts/texts.js';
 import styles from './frame.module.css';
 import { Mark } from './mark.js';
-import { open, PageLink } from './navigation.js';
+import { openPage, PageLink } from './navigation.js';
 import { pagesOf, pathOf, placeOf } from './pages-of-role.js';
 import { ProblemNote } from './problem-note.js';
 
@@ -30,7 +30,7 @@ export function Frame({ path, children }: { path: string; children: ReactNode })
   const change = (studioId: string) => {
     setChosen(studioId);
     const page = placeOf(path)?.page;
-    if (page !== undefined) open(pathOf({ studioId, page }));
+    if (page !== undefined) openPage(pathOf({ studioId, page }));
   };
 
   const links = [

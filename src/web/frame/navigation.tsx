@@ -19,7 +19,7 @@ export function usePath(): string {
 }
 
 /** Opens a page of the app; with `replace`, going back does not lead to the one that was open. */
-export function open(path: string, { replace = false } = {}): void {
+export function openPage(path: string, { replace = false } = {}): void {
   if (replace) window.history.replaceState(null, '', path);
   else window.history.pushState(null, '', path);
   if (!replace) window.scrollTo(0, 0);
@@ -44,7 +44,7 @@ export function PageLink({
     const elsewhere = event.metaKey || event.ctrlKey || event.shiftKey || event.altKey || event.button !== 0;
     if (elsewhere || event.defaultPrevented) return;
     event.preventDefault();
-    open(to);
+    openPage(to);
   };
   return (
     <Anchor {...others} className={alone ? styles.alone : className} href={to} onClick={follow}>

@@ -37,7 +37,7 @@ export function ShownOnce({
 
   return (
     <div className={styles.once}>
-      <Title order={3} ref={heading} tabIndex={-1}>
+      <Title order={2} size="h3" ref={heading} tabIndex={-1}>
         {title}
       </Title>
       {children}

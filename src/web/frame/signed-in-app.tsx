@@ -8,7 +8,7 @@ import { StartPage } from '../start/start-page.js';
 import { SignedOutPage } from '../tablet/signed-out-page.js';
 import { useTexts } from '../texts/texts.js';
 import { Frame } from './frame.js';
-import { open, PageLink } from './navigation.js';
+import { openPage, PageLink } from './navigation.js';
 import { Page } from './page.js';
 import { placeOf } from './pages-of-role.js';
 import { ProblemNote } from './problem-note.js';
@@ -23,7 +23,7 @@ export function SignedInApp({ path }: { path: string }) {
   const { session, refresh } = useSession(path);
   const leavesSignIn = session.state === 'signed in' && path === '/sign-in';
   useEffect(() => {
-    if (leavesSignIn) open('/', { replace: true });
+    if (leavesSignIn) openPage('/', { replace: true });
   }, [leavesSignIn]);
 
   if (session.state === 'signed out') return <SignedOutPage again={session.again} onSignedIn={refresh} />;

@@ -2,7 +2,7 @@ import { Button } from '@mantine/core';
 import { useState } from 'react';
 import type { InvitationView } from '../../identity/sign-in/sign-in.views.js';
 import { Fields } from '../frame/fields.js';
-import { open } from '../frame/navigation.js';
+import { openPage } from '../frame/navigation.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Threshold } from '../frame/threshold.js';
 import { isProblem } from '../service/problem.js';
@@ -53,7 +53,7 @@ function useAcceptance() {
   return useAction(async (given: Parameters<typeof acceptInvitation>[0]) => {
     await acceptInvitation(given);
     forgetOneTimeSecret();
-    open('/', { replace: true });
+    openPage('/', { replace: true });
   });
 }
 

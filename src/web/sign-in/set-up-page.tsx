@@ -1,7 +1,7 @@
 import { Button, Code, Select, TextInput, Title } from '@mantine/core';
 import { useState } from 'react';
 import { Fields } from '../frame/fields.js';
-import { open, PageLink } from '../frame/navigation.js';
+import { openPage, PageLink } from '../frame/navigation.js';
 import { Note } from '../frame/note.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Threshold } from '../frame/threshold.js';
@@ -53,7 +53,7 @@ function SetUpForm({ secret }: { secret: string }) {
   const { run, busy, problem } = useAction(async () => {
     await setUp({ secret, studioName, timeZone, ownerName, ...account });
     forgetOneTimeSecret();
-    open('/', { replace: true });
+    openPage('/', { replace: true });
   });
   return (
     <Fields onSubmit={() => void run()}>
