@@ -6,6 +6,8 @@ import type { ProcessRole } from './process-role.js';
 
 /** What was accepted has so long to be finished; container and service unit wait a little longer. */
 export const stopLimitMilliseconds = 20_000;
+/** What is on its way when the last answer is out is still read and refused, not cut off. */
+const onItsWayMilliseconds = 100;
 /** One Ctrl-C reaches the service twice, from the terminal and through npm: that is no second signal. */
 const sameSignalMilliseconds = 1_000;
 
@@ -45,6 +47,7 @@ export function stopOnSignal(
 async function stop(app: INestApplication, openRequests: OpenRequests, log: Log): Promise<void> {
   try {
     await openRequests.allAnswered();
+    await new Promise((wake) => setTimeout(wake, onItsWayMilliseconds));
     const closed = app.getHttpAdapter().close();
     // What is left are senders of requests that never became whole.
     (app.getHttpServer() as { closeAllConnections(): void }).closeAllConnections();

@@ -10,6 +10,9 @@ export interface SentWrite {
   /** The row that must be there once it was acknowledged. */
   leaves: { table: string; id: string };
   answer: Answer | undefined;
+  /** When it was sent, in milliseconds of this process, and whether it was refused since the service ends. */
+  sentAt: number;
+  turnedAway: boolean;
 }
 
 interface Shelf {
@@ -73,10 +76,15 @@ export class StudioLoad {
       body: { id, ...fields },
       leaves: { table, id: leavesId ?? id },
       answer: undefined,
+      sentAt: performance.now(),
+      turnedAway: false,
     };
     this.unanswered.add(write);
     const answer = await service.post<Body>(path, write.body);
-    if (answer.status === 503) throw new ServiceEnding(`POST ${path} was refused, since the service ends.`);
+    if (answer.status === 503) {
+      write.turnedAway = true;
+      throw new ServiceEnding(`POST ${path} was refused, since the service ends.`);
+    }
     write.answer = answer;
     this.unanswered.delete(write);
     if (answer.status >= 500) throw new Error(`POST ${path} was answered ${JSON.stringify(answer)}`);
