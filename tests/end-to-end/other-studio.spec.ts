@@ -5,11 +5,18 @@ import { placedValues, placeName, withValue } from '../support/body-places.js';
 import { commandLine } from '../support/command-line.js';
 import { foreignId, foreignIds, kindsOf, told, unknownLike, valuesIn } from '../support/foreign-ids.js';
 import { PlainSql } from '../support/plain-sql.js';
-import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import {
+  type Answer,
+  engines,
+  type ProblemBody,
+  type RunningService,
+  startService,
+} from '../support/service.js';
 import {
   acceptInvitation,
   cookiesOf,
   type FurtherStudio,
+  signInOwner,
   studioOfOtherChain,
   studioOfSameChain,
 } from '../support/signing-in.js';
@@ -55,7 +62,7 @@ describe.each(engines)('another studio, on %s', (engine) => {
   /** Of the same chain, and of the same owner; my token is bound to mine. */
   let sister: LivedStudio;
   /** Of other people, in another chain. */
-  let stranger: LivedStudio;
+  let stranger: LivedStudio & { cookie: string };
   /** What mine looked like before the other two had a life. */
   let before: WalkedStudio;
 
@@ -64,7 +71,8 @@ describe.each(engines)('another studio, on %s', (engine) => {
     sql = await PlainSql.connect(service, 'read');
     document = await ApiDocument.of(service);
     mine = await live({ studioId: service.studioId, token: service.token }, 'Larkmoor');
-    stranger = await live(await studioOfOtherChain(service), 'Osterholt');
+    const other = await studioOfOtherChain(service);
+    stranger = { ...(await live(other, 'Osterholt')), cookie: other.cookie };
     before = await walkStudio(mine.service, document);
     sister = await live(await studioOfSameChain(service), 'Fennring');
     mine.walked = await walkStudio(mine.service, document);
@@ -335,6 +343,39 @@ describe.each(engines)('another studio, on %s', (engine) => {
     const reused = { id, name: 'Branch', timeZone: 'UTC' };
     expect((await mine.service.post('/chain/studios', reused)).status).toBe(409);
     expect(await sql.rows('SELECT count(*) AS count FROM studio')).toEqual([studios]);
+  });
+
+  it('is answered as an unknown id where I am asked about myself', async () => {
+    const cookie = await signInOwner(service);
+    const ask = (method: string, path: string, body?: object) =>
+      service.send(method, `${service.url}/api/v1/me${path}`, body, { cookie });
+    const theirs = await service.send<{ id: string }[]>(
+      'GET',
+      `${service.url}/api/v1/me/sign-ins`,
+      undefined,
+      {
+        cookie: stranger.cookie,
+      },
+    );
+    expect(theirs.body.length).toBeGreaterThan(0);
+    const attempts: [string, (id: string) => Promise<Answer>][] = [
+      [stranger.studioId, (id) => ask('GET', `/studios/${id}/pin`)],
+      [stranger.studioId, (id) => ask('PUT', `/studios/${id}/pin`, { pin: '7294' })],
+      [stranger.studioId, (id) => ask('POST', `/studios/${id}/pin/removal`)],
+      [theirs.body[0]?.id ?? '', (id) => ask('POST', '/sign-ins/end', { signInId: id })],
+    ];
+    for (const [id, attempted] of attempts) {
+      const unknown = uuidv7();
+      const [expected, answer] = [await attempted(unknown), await attempted(id)];
+      expect(answer.status).toBe(404);
+      expect(told(answer, id)).toBe(told(expected, unknown));
+    }
+    const { body } = await service.send<{ id: string }[]>('GET', `${service.url}/api/v1/studios`, undefined, {
+      cookie,
+    });
+    const seen = body.map(({ id }) => id);
+    expect(seen).toContain(sister.studioId);
+    expect(seen).not.toContain(stranger.studioId);
   });
 
   describe('an account that acts in several', () => {
