@@ -37,11 +37,11 @@ export class Pins {
 
   /** @throws Problem unusable-pin; wrong-state when the person does no tray work */
   async choose(browser: SignedIn, studioId: string, pin: string): Promise<OwnPinView> {
+    const actor = await this.standing(browser, studioId);
     const fault = pinFault(pin);
     if (fault !== undefined) {
       throw new Problem(400, 'unusable-pin', `The PIN ${fault}. Choose 4 to 8 digits that mean nothing.`);
     }
-    const actor = await this.standing(browser, studioId);
     const secretHash = await argon2.hash(pin, {
       ...argon2Parameters,
       secret: await this.pepper(studioId, actor.personId),
