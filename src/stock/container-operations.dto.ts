@@ -14,21 +14,25 @@ export class CorrectOpenedDateDto extends WriteDto {
   /** When it was really opened. */
   @IsInstant()
   openedAt: string;
+  /** Why. Of the thing and never of a client: it is kept in the clear. */
   @PlainText(maximumReasonLength) reason: string;
 }
 
 export class UndoOpeningDto extends WriteDto {
+  /** Why. Of the thing and never of a client: it is kept in the clear. */
   @PlainText(maximumReasonLength) reason: string;
 }
 
 export class FinishContainerDto extends EventDto {}
 
 export class DiscardContainerDto extends EventDto {
+  /** Why. Of the thing and never of a client: it is kept in the clear. */
   @PlainText(maximumReasonLength) reason: string;
 }
 
 export class WastePiecesDto extends EventDto {
   @IsInt() @Min(1) @Max(maximumPieces) pieces: number;
+  /** Why. Of the thing and never of a client: it is kept in the clear. */
   @PlainText(maximumReasonLength) reason: string;
 }
 
@@ -44,7 +48,7 @@ export class CountContainerDto extends EventDto {
 }
 
 export class ReturnContainerDto extends EventDto {
-  /** Why it goes back to the supplier. */
+  /** Why it goes back to the supplier. Of the thing and never of a client: it is kept in the clear. */
   @PlainText(maximumReasonLength) reason: string;
   /** Of a box: so many pieces; left out: all. */
   @MayBeLeftOut() @IsInt() @Min(1) @Max(maximumPieces) pieces?: number;
@@ -65,5 +69,6 @@ export class KeepForPracticeDto extends EventDto {
 }
 
 export class ReverseMovementDto extends EventDto {
+  /** Why. Of the thing and never of a client: it is kept in the clear. */
   @PlainText(maximumReasonLength) reason: string;
 }

@@ -8,6 +8,7 @@ import { holdKinds, holdReasons } from './vocabulary.js';
 export class PlaceHoldDto extends EventDto {
   @IsIn(holdKinds) kind: (typeof holdKinds)[number];
   @IsIn(holdReasons) reason: (typeof holdReasons)[number];
+  /** What was seen. Of the thing and never of a client: it is kept in the clear. */
   @MayBeLeftOut() @PlainText(500) note?: string;
   /** The whole lot; either this or a container. */
   @MayBeLeftOut()
@@ -18,6 +19,6 @@ export class PlaceHoldDto extends EventDto {
 }
 
 export class ReleaseHoldDto extends EventDto {
-  /** Why it may be used again. */
+  /** Why it may be used again. Of the thing and never of a client: it is kept in the clear. */
   @PlainText(300) reason: string;
 }

@@ -27,6 +27,6 @@ export class CorrectLotDto extends WriteDto {
   @IsOptional() @IsString() @MaxLength(20) manufacturedOn?: string | null;
   /** The answer to a code that is known with another use-by date: these are two lots all the same. */
   @MayBeLeftOut() @IsIn(correctionDecisions) sameCodeDecision?: (typeof correctionDecisions)[number];
-  /** What was wrong. */
+  /** What was wrong. Of the thing and never of a client: it is kept in the clear. */
   @PlainText(500) reason: string;
 }

@@ -30,7 +30,7 @@ export class SentLineDto {
 export class SendTransferDto extends EventDto {
   /** Another studio of the same chain. */
   @NamedId() receiverId: string;
-  /** Why it is sent; both studios read it. */
+  /** Why it is sent; both studios read it. Never of a client: it is kept in the clear. */
   @PlainText(maximumReasonLength) reason: string;
   @NestedList(() => SentLineDto, maximumLines, 1)
   lines: SentLineDto[];
@@ -54,7 +54,7 @@ export class ArrivedLineDto {
 }
 
 export class RecordArrivalDto extends EventDto {
-  /** What is to be said of it, such as how it was damaged; both studios read it. */
+  /** What is to be said of it, such as how it was damaged; both studios read it. Never of a client: it is kept in the clear. */
   @MayBeLeftOut() @PlainText(maximumReasonLength) reason?: string;
   /** Lines that are not named stay in transit. */
   @NestedList(() => ArrivedLineDto, maximumLines, 1)
@@ -62,7 +62,7 @@ export class RecordArrivalDto extends EventDto {
 }
 
 export class WithdrawTransferDto extends EventDto {
-  /** Why it is called back; both studios read it. */
+  /** Why it is called back; both studios read it. Never of a client: it is kept in the clear. */
   @PlainText(maximumReasonLength) reason: string;
   /** The lines that are back on the shelf; left out: the whole transfer. */
   @MayBeLeftOut()
