@@ -35,8 +35,8 @@ export class ChangeStudioDto extends WriteDto {
   @IsOptional() @IsString() @MaxLength(40) assumedOpenedLife?: string | null;
   @MayBeLeftOut() @IsIn(houseBlends) houseBlends?: (typeof houseBlends)[number];
   /**
-   * Whose rule on keeping clients' records binds the studio: one of the list of presets, or "own". Choosing one forgets
-   * the years and the law set before.
+   * Whose rule on keeping clients' records binds the studio: one of the list of presets, or "own". Choosing another
+   * one forgets the years and the law set before.
    */
   @MayBeLeftOut() @IsIn(retentionChoices) retentionPreset?: RetentionChoice;
   /** At least those of the preset; null: just those. */

@@ -1,6 +1,7 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { parseArgs } from 'node:util';
 import { Temporal } from 'temporal-polyfill';
 import { alertWords } from '../../src/alerts/alert-words.js';
 import type { AlertPageView } from '../../src/alerts/alerts.views.js';
@@ -16,7 +17,9 @@ import { gtins, type InventedStudio, makeInventedStudio } from './invented-studi
 import { Narrator } from './narrator.js';
 import { decodeSymbol, type ReadSymbol, renderSymbol, type Symbology } from './symbols.js';
 
-const once = process.argv.includes('--once');
+/** With --keep and a folder what the walk leaves there stays, with the whole log, to be looked at. */
+const { values: given } = parseArgs({ options: { once: { type: 'boolean' }, keep: { type: 'string' } } });
+const once = given.once === true;
 const narrator = new Narrator();
 const day = (days: number) => new Date(Date.now() + days * 86_400_000).toISOString();
 /** A day from now on the studio's calendar. */
@@ -435,12 +438,18 @@ async function listAlerts(service: RunningService): Promise<void> {
   narrator.expect(kinds.has('expired on the shelf'), 'expired on the shelf: lots HU-090 and HU-101');
 }
 
-const dataFolder = mkdtempSync(join(tmpdir(), 'lotward-demo-'));
+const dataFolder = given.keep ?? mkdtempSync(join(tmpdir(), 'lotward-demo-'));
 const port = once ? '0' : (process.env.PORT ?? '3000');
-const service = await startService('sqlite', { dataFolder, environment: { PORT: port, LOG_LEVEL: 'error' } });
+const databaseUrl = process.env.DATABASE_URL;
+const service = await startService(databaseUrl === undefined ? 'sqlite' : 'postgres', {
+  dataFolder,
+  ...(databaseUrl !== undefined && { databaseUrl }),
+  environment: { PORT: port, LOG_LEVEL: given.keep === undefined ? 'error' : 'debug' },
+});
 const end = async (code: number) => {
   await service.stop();
-  rmSync(dataFolder, { recursive: true, force: true });
+  if (given.keep === undefined) rmSync(dataFolder, { recursive: true, force: true });
+  else writeFileSync(join(dataFolder, 'service.log'), service.log.join(''));
   process.exit(code);
 };
 process.once('SIGINT', () => void end(0));
