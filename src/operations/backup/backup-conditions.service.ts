@@ -64,19 +64,34 @@ export class BackupConditions implements OnModuleInit {
   }
 
   private async standing(transaction: Transaction): Promise<OpenCondition[]> {
-    const times = await this.status.times(transaction.read);
-    const lastFailure = this.status.lastFailure ?? (await failureOnRecord(transaction));
-    return backupConditions({ ...times, lastFailure }, transaction.studioId, this.clock.now());
+    const told = await alertsOnRecord(transaction);
+    const facts = {
+      ...(await this.status.times(transaction.read)),
+      startedAt: this.status.startedAt,
+      // After a restart the open alert alone knows of the failure.
+      lastFailure: this.status.lastFailure ?? failureTold(told),
+      isToldOverdue: told.some(({ kind }) => kind === 'backup overdue'),
+    };
+    return backupConditions(facts, transaction.studioId, this.clock.now());
   }
 }
 
-/** After a restart the open alert alone knows of the failure. */
-async function failureOnRecord(transaction: Transaction): Promise<FailedBackup | null> {
-  const [alert] = await transaction.query<{ at: string; facts: string }>(
-    `SELECT opened_at AS at, facts FROM alert
-     WHERE studio_id = $1 AND kind = 'backup failed' AND closed_at IS NULL`,
+interface ToldCondition {
+  kind: string;
+  at: string;
+  facts: string;
+}
+
+function alertsOnRecord(transaction: Transaction): Promise<ToldCondition[]> {
+  return transaction.query<ToldCondition>(
+    `SELECT kind, opened_at AS at, facts FROM alert
+     WHERE studio_id = $1 AND closed_at IS NULL AND kind IN (${kinds})`,
     [transaction.studioId],
   );
-  if (!alert) return null;
-  return { at: alert.at, cause: String((JSON.parse(alert.facts) as { cause?: unknown }).cause) };
+}
+
+function failureTold(told: readonly ToldCondition[]): FailedBackup | null {
+  const failed = told.find(({ kind }) => kind === 'backup failed');
+  if (!failed) return null;
+  return { at: failed.at, cause: String((JSON.parse(failed.facts) as { cause?: unknown }).cause) };
 }

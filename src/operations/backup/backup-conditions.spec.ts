@@ -6,6 +6,8 @@ const facts: BackupFacts = {
   recordBegan: '2026-11-20T08:00:00.000Z',
   everyHours: 24,
   lastFailure: null,
+  startedAt: '2026-11-20T08:00:00.000Z',
+  isToldOverdue: false,
 };
 const nextMorning = '2026-11-26T09:00:00.000Z';
 const full = 'no space is left on the disk';
@@ -39,6 +41,14 @@ describe('the conditions of backups', () => {
     expect(kindsOf({}, '2026-11-27T08:15:00.000Z')).toEqual(['backup overdue']);
     expect(kindsOf({ lastGoodAt: null }, '2026-11-22T07:59:59.000Z')).toEqual([]);
     expect(kindsOf({ lastGoodAt: null }, '2026-11-22T08:00:00.000Z')).toEqual(['backup overdue']);
+  });
+
+  it('leave a service that was off the time to make up for it, unless it was told already', () => {
+    const startedAt = '2026-12-24T08:00:00.000Z';
+    expect(kindsOf({ startedAt }, '2026-12-24T08:59:59.000Z')).toEqual([]);
+    expect(kindsOf({ startedAt }, '2026-12-24T09:00:00.000Z')).toEqual(['backup overdue']);
+    expect(kindsOf({ startedAt, isToldOverdue: true }, startedAt)).toEqual(['backup overdue']);
+    expect(kindsOf({ startedAt, isToldOverdue: true, lastGoodAt: startedAt }, startedAt)).toEqual([]);
   });
 
   it('are none where no backups are scheduled', () => {

@@ -1,5 +1,5 @@
 import type { OpenCondition } from '../../alerts/open-condition.js';
-import { type BackupTimes, isOverdue } from './next-backup.js';
+import { type BackupTimes, hoursAfter, isOverdue } from './next-backup.js';
 
 export const backupConditionKinds = ['backup failed', 'backup overdue'] as const;
 
@@ -13,7 +13,14 @@ export interface FailedBackup {
 export interface BackupFacts extends BackupTimes {
   /** The last failure that is known, whatever came after it; null when none is. */
   lastFailure: FailedBackup | null;
+  /** When the service was started. */
+  startedAt: string;
+  /** Whether it was said already that one is overdue. */
+  isToldOverdue: boolean;
 }
+
+/** How long a service that was off may take to make up for what was left out, before anything is said of it. */
+const hoursToMakeUp = 1;
 
 /**
  * What is to be said of the backups of a service, told to each of its studios: the last one failed, until there is a
@@ -21,7 +28,7 @@ export interface BackupFacts extends BackupTimes {
  * @param now an instant
  */
 export function backupConditions(facts: BackupFacts, studioId: string, now: string): OpenCondition[] {
-  const { lastGoodAt, lastFailure, everyHours } = facts;
+  const { lastGoodAt, lastFailure, everyHours, startedAt, isToldOverdue } = facts;
   if (everyHours === 0) return [];
   const conditions: OpenCondition[] = [];
   const subject = { subjectKind: 'studio', subjectId: studioId };
@@ -33,7 +40,8 @@ export function backupConditions(facts: BackupFacts, studioId: string, now: stri
       facts: { cause: lastFailure.cause, lastGoodAt },
     });
   }
-  if (isOverdue(facts, now)) {
+  const hadTime = now >= hoursAfter(startedAt, Math.min(hoursToMakeUp, everyHours));
+  if (isOverdue(facts, now) && (hadTime || isToldOverdue)) {
     conditions.push({ kind: 'backup overdue', ...subject, severity: 'urgent', facts: { lastGoodAt } });
   }
   return conditions;

@@ -95,11 +95,14 @@ async function fill(
   const described = await describeFile(folder, database);
   // Copied after the database: a file is written before the row that names it, so none that is named can be missing.
   const names = await filesBelow(config.filesFolder);
-  const copied = await copyFiles(config.filesFolder, join(folder, filesFolder), names);
-  const files = [described, ...copied.map((file) => ({ ...file, name: `${filesFolder}/${file.name}` }))];
-  const manifest: Manifest = { format: 1, ...about, engine, ...facts, files };
-  const damage = await damageOf(folder, manifest);
+  const copied = (await copyFiles(config.filesFolder, join(folder, filesFolder), names)).map((file) => ({
+    ...file,
+    name: `${filesFolder}/${file.name}`,
+  }));
+  // The copy of the database was read and checked; of the files only their sources were.
+  const damage = await damageOf(folder, { files: copied });
   if (damage.length > 0) throw new Error(`what was written is not what is read back: ${damage.join('; ')}`);
+  const manifest: Manifest = { format: 1, ...about, engine, ...facts, files: [described, ...copied] };
   writeManifest(folder, manifest);
   return manifest;
 }

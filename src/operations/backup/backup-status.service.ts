@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { Clock } from '../../platform/clock.js';
 import { Config } from '../../platform/config.js';
 import { Database, type Read } from '../../platform/database/database.js';
 import type { FailedBackup } from './backup-conditions.js';
@@ -11,12 +12,15 @@ import { type BackupTimes, nextBackup } from './next-backup.js';
 export class BackupStatus {
   /** Since the start of the service. */
   lastFailure: FailedBackup | null = null;
+  readonly startedAt: string;
   readonly shelf: BackupShelf;
 
   constructor(
     private readonly config: Config,
     private readonly database: Database,
+    clock: Clock,
   ) {
+    this.startedAt = clock.now();
     this.shelf = new BackupShelf(config.backupFolder);
   }
 

@@ -15,8 +15,13 @@ const millisecondsPerHour = 3_600_000;
 export function nextBackup({ lastGoodAt, recordBegan, everyHours }: BackupTimes): string | null {
   const since = lastGoodAt ?? recordBegan;
   if (everyHours === 0 || since === null) return null;
-  return Temporal.Instant.from(since)
-    .add({ milliseconds: Math.round(everyHours * millisecondsPerHour) })
+  return hoursAfter(since, everyHours);
+}
+
+/** The instant so many hours later, of which there may be parts. */
+export function hoursAfter(instant: string, hours: number): string {
+  return Temporal.Instant.from(instant)
+    .add({ milliseconds: Math.round(hours * millisecondsPerHour) })
     .toString({ smallestUnit: 'millisecond' });
 }
 
