@@ -48,24 +48,12 @@ export function describeApi(app: INestApplication): void {
 
 /** What holds for every route and every schema, and so is said once here instead of at each. */
 function completed(document: OpenAPIObject): OpenAPIObject {
-  for (const [path, item] of Object.entries(document.paths)) {
+  for (const item of Object.values(document.paths)) {
     for (const operation of Object.values(item) as Operation[]) {
       operation.responses.default = {
         description: 'Anything else',
         content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } },
       };
-      if (path.includes('{studioId}')) {
-        operation.parameters = [
-          ...(operation.parameters ?? []),
-          {
-            name: 'Lotward-Person',
-            in: 'header',
-            required: false,
-            description: 'Who acts, while nobody signs in; left out: the first owner.',
-            schema: { type: 'string', format: 'uuid' },
-          },
-        ];
-      }
     }
   }
   wholeNumbers(document.paths);
