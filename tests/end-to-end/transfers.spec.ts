@@ -1,6 +1,7 @@
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { AlertPageView } from '../../src/alerts/alerts.views.js';
+import { localDay } from '../../src/identity/local-day.js';
 import type {
   ArrivalView,
   ReceivingStudioView,
@@ -615,7 +616,10 @@ describe.each(engines)('transfers between studios of a chain on %s', (engine) =>
       ]);
       await there.service.made('/alerts/sweep');
       expect(await alertsOf(there, sent.id)).toMatchObject([
-        { kind: 'in transit too long', facts: { direction: 'in', sentOn: sentAt.slice(0, 10) } },
+        {
+          kind: 'in transit too long',
+          facts: { direction: 'in', sentOn: localDay(sentAt, 'Europe/Vienna') },
+        },
       ]);
       await there.arrive(sent);
       expect(await alertsOf(there, sent.id)).toEqual([]);
