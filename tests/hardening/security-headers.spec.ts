@@ -91,8 +91,11 @@ describe('the security headers', () => {
       });
       page.on('pageerror', (error) => complaints.push(error.message));
       await page.goto(`${service.url}/api/docs`);
-      await page.waitForSelector('.opblock');
-      expect(await page.locator('.opblock').count()).toBeGreaterThan(80);
+      // It draws what is in sight: the first operation, opened, and further ones below.
+      await page.locator('.opblock-summary').first().click();
+      await page.locator('.opblock-body').first().waitFor();
+      await page.mouse.wheel(0, 3_000);
+      await page.locator('.opblock').nth(5).waitFor();
       expect(complaints).toEqual([]);
     });
   });
