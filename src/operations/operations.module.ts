@@ -12,6 +12,7 @@ import { MasterKeyRotation } from './master-keys/master-key-rotation.service.js'
 import { RestoredRecord } from './restore/restored-record.service.js';
 import { RetentionController } from './retention/retention.controller.js';
 import { Retention } from './retention/retention.service.js';
+import { Verification } from './verify/verification.service.js';
 
 /** Backup, restore, verification, retention: what keeps the record itself. */
 @Module({
@@ -25,6 +26,7 @@ import { Retention } from './retention/retention.service.js';
     RestoredRecord,
     AuditEntries,
     AuditLogExports,
+    Verification,
     Retention,
   ],
 })

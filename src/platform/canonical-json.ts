@@ -1,4 +1,4 @@
-import { createHash, createHmac } from 'node:crypto';
+import { createHmac, hash } from 'node:crypto';
 import canonicalizeModule from 'canonicalize';
 
 // The package is CommonJS with a default export, which Node and the compiler see differently.
@@ -16,7 +16,7 @@ export function canonicalJson(value: unknown): string {
 
 /** SHA-256 of the canonical text, as 64 hexadecimal digits. */
 export function digestOf(value: unknown): string {
-  return createHash('sha256').update(canonicalJson(value), 'utf8').digest('hex');
+  return hash('sha256', canonicalJson(value));
 }
 
 /** HMAC-SHA-256 of the canonical text under a key, as 64 hexadecimal digits. */

@@ -11,6 +11,8 @@ export interface BenchSettings {
   traceMovements: number;
   traceLots: number;
   starts: number;
+  verifiedMovements: number;
+  verifications: number;
 }
 
 const defaultSeed = 20_260_301;
@@ -27,6 +29,8 @@ export function readBenchSettings(environment: Record<string, string | undefined
     traceMovements: wholeNumber(environment, 'BENCH_TRACE_MOVEMENTS') ?? (small ? 200_000 : 5_000_000),
     traceLots: 500,
     starts: small ? 3 : 5,
+    verifiedMovements: wholeNumber(environment, 'BENCH_VERIFY_MOVEMENTS') ?? (small ? 20_000 : 1_000_000),
+    verifications: small ? 2 : 3,
   };
 }
 

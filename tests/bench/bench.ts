@@ -1,7 +1,7 @@
 /**
  * `npm run bench`: measures the built service against the least that could do the same work, side by side in one run, and
  * prints one table. Only the ratios mean anything elsewhere. BENCH_SMALL=1 runs a small one; BENCH_SEED sets the seed,
- * BENCH_TRACE_MOVEMENTS the length of the ledger; BENCH_ONLY names measures, such as `verdicts,starts`.
+ * BENCH_TRACE_MOVEMENTS and BENCH_VERIFY_MOVEMENTS the length of the ledgers; BENCH_ONLY names measures, such as `verdicts,starts`.
  */
 import { readBenchSettings } from './bench-settings.js';
 import { benchCompletions } from './completions.js';
@@ -10,6 +10,7 @@ import type { Comparison } from './side-by-side.js';
 import { benchStarts } from './starts.js';
 import { benchTraces } from './traces.js';
 import { benchVerdicts } from './verdicts.js';
+import { benchVerifications } from './verifications.js';
 
 interface Line {
   measure: string;
@@ -67,6 +68,26 @@ const measures: Record<string, () => Promise<Line[]>> = {
         yardstick: `${rawMilliseconds.toFixed(1)} (better-sqlite3, SQL by hand; ${whole.format(uses)} uses)`,
         ratio: spread(ratios),
         aim: 'at most 1.50',
+      },
+    ];
+  },
+  verifications: async () => {
+    const { movements, rows, commandSeconds, rawSeconds, ratios, mebibytes } =
+      await benchVerifications(settings);
+    return [
+      {
+        measure: `verify ${whole.format(movements)} movements (${whole.format(rows)} rows in all), s`,
+        service: commandSeconds.toFixed(1),
+        yardstick: `${rawSeconds.toFixed(1)} (better-sqlite3, every row read and hashed once)`,
+        ratio: spread(ratios),
+        aim: '',
+      },
+      {
+        measure: 'most memory of that (RSS), MiB',
+        service: mebibytes === null ? 'not told by this system' : whole.format(mebibytes),
+        yardstick: '',
+        ratio: '',
+        aim: '',
       },
     ];
   },

@@ -5,10 +5,13 @@ import { join } from 'node:path';
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { AuditEntryView, AuditPageView } from '../../src/operations/audit-log/audit-log.views.js';
+import type { VerificationView } from '../../src/operations/verify/verification.views.js';
 import { hashOfLink } from '../../src/platform/audit/audit-log.js';
+import { Attacker } from '../support/attacker.js';
 import { exportLog } from '../support/exported-log.js';
 import { makeSampleStudio, receive, type SampleStudio } from '../support/sample-studio.js';
 import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { Store } from '../support/store.js';
 
 /** Runs the script that is handed to auditors. */
 function runScript(...given: string[]): Promise<{ code: number; told: string }> {
@@ -133,6 +136,70 @@ describe.each(engines)('the audit log on %s', (engine) => {
     const text = await exportLog(service);
     expect(text).not.toContain('Ida Sommer');
     expect(text).not.toContain('5550100');
+  });
+});
+
+describe.each(engines)('verifying a running service over HTTP, on %s', (engine) => {
+  let service: RunningService;
+  let studio: SampleStudio;
+  let attacker: Attacker;
+  beforeAll(async () => {
+    service = await startService(engine);
+    studio = await makeSampleStudio(service);
+    attacker = await Attacker.at(service);
+  });
+  afterAll(async () => {
+    await attacker.close();
+    await service.dispose();
+  });
+
+  const verify = () => service.seen<VerificationView>('/audit-log/verification');
+  const rename = (personId: string | null) =>
+    attacker.run("UPDATE person SET name_sealed = 'forged' WHERE id = $1", [personId]);
+
+  it('finds a whole record whole, also when several ask at once', async () => {
+    const { items } = await service.seen<AuditPageView>('/audit-log?limit=1');
+    const answers = await Promise.all([verify(), verify(), verify()]);
+    for (const answer of answers) {
+      expect(answer).toMatchObject({ wrong: 0, findings: [], heads: 0, furthestHead: null });
+      expect(answer.head).toEqual({ sequence: items[0]?.sequence, hash: items[0]?.hash });
+      expect(answer.entries).toBe(items[0]?.sequence);
+      expect(answer.rows).toBeGreaterThan(5);
+      expect(answer.registerRows).toBeGreaterThan(5);
+    }
+  });
+
+  it('tells a studio what is wrong with its own record, and nothing of another studio', async () => {
+    const store = await Store.open(service.dataFolder, service.databaseUrl);
+    const other = await store.makeStudio();
+    await store.close();
+    await rename(other.personId);
+    expect(await verify()).toMatchObject({ wrong: 0, findings: [] });
+    await rename(studio.ownerId);
+    const { wrong, findings } = await verify();
+    expect(wrong).toBe(1);
+    expect(findings).toEqual([
+      {
+        check: 'row',
+        table: 'person',
+        id: studio.ownerId,
+        message: expect.stringMatching(/^person .* is not as audit entry \d+ .* left it\.$/),
+      },
+    ]);
+    expect(JSON.stringify(findings)).not.toContain(other.studioId);
+    await attacker.run(`UPDATE service_key SET wrapped_key = 'forged'`);
+    const { findings: more } = await verify();
+    expect(more.map(({ message }) => message)).toContain(
+      'Something is wrong with the database or the backups themselves. Whoever runs the service sees what with `npm run cli -- verify`.',
+    );
+  });
+
+  it('does not keep the service from ending', async () => {
+    const asked = service.get('/audit-log/verification');
+    await new Promise((wake) => setTimeout(wake, 100));
+    expect(await service.stop()).toBe(0);
+    // Finished just in time, or broken off.
+    expect([200, 503]).toContain((await asked).status);
   });
 });
 

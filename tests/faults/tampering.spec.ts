@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { checkRecord } from '../../src/operations/verify/record.check.js';
 import { uncoveredTables } from '../../src/operations/verify/record-tables.js';
-import type { Finding, RememberedHead, VerifyReport } from '../../src/operations/verify/verify-report.js';
+import type { Finding, RememberedHead, VerifyReport } from '../../src/operations/verify/report-words.js';
 import { systemActor } from '../../src/platform/actor.js';
 import { type AuditLink, hashOfLink } from '../../src/platform/audit/audit-log.js';
 import { rowDigest } from '../../src/platform/audit/row-digest.js';

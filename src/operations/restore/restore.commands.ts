@@ -9,8 +9,8 @@ import { copyFiles, copyForGood, filesBelow } from '../backup/file-copies.servic
 import { filesFolder } from '../backup/manifest.js';
 import { checkRecord } from '../verify/record.check.js';
 import { headsRemembered } from '../verify/remembered-heads.file.js';
+import type { VerifyReport } from '../verify/report-words.js';
 import { reportLines } from '../verify/report-words.js';
-import type { VerifyReport } from '../verify/verify-report.js';
 import { openSource, type RestoreSource } from './restore-source.service.js';
 import { RestoreTarget } from './restore-target.service.js';
 import { requireEmptyDatabase, restoreDatabase } from './restored-database.service.js';

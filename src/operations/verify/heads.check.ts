@@ -1,7 +1,7 @@
 import { firstPreviousHash } from '../../platform/audit/audit-log.js';
 import type { Snapshot } from '../../platform/database/snapshot.js';
 import type { Findings } from './findings.store.js';
-import type { Remembered } from './verify-report.js';
+import type { Remembered } from './report-words.js';
 
 /**
  * Each head that something outside the database remembers must be an entry of today's chain with that very hash: a cut

@@ -6,6 +6,7 @@ export const uncoveredTables: Readonly<Record<string, string>> = {
   balance: 'kept by the database, and held against the sum of the movements',
   credential_use: 'when a credential was last used: no record, and cleared when it is old',
   failed_sign_in: 'failed attempts to sign in: no record, and cleared when they are old',
+  passkey_challenge: 'what a browser is asked to sign just now: no record, and cleared when it is old',
   migrations: 'which migrations were applied: the schema, not the record',
   sign_in:
     'who is signed in just now: no record, and cleared when it is old; the signing in is in the audit log',

@@ -6,9 +6,9 @@ import { Findings } from './findings.store.js';
 import { checkRememberedHeads } from './heads.check.js';
 import { checkLevels } from './levels.check.js';
 import { uncoveredTables } from './record-tables.js';
+import type { Concern, Remembered, RememberedHead, VerifyReport } from './report-words.js';
 import { checkRows } from './rows.check.js';
 import { type TableShape, tableShapes } from './table-shapes.query.js';
-import type { Remembered, RememberedHead, VerifyReport } from './verify-report.js';
 import { WrittenRows } from './written-rows.store.js';
 
 interface StudioRow {
@@ -26,9 +26,14 @@ const allStudios = `SELECT named.id, studio.name, studio.chain_id
  * Looks at a whole record: each studio's audit chain, the heads that are remembered outside, every covered row against
  * the chains, balances and levels against the ledger, and the database itself. Reads only, and only what was committed
  * at one moment. Needs memory for neither the entries nor the rows.
+ * @param concern whose findings are told; left out: everybody's
  */
-export async function checkRecord(snapshot: Snapshot, remembered: Remembered): Promise<VerifyReport> {
-  const findings = new Findings();
+export async function checkRecord(
+  snapshot: Snapshot,
+  remembered: Remembered,
+  concern?: Concern,
+): Promise<VerifyReport> {
+  const findings = new Findings(concern);
   const written = new WrittenRows();
   const looked: LookedAt = { studios: [], registers: [] };
   try {

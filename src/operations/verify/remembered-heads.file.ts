@@ -6,7 +6,7 @@ import { readOpening } from '../audit-log/exported-log.js';
 import { isBackupName } from '../backup/backup-name.js';
 import { readManifest } from '../backup/manifest.file.js';
 import { manifestFile } from '../backup/manifest.js';
-import type { Remembered, RememberedHead } from './verify-report.js';
+import type { Remembered, RememberedHead } from './report-words.js';
 
 const exportEnding = '.ndjson';
 

@@ -1,4 +1,71 @@
-import type { RememberedHead, VerifiedStudio, VerifyReport } from './verify-report.js';
+/** What was looked at when something wrong was found. */
+export type Check = 'database' | 'chain' | 'head' | 'row' | 'balance' | 'level';
+
+/** One thing that does not fit, in words, with the row that it is about. */
+export interface Finding {
+  check: Check;
+  /** Or the chain, for what is in its register; null for what belongs to neither. */
+  studioId: string | null;
+  table: string | null;
+  id: string | null;
+  message: string;
+}
+
+/** A head of a chain as something outside the database remembers it: a backup or an exported log. */
+export interface RememberedHead {
+  /** What remembers it, in words: `the backup 20261125T081500Z-scheduled`. */
+  from: string;
+  studioId: string;
+  sequence: number;
+  hash: string;
+}
+
+/** All that backups and exported logs remember. */
+export interface Remembered {
+  heads: RememberedHead[];
+  /** What should remember heads and cannot be read, in words. */
+  unreadable: string[];
+}
+
+/** Whose findings are told: those of one studio, its chain's register included; of the rest only that there are some. */
+export interface Concern {
+  studioId: string;
+  chainId: string;
+}
+
+/** What was looked at in one studio. */
+export interface VerifiedStudio {
+  id: string;
+  name: string;
+  entries: number;
+  /** Null when the studio has no head. */
+  head: { sequence: number; hash: string } | null;
+  /** Rows that were held against the audit log. */
+  rows: number;
+  balances: number;
+  /** Products whose quantity on hand was added up anew. */
+  levels: number;
+  /** Heads outside the database that were compared with the chain, and the one that reaches furthest. */
+  heads: number;
+  furthestHead: RememberedHead | null;
+}
+
+/** The product register that the studios of a chain share. */
+export interface VerifiedRegister {
+  chainId: string;
+  name: string;
+  rows: number;
+}
+
+export interface VerifyReport {
+  engine: 'sqlite' | 'postgres';
+  studios: VerifiedStudio[];
+  registers: VerifiedRegister[];
+  /** How many things are wrong. */
+  wrong: number;
+  /** The first of them, in the order of the checks. */
+  findings: Finding[];
+}
 
 /** How many of the things that are wrong are told after the first. */
 const mostTold = 20;
@@ -50,7 +117,7 @@ function verdictLines({ wrong, findings }: VerifyReport): string[] {
     wrong === 1 ? 'One thing is wrong:' : `${counted(wrong, 'thing')} are wrong. The first:`,
     `  ${first.message}`,
     ...(told.length > 0 ? ['Then:', ...told.map(({ message }) => `  ${message}`)] : []),
-    ...(untold > 0 ? [`  and ${untold} more.`] : []),
+    ...(untold > 0 ? [`  and ${untold.toLocaleString('en')} more.`] : []),
   ];
 }
 

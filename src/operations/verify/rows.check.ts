@@ -3,9 +3,9 @@ import type { SqlValue } from '../../platform/database/database.js';
 import type { Snapshot } from '../../platform/database/snapshot.js';
 import type { Findings } from './findings.store.js';
 import { asMade } from './record-tables.js';
+import type { Finding } from './report-words.js';
 import { type RowChange, type RowFault, rowFault } from './row-history.js';
 import type { TableShape } from './table-shapes.query.js';
-import type { Finding } from './verify-report.js';
 import type { RowName, WrittenRows } from './written-rows.store.js';
 
 /**
@@ -72,8 +72,10 @@ function ownerOf({ owner, key }: TableShape, row: Record<string, SqlValue>): str
   return String(row[owner ?? key]);
 }
 
+/** A row that belongs to no studio or chain is one itself; only the service's own key is nobody's. */
 function about({ table, scope, id }: RowName): Omit<Finding, 'message'> {
-  return { check: 'row', studioId: scope === '' ? null : scope, table, id };
+  const itself = table === 'service_key' ? null : id;
+  return { check: 'row', studioId: scope === '' ? itself : scope, table, id };
 }
 
 function rowWords({ table, scope, id }: RowName): string {

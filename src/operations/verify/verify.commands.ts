@@ -1,10 +1,9 @@
 import type { AddCommands } from '../../platform/commands.js';
 import { readConfig } from '../../platform/config.js';
-import { openSnapshot } from '../../platform/database/snapshot.js';
+import { openSnapshot, placeOf } from '../../platform/database/snapshot.js';
 import { checkRecord } from './record.check.js';
 import { headsInBackups, headsRemembered } from './remembered-heads.file.js';
-import { reportLines } from './report-words.js';
-import type { Remembered } from './verify-report.js';
+import { type Remembered, reportLines } from './report-words.js';
 
 const foundWrong = 2;
 
@@ -24,9 +23,9 @@ export const addVerifyCommands: AddCommands = (commands) => {
     )
     // Not in the program: that would bring the schema up to date first, and change what is to be looked at.
     .action(async ({ against = [] }: { against?: string[] }) => {
-      const { DATABASE_URL: url, sqliteFile, backupFolder } = readConfig(process.env);
-      const remembered = joined(await headsInBackups(backupFolder), await headsRemembered(against));
-      const snapshot = await openSnapshot(url === undefined ? { file: sqliteFile } : { url });
+      const config = readConfig(process.env);
+      const remembered = joined(await headsInBackups(config.backupFolder), await headsRemembered(against));
+      const snapshot = await openSnapshot(placeOf(config));
       try {
         const report = await checkRecord(snapshot, remembered);
         process.stdout.write(`${reportLines(report).join('\n')}\n`);

@@ -1,5 +1,5 @@
+import { hash } from 'node:crypto';
 import { addedColumns } from '../../../migrations/added-columns.js';
-import { digestOf } from '../canonical-json.js';
 import type { SqlValue } from '../database/database.js';
 
 /** What an audit entry says of one row that its write inserted, changed or removed. */
@@ -23,19 +23,22 @@ export interface WrittenRow {
 /** The columns that the database fills. They are no part of a row's digest; the entry holds their value beside it. */
 export const numberedByDatabase: Readonly<Record<string, string>> = { movement: 'sequence' };
 
+const none: readonly string[] = [];
+
 /**
  * The digest of a row as it stands in the database: SHA-256 of its canonical JSON by column name, without what the
  * database numbers and without added columns that are null.
  */
 export function rowDigest(table: string, row: Readonly<Record<string, SqlValue>>): string {
   const numbered = numberedByDatabase[table];
-  const added = addedColumns[table] ?? [];
-  if (numbered === undefined && added.length === 0) return digestOf(row);
-  return digestOf(
-    Object.fromEntries(
-      Object.entries(row).filter(
-        ([column, value]) => column !== numbered && !(value === null && added.includes(column)),
-      ),
-    ),
-  );
+  const added = addedColumns[table] ?? none;
+  // Written here and not by `canonicalJson`, which takes several times as long: of text, whole numbers and null JSON has
+  // one form only, so all that RFC 8785 asks for is the order of the names.
+  let text = '';
+  for (const column of Object.keys(row).sort()) {
+    const value = row[column] ?? null;
+    if (column === numbered || (value === null && added.includes(column))) continue;
+    text += `${text === '' ? '{' : ','}${JSON.stringify(column)}:${JSON.stringify(value)}`;
+  }
+  return hash('sha256', `${text}}`);
 }

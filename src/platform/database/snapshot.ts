@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import BetterSqlite3 from 'better-sqlite3';
 import pg from 'pg';
+import type { Config } from '../config.js';
 import { OperatorError } from '../operator-error.js';
 // Also lets pg read 64-bit numbers as numbers.
 import './database.js';
@@ -8,6 +9,10 @@ import type { Engine, Read, SqlValue } from './database.js';
 
 /** Where a database lies: the file of SQLite, or the URL of PostgreSQL. */
 export type DatabasePlace = { file: string } | { url: string };
+
+export function placeOf({ DATABASE_URL: url, sqliteFile: file }: Config): DatabasePlace {
+  return url === undefined ? { file } : { url };
+}
 
 /**
  * A whole database as it stood at one moment, for long reads beside a service that goes on writing. It has a read-only
@@ -22,7 +27,7 @@ export interface Snapshot {
   close(): Promise<void>;
 }
 
-const rowsPerBatch = 2_000;
+const rowsPerBatch = 500;
 const busyTimeoutMilliseconds = 10_000;
 const noDatabase: ReadonlySet<string> = new Set(['SQLITE_CORRUPT', 'SQLITE_NOTADB']);
 
