@@ -3,6 +3,7 @@ import { FastifyAdapter } from '@nestjs/platform-fastify';
 import { isUUID } from 'class-validator';
 import { type FastifyInstance, type FastifyReply, type FastifyRequest, fastify } from 'fastify';
 import { v7 as uuidv7 } from 'uuid';
+import { bodyFault } from './body-fault.js';
 import type { Config } from './config.js';
 import type { Log } from './log.js';
 import type { OpenRequests } from './open-requests.js';
@@ -14,13 +15,10 @@ import { refusalAtTheDoor } from './refusal-at-the-door.js';
 import { RequestLog } from './request-log.js';
 import { apiPagePolicy, permissionsPolicy, securityHeaders } from './security-headers.js';
 import { readTls } from './tls/tls-files.js';
-import { refuseUnreadable } from './unreadable-request.js';
+import { refuseExpectation, refuseUnreadable } from './unreadable-request.js';
 
 /** A body larger than this is refused before it is read. */
 const maximumBodyBytes = 1_048_576;
-
-/** No request needs more; deeper ones would exhaust the stack of whatever walks them. */
-const maximumDepth = 16;
 
 /** One part of an address; ids have 36 characters. */
 const maximumParameterLength = 100;
@@ -37,17 +35,6 @@ const lookAtSendersMilliseconds = 5_000;
 const silentConnectionMilliseconds = 120_000;
 
 const maximumConnections = 2_000;
-
-function isTooDeep(body: unknown): boolean {
-  let level = [body];
-  for (let depth = 0; level.length > 0; depth += 1) {
-    if (depth > maximumDepth) return true;
-    level = level.flatMap((value) =>
-      value !== null && typeof value === 'object' ? Object.values(value) : [],
-    );
-  }
-  return false;
-}
 
 /** What a caller may name its request by in the log is a UUID, so that nothing else can be written there. */
 function requestIdOf(request: FastifyRequest['raw']): string {
@@ -114,6 +101,7 @@ export async function makeHttpServer(
   });
   const server = adapter.getInstance() as unknown as FastifyInstance;
   server.server.maxConnections = maximumConnections;
+  server.server.on('checkExpectation', refuseExpectation);
   // What remains is JSON, which no form of another site can send.
   server.removeContentTypeParser('text/plain');
 
@@ -138,15 +126,9 @@ export async function makeHttpServer(
   });
   await limitRequests(server, config.REQUESTS_PER_MINUTE);
   server.addHook('preValidation', (request, reply, done) => {
-    if (!isTooDeep(request.body)) return done();
-    sendProblem(
-      reply,
-      new Problem(
-        400,
-        'malformed-request',
-        `The body is nested more than ${maximumDepth} levels deep; no request here is. Look at what made it.`,
-      ),
-    );
+    const fault = bodyFault(request.body);
+    if (fault === undefined) return done();
+    sendProblem(reply, new Problem(400, 'malformed-request', fault));
   });
   return adapter;
 }

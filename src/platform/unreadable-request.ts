@@ -8,6 +8,11 @@ const refusals: Record<string, [status: number, reason: string, detail: string]>
     'Request Header Fields Too Large',
     'The address and the headers are too long together. Send less.',
   ],
+  UNKNOWN_EXPECTATION: [
+    417,
+    'Expectation Failed',
+    'The header Expect asks for something else than 100-continue. Leave it out.',
+  ],
   ERR_HTTP_REQUEST_TIMEOUT: [408, 'Request Timeout', 'The request did not arrive in time. Send it again.'],
 };
 
@@ -35,4 +40,9 @@ export function refuseUnreadable(error: Error & { code?: string }, socket: Socke
       body,
     ].join('\r\n'),
   );
+}
+
+/** Answers a request that expects what nobody here knows: Node would refuse it without a word. */
+export function refuseExpectation({ socket }: { socket: Socket }): void {
+  refuseUnreadable(Object.assign(new Error('unknown expectation'), { code: 'UNKNOWN_EXPECTATION' }), socket);
 }
