@@ -1,4 +1,4 @@
-import { closeSync, fsyncSync, mkdirSync, openSync, renameSync, writeSync } from 'node:fs';
+import { closeSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
 import { dirname } from 'node:path';
 
 /** Writes a file that is there whole or not at all, and stays after a power cut. Only its owner may read it. */
@@ -6,14 +6,19 @@ export function writeForGood(file: string, content: string): void {
   const folder = dirname(file);
   const unfinished = `${file}.unfinished`;
   mkdirSync(folder, { recursive: true, mode: 0o700 });
-  const written = openSync(unfinished, 'w', 0o600);
   try {
-    writeSync(written, content);
-    fsyncSync(written);
-  } finally {
-    closeSync(written);
+    const written = openSync(unfinished, 'w', 0o600);
+    try {
+      writeSync(written, content);
+      fsyncSync(written);
+    } finally {
+      closeSync(written);
+    }
+    renameSync(unfinished, file);
+  } catch (error) {
+    rmSync(unfinished, { force: true });
+    throw error;
   }
-  renameSync(unfinished, file);
   syncFolder(folder);
 }
 

@@ -15,7 +15,9 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { backUpBeforeMigrating } from '../../src/operations/backup/before-migration.service.js';
 import { digestOf } from '../../src/platform/canonical-json.js';
+import { readConfig } from '../../src/platform/config.js';
 import { backupsIn, until } from '../support/backups.js';
 import { commandOutput, runCommand } from '../support/commands.js';
 import {
@@ -143,6 +145,12 @@ describe('backups of a running service', () => {
     expect(failed.code).toBe(1);
     expect(failed.err).toContain('The backup could not be made: a part of its path is no folder.');
     expect(failed.err).toContain('it must be a folder that Lotward may write to');
+  });
+
+  it('are not made of nothing: a wrong data folder is told', async () => {
+    const failed = await runCommand(['backup'], { environment: { DATA_DIR: join(away, 'elsewhere') } });
+    expect([failed.code, failed.err]).toEqual([1, expect.stringContaining('there is no database.')]);
+    expect(existsSync(join(away, 'elsewhere'))).toBe(false);
   });
 
   it('that are killed leave the older ones good, and what they left is removed later', async () => {
@@ -371,6 +379,34 @@ describe('a restore', () => {
   });
 });
 
+describe('a scheduled backup', () => {
+  it('that is under way when the service is stopped is broken off and leaves nothing', async () => {
+    const dataFolder = temporaryFolder();
+    const filesFolder = join(dataFolder, 'files');
+    mkdirSync(filesFolder);
+    for (let index = 0; index < 40; index += 1) {
+      writeFileSync(join(filesFolder, `photo ${index}`), Buffer.alloc(10_000_000, index));
+    }
+    const folder = join(dataFolder, 'backups');
+    // After 1.8 seconds, again and again.
+    const service = await startService('sqlite', {
+      dataFolder,
+      environment: { BACKUP_EVERY_HOURS: '0.0005' },
+    });
+    await until('a backup that is copying files', () =>
+      existsSync(folder)
+        ? readdirSync(folder).find(
+            (name) => existsSync(join(folder, name, 'files', 'photo 1')) && name.endsWith('.unfinished'),
+          )
+        : undefined,
+    );
+    expect(await service.stop('SIGTERM')).toBe(0);
+    expect(readdirSync(folder).filter((name) => name.endsWith('.unfinished'))).toEqual([]);
+    expect(service.log.join('')).not.toContain('could not be made');
+    await service.dispose();
+  });
+});
+
 describe('scheduled backups that fail', () => {
   interface AlertRow {
     kind: string;
@@ -435,6 +471,30 @@ describe('an update of the schema', () => {
       ['before-migration', olderMigrations],
     ]);
     expect(await migrationsApplied({ dataFolder })).toEqual(allMigrations);
+    rmSync(dataFolder, { recursive: true });
+  });
+
+  it('that is tried again and again makes no second backup of the same record', async () => {
+    const dataFolder = temporaryFolder();
+    await makeOlderRecord({ dataFolder });
+    const config = readConfig({ DATA_DIR: dataFolder });
+    for (let start = 0; start < 3; start += 1) await backUpBeforeMigrating(config, ['Next1']);
+    const [backup, ...more] = backupsIn(config.backupFolder);
+    expect(more).toEqual([]);
+    // One that is damaged will not do.
+    truncateSync(join(backup?.folder ?? '', 'database.sqlite'), 10);
+    await backUpBeforeMigrating(config, ['Next1']);
+    expect(backupsIn(config.backupFolder)).toHaveLength(2);
+    // Nor one of an older state.
+    const sql = await PlainSql.connect({ dataFolder }, 'write');
+    const hash = 'cd'.repeat(32);
+    await sql.rows(
+      `INSERT INTO audit_entry SELECT studio_id, 2, recorded_at, NULL, via, action, subject_kind, subject_id, payload, hash, '${hash}' FROM audit_entry`,
+    );
+    await sql.rows(`UPDATE audit_head SET sequence = 2, hash = '${hash}'`);
+    await sql.close();
+    await backUpBeforeMigrating(config, ['Next1']);
+    expect(backupsIn(config.backupFolder)).toHaveLength(3);
     rmSync(dataFolder, { recursive: true });
   });
 

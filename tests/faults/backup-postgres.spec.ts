@@ -2,7 +2,7 @@ import { copyFileSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileS
 import { tmpdir } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { Acknowledgements, backupsIn, until, wait } from '../support/backups.js';
+import { Acknowledgements, backupsIn, until } from '../support/backups.js';
 import { commandOutput, runCommand } from '../support/commands.js';
 import { inconsistencies } from '../support/consistency.js';
 import { InstalledPostgres, installedPostgres } from '../support/installed-postgres.js';
@@ -54,7 +54,7 @@ describe.skipIf(programs === undefined)('a record in PostgreSQL', { timeout: 240
     const load = new StudioLoad(service, await makeSampleStudio(service), random);
     acknowledged = new Acknowledgements(load);
     const working = load.run(4);
-    await wait(1_500);
+    await until('some work', () => load.acknowledged.length > 60 || undefined);
     await commandOutput(['backup'], {
       environment: { ...settings, DATA_DIR: dataFolder, DATABASE_URL: databaseUrl },
     });

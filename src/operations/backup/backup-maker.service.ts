@@ -1,4 +1,4 @@
-import { mkdirSync, renameSync, rmSync, utimesSync } from 'node:fs';
+import { existsSync, mkdirSync, renameSync, rmSync, utimesSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import type { Config } from '../../platform/config.js';
@@ -32,6 +32,12 @@ export async function makeBackup(
   reason: BackupReason,
   signal?: AbortSignal,
 ): Promise<MadeBackup> {
+  if (config.DATABASE_URL === undefined && !existsSync(config.sqliteFile)) {
+    throw new BackupFailure(
+      'there is no database',
+      `It was looked for at ${config.sqliteFile}: look at DATA_DIR.`,
+    );
+  }
   const shelf = new BackupShelf(config.backupFolder);
   const { name, madeAt } = await begin(shelf, reason);
   const unfinished = join(shelf.folder, unfinishedName(name));
@@ -95,10 +101,12 @@ async function fill(
   const described = await describeFile(folder, database);
   // Copied after the database: a file is written before the row that names it, so none that is named can be missing.
   const names = await filesBelow(config.filesFolder);
-  const copied = (await copyFiles(config.filesFolder, join(folder, filesFolder), names)).map((file) => ({
-    ...file,
-    name: `${filesFolder}/${file.name}`,
-  }));
+  const copied = (await copyFiles(config.filesFolder, join(folder, filesFolder), names, signal)).map(
+    (file) => ({
+      ...file,
+      name: `${filesFolder}/${file.name}`,
+    }),
+  );
   // The copy of the database was read and checked; of the files only their sources were.
   const damage = await damageOf(folder, { files: copied });
   if (damage.length > 0) throw new Error(`what was written is not what is read back: ${damage.join('; ')}`);

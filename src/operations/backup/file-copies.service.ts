@@ -18,7 +18,7 @@ export async function describeFile(folder: string, name: string): Promise<Backed
   return { name, bytes: (await stat(file)).size, sha256: await sha256(file) };
 }
 
-/** Names of all files below a folder, sorted, with forward slashes; none when there is no such folder. */
+/** Names of all files below a folder, sorted, with forward slashes; no links, and none when there is no such folder. */
 export async function filesBelow(folder: string): Promise<string[]> {
   const found = await readdir(folder, { withFileTypes: true, recursive: true }).catch(
     (error: NodeJS.ErrnoException) => {
@@ -44,9 +44,11 @@ export async function copyFiles(
   source: string,
   target: string,
   names: readonly string[],
+  signal?: AbortSignal,
 ): Promise<BackedUpFile[]> {
   const copied: BackedUpFile[] = [];
   for (const name of names) {
+    signal?.throwIfAborted();
     try {
       const described = await describeFile(source, name);
       await copyForGood(join(source, name), join(target, name));
@@ -55,7 +57,18 @@ export async function copyFiles(
       if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error;
     }
   }
+  for (const folder of foldersOf(copied.map(({ name }) => name))) syncFolder(join(target, folder));
   return copied;
+}
+
+/** The folders that names go through, the outermost as the empty name. */
+function foldersOf(names: readonly string[]): Set<string> {
+  const folders = new Set<string>();
+  for (const name of names) {
+    const parts = name.split('/').slice(0, -1);
+    for (let depth = 0; depth <= parts.length; depth += 1) folders.add(parts.slice(0, depth).join('/'));
+  }
+  return folders;
 }
 
 /** Copies a file to where none is yet, for its owner only, to stay after a power cut. */

@@ -16,6 +16,10 @@ export class RestoreTarget {
   /** @throws OperatorError when the folder holds more than a key file */
   constructor(into: string) {
     this.folder = resolve(into);
+    this.requireEmpty();
+  }
+
+  private requireEmpty(): void {
     const [first] = this.names().filter((name) => name !== keyFileName && name !== workFolder);
     if (first === undefined) return;
     throw new OperatorError(
@@ -43,6 +47,8 @@ export class RestoreTarget {
 
   /** Moves everything to where a service looks for it, the database last. */
   complete(databaseFile: string): void {
+    // A service may have been started on it meanwhile.
+    this.requireEmpty();
     const last = basename(databaseFile);
     const names = readdirSync(this.work).sort((one, other) => Number(one === last) - Number(other === last));
     for (const name of names) renameSync(join(this.work, name), join(this.folder, name));

@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -60,6 +60,16 @@ describe('the master keys', () => {
     const other = MasterKeys.load(file, false);
     const added = [one.addCurrent(), other.addCurrent()];
     expect(MasterKeys.load(file, false).ids).toEqual(expect.arrayContaining(added));
+  });
+
+  it('stay as they were when the file cannot be written', () => {
+    const running = MasterKeys.load(file, true);
+    const before = readFileSync(file, 'utf8');
+    // A folder in the way of the new file, which also root cannot write to.
+    mkdirSync(join(`${file}.unfinished`, 'x'), { recursive: true });
+    expect(() => running.addCurrent()).toThrow('cannot be written, and was left as it is');
+    expect(readFileSync(file, 'utf8')).toBe(before);
+    expect(() => MasterKeys.load(join(file, 'below a file'), true)).toThrow(MasterKeyError);
   });
 
   it('are refused when the file is not whole', () => {

@@ -125,8 +125,15 @@ function newKeyFile(): KeyFile {
   return { current: id, keys: { [id]: randomBytes(32).toString('base64') } };
 }
 
+/** @throws MasterKeyError when the file cannot be written; it is then as it was */
 function write(file: string, content: KeyFile): void {
-  writeForGood(file, `${JSON.stringify(content, null, 2)}\n`);
+  try {
+    writeForGood(file, `${JSON.stringify(content, null, 2)}\n`);
+  } catch (error) {
+    throw new MasterKeyError(
+      `The key file ${file} cannot be written, and was left as it is: ${(error as Error).message}. Its folder must be one that Lotward may write to.`,
+    );
+  }
 }
 
 function stateOf(file: string): string | undefined {
