@@ -77,11 +77,13 @@ export class ClientAccessLog {
 
   private async write(actor: Actor, accesses: ReadonlyMap<string, ClientAccess>): Promise<void> {
     const { studioId } = actor;
+    // In one order for all, as their clients are touched.
+    const rows = [...accesses.values()].sort((one, other) => (one.clientId < other.clientId ? -1 : 1));
     await this.transactions.write(
       // Several people's accesses share the entry: who they were is in the rows.
       { ...actor, personId: null, via: 'system' },
       { id: null, action: 'clients.access', subject: { kind: 'studio', id: studioId }, content: null },
-      (transaction) => transaction.insert(ClientAccess, [...accesses.values()]),
+      (transaction) => transaction.insert(ClientAccess, rows),
     );
     if (this.noted.size + accesses.size > rememberedLooks) this.noted.clear();
     for (const [key, { accessedAt }] of accesses) this.noted.set(key, Date.parse(accessedAt));

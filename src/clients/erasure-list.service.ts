@@ -7,7 +7,7 @@ import {
   openSync,
   readFileSync,
   readSync,
-  writeSync,
+  writeFileSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { Injectable, Logger, type OnApplicationBootstrap } from '@nestjs/common';
@@ -18,6 +18,7 @@ import { Database, placeholders } from '../platform/database/database.js';
 import { OldPages } from '../platform/database/old-pages.service.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { DataKeys } from '../platform/encryption/data-keys.service.js';
+import { Problem } from '../platform/problem.js';
 import { ProcessRole } from '../platform/process-role.js';
 import { syncFolder } from '../platform/write-for-good.js';
 import { Client } from './client.entity.js';
@@ -89,6 +90,23 @@ export class ErasureList implements OnApplicationBootstrap {
     return erased.length === 0 ? 0 : this.add(erased);
   }
 
+  /**
+   * Makes sure that the list can be written to, before anything is erased.
+   * @throws Problem erasure-not-listed
+   */
+  requireWritable(): void {
+    try {
+      mkdirSync(dirname(this.file), { recursive: true, mode: 0o700 });
+      closeSync(openSync(this.file, 'a', 0o600));
+    } catch (error) {
+      throw new Problem(
+        503,
+        'erasure-not-listed',
+        `Nothing was erased, for the list of erasures ${this.file} cannot be written to (${(error as Error).message}). Set the rights of its folder, then ask again.`,
+      );
+    }
+  }
+
   /** Adds erasures that are not in the file yet, and returns how many; on the disk when this returns. */
   add(erasures: readonly Erasure[]): number {
     const listed = new Set(this.read().erasures.map(keyOf));
@@ -139,12 +157,13 @@ export class ErasureList implements OnApplicationBootstrap {
   }
 
   private async stillThere(erasures: readonly Erasure[]): Promise<Erasure[]> {
-    const rows = await this.database.read<{ key: string }>(
-      `SELECT studio_id || ' ' || id AS key FROM data_key
-       WHERE wrapped_key IS NOT NULL AND id IN (${placeholders(erasures, 1)})`,
+    const rows = await this.database.read<Omit<Erasure, 'erasedAt'>>(
+      `SELECT client.studio_id AS "studioId", client.id AS "clientId", client.data_key_id AS "dataKeyId"
+       FROM client JOIN data_key ON data_key.studio_id = client.studio_id AND data_key.id = client.data_key_id
+       WHERE data_key.wrapped_key IS NOT NULL AND data_key.id IN (${placeholders(erasures, 1)})`,
       erasures.map(({ dataKeyId }) => dataKeyId),
     );
-    const there = new Set(rows.map(({ key }) => key));
+    const there = new Set(rows.map(keyOf));
     // A line that stands there twice is carried out once.
     return erasures.filter((erasure) => there.delete(keyOf(erasure)));
   }
@@ -165,9 +184,7 @@ export class ErasureList implements OnApplicationBootstrap {
       },
       async (transaction) => {
         await transaction.lock('client', [clientId]);
-        const client = await transaction.manager.findOneBy(Client, { studioId, id: clientId, dataKeyId });
-        if (!client)
-          throw new Error(`${this.file} names the key ${dataKeyId}, which is not that of ${clientId}.`);
+        const client = await transaction.manager.findOneByOrFail(Client, { studioId, id: clientId });
         transaction.note({ erasedAt });
         await this.eraser.erase(transaction, client, erasedAt);
       },
@@ -176,7 +193,8 @@ export class ErasureList implements OnApplicationBootstrap {
   }
 }
 
-const keyOf = ({ studioId, dataKeyId }: Erasure) => `${studioId} ${dataKeyId}`;
+const keyOf = ({ studioId, clientId, dataKeyId }: Omit<Erasure, 'erasedAt'>) =>
+  `${studioId} ${clientId} ${dataKeyId}`;
 
 function lineOf({ studioId, clientId, dataKeyId, erasedAt }: Erasure): string {
   return `${JSON.stringify({ studioId, clientId, dataKeyId, erasedAt })}\n`;
@@ -202,7 +220,8 @@ function appendForGood(file: string, lines: string): void {
     const last = Buffer.alloc(1);
     // A line that a crash cut off must not swallow the next one.
     const cutOff = size > 0 && readSync(written, last, 0, 1, size - 1) === 1 && last.toString() !== '\n';
-    writeSync(written, cutOff ? `\n${lines}` : lines);
+    // Not writeSync, which on a full disk writes a part and says so only in its answer.
+    writeFileSync(written, cutOff ? `\n${lines}` : lines);
     fsyncSync(written);
   } finally {
     closeSync(written);

@@ -52,6 +52,7 @@ export class Erasures {
 
   async ask(actor: Actor, clientId: string, dto: AskErasureDto): Promise<ErasureAnswerView> {
     const { id, ground, overrides = [] } = dto;
+    this.list.requireWritable();
     const answer = await this.transactions.write(
       actor,
       {

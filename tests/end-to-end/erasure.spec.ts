@@ -143,6 +143,23 @@ describe.each(engines)('erasure on %s', (engine) => {
       expect((await service.seen<ClientView>(`/clients/${clientId}`)).name).toBe(texts.name);
     });
 
+    it('counted from what was last added to the record, not from the visit alone', async () => {
+      await keepFor(byLaw);
+      const { clientId, sessionId } = await longAgo();
+      await service.made(`/sessions/${sessionId}/healed-result`, { retainedColourPercent: 20 });
+      const today = new Date().toISOString().slice(0, 10);
+      const { obstacles } = (await ask(clientId)).body;
+      expect(obstacles.map(({ kind }) => kind)).toEqual(['legal obligation']);
+      expect(obstacles[0]?.message).toContain(`The record of the last visit, on ${today}`);
+      const other = await longAgo();
+      const { version } = await service.seen<SessionView>(`/sessions/${other.sessionId}`);
+      await service.made(`/sessions/${other.sessionId}/complications`, {
+        version,
+        complications: 'itches after years',
+      });
+      expect((await ask(other.clientId)).body.answer).toBe('refused');
+    });
+
     it('while the studio keeps it by its own will, until it says that no law applies', async () => {
       await keepFor(byOwnWill);
       const { clientId } = await makeTreatedClient(service, studio);

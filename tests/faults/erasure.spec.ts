@@ -19,6 +19,7 @@ import type { ErasureAnswerView } from '../../src/clients/erasures.views.js';
 import type { StudioView } from '../../src/identity/studios.views.js';
 import type { SessionView } from '../../src/sessions/session-record.views.js';
 import { commandLine } from '../support/command-line.js';
+import { runCommand } from '../support/commands.js';
 import { inconsistencies } from '../support/consistency.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { makeSampleStudio, type SampleStudio } from '../support/sample-studio.js';
@@ -315,19 +316,53 @@ describe.each(engines)('the list of erasures on %s', (engine) => {
     expect(service.log.join('')).not.toContain('erased again');
   });
 
-  it('tells when it cannot be written, and is made good by sending the request again', async () => {
-    const clientId = await addClient(service, 'On A Full Disk');
+  it('is asked first whether it can be written to: if not, nothing is erased', async () => {
+    const clientId = await addClient(service, 'On A Broken List');
     const kept = readFileSync(listOf(dataFolder), 'utf8');
     rmSync(listOf(dataFolder));
     mkdirSync(listOf(dataFolder));
     const id = uuidv7();
     const failed = await erase(service, clientId, id);
     expect([failed.status, failed.body.code]).toEqual([503, 'erasure-not-listed']);
-    expect(await nameOf(service, clientId)).toBeNull();
+    expect(failed.body.detail).toContain('Nothing was erased');
+    expect(await nameOf(service, clientId)).toBe('On A Broken List');
     rmSync(listOf(dataFolder), { recursive: true });
     writeFileSync(listOf(dataFolder), kept);
     const again = await erase(service, clientId, id);
     expect([again.status, again.body.answer]).toEqual([201, 'erased']);
+    expect(listed()).toContain(clientId);
+  });
+
+  it('tells when the disk is full, and is made good at the next start', async () => {
+    const studio = await service.seen<{ id: string }[]>('/people');
+    const procedure = await service.seen<{ id: string }[]>('/procedures');
+    const { clientId, clientReference } = await service.made<{ clientId: string; clientReference: string }>(
+      '/sessions/late',
+      {
+        source: 'paper',
+        occurredAt: new Date(Date.now() - 9 * 365 * 86_400_000).toISOString(),
+        client: { name: 'On A Full Disk' },
+        artistId: studio[0]?.id,
+        procedureId: procedure[0]?.id,
+        visitKind: 'patch test',
+        uses: [],
+        signedBy: studio[0]?.id,
+      },
+    );
+    const kibibytes = 16_384;
+    const kept = readFileSync(listOf(dataFolder), 'utf8');
+    const filler = `${JSON.stringify({ studioId: uuidv7(), clientId: uuidv7(), dataKeyId: uuidv7(), erasedAt: new Date().toISOString() })}\n`;
+    const room = kibibytes * 1_024 - kept.length - 10;
+    writeFileSync(listOf(dataFolder), kept + filler.repeat(Math.floor(room / filler.length)));
+    const { code, err } = await runCommand(['retention', '--carry-out', '--only', clientReference], {
+      environment: { DATA_DIR: dataFolder, ...(databaseUrl !== undefined && { DATABASE_URL: databaseUrl }) },
+      largestFileKibibytes: kibibytes,
+    });
+    expect([code, err]).toEqual([1, expect.stringContaining('could not be written to')]);
+    expect(await nameOf(service, clientId)).toBeNull();
+    expect(listed().includes(clientId)).toBe(false);
+    writeFileSync(listOf(dataFolder), kept);
+    await restart();
     expect(listed()).toContain(clientId);
   });
 });

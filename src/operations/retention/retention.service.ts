@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
 import { decideErasure } from '../../clients/erasure-decision.js';
+import { ErasureList } from '../../clients/erasure-list.service.js';
 import { Erasures } from '../../clients/erasures.service.js';
 import type { ErasureAnswerView } from '../../clients/erasures.views.js';
 import { type ClientStanding, StandingOfClients } from '../../clients/standing-of-clients.service.js';
@@ -29,6 +30,7 @@ export class Retention {
     private readonly clock: Clock,
     private readonly standing: StandingOfClients,
     private readonly erasures: Erasures,
+    private readonly erasureList: ErasureList,
   ) {}
 
   /** How every client stands who was not erased, those who may be and the others with the reasons. Changes nothing. */
@@ -49,6 +51,7 @@ export class Retention {
   /** Erases those who are named, in one transaction; who may not be is refused with the reasons. */
   async carryOut(actor: Actor, dto: CarryOutRetentionDto): Promise<CarriedOutRetentionView> {
     const { studioId } = actor;
+    this.erasureList.requireWritable();
     // In one order for all, as they are locked.
     const clientIds = [...dto.clientIds].sort();
     const answers = await this.transactions.write(

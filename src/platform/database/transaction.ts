@@ -212,9 +212,11 @@ export class Transaction {
     if (this.engine === 'sqlite' || ids.length === 0) return;
     const scope =
       table === 'product' ? 'chain_id = (SELECT chain_id FROM studio WHERE id = $1)' : 'studio_id = $1';
+    // That somebody looks at a client may be noted meanwhile: it needs no more than that their row stays.
+    const strength = table === 'client' ? 'NO KEY UPDATE' : 'UPDATE';
     const ordered = [...new Set(ids)].sort();
     await this.query(
-      `SELECT id FROM "${table}" WHERE ${scope} AND id IN (${placeholders(ordered)}) ORDER BY id FOR UPDATE`,
+      `SELECT id FROM "${table}" WHERE ${scope} AND id IN (${placeholders(ordered)}) ORDER BY id FOR ${strength}`,
       [this.studioId, ...ordered],
     );
   }
