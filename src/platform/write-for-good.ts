@@ -1,4 +1,4 @@
-import { closeSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
+import { closeSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 
 /** Writes a file that is there whole or not at all, and stays after a power cut. Only its owner may read it. */
@@ -9,7 +9,8 @@ export function writeForGood(file: string, content: string): void {
   try {
     const written = openSync(unfinished, 'w', 0o600);
     try {
-      writeSync(written, content);
+      // Not writeSync, which on a full disk writes a part and says so only in its answer.
+      writeFileSync(written, content);
       fsyncSync(written);
     } finally {
       closeSync(written);
