@@ -71,6 +71,8 @@ export async function makeHttpServer(
     maxHeaderSize: maximumHeaderBytes,
     headersTimeout: headersMilliseconds,
     connectionsCheckingInterval: lookAtSendersMilliseconds,
+    // Node would refuse it without a word; the door says what is missing.
+    requireHostHeader: false,
   };
   const adapter = new FastifyAdapter({
     ...(tls === undefined

@@ -1,0 +1,135 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { residentMebibytes } from '../bench/process-facts.js';
+import { ApiDocument } from '../support/api-document.js';
+import { placedValues, placeName } from '../support/body-places.js';
+import { inconsistencies } from '../support/consistency.js';
+import { faultOf, HostileClient } from '../support/hostile/hostile-client.js';
+import { hostileRequests, type Sample } from '../support/hostile/hostile-requests.js';
+import { unreadableRequests } from '../support/hostile/unreadable-requests.js';
+import { PlainSql } from '../support/plain-sql.js';
+import { SeededRandom } from '../support/random.js';
+import { rawExchange } from '../support/raw-http.js';
+import { makeSampleStudio } from '../support/sample-studio.js';
+import { engines, type RunningService, startService } from '../support/service.js';
+import { StudioLoad } from '../support/studio-load.js';
+import { differences, settled, tableContents } from '../support/table-contents.js';
+import { walkStudio } from '../support/walk.js';
+import { markedTexts } from '../support/whole-life/texts.js';
+import { liveWholeLife } from '../support/whole-life/whole-life.js';
+
+// There are no uploads: nothing is sent to the service but JSON. Documents and photos will bring theirs, with tests of
+// files that are not what they claim.
+
+const fewest = 2_000;
+/** The first requests make the process grow to what it needs. */
+const warmUp = 1_000;
+const mostGrowthMebibytes = 100;
+
+describe.each(engines)('hostile requests, on %s', { timeout: 600_000 }, (engine) => {
+  const random = SeededRandom.fromEnvironment();
+  let service: RunningService;
+  let document: ApiDocument;
+  let sql: PlainSql;
+  let samples: Sample[];
+
+  beforeAll(async () => {
+    process.stdout.write(`hostile requests on ${engine}: SEED=${random.seed}\n`);
+    service = await startService(engine);
+    sql = await PlainSql.connect(service, 'read');
+    document = await ApiDocument.of(service);
+    samples = await samplesOf(service, document);
+    await settled(sql);
+  }, 300_000);
+  afterAll(async () => {
+    await sql.close();
+    await service.dispose();
+  });
+
+  /** Sends them one after the other. @returns what went wrong */
+  const attack = async (share: number, after?: (count: number) => void) => {
+    const client = new HostileClient(service.url, service.token);
+    const faults: string[] = [];
+    const statuses = new Map<number, number>();
+    let count = 0;
+    for (const request of hostileRequests(samples, document, random, share)) {
+      count += 1;
+      after?.(count);
+      const about = `${request.method} ${request.target.slice(0, 160)}, ${request.what}`;
+      try {
+        const answer = await client.send(request);
+        statuses.set(answer.status, (statuses.get(answer.status) ?? 0) + 1);
+        const fault = faultOf(answer, request.expects);
+        if (fault !== null) faults.push(`${about}: ${fault} ${answer.text.slice(0, 200)}`);
+      } catch (error) {
+        faults.push(`${about}: ${String(error)}`);
+      }
+    }
+    client.close();
+    const counts = [...statuses].sort().map(([status, times]) => `${status} ${times} times`);
+    process.stdout.write(`${count} hostile requests, answered ${counts.join(', ')}\n`);
+    return { faults, count };
+  };
+
+  it('are refused in words, change nothing, and leave the service as it was', async () => {
+    const before = await tableContents(sql, { written: true });
+    let warm: number | null = null;
+    const { faults, count } = await attack(1, (sent) => {
+      if (sent === warmUp) warm = residentMebibytes(service.child.pid);
+    });
+    expect(faults).toEqual([]);
+    expect(count).toBeGreaterThanOrEqual(fewest);
+    expect(differences(before, await tableContents(sql, { written: true }))).toEqual([]);
+    const resident = residentMebibytes(service.child.pid);
+    // Only where the system tells.
+    if (warm !== null && resident !== null) expect(resident - warm).toBeLessThan(mostGrowthMebibytes);
+    expect((await fetch(`${service.url}/health/ready`)).status).toBe(200);
+    expect((await service.post('/places', { name: 'Still here', kind: 'shelf' })).status).toBe(201);
+  });
+
+  it('are refused in words when they are hardly HTTP', async () => {
+    const before = await tableContents(sql, { written: true });
+    for (const [what, text] of unreadableRequests(new URL(service.url).host, service.token)) {
+      const { answer } = await rawExchange(service.url, text);
+      const [, status = '0'] = /^HTTP\/1\.1 (\d+)/.exec(answer) ?? [];
+      expect(Number(status), `${what}: ${answer.slice(0, 100)}`).toBeGreaterThanOrEqual(400);
+      expect(Number(status), what).toBeLessThan(500);
+      expect(answer, what).toContain('application/problem+json');
+    }
+    expect(differences(before, await tableContents(sql, { written: true }))).toEqual([]);
+    expect((await fetch(`${service.url}/health/ready`)).status).toBe(200);
+  });
+
+  it('do not disturb the work beside them', async () => {
+    const load = new StudioLoad(service, await makeSampleStudio(service), random);
+    const working = load.run(2);
+    const { faults } = await attack(0.15);
+    await service.stop();
+    await working;
+    expect(faults).toEqual([]);
+    expect(load.acknowledged.length).toBeGreaterThan(20);
+    const record = await PlainSql.connect(service, 'read');
+    expect(await inconsistencies(record)).toEqual([]);
+    const requests = await record.rows<{ id: string }>('SELECT id FROM accepted_request');
+    await record.close();
+    const carriedOut = new Set(requests.map(({ id }) => id));
+    expect(load.acknowledged.filter(({ body }) => !carriedOut.has(body.id))).toEqual([]);
+  });
+});
+
+/** Each kind of request, as it was answered well once. */
+async function samplesOf(service: RunningService, document: ApiDocument): Promise<Sample[]> {
+  const sent = await liveWholeLife(service, markedTexts('Larkmoor'));
+  const { answers } = await walkStudio(service, document);
+  const found = new Map<string, Sample>();
+  for (const { route, address, answer } of answers) {
+    const { pathname, search } = new URL(address);
+    if (answer.status < 300) found.set(route.name, { route, target: pathname + search, body: undefined });
+  }
+  for (const { method, address, body, answer } of sent) {
+    const route = document.routeOf(method, address);
+    if (!route || method === 'GET' || answer.status >= 300) continue;
+    const shape = `${route.name} ${placedValues(body).map(({ at }) => placeName(at))}`;
+    found.set(shape, { route, target: new URL(address).pathname, body });
+  }
+  return [...found.values()];
+}
