@@ -8,6 +8,8 @@ import { BackupConditions } from './backup/backup-conditions.service.js';
 import { BackupSchedule } from './backup/backup-schedule.service.js';
 import { BackupStatus } from './backup/backup-status.service.js';
 import { BackupsController } from './backup/backups.controller.js';
+import { HealthController } from './health/health.controller.js';
+import { Readiness } from './health/readiness.service.js';
 import { MasterKeyRotation } from './master-keys/master-key-rotation.service.js';
 import { RestoredRecord } from './restore/restored-record.service.js';
 import { RetentionController } from './retention/retention.controller.js';
@@ -17,8 +19,9 @@ import { Verification } from './verify/verification.service.js';
 /** Backup, restore, verification, retention: what keeps the record itself. */
 @Module({
   imports: [AlertsModule, ClientsModule],
-  controllers: [BackupsController, AuditLogController, RetentionController],
+  controllers: [BackupsController, HealthController, AuditLogController, RetentionController],
   providers: [
+    Readiness,
     BackupStatus,
     BackupConditions,
     BackupSchedule,
