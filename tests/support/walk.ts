@@ -26,20 +26,22 @@ const otherNames: Record<string, string[]> = {
   sessionId: ['followsSessionId', 'seenAtSessionId'],
 };
 
-/** More of a kind are not gone into: a studio of tests has a few of each. */
-const mostOfKind = 40;
+/** More of a kind are not gone into unless asked for. */
+const usualMost = 40;
 
 /**
  * Reads a studio as far as its addresses lead: every GET of the document, with every id that answers name. So a new route
  * or a new kind of id is gone into by itself.
  * @param headers of who reads; left out: the owner
+ * @param mostOfKind how many ids of each kind are gone into
  */
 export async function walkStudio(
   service: RunningService,
   document: ApiDocument,
   headers: Record<string, string> = {},
+  mostOfKind = usualMost,
 ): Promise<WalkedStudio> {
-  const walk = new Walk(service, document, headers);
+  const walk = new Walk(service, document, headers, mostOfKind);
   await walk.toTheEnd();
   return walk;
 }
@@ -54,6 +56,7 @@ class Walk implements WalkedStudio {
     private readonly service: RunningService,
     private readonly document: ApiDocument,
     private readonly headers: Record<string, string>,
+    private readonly mostOfKind: number,
   ) {
     this.reading = document.routes.filter(({ method, isOfStudio }) => method === 'GET' && isOfStudio);
   }
@@ -71,7 +74,7 @@ class Walk implements WalkedStudio {
   private combinations(route: ApiRoute): Record<string, string>[] {
     let filled: Record<string, string>[] = [{ studioId: this.service.studioId }];
     for (const name of route.pathParameters.filter((parameter) => parameter !== 'studioId')) {
-      const known = [...(this.ids.get(name) ?? [])].slice(0, mostOfKind);
+      const known = [...(this.ids.get(name) ?? [])].slice(0, this.mostOfKind);
       filled = filled.flatMap((values) => known.map((id) => ({ ...values, [name]: id })));
     }
     return filled;

@@ -115,6 +115,7 @@ class Visits {
         { lotId: stock.liners.lotId, knownBy: 'own label', reason: texts.ofClient('why added') },
         { containerId: stock.sand.containerId, mixId, knownBy: 'own label', drops: 1 },
         { productId: register.gelId, codeState: 'unreadable', knownBy: 'typed', appliedBy: people.artistId },
+        { productId: register.umberId, code: texts('noted lot'), knownBy: 'typed', drops: 1 },
       ],
     });
     await service.made(`${at}/uses/${completed.uses[0]?.id}/reversal`, {
