@@ -168,6 +168,7 @@ const studioRoutes: Record<string, string> = {
   'GET /sessions/{sessionId}/trace': 'omarc.',
 
   'GET /audit-log': 'o..rc.',
+  'GET /audit-log/verification': 'o..rc.',
   'POST /audit-log/exports': 'o..rc.',
   'GET /backups': 'o...c.',
   'GET /retention': 'o.....',

@@ -17,7 +17,7 @@ const attacks: [string, string, RegExp][] = [
   [
     'an audit entry that was taken out',
     'DELETE FROM audit_entry WHERE sequence = 3',
-    /^Audit entry 4 of .* follows entry 2; entry 3 is missing/,
+    /^Audit entry 3 of .* is missing: after entry 2 comes entry 4/,
   ],
   [
     'a last audit entry that was taken off',

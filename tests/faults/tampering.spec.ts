@@ -1,9 +1,13 @@
 import { rmSync } from 'node:fs';
 import fc from 'fast-check';
+import { v7 as uuidv7 } from 'uuid';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { Passkey } from '../../src/identity/passkeys/passkey.entity.js';
+import { Account } from '../../src/identity/sign-in/account.entity.js';
 import { checkRecord } from '../../src/operations/verify/record.check.js';
 import { uncoveredTables } from '../../src/operations/verify/record-tables.js';
 import type { Finding, RememberedHead, VerifyReport } from '../../src/operations/verify/report-words.js';
+import { type TableShape, tableShapes } from '../../src/operations/verify/table-shapes.query.js';
 import { systemActor } from '../../src/platform/actor.js';
 import { type AuditLink, hashOfLink } from '../../src/platform/audit/audit-log.js';
 import { rowDigest } from '../../src/platform/audit/row-digest.js';
@@ -42,28 +46,19 @@ function isCovered(table: string, column: string): boolean {
 }
 
 /** The columns by which the attacker finds a row again. */
-const keys: Record<string, string[]> = {
-  audit_entry: ['studio_id', 'sequence'],
-  audit_head: ['studio_id'],
-  balance: ['studio_id', 'container_id'],
-  chain: ['id'],
-  hold_release: ['studio_id', 'hold_id'],
-  product_gtin: ['chain_id', 'gtin'],
-  service_key: ['id'],
-  session_use_reversal: ['studio_id', 'use_id'],
-  studio: ['id'],
-  studio_key: ['studio_id'],
-};
-
-function keyOf(table: string, row: PlainRow): PlainRow {
-  const columns = keys[table] ?? ['studio_id' in row && table !== 'product' ? 'studio_id' : 'chain_id', 'id'];
+function keyOf(shape: KeyShape, row: PlainRow): PlainRow {
+  const columns = shape.owner === null ? [shape.key] : [shape.owner, shape.key];
   return Object.fromEntries(columns.map((column) => [column, row[column] ?? null]));
 }
 
-/** By what a finding names a row. */
-function idOf(table: string, row: PlainRow): string {
-  return String(Object.values(keyOf(table, row)).at(-1));
-}
+type KeyShape = Pick<TableShape, 'owner' | 'key'>;
+
+/** Of the tables that are covered otherwise. */
+const otherKeys: Record<string, KeyShape> = {
+  audit_entry: { owner: 'studio_id', key: 'sequence' },
+  audit_head: { owner: null, key: 'studio_id' },
+  balance: { owner: 'studio_id', key: 'container_id' },
+};
 
 /** The value with one bit of one byte the other way round; what is null becomes something. */
 function flipped(value: PlainValue, byte: number, bit: number, isText: boolean): PlainValue | Buffer {
@@ -92,6 +87,7 @@ async function wholeLife(engine: TestedEngine): Promise<DataPlace> {
   const service = await startService(engine);
   await liveWholeLife(service, markedTexts('Larkmoor'));
   await askInVain(service);
+  await addPasskey(service);
   await exportLog(service);
   await service.stop();
   const { dataFolder, databaseUrl } = service;
@@ -110,6 +106,30 @@ async function askInVain(service: RunningService): Promise<void> {
     visitKind: 'first session',
   });
   await service.made(`/sessions/${session.id}/scans`, { productId });
+}
+
+/** A passkey, which only a browser with an authenticator can make: its row, written as the service writes it. */
+async function addPasskey({ dataFolder, databaseUrl, studioId }: RunningService): Promise<void> {
+  const store = await Store.open(dataFolder, databaseUrl);
+  const actor = systemActor({ id: studioId, chainId: '', timeZone: 'UTC' });
+  const account = await store.database.reader.manager.findOneByOrFail(Account, { studioId });
+  await inTransaction(store, actor, (transaction) =>
+    transaction.insert(Passkey, {
+      studioId,
+      id: uuidv7(),
+      accountId: account.id,
+      credentialId: 'AAECAw',
+      publicKey: 'pQECAyYg',
+      relyingParty: 'localhost',
+      transports: ['internal'],
+      nameSealed: 'sealed',
+      version: 1,
+      createdAt: transaction.recordedAt,
+      suspectedAt: null,
+      removedAt: null,
+    }),
+  );
+  await store.close();
 }
 
 interface Attempt {
@@ -151,12 +171,17 @@ describe.each(engines)(
     /** Every cell that is covered, with a row of which table it is. */
     async function coveredCells(): Promise<{ cell: Cell; row: PlainRow; isText: boolean }[]> {
       const cells: { cell: Cell; row: PlainRow; isText: boolean }[] = [];
+      const snapshot = await openSnapshot(databasePlace(place));
+      const shapes = new Map((await tableShapes(snapshot)).map((shape) => [shape.name, shape]));
+      await snapshot.close();
       for (const table of await attacker.sql.tables()) {
+        const shape = otherKeys[table] ?? shapes.get(table);
+        if (!shape) continue;
         const types = new Map((await attacker.sql.columns(table)).map(({ name, type }) => [name, type]));
         for (const row of await attacker.sql.rows(`SELECT * FROM "${table}"`)) {
           for (const [column, value] of Object.entries(row)) {
             if (!isCovered(table, column)) continue;
-            const cell = { table, key: keyOf(table, row), column, value };
+            const cell = { table, key: keyOf(shape, row), column, value };
             cells.push({ cell, row, isText: types.get(column) === 'text' });
           }
         }
@@ -165,9 +190,10 @@ describe.each(engines)(
     }
 
     function attempt(cell: Cell, row: PlainRow, other: PlainValue | Buffer): Attempt {
-      const { table, column, key } = cell;
+      const { column, key } = cell;
       const after = Buffer.isBuffer(other) ? other.toString('utf8') : other;
-      const ids = [idOf(table, row), idOf(table, { ...row, [column]: after })];
+      const [named = ''] = Object.keys(key).slice(-1);
+      const ids = [row, { ...row, [column]: after }].map((state) => String(state[named]));
       return { cell, other, ids, isSameRow: !(column in key) };
     }
 
@@ -308,7 +334,7 @@ describe.each(engines)(
       const { studio_id, id, version } = await one('lot', "code IS NOT NULL AND origin = 'delivery'");
       await attacker.run("UPDATE lot SET use_by = '2099-01-01' WHERE id = $1", [id ?? '']);
       const store = await Store.open(place.dataFolder, place.databaseUrl);
-      const actor = { ...systemActor({ id: String(studio_id), chainId: '', timeZone: 'UTC' }) };
+      const actor = systemActor({ id: String(studio_id), chainId: '', timeZone: 'UTC' });
       await inTransaction(store, actor, (transaction) =>
         transaction.change(Lot, 'lot', { studioId: actor.studioId, id: String(id) }, Number(version), {
           manufacturedOn: '2024-01-01',

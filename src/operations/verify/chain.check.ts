@@ -35,8 +35,9 @@ export async function checkChain(
       const fault = (words: string) => findings.add(aboutEntry(link), `${entryName(link)} ${words}.`);
       entries += 1;
       if (link.sequence !== end.sequence + 1) {
-        const missing = end.sequence + 1;
-        await fault(`follows entry ${end.sequence}; entry ${missing} is missing`);
+        const missing = { ...link, sequence: end.sequence + 1 };
+        const words = `${entryName(missing)} is missing: after entry ${end.sequence} comes entry ${link.sequence}.`;
+        await findings.add(aboutEntry(missing), words);
       }
       if (link.previousHash !== end.hash) await fault(`does not follow on from the entry before it`);
       if (hashOfLink(link) !== hash)
