@@ -33,6 +33,8 @@ export class BackupFailure extends OperatorError {
 /** @param what was being done, such as `The folder /backups was being written.` */
 export function backupFailure(error: unknown, what: string): BackupFailure {
   if (error instanceof BackupFailure) return error;
+  if (error instanceof Error && error.name === 'AbortError')
+    return new BackupFailure('it was broken off', what);
   const { code, message } =
     error instanceof Error ? (error as NodeJS.ErrnoException) : { message: String(error) };
   const words = (code === undefined ? undefined : causes[code]) ?? 'something unforeseen happened';

@@ -5,7 +5,7 @@ import type { Config } from '../../platform/config.js';
 import { syncFolder } from '../../platform/write-for-good.js';
 import { BackupFailure, backupFailure } from './backup-failure.error.js';
 import { backupName, unfinishedName } from './backup-name.js';
-import { BackupShelf, heartbeatMilliseconds } from './backup-shelf.service.js';
+import { BackupShelf, heartbeatMilliseconds, type Rotated } from './backup-shelf.service.js';
 import { copyFiles, damageOf, describeFile, filesBelow, makeStay } from './file-copies.service.js';
 import { writeManifest } from './manifest.file.js';
 import { type BackupReason, databaseFiles, filesFolder, type Manifest } from './manifest.js';
@@ -17,8 +17,8 @@ import { copySqlite } from './sqlite-copy.service.js';
 export interface MadeBackup {
   folder: string;
   manifest: Manifest;
-  /** Names of older backups that were removed, since enough newer ones are kept. */
-  removed: string[];
+  /** Older backups that went, since enough newer ones are kept. */
+  removed: Rotated;
 }
 
 /**
@@ -43,11 +43,11 @@ export async function makeBackup(
   const unfinished = join(shelf.folder, unfinishedName(name));
   const folder = join(shelf.folder, name);
   const heartbeat = setInterval(() => touch(unfinished), heartbeatMilliseconds);
+  let manifest: Manifest;
   try {
-    const manifest = await fill(unfinished, config, { reason, madeAt }, signal);
+    manifest = await fill(unfinished, config, { reason, madeAt }, signal);
     renameSync(unfinished, folder);
     syncFolder(shelf.folder);
-    return { folder, manifest, removed: shelf.rotate(config.BACKUP_KEEP) };
   } catch (error) {
     rmSync(unfinished, { recursive: true, force: true });
     if (error instanceof PostgresToolMissing) {
@@ -60,6 +60,7 @@ export async function makeBackup(
   } finally {
     clearInterval(heartbeat);
   }
+  return { folder, manifest, removed: shelf.rotate(config.BACKUP_KEEP) };
 }
 
 /** Takes a name that no other backup has: two that begin in the same second get one a second apart. */

@@ -68,6 +68,7 @@ export class BackupSchedule implements OnApplicationBootstrap, OnModuleDestroy {
     if ('made' in answer) {
       const seconds = ((performance.now() - started) / 1_000).toFixed(1);
       this.logger.log(`A backup was made in ${seconds} s: ${answer.made.folder}`);
+      for (const fault of answer.made.removed.faults) this.logger.warn(`An older backup stays: ${fault}`);
       this.status.lastFailure = null;
     } else {
       this.logger.error(answer.failure.message);

@@ -13,6 +13,12 @@ export interface ShelvedBackup {
   whole: boolean;
 }
 
+export interface Rotated {
+  names: string[];
+  /** What could not be removed, in words. */
+  faults: string[];
+}
+
 /** Whoever makes a backup touches its unfinished folder whenever its thread is free. */
 export const heartbeatMilliseconds = 10_000;
 const abandonedMilliseconds = 3_600_000;
@@ -49,25 +55,35 @@ export class BackupShelf {
     return this.backups().findLast(({ whole }) => whole);
   }
 
-  /** Removes the oldest beyond the number to be kept, and gives their names. */
-  rotate(keep: number): string[] {
-    const names = backupsToRemove(this.backups(), keep);
-    for (const name of names) {
+  /** Removes the oldest beyond the number to be kept. One that cannot be removed does not spoil the one just made. */
+  rotate(keep: number): Rotated {
+    const rotated: Rotated = { names: [], faults: [] };
+    for (const name of backupsToRemove(this.backups(), keep)) {
       // Renamed first, so that one removed by halves is never taken for a backup.
       const removed = join(this.folder, removedName(name));
-      renameSync(join(this.folder, name), removed);
-      rmSync(removed, { recursive: true, force: true });
+      try {
+        renameSync(join(this.folder, name), removed);
+        rmSync(removed, { recursive: true, force: true });
+        rotated.names.push(name);
+      } catch (error) {
+        const { code, message } = error as NodeJS.ErrnoException;
+        // Another process was faster.
+        if (code !== 'ENOENT') rotated.faults.push(`${name} could not be removed: ${message}`);
+      }
     }
-    return names;
+    return rotated;
   }
 
   /** Removes what backups and removals left behind that were killed; what is being made just now stays. */
   removeLeftovers(): void {
     for (const name of this.names().filter(isLeftoverName)) {
       const folder = join(this.folder, name);
-      const touched = statSync(folder, { throwIfNoEntry: false })?.mtimeMs;
-      if (touched === undefined || Date.now() - touched < abandonedMilliseconds) continue;
-      rmSync(folder, { recursive: true, force: true });
+      try {
+        if (Date.now() - statSync(folder).mtimeMs < abandonedMilliseconds) continue;
+        rmSync(folder, { recursive: true, force: true });
+      } catch {
+        // In nobody's way; it is tried again with the next backup.
+      }
     }
   }
 

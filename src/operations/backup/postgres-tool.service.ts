@@ -9,7 +9,7 @@ const keptErrorCharacters = 2_000;
 /** The tools that come with PostgreSQL, run against one database. */
 export class PostgresTools {
   private readonly address: string;
-  private readonly password: string;
+  private readonly environment: NodeJS.ProcessEnv;
 
   /** @param folder where the tools lie; undefined: found by PATH */
   constructor(
@@ -17,8 +17,9 @@ export class PostgresTools {
     databaseUrl: string,
   ) {
     const url = new URL(databaseUrl);
-    this.password = decodeURIComponent(url.password);
     // Parameters of a process can be read by everybody on the machine, its environment cannot.
+    const password = url.password === '' ? {} : { PGPASSWORD: decodeURIComponent(url.password) };
+    this.environment = { ...process.env, ...password };
     url.password = '';
     this.address = url.href;
   }
@@ -40,7 +41,7 @@ export class PostgresTools {
   ): Promise<string> {
     const child = spawn(this.folder === undefined ? tool : join(this.folder, tool), parameters, {
       stdio: ['ignore', output === 'keep' ? 'pipe' : 'ignore', 'pipe'],
-      env: { ...process.env, PGPASSWORD: this.password },
+      env: this.environment,
       ...(signal === undefined ? {} : { signal }),
     });
     let printed = '';

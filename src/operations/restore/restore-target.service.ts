@@ -19,14 +19,6 @@ export class RestoreTarget {
     this.requireEmpty();
   }
 
-  private requireEmpty(): void {
-    const [first] = this.names().filter((name) => name !== keyFileName && name !== workFolder);
-    if (first === undefined) return;
-    throw new OperatorError(
-      `${this.folder} is not empty: there is ${first}. A record is restored only into a fresh folder; name another one.`,
-    );
-  }
-
   get work(): string {
     return join(this.folder, workFolder);
   }
@@ -54,6 +46,14 @@ export class RestoreTarget {
     for (const name of names) renameSync(join(this.work, name), join(this.folder, name));
     rmdirSync(this.work);
     syncFolder(this.folder);
+  }
+
+  private requireEmpty(): void {
+    const [first] = this.names().filter((name) => name !== keyFileName && name !== workFolder);
+    if (first === undefined) return;
+    throw new OperatorError(
+      `${this.folder} is not empty: there is ${first}. A record is restored only into a fresh folder; name another one.`,
+    );
   }
 
   private names(): string[] {

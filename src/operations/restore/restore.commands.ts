@@ -9,11 +9,10 @@ import { copyFiles, copyForGood, filesBelow } from '../backup/file-copies.servic
 import { filesFolder } from '../backup/manifest.js';
 import { checkRecord } from '../verify/record.check.js';
 import { headsRemembered } from '../verify/remembered-heads.file.js';
-import type { VerifyReport } from '../verify/report-words.js';
-import { reportLines } from '../verify/report-words.js';
+import { reportLines, type VerifyReport } from '../verify/report-words.js';
 import { openSource, type RestoreSource } from './restore-source.service.js';
 import { RestoreTarget } from './restore-target.service.js';
-import { requireEmptyDatabase, restoreDatabase } from './restored-database.service.js';
+import { firstTable, requireEmptyDatabase, restoreDatabase } from './restored-database.service.js';
 import { RestoredRecord } from './restored-record.service.js';
 
 interface RestoreOptions {
@@ -121,14 +120,11 @@ async function verify(config: Config, { folder }: RestoreSource): Promise<Verify
   }
 }
 
-async function tellFilledDatabase(config: Config): Promise<void> {
-  try {
-    await requireEmptyDatabase(config);
-  } catch {
-    process.stderr.write(
-      'The database in DATABASE_URL was filled all the same: drop it before you try again.\n',
-    );
-  }
+/** A folder can be emptied again, a database of somebody's server is left to them. */
+async function tellFilledDatabase({ DATABASE_URL: url }: Config): Promise<void> {
+  const table = url === undefined ? undefined : await firstTable(url).catch(() => undefined);
+  if (table === undefined) return;
+  process.stderr.write('The database in DATABASE_URL is filled by now: drop it before you try again.\n');
 }
 
 function tellErasures({ erasedAgain, unreadableLines }: AppliedErasures, lists: readonly string[]): void {

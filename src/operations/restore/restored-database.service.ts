@@ -43,21 +43,24 @@ export async function restoreDatabase(config: Config, folder: string, manifest: 
 export async function requireEmptyDatabase(config: Config): Promise<void> {
   const url = config.DATABASE_URL;
   if (url === undefined) return;
-  await withRows(url, async (rows) => {
-    const tables = await rows<{ name: string }>(
+  const table = await firstTable(url);
+  if (table !== undefined) {
+    throw new OperatorError(
+      `The database in DATABASE_URL is not empty: there is a table ${table}. A record is restored only into an empty database; make one with createdb.`,
+    );
+  }
+  const tools = new PostgresTools(config.POSTGRES_CLIENT_DIR, url);
+  await requireVersion(tools, 'pg_restore', await withRows(url, serverVersion));
+}
+
+/** A table of the PostgreSQL database, undefined when it has none. */
+export function firstTable(url: string): Promise<string | undefined> {
+  return withRows(url, async (rows) => {
+    const [table] = await rows<{ name: string }>(
       `SELECT table_schema || '.' || table_name AS name FROM information_schema.tables
        WHERE table_schema NOT IN ('pg_catalog', 'information_schema') ORDER BY 1 LIMIT 1`,
     );
-    if (tables[0]) {
-      throw new OperatorError(
-        `The database in DATABASE_URL is not empty: there is a table ${tables[0].name}. A record is restored only into an empty database; make one with createdb.`,
-      );
-    }
-    await requireVersion(
-      new PostgresTools(config.POSTGRES_CLIENT_DIR, url),
-      'pg_restore',
-      await serverVersion(rows),
-    );
+    return table?.name;
   });
 }
 
