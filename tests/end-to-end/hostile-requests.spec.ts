@@ -10,7 +10,8 @@ import { PlainSql } from '../support/plain-sql.js';
 import { SeededRandom } from '../support/random.js';
 import { rawExchange } from '../support/raw-http.js';
 import { makeSampleStudio } from '../support/sample-studio.js';
-import { engines, type RunningService, startService } from '../support/service.js';
+import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { signInOwner } from '../support/signing-in.js';
 import { StudioLoad } from '../support/studio-load.js';
 import { differences, settled, tableContents } from '../support/table-contents.js';
 import { walkStudio } from '../support/walk.js';
@@ -97,6 +98,35 @@ describe.each(engines)('hostile requests, on %s', { timeout: 600_000 }, (engine)
     }
     expect(differences(before, await tableContents(sql, { written: true }))).toEqual([]);
     expect((await fetch(`${service.url}/health/ready`)).status).toBe(200);
+  });
+
+  it('are nobody’s with a token or a cookie of which a single byte is another', async () => {
+    const before = await tableContents(sql, { written: true });
+    const cookie = await signInOwner(service);
+    const [name = '', secret = ''] =
+      cookie
+        .split('; ')
+        .find((each) => /sign-in=/.test(each))
+        ?.split('=') ?? [];
+    expect(secret).toHaveLength(43);
+    const changed = (text: string) =>
+      [...text].flatMap((character, index) => {
+        const code = character.charCodeAt(0);
+        const others = [code ^ 1, code ^ 0x20, code ^ 0x40].map((each) => String.fromCharCode(each));
+        return others.map((other) => text.slice(0, index) + other + text.slice(index + 1));
+      });
+    const tried = [
+      ...changed(service.token).map((token) => ({ authorization: `Bearer ${token}` })),
+      ...changed(secret).map((each) => ({ cookie: `${name}=${each}` })),
+    ].filter((headers) => !/[^\x21-\x7e ]/.test(Object.values(headers)[0] ?? ''));
+    for (const headers of tried) {
+      const answer = await service.send<ProblemBody>('GET', `${service.url}/api/v1/me`, undefined, headers);
+      expect([answer.status, answer.body.code], JSON.stringify(headers)).toEqual([401, 'sign-in-needed']);
+    }
+    expect(tried.length).toBeGreaterThan(200);
+    expect((await service.send('GET', `${service.url}/api/v1/me`, undefined, { cookie })).status).toBe(200);
+    const signedIn = differences(before, await tableContents(sql, { written: true }));
+    expect(signedIn.map((line) => line.split(':')[0])).toEqual(['audit_entry']);
   });
 
   it('do not disturb the work beside them', async () => {
