@@ -107,4 +107,14 @@ describe('settings', () => {
     ]);
     expect(readConfig(files).publicUrl).toBe('https://127.0.0.1:3000');
   });
+
+  it.each([
+    ['BACKUP_EVERY_HOURS', ['0', '0.5', '24', '8760'], ['', '-1', 'x', '1e3', '9000', 'Infinity']],
+    ['BACKUP_KEEP', ['1', '1000'], ['', '0', '1.5', '-1', '1001']],
+  ])('take %s where it makes sense and nowhere else', (name, usable, unusable) => {
+    for (const value of usable) expect(faultsOf({ [name]: value }), value).toEqual([]);
+    for (const value of unusable) {
+      expect(faultsOf({ [name]: value }), value).toEqual([expect.stringContaining(name)]);
+    }
+  });
 });

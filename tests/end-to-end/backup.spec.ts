@@ -247,6 +247,24 @@ describe('a restore', () => {
     });
   });
 
+  it('brings back a record with faults too, since there may be no better one, and says so', async () => {
+    const [faulty, into] = [join(away, 'faulty'), join(away, 'fresh')];
+    await commandOutput(['restore', whole, '--into', faulty, '--keys', keyFile]);
+    const sql = await PlainSql.connect({ dataFolder: faulty }, 'write');
+    await sql.rows(
+      `INSERT INTO place (studio_id, id, name, kind, created_at)
+       VALUES ('${service.studioId}', 'by hand', 'Cellar', 'shelf', '2026-01-01T08:00:00.000Z')`,
+    );
+    await sql.close();
+    await commandOutput(['backup'], { environment: { DATA_DIR: faulty } });
+    const backup = backupsIn(join(faulty, 'backups'))[0]?.folder ?? '';
+    const { code, out } = await runCommand(['restore', backup, '--into', into, '--keys', keyFile]);
+    expect(code).toBe(2);
+    expect(out).toContain('place by hand');
+    expect(out).toContain('It was put into place with these faults');
+    expect(existsSync(join(into, 'lotward.sqlite'))).toBe(true);
+  });
+
   it('takes the key file that lies in the folder already', async () => {
     const into = join(away, 'fresh');
     mkdirSync(into);
