@@ -262,6 +262,30 @@ describe.skipIf(!hasChromium).each(engines)('passkeys in Chromium, on %s', (engi
       expect((await page.held()).map(({ signCount }) => signCount)).toEqual([-1]);
     }));
 
+  it('refuses the certificate of an authenticator, which it did not ask for', () =>
+    onDevice(async (device) => {
+      const page = await PasskeyPage.open(device, address);
+      await accept(page, 'jon');
+      const creation = await page.ask('POST', '/me/passkeys/options');
+      const made = await page.create({ ...creation.body, attestation: 'direct' });
+      const { response } = made as { response: { attestationObject: string } };
+      // So that it is this what is refused: the text of the CBOR map's key.
+      expect(Buffer.from(response.attestationObject, 'base64url').toString('latin1')).toContain('x5c');
+      const added = await page.ask('POST', '/me/passkeys', { name: 'certified', credential: made });
+      expect(refused(added)).toEqual([400, 'unusable-passkey']);
+    }));
+
+  it('needs no wait for what a stranger tries with the password', () =>
+    onDevice(async (device) => {
+      const page = await newcomer(device, 'joy');
+      await page.ask('POST', '/sign-out');
+      const guess = () =>
+        service.send('POST', `${service.url}/api/v1/sign-in`, { signInName: 'joy', password: 'guessed' });
+      for (let turn = 0; turn < 8; turn += 1) await guess();
+      expect((await guess()).status).toBe(429);
+      expect((await page.signIn()).status).toBe(204);
+    }));
+
   it('adds none by another sign-in than the one that asked for it', () =>
     onDevice(async (browser) => {
       const page = await PasskeyPage.open(browser, address);

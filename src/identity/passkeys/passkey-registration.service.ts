@@ -4,6 +4,7 @@ import {
   type PublicKeyCredentialCreationOptionsJSON,
   verifyRegistrationResponse,
 } from '@simplewebauthn/server';
+import { decodeAttestationObject } from '@simplewebauthn/server/helpers';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { Problem } from '../../platform/problem.js';
 import { Accounts } from '../sign-in/accounts.service.js';
@@ -76,6 +77,7 @@ export class PasskeyRegistration {
     { challenge, relyingParty }: Challenge,
   ): Promise<NewPasskey> {
     try {
+      refuseCertificates(response);
       const { verified, registrationInfo } = await verifyRegistrationResponse({
         response: { ...response, clientExtensionResults: {} },
         expectedChallenge: challenge,
@@ -99,6 +101,19 @@ export class PasskeyRegistration {
     }
     throw unusable('What the authenticator sent does not fit what was asked of it.');
   }
+}
+
+/**
+ * Certificates of authenticators are not asked for, and looking at them could make the service call the address that
+ * stands in one for its revocations. What an authenticator signs with the new key itself may come unasked.
+ */
+function refuseCertificates({ response }: RegistrationResponseDto): void {
+  const object = decodeAttestationObject(
+    new Uint8Array(Buffer.from(response.attestationObject, 'base64url')),
+  );
+  const form = object.get('fmt');
+  if (form === 'none' || (form === 'packed' && object.get('attStmt').get('x5c') === undefined)) return;
+  throw new Error(`It brings an attestation "${form}", which was not asked for.`);
 }
 
 function unusable(why: string): Problem {

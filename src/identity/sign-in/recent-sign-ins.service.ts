@@ -29,7 +29,7 @@ export class RecentSignIns {
       throw new Problem(
         403,
         'passkey-needed',
-        'You have a passkey: sign in with it, then repeat this. Who lost theirs asks the owner for a new link.',
+        'You have a passkey: sign in with it, then repeat this. If it is lost, or belongs to another address, come in by a new link: the owner makes one, or the command `npm run cli -- sign-in-link`.',
       );
     }
   }
