@@ -162,6 +162,11 @@ describe.each(engines)('treatment-room tablets on %s', (engine) => {
     // Signing out leaves it a tablet.
     await browser.done('POST', '/tablet/switch', { badge: badgeOfOne.badge });
     expect((await who(browser)).studios[0]?.personId).toBe(one.person.id);
+    // Also when the browser forgot who was there.
+    const forgotten = browser.copy();
+    browser.setCookie('sign-in', undefined);
+    await browser.done('POST', '/tablet/switch', { badge: badgeOfOther.badge });
+    expect(await forgotten.isSignedIn()).toBe(false);
   });
 
   it('sign whoever had signed in with a password out, when somebody shows a badge', async () => {
