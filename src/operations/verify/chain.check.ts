@@ -1,5 +1,5 @@
 import { type AuditLink, firstPreviousHash, hashOfLink } from '../../platform/audit/audit-log.js';
-import type { WrittenRow } from '../../platform/audit/row-digest.js';
+import { type WrittenRow, writtenAcrossStudios } from '../../platform/audit/row-digest.js';
 import type { SqlValue } from '../../platform/database/database.js';
 import type { Snapshot } from '../../platform/database/snapshot.js';
 import type { Findings } from './findings.store.js';
@@ -44,7 +44,7 @@ export async function checkChain(
         await fault('is not what was written: its hash is not that of its content');
       const rows = rowsNamed(link);
       if (rows) onEntry(link, rows);
-      else await fault('does not say readably which rows it wrote');
+      else await fault('does not say, or not as entries may, which rows it wrote');
       end = { sequence: link.sequence, hash };
     }
   }
@@ -107,7 +107,7 @@ function entryName({ studioId, sequence }: AuditLink): string {
   return `Audit entry ${sequence} of studio ${studioId}`;
 }
 
-/** Undefined when the payload cannot be read. */
+/** Undefined when the payload cannot be read, or names rows of which this chain may not tell. */
 function rowsNamed({ action, subjectId, payload }: AuditLink): WrittenRow[] | undefined {
   try {
     const { rows } = JSON.parse(payload) as { rows: WrittenRow[] };
@@ -131,7 +131,8 @@ function isWrittenRow(row: WrittenRow): boolean {
     typeof row.id === 'string' &&
     isTextOr(row.digest, null) &&
     isTextOr(row.before, undefined) &&
-    isTextOr(row.studioId, undefined) &&
+    (row.studioId === undefined ||
+      (writtenAcrossStudios.has(row.table) && typeof row.studioId === 'string')) &&
     (row.number === undefined || typeof row.number === 'number')
   );
 }

@@ -14,7 +14,7 @@ export interface WrittenRow {
    * even after the service changed it again.
    */
   before?: string;
-  /** The studio whose row it is, where it is not the studio of the entry. */
+  /** The studio whose row it is, where it is not the studio of the entry: see `writtenAcrossStudios`. */
   studioId?: string;
   /** The number that the database itself gave the row: see `numberedByDatabase`. */
   number?: number;
@@ -22,6 +22,12 @@ export interface WrittenRow {
 
 /** The columns that the database fills. They are no part of a row's digest; the entry holds their value beside it. */
 export const numberedByDatabase: Readonly<Record<string, string>> = { movement: 'sequence' };
+
+/**
+ * Tables whose rows may be written from another studio than their own: an account acts in several. Every other row is
+ * told of by its own studio's chain only, so that no other chain can account for a change of it.
+ */
+export const writtenAcrossStudios: ReadonlySet<string> = new Set(['account']);
 
 const none: readonly string[] = [];
 

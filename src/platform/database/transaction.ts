@@ -1,6 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import type { Actor } from '../actor.js';
-import { rowDigest, type WrittenRow } from '../audit/row-digest.js';
+import { rowDigest, type WrittenRow, writtenAcrossStudios } from '../audit/row-digest.js';
 import { notFound, staleVersion } from '../problem.js';
 import { type Engine, placeholders, query, type Read, type SqlValue } from './database.js';
 import { databaseRow, equalTo, fromDatabaseRow, type RowShape, rowShape, toSqlValue } from './rows.js';
@@ -172,9 +172,13 @@ export class Transaction {
     { table, key }: RowShape,
     row: Record<string, SqlValue>,
   ): Pick<WrittenRow, 'table' | 'id' | 'studioId'> {
+    const id = String(row[key] ?? '');
     const studioId = row.studio_id;
-    const ofOther = typeof studioId === 'string' && studioId !== this.studioId ? { studioId } : {};
-    return { table, id: String(row[key] ?? ''), ...ofOther };
+    if (typeof studioId !== 'string' || studioId === this.studioId) return { table, id };
+    if (!writtenAcrossStudios.has(table)) {
+      throw new Error(`A row of ${table} was to be written from another studio than its own.`);
+    }
+    return { table, id, studioId };
   }
 
   /**
