@@ -9,6 +9,7 @@ import type { SeededRandom } from './seeded-random.js';
 
 export interface BenchStudio {
   studioId: string;
+  ownerId: string;
   artistId: string;
   /** Sessions in setup, each with an empty tray. */
   sessionIds: string[];
@@ -55,7 +56,7 @@ export async function makeBenchStudio(
     }
     const sessionIds = Array.from({ length: sessions }, () => uuidv7());
     await planSessions(service, sessionIds, { artistId, procedureId, clientIds });
-    return { studioId: service.studioId, artistId, sessionIds, stock };
+    return { studioId: service.studioId, ownerId: actor.personId ?? '', artistId, sessionIds, stock };
   } finally {
     await service.stop();
   }

@@ -16,7 +16,7 @@ async function runBench(environment: Record<string, string>): Promise<{ code: nu
 describe('the bench, run small', { timeout: 180_000 }, () => {
   it('finds the service and the bare handler to have written the same, and the traces to be equal', async () => {
     const { code, told } = await runBench({
-      BENCH_ONLY: 'verdicts,completions,traces,verifications',
+      BENCH_ONLY: 'verdicts,completions,sign-in,traces,verifications',
       BENCH_SEED: '7',
       BENCH_TRACE_MOVEMENTS: '20000',
       BENCH_VERIFY_MOVEMENTS: '10000',
@@ -24,6 +24,8 @@ describe('the bench, run small', { timeout: 180_000 }, () => {
     expect(told).toContain('seed 7');
     expect(told).toMatch(/^scan verdicts per second +\d/m);
     expect(told).toMatch(/^completions per second +\d/m);
+    expect(told).toMatch(/^scan verdicts per second, by token +\d/m);
+    expect(told).toMatch(/^scan verdicts per second, by cookie +\d/m);
     expect(told).toMatch(/^first page of a trace of 5 lots in 20,000 movements, ms +\d/m);
     expect(told).toMatch(/^verify 10,000 movements \([\d,]+ rows in all\), s +\d/m);
     expect(code).toBe(0);

@@ -7,6 +7,7 @@ import { readBenchSettings } from './bench-settings.js';
 import { benchCompletions } from './completions.js';
 import { median } from './median.js';
 import type { Comparison } from './side-by-side.js';
+import { benchSignInChecks, type SignInComparison } from './sign-in-checks.js';
 import { benchStarts } from './starts.js';
 import { benchTraces } from './traces.js';
 import { benchVerdicts } from './verdicts.js';
@@ -53,9 +54,34 @@ function compared(measure: string, comparison: Comparison): Line[] {
   return lines;
 }
 
+function withSignIn({ request, without, by }: SignInComparison): Line[] {
+  return (['token', 'cookie'] as const).flatMap((way) => {
+    const { perSecond, milliseconds, ratios } = by[way];
+    const lines: Line[] = [
+      {
+        measure: `${request} per second, by ${way}`,
+        service: whole.format(perSecond),
+        yardstick: `${whole.format(without.perSecond)} (the service without the checks of signing in)`,
+        ratio: spread(ratios),
+        aim: 'at least 0.90',
+      },
+    ];
+    if (milliseconds === null || without.milliseconds === null) return lines;
+    const time = {
+      measure: 'processor time of one, ms',
+      service: milliseconds.toFixed(2),
+      yardstick: without.milliseconds.toFixed(2),
+      ratio: (milliseconds / without.milliseconds).toFixed(2),
+      aim: '',
+    };
+    return [...lines, time];
+  });
+}
+
 const measures: Record<string, () => Promise<Line[]>> = {
   verdicts: async () => compared('scan verdicts', await benchVerdicts(settings)),
   completions: async () => compared('completions', await benchCompletions(settings)),
+  'sign-in': async () => (await benchSignInChecks(settings)).flatMap(withSignIn),
   traces: async () => {
     const { data, uses, serviceMilliseconds, rawMilliseconds, ratios } = await benchTraces(settings);
     process.stdout.write(

@@ -2,7 +2,8 @@ import { Agent, request } from 'node:http';
 
 export interface LoadRequest {
   path: string;
-  body: object;
+  /** Posted; left out: the request is a GET. */
+  body?: object;
   /** Which recorded request this is of the kind of: the bare handler reads it, the service does not. */
   kind: string;
 }
@@ -14,32 +15,36 @@ export interface LoadAnswer {
 
 export const kindHeader = 'bench-kind';
 
-/** Where requests go, and with what token. */
+/** Where requests go, and what they present: a token or the cookies of a browser. */
 export interface Target {
   url: string;
   token?: string;
+  cookie?: string;
 }
 
 function send(
   agent: Agent,
   url: URL,
-  token: string | undefined,
+  { token, cookie }: Target,
   { path, body, kind }: LoadRequest,
 ): Promise<LoadAnswer> {
-  const text = JSON.stringify(body);
+  const text = body === undefined ? undefined : JSON.stringify(body);
   return new Promise((resolve, reject) => {
     const outgoing = request(
       {
         agent,
         host: url.hostname,
         port: url.port,
-        method: 'POST',
+        method: text === undefined ? 'GET' : 'POST',
         path,
         headers: {
-          'content-type': 'application/json',
-          'content-length': Buffer.byteLength(text),
+          ...(text !== undefined && {
+            'content-type': 'application/json',
+            'content-length': Buffer.byteLength(text),
+          }),
           [kindHeader]: kind,
           ...(token !== undefined && { authorization: `Bearer ${token}` }),
+          ...(cookie !== undefined && { cookie }),
         },
       },
       (incoming) => {
@@ -74,7 +79,7 @@ export async function runLoad(
   const connection = async () => {
     for (let index = next++; index < chains.length; index = next++) {
       for (const step of chains[index] ?? []) {
-        const answer = await send(agent, url, target.token, step);
+        const answer = await send(agent, url, target, step);
         if (answer.status >= 300)
           throw new Error(`${step.path} was answered ${answer.status}: ${answer.text}`);
         answers[index]?.push(answer);

@@ -12,7 +12,10 @@ import { median } from './median.js';
 import { processorMilliseconds } from './process-facts.js';
 import { makeTemplate, type RecordedStatement, type RequestTemplate } from './statement-template.js';
 
-const databaseName = 'lotward.sqlite';
+export const databaseName = 'lotward.sqlite';
+
+/** Trays are emptied between rounds, so that no more lies on them than in a busy studio. */
+export const emptyTrays = "UPDATE tray_line SET state = 'taken off' WHERE state = 'on tray'";
 const here = (file: string) => fileURLToPath(new URL(file, import.meta.url));
 
 /** The same load on the service and on the bare handler. */
@@ -118,7 +121,7 @@ function millisecondsEach(rounds: readonly Round[]): number | null {
   return milliseconds / requests;
 }
 
-function runSql(file: string, sql: string): void {
+export function runSql(file: string, sql: string): void {
   const database = new BetterSqlite3(file, { timeout: 10_000 });
   database.exec(sql);
   database.close();
@@ -155,7 +158,7 @@ async function recordTemplates(
         .filter((line) => line !== '')
         .map((line) => JSON.parse(line) as RecordedStatement);
       templates[sample.kind] = {
-        statements: makeTemplate(recorded, { params: paramsOf(sample.path), body: sample.body }),
+        statements: makeTemplate(recorded, { params: paramsOf(sample.path), body: sample.body ?? {} }),
         answer: answers[0]?.[0]?.text ?? '',
       };
     }
@@ -213,8 +216,11 @@ const comparedTables = [
   'outbox',
 ];
 
-/** Both must have written the same number of rows, and brought the balances equally far. */
-function checkSameRows(first: string, second: string): void {
+/**
+ * Both must have written the same number of rows, and brought the balances equally far.
+ * @throws Error saying how they differ
+ */
+export function checkSameRows(first: string, second: string): void {
   const [ours, bare] = [first, second].map((file) => {
     const database = new BetterSqlite3(file, { readonly: true });
     const one = (sql: string) => database.prepare(sql).pluck().get();

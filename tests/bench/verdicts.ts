@@ -3,10 +3,7 @@ import { type BenchStudio, makeBenchStudio, refusedScan, setupScans } from './be
 import type { LoadRequest } from './keep-alive-load.js';
 import { makeFolder, removeFolder } from './leave-nothing.js';
 import { SeededRandom } from './seeded-random.js';
-import { type Comparison, compareSideBySide } from './side-by-side.js';
-
-// Trays are emptied between rounds, so that no more lies on them than in a busy studio.
-const emptyTrays = "UPDATE tray_line SET state = 'taken off' WHERE state = 'on tray'";
+import { type Comparison, compareSideBySide, emptyTrays } from './side-by-side.js';
 
 /** Scans at setup: six cartridges by their maker's symbol, three bottles by own label, one bottle that is recalled. */
 export async function benchVerdicts(settings: BenchSettings): Promise<Comparison> {

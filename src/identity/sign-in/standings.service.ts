@@ -80,8 +80,10 @@ function signedInWithoutPasskey(requester: Requester): boolean {
 
 function mayDo(role: Role, requester: Requester): ReadonlySet<Permission> {
   const ofRole = permissionsOf(role);
-  if ('program' in requester)
-    return new Set(ofRole.filter((each) => requester.program.scopes.includes(each)));
+  if ('program' in requester) {
+    const scopes = new Set(requester.program.scopes);
+    return new Set(ofRole.filter((each) => scopes.has(each)));
+  }
   if (requester.browser.tablet !== null) return new Set(ofRole.filter((each) => trayWork.has(each)));
   return new Set(ofRole);
 }
