@@ -1,14 +1,6 @@
+import type { SqlValue } from '../../platform/database/database.js';
 import type { Snapshot } from '../../platform/database/snapshot.js';
 import type { Findings } from './findings.store.js';
-
-interface BalanceRow {
-  studio_id: string;
-  id: string;
-  pieces: number | null;
-  microlitres: number | null;
-  moved_pieces: number;
-  moved_microlitres: number;
-}
 
 /** Balances against movements, and each container's balance against its lot; containers without one, and those of none. */
 const wrongBalances = `SELECT container.studio_id, container.id, balance.pieces, balance.microlitres,
@@ -33,26 +25,30 @@ const balancesOfNothing = `SELECT studio_id, container_id AS id FROM balance
  * @returns how many there are, by studio
  */
 export async function checkBalances(snapshot: Snapshot, findings: Findings): Promise<Map<string, number>> {
-  const about = (row: { studio_id: string; id: string }) => ({
+  const about = (studioId: SqlValue | undefined, id: SqlValue | undefined) => ({
     check: 'balance' as const,
-    studioId: row.studio_id,
+    studioId: String(studioId),
     table: 'balance',
-    id: row.id,
+    id: String(id),
   });
-  for (const row of await snapshot.read<BalanceRow>(wrongBalances)) {
-    const container = `container ${row.id} of ${row.studio_id}`;
-    await findings.add(
-      about(row),
-      row.pieces === null
-        ? `The ${container} has no balance of its lot.`
-        : `The balance of ${container} is ${row.pieces} pieces and ${row.microlitres} µL; its movements come to ${row.moved_pieces} and ${row.moved_microlitres}.`,
-    );
+  for await (const batch of snapshot.batches(wrongBalances)) {
+    for (const [studioId, id, pieces, microlitres, movedPieces, movedMicrolitres] of batch) {
+      const container = `container ${id} of ${studioId}`;
+      await findings.add(
+        about(studioId, id),
+        pieces === null
+          ? `The ${container} has no balance of its lot.`
+          : `The balance of ${container} is ${pieces} pieces and ${microlitres} µL; its movements come to ${movedPieces} and ${movedMicrolitres}.`,
+      );
+    }
   }
-  for (const row of await snapshot.read<{ studio_id: string; id: string }>(balancesOfNothing)) {
-    await findings.add(
-      about(row),
-      `There is a balance of container ${row.id} of ${row.studio_id}, which is not there.`,
-    );
+  for await (const batch of snapshot.batches(balancesOfNothing)) {
+    for (const [studioId, id] of batch) {
+      await findings.add(
+        about(studioId, id),
+        `There is a balance of container ${id} of ${studioId}, which is not there.`,
+      );
+    }
   }
   const counted = await snapshot.read<{ studio_id: string; count: number }>(
     'SELECT studio_id, count(*) AS count FROM balance GROUP BY studio_id',

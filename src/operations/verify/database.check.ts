@@ -22,14 +22,14 @@ async function checkFile(snapshot: Snapshot, findings: Findings): Promise<void> 
 }
 
 async function checkSqliteKeys(snapshot: Snapshot, findings: Findings): Promise<void> {
-  const broken = await snapshot.read<{ table: string; rowid: number; parent: string }>(
-    'PRAGMA foreign_key_check',
-  );
-  for (const { table, rowid, parent } of broken) {
-    await findings.add(
-      about(table, String(rowid)),
-      `Row number ${rowid} of ${table} names a ${parent} that is not there.`,
-    );
+  const broken = snapshot.batches('SELECT "table", rowid, parent FROM pragma_foreign_key_check');
+  for await (const batch of broken) {
+    for (const [table, rowid, parent] of batch) {
+      await findings.add(
+        about(String(table), String(rowid)),
+        `Row number ${rowid} of ${table} names a ${parent} that is not there.`,
+      );
+    }
   }
 }
 

@@ -92,9 +92,16 @@ class PostgresSnapshot implements Snapshot {
 
   static async open(url: string): Promise<PostgresSnapshot> {
     const client = new pg.Client({ connectionString: url });
-    await client.connect();
-    await client.query('BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY');
-    await client.query('SELECT 1');
+    // A connection that breaks fails the query that is under way, which is where it is told.
+    client.on('error', () => undefined);
+    try {
+      await client.connect();
+      await client.query('BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY');
+      await client.query('SELECT 1');
+    } catch (error) {
+      await client.end();
+      throw error;
+    }
     return new PostgresSnapshot(client);
   }
 
