@@ -140,6 +140,7 @@ describe.each(engines)('invitations on %s', (engine) => {
     const secret = await invite(person);
     const look = await new TestBrowser(service.url).done('POST', '/invitation/look', { secret });
     expect(look).toMatchObject({ asks: 'new password' });
+    expect(await accept(secret, { password: known.signInName })).toEqual([400, 'unusable-password']);
     const anew = new TestBrowser(service.url);
     expect(await accept(secret, { password: otherPassword }, anew)).toEqual([204, undefined]);
     expect([await browser.isSignedIn(), await anew.isSignedIn()]).toEqual([false, true]);

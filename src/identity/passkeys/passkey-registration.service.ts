@@ -17,6 +17,9 @@ import { userHandleOf } from './user-handle.js';
 /** EdDSA, ES256 and RS256 (IANA COSE algorithms [M]): one of them is known to every authenticator. */
 const algorithms = [-8, -7, -257];
 
+/** What the library tells may hold what was sent. */
+const longestReason = 300;
+
 /** Lets whoever is signed in add a passkey. */
 @Injectable()
 export class PasskeyRegistration {
@@ -97,7 +100,7 @@ export class PasskeyRegistration {
         };
       }
     } catch (error) {
-      this.logger.warn(`A passkey was not added: ${error instanceof Error ? error.message : String(error)}`);
+      this.logger.warn(`A passkey was not added: ${String(error).slice(0, longestReason)}`);
     }
     throw unusable('What the authenticator sent does not fit what was asked of it.');
   }

@@ -14,6 +14,9 @@ import type { AuthenticationResponseDto, PasskeySignInDto } from './passkeys.dto
 import { Passkeys } from './passkeys.service.js';
 import { userHandleOf } from './user-handle.js';
 
+/** What the library tells may hold what was sent. */
+const longestReason = 300;
+
 /** Signing in with a passkey, without typing a name. Nothing can be guessed here, so nobody has to wait. */
 @Injectable()
 export class PasskeySignIn {
@@ -45,7 +48,10 @@ export class PasskeySignIn {
     const challenge = await this.challenges.take('sign-in', request, null);
     const passkey = await this.passkeys.usable(dto.credential.id);
     const counter = challenge && passkey && (await this.verifiedCounter(dto.credential, passkey, challenge));
-    if (!passkey || counter == null) throw failed();
+    if (!passkey || counter == null) {
+      this.logger.warn(`Signing in by passkey failed from ${request.ip}.`);
+      throw failed();
+    }
     const account = await this.accounts.get(passkey.accountId);
     if (!(await this.passkeys.countUse(account, passkey, counter))) throw failed();
     await this.browserSignIns.start(account, 'passkey', request, reply);
@@ -75,7 +81,7 @@ export class PasskeySignIn {
       });
       if (verified) return authenticationInfo.newCounter;
     } catch (error) {
-      this.logger.warn(`A passkey was refused: ${error instanceof Error ? error.message : String(error)}`);
+      this.logger.warn(`A passkey was refused: ${String(error).slice(0, longestReason)}`);
     }
     return undefined;
   }

@@ -104,10 +104,8 @@ export class Invitations {
     if (known === null && joins === null && dto.signInName === undefined) {
       throw invalidField('signInName', 'A sign-in name is needed for a new account');
     }
-    const passwordHash =
-      dto.password === undefined
-        ? null
-        : await this.passwords.hash(dto.password, [dto.signInName ?? '', link.studioId]);
+    const name = known === null ? (dto.signInName ?? '') : await this.accounts.nameOf(known);
+    const passwordHash = dto.password === undefined ? null : await this.passwords.hash(dto.password, [name]);
     return this.carryOut(link, 'identity.accept-invitation', async (transaction) => {
       const person = await transaction.manager.findOneByOrFail(Person, key);
       if (person.state !== 'active') throw new Problem(409, 'wrong-state', 'This person works here no more.');

@@ -15,7 +15,7 @@ export const argon2Parameters = {
   parallelism: 1,
 } as const;
 
-/** OWASP ASVS 5.0, 6.2.1 [M]: at least 8 characters, 15 recommended. */
+/** OWASP ASVS 5.0, 6.2.1 [P]: at least 8 characters, 15 recommended. */
 const fewestCharacters = 12;
 export const mostCharacters = 200;
 /** Of 0 to 4; from 3 on a guesser with the hash is expected to need more than 10^8 tries. */

@@ -9,7 +9,7 @@ import { Secrets } from './secrets.service.js';
 import type { SignInMethod } from './sign-in-method.js';
 
 const minutes = 60_000;
-/** OWASP ASVS 5.0, 7.3.1 and 7.3.2 [M]: an inactivity limit and an absolute lifetime, chosen for a treatment day and a week. */
+/** OWASP ASVS 5.0, 7.3.1 and 7.3.2 [P]: an inactivity limit and an absolute lifetime, chosen for a treatment day and a week. */
 const lifetimes = {
   browser: { idle: 8 * 60 * minutes, whole: 7 * 24 * 60 * minutes },
   tablet: { idle: 15 * minutes, whole: 12 * 60 * minutes },
