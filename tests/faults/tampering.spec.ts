@@ -8,7 +8,7 @@ import { checkRecord } from '../../src/operations/verify/record.check.js';
 import { uncoveredTables } from '../../src/operations/verify/record-tables.js';
 import type { Finding, RememberedHead, VerifyReport } from '../../src/operations/verify/report-words.js';
 import { type TableShape, tableShapes } from '../../src/operations/verify/table-shapes.query.js';
-import { systemActor } from '../../src/platform/actor.js';
+import { type Actor, systemActor } from '../../src/platform/actor.js';
 import { type AuditLink, hashOfLink } from '../../src/platform/audit/audit-log.js';
 import { rowDigest, type WrittenRow } from '../../src/platform/audit/row-digest.js';
 import { canonicalJson } from '../../src/platform/canonical-json.js';
@@ -448,63 +448,68 @@ describe.each(engines)(
       ]);
     });
 
-    it('shows a row that the chain of another studio accounts for', async () => {
-      const hold = await one('hold', 'lot_id IS NOT NULL');
-      const forged = { ...hold, note: 'never mind' };
+    it.each([
+      ['hold', 'lot_id IS NOT NULL', 'note'],
+      ['studio', "name LIKE '%studio'", 'name'],
+    ])('shows a row of %s that the chain of another studio accounts for', async (table, where, column) => {
+      const row = await one(table, where);
+      const forged = { ...row, [column]: 'never mind' };
       const store = await Store.open(place.dataFolder, place.databaseUrl);
       const other = await store.makeStudio();
       await store.close();
-      await attacker.run('UPDATE hold SET note = $1 WHERE id = $2', [forged.note, hold.id ?? '']);
-      const [end] = await attacker.sql.rows('SELECT sequence, hash FROM audit_head WHERE studio_id = $1', [
-        other.studioId,
-      ]);
-      const link: AuditLink = {
-        studioId: other.studioId,
-        sequence: Number(end?.sequence) + 1,
-        recordedAt: '2026-03-01T09:30:00.000Z',
-        personId: other.personId,
-        via: 'api',
-        action: 'stock.hold',
-        subjectKind: 'hold',
-        subjectId: String(hold.id),
-        payload: canonicalJson({
-          rows: [
-            {
-              table: 'hold',
-              id: hold.id,
-              studioId: hold.studio_id,
-              before: rowDigest('hold', hold),
-              digest: rowDigest('hold', forged),
-            },
-          ],
-        }),
-        previousHash: String(end?.hash),
-      };
-      await attacker.run(
-        `INSERT INTO audit_entry (studio_id, sequence, recorded_at, person_id, via, action, subject_kind, subject_id, payload, previous_hash, hash)
-         VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11)`,
-        [
-          link.studioId,
-          link.sequence,
-          link.recordedAt,
-          link.personId,
-          link.via,
-          link.action,
-          link.subjectKind,
-          link.subjectId,
-          link.payload,
-          link.previousHash,
-          hashOfLink(link),
-        ],
-      );
-      await setHead({ studioId: link.studioId, sequence: link.sequence, hash: hashOfLink(link) });
+      await attacker.run(`UPDATE "${table}" SET "${column}" = 'never mind' WHERE id = $1`, [row.id ?? '']);
+      const written = { table, id: row.id, before: rowDigest(table, row), digest: rowDigest(table, forged) };
+      await append(other, [written]);
+      const changed = expect.stringMatching(new RegExp(`^${table} ${row.id} .*is not as audit entry`));
+      const all = await found();
+      expect(all[0]).toEqual(changed);
+      expect(all.length).toBeGreaterThan(1);
+    });
+
+    it('shows an entry that names a row of another studio, and does not believe it', async () => {
+      const row = await one('hold', 'lot_id IS NOT NULL');
+      const forged = { ...row, note: 'never mind' };
+      const store = await Store.open(place.dataFolder, place.databaseUrl);
+      const other = await store.makeStudio();
+      await store.close();
+      await attacker.run("UPDATE hold SET note = 'never mind' WHERE id = $1", [row.id ?? '']);
+      const digests = { before: rowDigest('hold', row), digest: rowDigest('hold', forged) };
+      await append(other, [{ table: 'hold', id: row.id, studioId: row.studio_id, ...digests }]);
       expect(await found()).toEqual([
         expect.stringMatching(
           /^Audit entry \d+ of .* does not say, or not as entries may, which rows it wrote/,
         ),
-        expect.stringMatching(new RegExp(`^hold ${hold.id} of ${hold.studio_id} is not as audit entry`)),
+        expect.stringMatching(new RegExp(`^hold ${row.id} of ${row.studio_id} is not as audit entry`)),
       ]);
     });
+
+    /** Appends an entry that is right in itself to a studio's chain. */
+    async function append({ studioId, personId }: Actor, rows: object[]): Promise<void> {
+      const [end] = await attacker.sql.rows('SELECT sequence, hash FROM audit_head WHERE studio_id = $1', [
+        studioId,
+      ]);
+      const link: AuditLink = {
+        studioId,
+        sequence: Number(end?.sequence) + 1,
+        recordedAt: '2026-03-01T09:30:00.000Z',
+        personId,
+        via: 'api',
+        action: 'stock.nothing',
+        subjectKind: 'nothing',
+        subjectId: studioId,
+        payload: canonicalJson({ rows }),
+        previousHash: String(end?.hash),
+      };
+      const hash = hashOfLink(link);
+      const columns = Object.keys({ ...link, hash }).map((name) =>
+        name.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`),
+      );
+      await attacker.run(
+        `INSERT INTO audit_entry (${columns.join(', ')}) VALUES (${columns.map((_, index) => `$${index + 1}`).join(', ')})`,
+        Object.values({ ...link, hash }),
+      );
+      await setHead({ studioId, sequence: link.sequence, hash });
+    }
 
     it('shows an entry whose list of rows cannot be read', async () => {
       const { studioId } = await head();

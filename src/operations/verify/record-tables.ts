@@ -17,6 +17,12 @@ export const keysOfRecord: Readonly<Record<string, readonly string[]>> = {
   movement: ['studio_id', 'id'],
 };
 
+/** Tables whose rows are a studio or a chain themselves. */
+export const rowsThemselves: Readonly<Record<string, 'studio' | 'chain'>> = {
+  chain: 'chain',
+  studio: 'studio',
+};
+
 type Row = Readonly<Record<string, string | number | null>>;
 
 /** Rows of which only the making is in the audit log: how each looked when it was made. */

@@ -1,3 +1,4 @@
+import type { WrittenRow } from '../../platform/audit/row-digest.js';
 import type { Snapshot } from '../../platform/database/snapshot.js';
 import { checkBalances } from './balances.check.js';
 import { checkChain, checkHead } from './chain.check.js';
@@ -102,14 +103,16 @@ function takeInChain(
   written: WrittenRows,
   findings: Findings,
 ) {
-  const owners = new Map(shapes.map(({ name, owner }) => [name, owner]));
-  const uncovered = (table: string) => !owners.has(table) && table in uncoveredTables;
+  const owners = new Map(shapes.map(({ name, belongsTo }) => [name, belongsTo]));
+  const scopeOf = ({ table, studioId: other }: WrittenRow) => {
+    // A table that is gone was some studio's.
+    const belongsTo = owners.get(table) ?? 'studio';
+    return belongsTo === 'service' ? '' : belongsTo === 'chain' ? (chainId ?? '') : (other ?? studioId);
+  };
   return checkChain(snapshot, studioId, findings, (entry, rows) => {
     for (const row of rows) {
-      if (uncovered(row.table)) continue;
-      const owner = owners.get(row.table);
-      const ownerId = owner === 'chain_id' ? (chainId ?? '') : (row.studioId ?? studioId);
-      written.add({ table: row.table, scope: owner === null ? '' : ownerId, id: row.id }, entry, row);
+      if (row.table in uncoveredTables) continue;
+      written.add({ table: row.table, scope: scopeOf(row), id: row.id }, entry, row);
     }
   });
 }

@@ -26,8 +26,7 @@ export async function checkRows(
       for (const values of batch) {
         const row = rowOf(shape, values);
         const name = nameOf(shape, row);
-        const owner = ownerOf(shape, row);
-        counts.set(owner, (counts.get(owner) ?? 0) + 1);
+        counts.set(name.scope, (counts.get(name.scope) ?? 0) + 1);
         await checkRow(snapshot, shape, name, row, written, findings);
       }
     }
@@ -67,19 +66,12 @@ function nameOf({ name, owner, key }: TableShape, row: Record<string, SqlValue>)
   return { table: name, scope: owner === null ? '' : String(row[owner]), id: String(row[key]) };
 }
 
-/** The studio or chain a row counts for: what it belongs to, or what it is. */
-function ownerOf({ owner, key }: TableShape, row: Record<string, SqlValue>): string {
-  return String(row[owner ?? key]);
-}
-
-/** A row that belongs to no studio or chain is one itself; only the service's own key is nobody's. */
 function about({ table, scope, id }: RowName): Omit<Finding, 'message'> {
-  const itself = table === 'service_key' ? null : id;
-  return { check: 'row', studioId: scope === '' ? itself : scope, table, id };
+  return { check: 'row', studioId: scope === '' ? null : scope, table, id };
 }
 
 function rowWords({ table, scope, id }: RowName): string {
-  return `${table} ${id}${scope === '' ? '' : ` of ${scope}`}`;
+  return `${table} ${id}${scope === '' || scope === id ? '' : ` of ${scope}`}`;
 }
 
 async function faultWords(snapshot: Snapshot, name: RowName, fault: RowFault): Promise<string> {

@@ -1,20 +1,22 @@
 import { numberedByDatabase } from '../../platform/audit/row-digest.js';
 import type { Snapshot } from '../../platform/database/snapshot.js';
-import { keysOfRecord, uncoveredTables } from './record-tables.js';
+import { keysOfRecord, rowsThemselves, uncoveredTables } from './record-tables.js';
 
 /** A table that the audit log covers, as it stands in the database. */
 export interface TableShape {
   name: string;
   columns: string[];
-  /** The column that says whose a row is; null where a row belongs to no studio or chain but is one itself. */
-  owner: 'studio_id' | 'chain_id' | null;
+  /** Whose rows these are, and so whose audit logs may tell of them: one studio's, or those of a chain's studios. */
+  belongsTo: 'studio' | 'chain' | 'service';
+  /** The column that names the studio or chain; null for what is the service's. */
+  owner: string | null;
   /** The column by which an entry names a row. */
   key: string;
   /** The column that the database numbers. */
   numbered: string | undefined;
 }
 
-/** What the schema is made of: its tables in the order in which they are looked at, and what is missing. */
+/** The tables that the audit log covers, in the order in which they are looked at. */
 export async function tableShapes(snapshot: Snapshot): Promise<TableShape[]> {
   const found = await snapshot.read<{ table_name: string; column_name: string; key_place: number }>(
     snapshot.engine === 'sqlite' ? sqliteColumns : postgresColumns,
@@ -31,19 +33,22 @@ export async function tableShapes(snapshot: Snapshot): Promise<TableShape[]> {
 }
 
 function shapeOf(name: string, columns: string[], key: readonly string[]): TableShape {
-  const [owner] = key.length > 1 ? key : [];
+  const [first = 'id'] = key;
+  const itself = rowsThemselves[name];
+  const belongsTo = itself ?? (first === 'chain_id' ? 'chain' : first === 'studio_id' ? 'studio' : 'service');
   return {
     name,
     columns,
-    owner: owner === 'studio_id' || owner === 'chain_id' ? owner : null,
+    belongsTo,
+    owner: belongsTo === 'service' ? null : first,
     key: key.at(-1) ?? 'id',
     numbered: numberedByDatabase[name],
   };
 }
 
-// A chain and a studio first, since all others name them.
+// The studios first, then the chains: what is wrong with them makes others look wrong.
 const inOrder = (table: string, column: string) =>
-  `ORDER BY CASE ${table} WHEN 'chain' THEN 1 WHEN 'studio' THEN 2 ELSE 3 END, ${table}, ${column}`;
+  `ORDER BY CASE ${table} WHEN 'studio' THEN 1 WHEN 'chain' THEN 2 ELSE 3 END, ${table}, ${column}`;
 
 const sqliteColumns = `SELECT tables.name AS table_name, columns.name AS column_name, columns.pk AS key_place
   FROM sqlite_schema AS tables JOIN pragma_table_info(tables.name) AS columns
