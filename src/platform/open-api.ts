@@ -36,6 +36,19 @@ export function describeApi(app: INestApplication): void {
         'The record a cosmetic-tattoo studio keeps of its pigments and needles. Every write carries an id made by the client; an unknown field is refused; errors are problem documents (RFC 9457) with a stable code.',
       )
       .setVersion('1')
+      .addBearerAuth(
+        { type: 'http', bearerFormat: 'lotward_…', description: 'The token of a program.' },
+        'token',
+      )
+      .addCookieAuth(
+        'lotward-sign-in',
+        {
+          type: 'apiKey',
+          in: 'cookie',
+          description: 'Set when somebody signs in at a browser; over HTTPS its name begins with __Host-.',
+        },
+        'browser',
+      )
       .build(),
     { operationIdFactory: (controller, method) => `${controller.replace(/Controller$/, '')}_${method}` },
   );
@@ -50,6 +63,7 @@ export function describeApi(app: INestApplication): void {
 function completed(document: OpenAPIObject): OpenAPIObject {
   for (const item of Object.values(document.paths)) {
     for (const operation of Object.values(item) as Operation[]) {
+      operation.security = presentedTo(operation);
       operation.responses.default = {
         description: 'Anything else',
         content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } },
@@ -64,6 +78,13 @@ function completed(document: OpenAPIObject): OpenAPIObject {
   }
   schemas.Problem = problemSchema;
   return document;
+}
+
+/** What has to be presented, by the entry that the guard goes by as well. */
+function presentedTo(operation: Operation): Record<string, string[]>[] {
+  const admission = (operation as { 'x-lotward-permission'?: string })['x-lotward-permission'];
+  if (admission === 'anyone') return [];
+  return admission?.startsWith('in person') ? [{ browser: [] }] : [{ token: [] }, { browser: [] }];
 }
 
 /** Derived shares; every other quantity is whole. */

@@ -267,7 +267,11 @@ describe.each(engines)('who may use which route, on %s', (engine) => {
   it('has an entry in the table for every route of the document, and a route for every entry', () => {
     const routes = document.routes.map(({ name }) => name).sort();
     expect(Object.keys({ ...studioRoutes, ...otherRoutes }).sort()).toEqual(routes);
-    for (const route of document.routes) expect(route.permission, route.name).toEqual(expect.any(String));
+    for (const { name, permission, security } of document.routes) {
+      expect(permission, name).toEqual(expect.any(String));
+      const presented = { anyone: [], tablet: [], 'in person': ['browser'] }[otherRoutes[name] as string];
+      expect(security, name).toEqual(presented ?? ['token', 'browser']);
+    }
   });
 
   it('hides no route from the document, and leaves none of them without an entry in the guard', () => {

@@ -26,6 +26,8 @@ export interface ApiRoute {
   path: string;
   isOfStudio: boolean;
   permission: string | undefined;
+  /** What may be presented: `token`, `browser`; nothing where the route is open. */
+  security: string[];
   pathParameters: string[];
   query: { name: string; schema: Schema }[];
   body: Schema | undefined;
@@ -40,6 +42,7 @@ export interface BodyPlace {
 interface Operation {
   parameters?: { name: string; in: string; schema: Schema }[];
   requestBody?: { content: Record<string, { schema: Schema }> };
+  security?: Record<string, string[]>[];
   'x-lotward-permission'?: string;
 }
 
@@ -108,6 +111,7 @@ function routeOf(path: string, method: string, operation: Operation): ApiRoute {
     path,
     isOfStudio,
     permission: operation['x-lotward-permission'],
+    security: (operation.security ?? []).flatMap((each) => Object.keys(each)),
     pathParameters: [...path.matchAll(/\{([^}]+)\}/g)].flatMap(([, name]) => name ?? []),
     query: parameters.filter((parameter) => parameter.in === 'query'),
     body: operation.requestBody?.content['application/json']?.schema,
