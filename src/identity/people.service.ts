@@ -6,6 +6,7 @@ import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { DataKeys, type FieldSealer } from '../platform/encryption/data-keys.service.js';
 import { invalidField, notFound, Problem } from '../platform/problem.js';
+import { refuseBeyondOwnRole } from './own-role.service.js';
 import type { AddPersonDto, ChangePersonDto } from './people.dto.js';
 import type { PersonView } from './people.views.js';
 import { Person } from './person.entity.js';
@@ -48,6 +49,7 @@ export class People {
       actor,
       { id: dto.id, action: 'identity.add-person', subject: { kind: 'person', id: dto.id }, content: dto },
       async (transaction) => {
+        await refuseBeyondOwnRole(transaction, actor.personId, [dto.role]);
         const person = await this.add(transaction, dto.id, dto);
         // The answer is kept for a repeated request, so it holds no name in the clear.
         return viewOf(person, null);
@@ -66,6 +68,9 @@ export class People {
         content: { personId, ...dto },
       },
       async (transaction) => {
+        const key = { studioId: actor.studioId, id: personId };
+        const { role } = await transaction.manager.findOneByOrFail(Person, key);
+        await refuseBeyondOwnRole(transaction, actor.personId, [role, dto.role ?? role]);
         const changes: Partial<Person> = {};
         if (dto.until !== undefined) changes.until = dto.until;
         if (dto.role !== undefined) changes.role = dto.role;
@@ -73,13 +78,7 @@ export class People {
         if (dto.name !== undefined) {
           changes.nameSealed = sealer.seal(dto.name, namePlace(personId)) ?? '';
         }
-        const person = await transaction.change(
-          Person,
-          'person',
-          { studioId: actor.studioId, id: personId },
-          dto.version,
-          changes,
-        );
+        const person = await transaction.change(Person, 'person', key, dto.version, changes);
         refuseEndlessAuditor(person);
         const [owners] = await transaction.query<{ count: number }>(
           `SELECT count(*) AS count FROM person WHERE studio_id = $1 AND role = 'owner' AND state = 'active' AND until IS NULL`,

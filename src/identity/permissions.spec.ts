@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { permissions, permissionsOf, permissionTable, roleMay, roles, trayWork } from './permissions.js';
+import {
+  covers,
+  permissions,
+  permissionsOf,
+  permissionTable,
+  roleMay,
+  roles,
+  trayWork,
+} from './permissions.js';
 
 const changing = permissions.filter((permission) => !/^(see|read) |^trace$/.test(permission));
 
@@ -33,5 +41,10 @@ describe('the table of permissions', () => {
       expect(trayWork.has(kept)).toBe(false);
     }
     expect([...trayWork].every((permission) => roleMay('artist', permission))).toBe(true);
+  });
+
+  it('lets an owner stand above all, and a chain manager above those who see no clients', () => {
+    expect(roles.filter((role) => covers('owner', role))).toEqual(roles);
+    expect(roles.filter((role) => covers('chain manager', role))).toEqual(['auditor', 'chain manager']);
   });
 });

@@ -81,3 +81,8 @@ const byRole = new Map(
 export function permissionsOf(role: Role): Permission[] {
   return [...(byRole.get(role) ?? [])];
 }
+
+/** Whether somebody of a role may do all that somebody of another may. */
+export function covers(role: Role, other: Role): boolean {
+  return permissionsOf(other).every((permission) => roleMay(role, permission));
+}

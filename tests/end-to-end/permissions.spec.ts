@@ -472,6 +472,33 @@ describe.each(engines)('who may use which route, on %s', (engine) => {
     },
   );
 
+  it('lets a chain manager make nobody, not even themselves, somebody who is shown clients', async () => {
+    const head = byToken(person('chain manager'));
+    const { personId } = person('chain manager');
+    const people = await service.seen<{ id: string; version: number }[]>('/people');
+    const versionOf = (id: string) => people.find((each) => each.id === id)?.version;
+    const before = await tableContents(sql, { written: true });
+    const artistId = person('artist').personId;
+    for (const [method, path, body] of [
+      ['PATCH', `/people/${personId}`, { version: versionOf(personId), role: 'owner' }],
+      [
+        'PATCH',
+        `/people/${artistId}`,
+        { version: versionOf(artistId), role: 'auditor', until: '2099-12-31' },
+      ],
+      ['POST', '/people', { name: 'Somebody', role: 'artist' }],
+      ['POST', `/people/${person('owner').personId}/invitation`, {}],
+      ['POST', `/people/${artistId}/invitation`, {}],
+    ] as const) {
+      const answer = await service.send<ProblemBody>(method, path, { id: uuidv7(), ...body }, head);
+      expect([answer.status, answer.body.code], `${method} ${path}`).toEqual([403, 'not-allowed']);
+    }
+    expect(differences(before, await tableContents(sql, { written: true }))).toEqual([]);
+    const visitor = { name: 'Inspector', role: 'auditor', until: '2099-12-31' };
+    const invited = await service.made<{ id: string }>('/people', visitor, head);
+    await service.made(`/people/${invited.id}/invitation`, {}, head);
+  });
+
   it('ends an auditor’s visit with the last day', async () => {
     const { personId, token, cookie } = person('auditor');
     const [seen] = (await service.seen<{ id: string; version: number }[]>('/people')).filter(

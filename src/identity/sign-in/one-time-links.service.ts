@@ -6,6 +6,7 @@ import { Database, placeholders } from '../../platform/database/database.js';
 import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { notFound, Problem } from '../../platform/problem.js';
+import { refuseBeyondOwnRole } from '../own-role.service.js';
 import { permissionTable } from '../permissions.js';
 import { Person } from '../person.entity.js';
 import { OneTimeLink } from './one-time-link.entity.js';
@@ -112,10 +113,11 @@ export class OneTimeLinks {
    */
   private async refuseForeignAccount(
     transaction: Transaction,
-    { accountId }: Person,
+    { accountId, role }: Person,
     makerId: string | null,
   ): Promise<void> {
     if (accountId === null) return;
+    await refuseBeyondOwnRole(transaction, makerId, [role]);
     const { studioId } = transaction;
     const own = await transaction.query('SELECT id FROM account WHERE studio_id = $1 AND id = $2', [
       studioId,
