@@ -54,7 +54,7 @@ interface Sample {
   body: unknown;
 }
 
-describe.each(engines)('another studio, on %s', (engine) => {
+describe.each(engines)('another studio, on %s', { timeout: 300_000 }, (engine) => {
   let service: RunningService;
   let document: ApiDocument;
   let sql: PlainSql;
@@ -77,7 +77,7 @@ describe.each(engines)('another studio, on %s', (engine) => {
     sister = await live(await studioOfSameChain(service), 'Fennring');
     mine.walked = await walkStudio(mine.service, document);
     await settled(sql);
-  });
+  }, 300_000);
   afterAll(async () => {
     await sql.close();
     await service.dispose();
