@@ -43,7 +43,7 @@ const noIds = [
   '01936f3a-5b7c-7d2e-8f10-2a3b4c5d6e7f\u0000',
   '{01936f3a-5b7c-7d2e-8f10-2a3b4c5d6e7f}',
 ];
-const endlessNumbers: RawJson[] = [{ rawJson: '1e999' }, { rawJson: '-1e999' }, { rawJson: '1e-999' }];
+const endlessNumbers: RawJson[] = [{ rawJson: '1e999' }, { rawJson: '-1e999' }];
 const notNumbers = ['1', '0x10', '1 OR 1=1', true, {}, [], [1], 1.5, 0.1];
 const hugeNumbers = [2 ** 31, 2 ** 53 + 2, -(2 ** 63), 1e20, 1e308, -1e308];
 
