@@ -12,7 +12,7 @@ import { LotCode } from '../../src/stock/lot-code.entity.js';
 import { Movement } from '../../src/stock/movement.entity.js';
 import { Place } from '../../src/stock/place.entity.js';
 import { StockLevel } from '../../src/stock/stock-level.entity.js';
-import type { SeededRandom } from './seeded-random.js';
+import type { SeededRandom } from '../support/random.js';
 
 /** Something an artist takes from the shelf, and what is scanned of it. */
 export interface ShelfItem {

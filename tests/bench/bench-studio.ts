@@ -1,11 +1,11 @@
 import { v7 as uuidv7 } from 'uuid';
+import type { SeededRandom } from '../support/random.js';
 import type { RunningService } from '../support/service.js';
 import { startService } from '../support/service.js';
 import { Store } from '../support/store.js';
 import { type BenchStock, fillShelves, type ShelfItem } from './bench-stock.js';
 import { type LoadRequest, runLoad } from './keep-alive-load.js';
 import { endWithBench } from './leave-nothing.js';
-import type { SeededRandom } from './seeded-random.js';
 
 export interface BenchStudio {
   studioId: string;
@@ -108,15 +108,17 @@ function scanOf(studio: BenchStudio, sessionId: string, kind: string, item: Shel
 export function setupScans(studio: BenchStudio, sessionId: string, random: SeededRandom): LoadRequest[] {
   const { cartridges, bottles } = studio.stock;
   return [
-    ...random.pick(cartridges, cartridgesOnTray).map((item) => scanOf(studio, sessionId, 'cartridge', item)),
-    ...random.pick(bottles, bottlesInMix).map((item) => scanOf(studio, sessionId, 'bottle', item)),
+    ...random
+      .pickSome(cartridges, cartridgesOnTray)
+      .map((item) => scanOf(studio, sessionId, 'cartridge', item)),
+    ...random.pickSome(bottles, bottlesInMix).map((item) => scanOf(studio, sessionId, 'bottle', item)),
   ];
 }
 
 /** One bottle of a recalled lot, which is refused. */
 export function refusedScan(studio: BenchStudio, sessionId: string, random: SeededRandom): LoadRequest[] {
   return random
-    .pick(studio.stock.recalled, 1)
+    .pickSome(studio.stock.recalled, 1)
     .map((item) => scanOf(studio, sessionId, 'recalled bottle', item));
 }
 
@@ -129,10 +131,10 @@ export async function layOutTrays(
   const chains = studio.sessionIds.map((sessionId): LoadRequest[] => {
     const mixId = uuidv7();
     const path = `${sessionPath(studio, sessionId)}/mixes`;
-    const bottles = random.pick(studio.stock.bottles, bottlesInMix);
+    const bottles = random.pickSome(studio.stock.bottles, bottlesInMix);
     return [
       ...random
-        .pick(studio.stock.cartridges, cartridgesOnTray)
+        .pickSome(studio.stock.cartridges, cartridgesOnTray)
         .map((item) => scanOf(studio, sessionId, 'cartridge', item)),
       ...bottles.map((item) => scanOf(studio, sessionId, 'bottle', item)),
       { kind: 'mix', path, body: { id: mixId, label: 'base' } },

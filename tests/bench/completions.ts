@@ -1,8 +1,8 @@
+import { SeededRandom } from '../support/random.js';
 import { startService } from '../support/service.js';
 import type { BenchSettings } from './bench-settings.js';
 import { completion, layOutTrays, makeBenchStudio } from './bench-studio.js';
 import { endWithBench, makeFolder, removeFolder } from './leave-nothing.js';
-import { SeededRandom } from './seeded-random.js';
 import { type Comparison, compareSideBySide } from './side-by-side.js';
 
 /** Completions of sessions with six cartridges and a mix of three bottles. */

@@ -1,5 +1,6 @@
 import { cpSync } from 'node:fs';
 import { join } from 'node:path';
+import { SeededRandom } from '../support/random.js';
 import { type RunningService, startService, testOwner } from '../support/service.js';
 import type { BenchSettings } from './bench-settings.js';
 import { type BenchStudio, makeBenchStudio, setupScans } from './bench-studio.js';
@@ -7,7 +8,6 @@ import { type LoadRequest, runLoad, type Target } from './keep-alive-load.js';
 import { endWithBench, makeFolder, removeFolder } from './leave-nothing.js';
 import { median } from './median.js';
 import { processorMilliseconds } from './process-facts.js';
-import { SeededRandom } from './seeded-random.js';
 import { checkSameRows, databaseName, emptyTrays, runSql } from './side-by-side.js';
 
 /** One kind of request, with the checks of signing in and without; ratios of requests a second, round by round. */
@@ -109,7 +109,7 @@ function chainOf(
   random: SeededRandom,
 ): LoadRequest[] {
   if (kind === 'scan verdicts') return setupScans(studio, sessionId, random);
-  return random.pick(studio.stock.bottles, 10).map(({ symbol }) => ({
+  return random.pickSome(studio.stock.bottles, 10).map(({ symbol }) => ({
     kind: 'look-up',
     path: `/api/v1/studios/${studio.studioId}/containers/by-label/${symbol}`,
   }));

@@ -4,9 +4,9 @@ import BetterSqlite3 from 'better-sqlite3';
 import { v7 as uuidv7 } from 'uuid';
 import { makeLabelCode } from '../../src/catalogue/own-label.js';
 import type { Actor } from '../../src/platform/actor.js';
+import type { SeededRandom } from '../support/random.js';
 import { Store } from '../support/store.js';
 import type { BenchSettings } from './bench-settings.js';
-import type { SeededRandom } from './seeded-random.js';
 
 export interface TraceData {
   studioId: string;
@@ -63,7 +63,7 @@ export async function makeTraceData(
       database.transaction(() => {
         for (let index = first; index < last; index += 1) {
           const start = Math.floor((index / sessions) * Math.max(1, lots.length - lotsAtHand));
-          const used = random.pick(lots.slice(start, start + lotsAtHand), movementsInSession);
+          const used = random.pickSome(lots.slice(start, start + lotsAtHand), movementsInSession);
           writer.session(
             new Date(firstDay + (index / sessions) * years * 365 * 86_400_000).toISOString(),
             used,

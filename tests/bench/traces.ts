@@ -1,10 +1,10 @@
 import { join } from 'node:path';
 import BetterSqlite3 from 'better-sqlite3';
+import { SeededRandom } from '../support/random.js';
 import { startService } from '../support/service.js';
 import type { BenchSettings } from './bench-settings.js';
 import { endWithBench, makeFolder, removeFolder } from './leave-nothing.js';
 import { median } from './median.js';
-import { SeededRandom } from './seeded-random.js';
 import { makeTraceData, type TraceData } from './trace-data.js';
 
 export interface TraceComparison {
@@ -61,7 +61,7 @@ export async function benchTraces(settings: BenchSettings): Promise<TraceCompari
       const measured: { service: number; raw: number }[] = [];
       let uses = 0;
       for (let round = 0; round < settings.warmUpRounds + settings.rounds; round += 1) {
-        const lotIds = random.pick(data.lotIds, lotsTraced);
+        const lotIds = random.pickSome(data.lotIds, lotsTraced);
         const raw = () => {
           const values = { studioId: data.studioId, lotIds: JSON.stringify(lotIds) };
           const found = totalsStatement?.get(values) as { uses: number };

@@ -1,8 +1,8 @@
+import { SeededRandom } from '../support/random.js';
 import type { BenchSettings } from './bench-settings.js';
 import { type BenchStudio, makeBenchStudio, refusedScan, setupScans } from './bench-studio.js';
 import type { LoadRequest } from './keep-alive-load.js';
 import { makeFolder, removeFolder } from './leave-nothing.js';
-import { SeededRandom } from './seeded-random.js';
 import { type Comparison, compareSideBySide, emptyTrays } from './side-by-side.js';
 
 /** Scans at setup: six cartridges by their maker's symbol, three bottles by own label, one bottle that is recalled. */

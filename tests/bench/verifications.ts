@@ -2,12 +2,12 @@ import { spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 import BetterSqlite3 from 'better-sqlite3';
+import { SeededRandom } from '../support/random.js';
 import { writeAuditLog } from './audited-data.js';
 import type { BenchSettings } from './bench-settings.js';
 import { endWithBench, makeFolder, removeFolder } from './leave-nothing.js';
 import { median } from './median.js';
 import { residentMebibytes } from './process-facts.js';
-import { SeededRandom } from './seeded-random.js';
 import { makeTraceData } from './trace-data.js';
 
 export interface VerificationComparison {

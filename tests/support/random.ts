@@ -11,7 +11,7 @@ export class SeededRandom {
     return new SeededRandom(Number(process.env.SEED ?? Math.floor(Math.random() * 2 ** 31)));
   }
 
-  /** At least 0 and below 1 (the generator known as mulberry32). */
+  /** At least 0 and below 1 (mulberry32 [C]). */
   next(): number {
     this.state = (this.state + 0x6d2b79f5) >>> 0;
     let mixed = this.state;
@@ -20,14 +20,26 @@ export class SeededRandom {
     return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
   }
 
+  /** A whole number from 0 to below `limit`. */
+  below(limit: number): number {
+    return Math.floor(this.next() * limit);
+  }
+
   /** A whole number from `least` to `most`, both included. */
   between(least: number, most: number): number {
-    return least + Math.floor(this.next() * (most - least + 1));
+    return least + this.below(most - least + 1);
   }
 
   pick<Item>(items: readonly Item[]): Item {
-    const item = items[this.between(0, items.length - 1)];
+    const item = items[this.below(items.length)];
     if (item === undefined) throw new Error('There is nothing to pick from.');
     return item;
+  }
+
+  /** `count` different ones, or all when there are fewer, in the order in which they stand in `all`. */
+  pickSome<Item>(all: readonly Item[], count: number): Item[] {
+    const places = new Set<number>();
+    while (places.size < Math.min(count, all.length)) places.add(this.below(all.length));
+    return all.filter((_, index) => places.has(index));
   }
 }
