@@ -18,7 +18,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { backUpBeforeMigrating } from '../../src/operations/backup/before-migration.service.js';
 import { digestOf } from '../../src/platform/canonical-json.js';
 import { readConfig } from '../../src/platform/config.js';
-import { backupsIn, until } from '../support/backups.js';
+import { backupsIn } from '../support/backups.js';
 import { commandOutput, runCommand } from '../support/commands.js';
 import {
   allMigrations,
@@ -28,6 +28,7 @@ import {
 } from '../support/older-record.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { type RunningService, startInFolder, startService } from '../support/service.js';
+import { until } from '../support/waiting.js';
 
 interface Status {
   lastGoodAt: string | null;

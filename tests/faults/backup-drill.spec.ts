@@ -2,7 +2,7 @@ import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { Acknowledgements, backupsIn, until, wait } from '../support/backups.js';
+import { Acknowledgements, backupsIn } from '../support/backups.js';
 import { commandOutput } from '../support/commands.js';
 import { inconsistencies } from '../support/consistency.js';
 import { PlainSql } from '../support/plain-sql.js';
@@ -10,6 +10,7 @@ import { SeededRandom } from '../support/random.js';
 import { makeSampleStudio } from '../support/sample-studio.js';
 import { type RunningService, startService } from '../support/service.js';
 import { type SentWrite, StudioLoad } from '../support/studio-load.js';
+import { until, wait } from '../support/waiting.js';
 
 const millisecondsOfWork = process.env.SOAK ? 60_000 : 500;
 const workers = 4;

@@ -2,7 +2,7 @@ import { copyFileSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileS
 import { tmpdir } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { Acknowledgements, backupsIn, until } from '../support/backups.js';
+import { Acknowledgements, backupsIn } from '../support/backups.js';
 import { commandOutput, runCommand } from '../support/commands.js';
 import { inconsistencies } from '../support/consistency.js';
 import { InstalledPostgres, installedPostgres } from '../support/installed-postgres.js';
@@ -17,6 +17,7 @@ import { SeededRandom } from '../support/random.js';
 import { makeSampleStudio } from '../support/sample-studio.js';
 import { engines, makePostgresDatabase, type RunningService, startService } from '../support/service.js';
 import { StudioLoad } from '../support/studio-load.js';
+import { until } from '../support/waiting.js';
 
 const programs = installedPostgres();
 if (programs === undefined) {

@@ -5,6 +5,7 @@ import { SeededRandom } from '../support/random.js';
 import { makeSampleStudio } from '../support/sample-studio.js';
 import { type Answer, type ProblemBody, type RunningService, startService } from '../support/service.js';
 import { type SentWrite, StudioLoad } from '../support/studio-load.js';
+import { wait } from '../support/waiting.js';
 
 const kills = process.env.SOAK ? 1_000 : 30;
 /** The record grows; a new one after so many kills keeps each look at all of it short. */
@@ -14,8 +15,6 @@ const workers = 4;
 /** Those acknowledged last are the ones a kill would lose. */
 const acknowledgementsRepeated = 12;
 const longestWorkMilliseconds = 800;
-
-const wait = (milliseconds: number) => new Promise((wake) => setTimeout(wake, milliseconds));
 
 async function seenBySql<Result>(service: RunningService, look: (sql: PlainSql) => Promise<Result>) {
   const sql = await PlainSql.connect(service, 'read');

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { readConfig } from '../../src/platform/config.js';
 import { MasterKeys } from '../../src/platform/encryption/master-keys.js';
-import { backupsIn, until, wait } from '../support/backups.js';
+import { backupsIn } from '../support/backups.js';
 import { commandOutput, runCommand } from '../support/commands.js';
 import { inconsistencies } from '../support/consistency.js';
 import { PlainSql } from '../support/plain-sql.js';
@@ -12,6 +12,7 @@ import { SeededRandom } from '../support/random.js';
 import { makeSampleStudio } from '../support/sample-studio.js';
 import { engines, type RunningService, startService } from '../support/service.js';
 import { StudioLoad } from '../support/studio-load.js';
+import { until, wait } from '../support/waiting.js';
 
 const tablesOfKeys = ['data_key', 'service_key', 'studio_key'];
 

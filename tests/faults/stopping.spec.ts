@@ -10,13 +10,12 @@ import { SeededRandom } from '../support/random.js';
 import { makeSampleStudio } from '../support/sample-studio.js';
 import { engines, type RunningService, startInFolder, startService } from '../support/service.js';
 import { type SentWrite, StudioLoad } from '../support/studio-load.js';
+import { wait } from '../support/waiting.js';
 
 const stops = process.env.SOAK ? 100 : 4;
 const workers = 6;
 /** How many writes are acknowledged before the service is told to end. */
 const writesBefore = { least: 10, most: 60 };
-
-const wait = (milliseconds: number) => new Promise((wake) => setTimeout(wake, milliseconds));
 
 /** Of the given writes those that are on record, by their request id. */
 async function recorded(service: RunningService, writes: readonly SentWrite[]): Promise<SentWrite[]> {

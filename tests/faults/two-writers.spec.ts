@@ -1,7 +1,6 @@
 import { v7 as uuidv7 } from 'uuid';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Actor } from '../../src/platform/actor.js';
-import { wait } from '../support/backups.js';
 import { inconsistencies } from '../support/consistency.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { SeededRandom } from '../support/random.js';
@@ -9,6 +8,7 @@ import { makeSampleStudio } from '../support/sample-studio.js';
 import { type RunningService, startService } from '../support/service.js';
 import { Store } from '../support/store.js';
 import { StudioLoad } from '../support/studio-load.js';
+import { wait } from '../support/waiting.js';
 
 const writes = process.env.SOAK ? 1_000 : 60;
 

@@ -6,6 +6,7 @@ import { SeededRandom } from '../support/random.js';
 import { makeSampleStudio } from '../support/sample-studio.js';
 import { engines, type RunningService, startService } from '../support/service.js';
 import { StudioLoad } from '../support/studio-load.js';
+import { wait } from '../support/waiting.js';
 
 const looks = process.env.SOAK ? 100 : 8;
 const writers = 4;
@@ -27,7 +28,7 @@ describe.each(engines)('verifying a record while people write, on %s', { timeout
     const lengths: number[] = [];
     for (let look = 0; look < looks; look += 1) {
       const written = load.acknowledged.length;
-      while (load.acknowledged.length < written + 20) await new Promise((wake) => setTimeout(wake, 20));
+      while (load.acknowledged.length < written + 20) await wait(20);
       const snapshot = await openSnapshot(databasePlace(service));
       try {
         const { studios, findings } = await checkRecord(snapshot, { heads: [], unreadable: [] });

@@ -5,8 +5,6 @@ import { readManifest } from '../../src/operations/backup/manifest.file.js';
 import type { Manifest } from '../../src/operations/backup/manifest.js';
 import type { SentWrite, StudioLoad } from './studio-load.js';
 
-export const wait = (milliseconds: number) => new Promise((wake) => setTimeout(wake, milliseconds));
-
 /** The complete backups in a folder, the oldest first. */
 export function backupsIn(folder: string): { name: string; folder: string; manifest: Manifest }[] {
   if (!existsSync(folder)) return [];
@@ -14,17 +12,6 @@ export function backupsIn(folder: string): { name: string; folder: string; manif
     .filter(isBackupName)
     .sort()
     .map((name) => ({ name, folder: join(folder, name), manifest: readManifest(join(folder, name)) }));
-}
-
-/** Waits until something is there. @throws when it does not come in time */
-export async function until<Found>(what: string, look: () => Found | undefined | Promise<Found | undefined>) {
-  const deadline = Date.now() + 30_000;
-  while (Date.now() < deadline) {
-    const found = await look();
-    if (found !== undefined && found !== false) return found;
-    await wait(50);
-  }
-  throw new Error(`This did not come in time: ${what}`);
 }
 
 /** Notes what was acknowledged when, so that it can be told what had been when a backup began. */

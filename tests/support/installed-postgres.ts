@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
 import { freePort } from './postgres.js';
+import { wait } from './waiting.js';
 
 /** Where Debian and Ubuntu put the programs of PostgreSQL, one folder a version. */
 const versionsFolder = '/usr/lib/postgresql';
@@ -103,7 +104,7 @@ export class InstalledPostgres {
         return;
       } catch (error) {
         if (attempt >= 200 || this.server.exitCode !== null) throw error;
-        await new Promise((wake) => setTimeout(wake, 100));
+        await wait(100);
       }
     }
   }

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { canonicalJson } from '../../src/platform/canonical-json.js';
 import type { PlainRow, PlainSql } from './plain-sql.js';
+import { wait } from './waiting.js';
 
 /** When somebody was last seen, what they are signed in with, how often it went wrong: no record, and no write of a studio. */
 const stateOfSigningIn = ['credential_use', 'failed_sign_in', 'sign_in'];
@@ -65,7 +66,7 @@ export async function settled(sql: PlainSql): Promise<void> {
   for (let attempt = 0; attempt < 200; attempt += 1) {
     const pending = await sql.rows("SELECT id FROM outbox WHERE state = 'pending' LIMIT 1");
     if (pending.length === 0) return;
-    await new Promise((resolve) => setTimeout(resolve, 50));
+    await wait(50);
   }
   throw new Error('Announcements are still under way after ten seconds.');
 }
