@@ -71,7 +71,7 @@ describe.each(engines)('what both ends of a transfer do at once on %s', { timeou
       const { pieces } = await here.container(line?.containerId ?? '');
       expect(pieces).toBe(line?.lineState === 'withdrawn' ? 1 : 0);
     }
-    for (const state of winners) expect(['arrived', 'withdrawn']).toContain(state);
+    expect([...winners].sort()).toEqual(['arrived', 'withdrawn']);
   });
 
   it('sends a bottle once, and no more pieces than a box holds', async () => {
@@ -134,7 +134,7 @@ describe.each(engines)('what both ends of a transfer do at once on %s', { timeou
       expect({ held, told }).toEqual({ held, told: !held });
       met[held ? 'held' : 'told'] += 1;
     }
-    expect(met.held + met.told).toBe(rounds.length);
+    expect(Math.min(met.held, met.told), JSON.stringify(met)).toBeGreaterThan(0);
   });
 
   it('lets both send, receive, hold and call back across each other without an error', async () => {
