@@ -5,6 +5,7 @@ import { placedValues, placeName } from '../support/body-places.js';
 import { inconsistencies } from '../support/consistency.js';
 import { faultOf, HostileClient } from '../support/hostile/hostile-client.js';
 import { hostileRequests, type Sample } from '../support/hostile/hostile-requests.js';
+import { answersOutsideStudios, samplesOutsideStudios } from '../support/hostile/samples-outside-studios.js';
 import { unreadableRequests } from '../support/hostile/unreadable-requests.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { SeededRandom } from '../support/random.js';
@@ -22,6 +23,7 @@ import { liveWholeLife } from '../support/whole-life/whole-life.js';
 // files that are not what they claim.
 
 const fewest = 2_000;
+const fewestPerRoute = 5;
 /** The first requests make the process grow to what it needs. */
 const warmUp = 1_000;
 const mostGrowthMebibytes = 100;
@@ -35,10 +37,11 @@ describe.each(engines)('hostile requests, on %s', { timeout: 600_000 }, (engine)
 
   beforeAll(async () => {
     process.stdout.write(`hostile requests on ${engine}: SEED=${random.seed}\n`);
-    service = await startService(engine);
+    // So that each request may come from an address of its own.
+    service = await startService(engine, { environment: { TRUST_PROXY: '127.0.0.1' } });
     sql = await PlainSql.connect(service, 'read');
     document = await ApiDocument.of(service);
-    samples = await samplesOf(service, document);
+    samples = [...(await samplesOutsideStudios(service, document)), ...(await samplesOf(service, document))];
     await settled(sql);
   }, 300_000);
   afterAll(async () => {
@@ -46,13 +49,14 @@ describe.each(engines)('hostile requests, on %s', { timeout: 600_000 }, (engine)
     await service.dispose();
   });
 
-  /** Sends them one after the other. @returns what went wrong */
+  /** Sends them one after the other. @returns what went wrong, and each answer by route: a code, or the status without one */
   const attack = async (share: number, after?: (count: number) => void) => {
     const client = new HostileClient(service.url, service.token);
     const faults: string[] = [];
     const statuses = new Map<number, number>();
+    const answers = new Map<string, string[]>();
     let count = 0;
-    for (const request of hostileRequests(samples, document, random, share)) {
+    for await (const request of hostileRequests(samples, document, random, share)) {
       count += 1;
       after?.(count);
       const about = `${request.method} ${request.target.slice(0, 160)}, ${request.what}`;
@@ -60,6 +64,10 @@ describe.each(engines)('hostile requests, on %s', { timeout: 600_000 }, (engine)
         const answer = await client.send(request);
         statuses.set(answer.status, (statuses.get(answer.status) ?? 0) + 1);
         const fault = faultOf(answer, request.expects);
+        const { code } = (fault === null && answer.status >= 400 ? JSON.parse(answer.text) : {}) as {
+          code?: string;
+        };
+        answers.set(request.route, [...(answers.get(request.route) ?? []), code ?? String(answer.status)]);
         if (fault !== null) faults.push(`${about}: ${fault} ${answer.text.slice(0, 200)}`);
       } catch (error) {
         faults.push(`${about}: ${String(error)}`);
@@ -68,17 +76,26 @@ describe.each(engines)('hostile requests, on %s', { timeout: 600_000 }, (engine)
     client.close();
     const counts = [...statuses].sort().map(([status, times]) => `${status} ${times} times`);
     process.stdout.write(`${count} hostile requests, answered ${counts.join(', ')}\n`);
-    return { faults, count };
+    return { faults, count, answers };
   };
 
   it('are refused in words, change nothing, and leave the service as it was', async () => {
     const before = await tableContents(sql, { written: true });
     let warm: number | null = null;
-    const { faults, count } = await attack(1, (sent) => {
+    const { faults, count, answers } = await attack(1, (sent) => {
       if (sent === warmUp) warm = residentMebibytes(service.child.pid);
     });
     expect(faults).toEqual([]);
     expect(count).toBeGreaterThanOrEqual(fewest);
+    const spared = document.routes.filter(({ name }) => (answers.get(name)?.length ?? 0) < fewestPerRoute);
+    expect(spared.map(({ name }) => name)).toEqual([]);
+    const outside = document.routes.filter(({ isOfStudio }) => !isOfStudio).map(({ name }) => name);
+    expect(outside.sort()).toEqual(Object.keys(answersOutsideStudios).sort());
+    const reached = outside.map((name) => [
+      name,
+      answers.get(name)?.find((each) => each === answersOutsideStudios[name]),
+    ]);
+    expect(Object.fromEntries(reached)).toEqual(answersOutsideStudios);
     expect(differences(before, await tableContents(sql, { written: true }))).toEqual([]);
     const resident = residentMebibytes(service.child.pid);
     // Only where the system tells.

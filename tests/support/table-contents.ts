@@ -3,8 +3,11 @@ import { canonicalJson } from '../../src/platform/canonical-json.js';
 import type { PlainRow, PlainSql } from './plain-sql.js';
 import { wait } from './waiting.js';
 
-/** When somebody was last seen, what they are signed in with, how often it went wrong: no record, and no write of a studio. */
-const stateOfSigningIn = ['credential_use', 'failed_sign_in', 'sign_in'];
+/**
+ * When somebody was last seen, what they are signed in with or are just about to sign, how often it went wrong: no record,
+ * and no write of a studio.
+ */
+const stateOfSigningIn = ['credential_use', 'failed_sign_in', 'passkey_challenge', 'sign_in'];
 /** Names the last entry of each audit log, which is compared itself. */
 const heads = 'audit_head';
 

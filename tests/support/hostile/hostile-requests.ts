@@ -4,12 +4,18 @@ import { placedValues, placeName, withValue } from '../body-places.js';
 import type { SeededRandom } from '../random.js';
 import { injections, type RawJson, refusedValues } from './hostile-values.js';
 
-/** A use of a route that was answered well once. */
+/** A use of a route that was answered well once, or that only lacks the right secret. */
 export interface Sample {
   route: ApiRoute;
   /** Path and query. */
   target: string;
   body: unknown;
+  /** Who asks; left out: the token of the tests. */
+  headers?: Record<string, string>;
+  /** It may be answered as it is, whatever stands in the address: it changes nothing. Left out: only what is read may. */
+  changesNothing?: true;
+  /** Another body for each request, and who asks with it. With such a body alone nobody gets anywhere. */
+  fresh?: (random: SeededRandom) => Promise<Pick<Sample, 'body' | 'headers'>>;
 }
 
 export interface HostileRequest {
@@ -25,6 +31,11 @@ export interface HostileRequest {
 
 type Body = Record<string, unknown>;
 type Maker = (sample: Sample, random: SeededRandom, document: ApiDocument) => HostileRequest | undefined;
+
+/** What is expected where nothing but the address or the headers is strange. */
+function expectedOf({ route, changesNothing }: Sample): HostileRequest['expects'] {
+  return route.method === 'GET' || changesNothing ? 'no failure' : 'refusal';
+}
 
 const json = { 'content-type': 'application/json' };
 
@@ -49,6 +60,12 @@ function withBody(
 ): HostileRequest {
   return { what, method: route.method, target, headers, body, expects: 'refusal' };
 }
+
+/** Nothing is wrong with its form: it is refused for what it says. */
+const wrongSecrets: Maker = (sample) =>
+  sample.fresh && sample.body !== undefined
+    ? { ...withBody(sample, 'wrong secrets', written(sample.body)), expects: expectedOf(sample) }
+    : undefined;
 
 /** A body as it was sent once, with a fresh id. */
 function freshBody({ body }: Sample): Body | undefined {
@@ -262,7 +279,8 @@ const strangeParts = [
 const strangeAddress: Maker = ({ route, target, body }, random) => {
   const [path = '', query] = target.split('?');
   const parts = path.split('/');
-  const index = random.between(4, parts.length - 1);
+  // Below `/api/v1/studios`, or any part but the first.
+  const index = random.between(route.isOfStudio ? 4 : 2, parts.length - 1);
   parts[index] = random.pick(strangeParts);
   const isRead = route.method === 'GET';
   return {
@@ -276,15 +294,25 @@ const strangeAddress: Maker = ({ route, target, body }, random) => {
   };
 };
 
-const longAddress: Maker = ({ route, target }, random) => ({
-  what: 'an address without end',
-  method: route.method,
-  target:
-    target +
-    random.pick(['/x'.repeat(500), `?${'a=1&'.repeat(3_000)}`, '?a='.padEnd(15_000, 'x'), '/'.repeat(3_000)]),
-  headers: {},
-  expects: route.method === 'GET' ? 'no failure' : 'refusal',
-});
+const longAddress: Maker = (sample, random) => {
+  const { route, target, body, fresh } = sample;
+  return {
+    what: 'an address without end',
+    method: route.method,
+    target:
+      target +
+      random.pick([
+        '/x'.repeat(500),
+        `?${'a=1&'.repeat(3_000)}`,
+        '?a='.padEnd(15_000, 'x'),
+        '/'.repeat(3_000),
+      ]),
+    // What was answered well once would be again.
+    headers: fresh && body !== undefined ? json : {},
+    ...(fresh && body !== undefined && { body: written(body) }),
+    expects: expectedOf(sample),
+  };
+};
 
 const wrongMethod: Maker = ({ route, target, body }, random, document) => {
   const used = document.routes.filter(({ path }) => path === route.path).map(({ method }) => method);
@@ -328,7 +356,8 @@ const methodOverride: Maker = ({ route, target }, random) => {
   };
 };
 
-const strangeQuery: Maker = ({ route, target, body }, random) => {
+const strangeQuery: Maker = (sample, random) => {
+  const { route, target, body } = sample;
   const names = [...route.query.map(({ name }) => name), 'limit', 'after', 'x'];
   const name = random.pick(names);
   const value = random.pick([
@@ -364,12 +393,13 @@ const strangeQuery: Maker = ({ route, target, body }, random) => {
     target: `${target.split('?')[0]}?${query}`,
     headers: isRead ? {} : json,
     ...(!isRead && { body: written({ ...(body as Body), id: 'x' }) }),
-    expects: isRead ? 'no failure' : 'refusal',
+    expects: expectedOf(sample),
   };
 };
 
 /** Who asks is nobody: a header that looks like a credential. */
-const strangeCredentials: Maker = ({ route, target, body }, random) => {
+const strangeCredentials: Maker = (sample, random) => {
+  const { route, target, body } = sample;
   const headers = random.pick<HostileRequest['headers']>([
     { authorization: 'Bearer' },
     { authorization: 'Bearer ' },
@@ -385,9 +415,11 @@ const strangeCredentials: Maker = ({ route, target, body }, random) => {
     { cookie: `lotward-sign-in=${'a'.repeat(6_000)}` },
     { cookie: 'lotward-sign-in=%00; lotward-sign-in=x; __proto__=y' },
     { cookie: ';;;=;=;' },
+    { cookie: `lotward-device=${'a'.repeat(43)}; lotward-sign-in=${'b'.repeat(43)}` },
+    { cookie: "lotward-device='--; lotward-passkey=%00; lotward-tablet=\u00ff" },
+    { cookie: `lotward-passkey=${'c'.repeat(43)}; lotward-tablet=${'d'.repeat(3_000)}` },
     { 'lotward-person': '01936f3a-5b7c-7d2e-8f10-2a3b4c5d6e7f' },
   ]);
-  if (route.permission === 'anyone') return undefined;
   const isRead = route.method === 'GET';
   return {
     what: `asked as ${JSON.stringify(headers).slice(0, 60)}`,
@@ -395,7 +427,7 @@ const strangeCredentials: Maker = ({ route, target, body }, random) => {
     target,
     headers: { cookie: '', ...headers, ...(isRead ? {} : json) },
     ...(!isRead && { body: written(body ?? {}) }),
-    expects: 'refusal',
+    expects: route.permission === 'anyone' ? expectedOf(sample) : 'refusal',
   };
 };
 
@@ -428,6 +460,10 @@ const strangeHeaders: Maker = ({ route, target }, random) => {
 };
 
 const makers: Maker[] = [
+  wrongSecrets,
+  wrongSecrets,
+  wrongSecrets,
+  wrongSecrets,
   wrongValue,
   wrongValue,
   wrongValue,
@@ -459,17 +495,19 @@ const makers: Maker[] = [
  * Hostile requests over all samples: with every one each kind of hostility that fits it.
  * @param share how many of them, 1 for all
  */
-export function* hostileRequests(
+export async function* hostileRequests(
   samples: readonly Sample[],
   document: ApiDocument,
   random: SeededRandom,
   share: number,
-): Generator<HostileRequest> {
+): AsyncGenerator<HostileRequest & { route: string }> {
   for (const sample of samples) {
     for (const make of makers) {
       if (random.next() >= share) continue;
-      const request = make(sample, random, document);
-      if (request) yield request;
+      const made = { ...sample, ...(await sample.fresh?.(random)) };
+      const request = make(made, random, document);
+      if (request)
+        yield { ...request, headers: { ...made.headers, ...request.headers }, route: sample.route.name };
     }
   }
 }

@@ -20,6 +20,25 @@ export const injections = [
   '$ne',
 ] as const;
 
+/** May stand wherever a text may, and go badly with careless programs. */
+export const awkwardTexts = [
+  ...injections,
+  '__proto__',
+  'constructor',
+  'toString',
+  'null',
+  'undefined',
+  '0',
+  'İSTANBUL',
+  'ﬁ'.repeat(50),
+  'ﷺ'.repeat(60),
+  '\u202eowner',
+  '\u200b\u200b',
+  'o\u0301'.repeat(40),
+  '🜂'.repeat(60),
+  'x'.repeat(100),
+] as const;
+
 /** Symbols may hold other control characters, and notes several lines. */
 const unreadableTexts = ['\u0000', 'a\u0000b', '\ud800', 'a\udfffb'];
 const impossibleInstants = [
