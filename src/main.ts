@@ -44,8 +44,8 @@ async function start(): Promise<void> {
   config.PORT = (app.getHttpServer().address() as { port: number }).port;
   for (const remark of startRemarks(config)) process.stdout.write(`\nTAKE CARE: ${remark}\n`);
   await tellSetUpLink(app);
-  process.stdout.write(`Lotward is ready on ${await app.getUrl()}\n`);
-  if (config.PUBLIC_URL !== undefined) process.stdout.write(`People reach it at ${config.publicUrl}\n`);
+  process.stdout.write(`Lotward is ready on ${config.ownUrl}\n`);
+  if (config.publicUrl !== config.ownUrl) process.stdout.write(`People reach it at ${config.publicUrl}\n`);
 }
 
 /** The first owner comes in by a link that only who sees the console can know. */

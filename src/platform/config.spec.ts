@@ -75,10 +75,12 @@ describe('settings', () => {
   });
 
   it.each([
-    [{}, 'http://127.0.0.1:3000'],
-    [{ HOST: '0.0.0.0', PORT: '80' }, 'http://127.0.0.1'],
+    [{}, 'http://localhost:3000'],
+    [{ HOST: '0.0.0.0', PORT: '80' }, 'http://localhost'],
+    [{ HOST: '127.0.0.2' }, 'http://127.0.0.2:3000'],
     [{ HOST: '192.168.1.20' }, 'http://192.168.1.20:3000'],
-    [{ HOST: '::1' }, 'http://[::1]:3000'],
+    [{ HOST: '::1' }, 'http://localhost:3000'],
+    [{ HOST: 'fd00::2' }, 'http://[fd00::2]:3000'],
   ])('lead links to where %o listens when nothing else is said', (given: Record<string, string>, origin) => {
     expect(readConfig(given).publicUrl).toBe(origin);
   });
@@ -105,7 +107,7 @@ describe('settings', () => {
     expect(faultsOf({ ...files, PUBLIC_URL: 'http://studio.example' })).toEqual([
       expect.stringMatching(/write https:\/\//),
     ]);
-    expect(readConfig(files).publicUrl).toBe('https://127.0.0.1:3000');
+    expect(readConfig(files).publicUrl).toBe('https://localhost:3000');
   });
 
   it.each([

@@ -45,6 +45,9 @@ function isAddressRange(text: string): boolean {
 
 const listed = (text: string) => text.split(',').map((item) => item.trim());
 
+/** Values of HOST with which `localhost` leads to the service. */
+const listensAtLocalhost = new Set(['localhost', '127.0.0.1', '::1', '0.0.0.0', '::']);
+
 /** Settings read once from the environment at start. */
 export class Config {
   /** Address to listen on: loopback unless said otherwise. */
@@ -180,12 +183,19 @@ export class Config {
   /** The files the service speaks TLS with, as they were found at start; without them it speaks plain HTTP. */
   tlsFiles: { certificate: string; key: string } | undefined;
 
+  /**
+   * The origin the service has at its own machine. Where it listens there that is `localhost`, since browsers keep no
+   * passkeys for an IP address.
+   */
+  get ownUrl(): string {
+    const host = listensAtLocalhost.has(this.HOST) ? 'localhost' : inAddress(this.HOST);
+    const scheme = this.tlsFiles === undefined ? 'http' : 'https';
+    return new URL(`${scheme}://${host}:${this.PORT}`).origin;
+  }
+
   /** The origin people reach the service at, for links and cookies: `https://lotward.studio.example`. */
   get publicUrl(): string {
-    const everywhere = this.HOST === '0.0.0.0' || this.HOST === '::';
-    const host = inAddress(everywhere ? '127.0.0.1' : this.HOST);
-    const scheme = this.tlsFiles === undefined ? 'http' : 'https';
-    return new URL(this.PUBLIC_URL ?? `${scheme}://${host}:${this.PORT}`).origin;
+    return this.PUBLIC_URL === undefined ? this.ownUrl : new URL(this.PUBLIC_URL).origin;
   }
 
   /** Whether what goes between browser and service is encrypted, so that cookies may insist on it. */

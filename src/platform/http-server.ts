@@ -71,7 +71,7 @@ export async function makeHttpServer(
     maxHeaderSize: maximumHeaderBytes,
     headersTimeout: headersMilliseconds,
     connectionsCheckingInterval: lookAtSendersMilliseconds,
-    // Node would refuse it without a word; the door says what is missing.
+    // Node would refuse such a request without a word; the door says what is missing.
     requireHostHeader: false,
   };
   const adapter = new FastifyAdapter({
@@ -123,7 +123,8 @@ export async function makeHttpServer(
       reply.raw.once('close', () => openRequests.end());
       return done();
     }
-    if (role.ending) void reply.header('connection', 'close');
+    // A sender that ended no request where it should would have its next bytes read as another one.
+    void reply.header('connection', 'close');
     sendProblem(reply, problem);
   });
   await limitRequests(server, config.REQUESTS_PER_MINUTE);

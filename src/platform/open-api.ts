@@ -25,9 +25,17 @@ const problemSchema: Schema = {
   required: ['type', 'title', 'status', 'detail', 'code'],
 };
 
-/** Serves the OpenAPI 3.1 document at /api/openapi.json and a page to read it at /api/docs. */
+/** Serves the OpenAPI 3.1 document, made when it is first asked for, at /api/openapi.json and a page to read it at /api/docs. */
 export function describeApi(app: INestApplication): void {
-  const document = SwaggerModule.createDocument(
+  SwaggerModule.setup('api/docs', app, () => completed(describe(app)), {
+    jsonDocumentUrl: 'api/openapi.json',
+    yamlDocumentUrl: 'api/openapi.yaml',
+    customSiteTitle: 'Lotward API',
+  });
+}
+
+function describe(app: INestApplication): OpenAPIObject {
+  return SwaggerModule.createDocument(
     app,
     new DocumentBuilder()
       .setOpenAPIVersion('3.1.0')
@@ -52,11 +60,6 @@ export function describeApi(app: INestApplication): void {
       .build(),
     { operationIdFactory: (controller, method) => `${controller.replace(/Controller$/, '')}_${method}` },
   );
-  SwaggerModule.setup('api/docs', app, completed(document), {
-    jsonDocumentUrl: 'api/openapi.json',
-    yamlDocumentUrl: 'api/openapi.yaml',
-    customSiteTitle: 'Lotward API',
-  });
 }
 
 /** What holds for every route and every schema, and so is said once here instead of at each. */

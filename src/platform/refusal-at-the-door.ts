@@ -20,11 +20,15 @@ export function refusalAtTheDoor(
       'The service is ending, so nothing was changed. Send the request again, with the same id, when it runs again.',
     );
   }
+  // RFC 9112, 3.2 [M].
+  if (host === undefined) {
+    return new Problem(400, 'malformed-request', 'The request names no host. Send the header Host.');
+  }
   if (!namesThisService(host, config.publicUrl, request.socket.localAddress)) {
     return new Problem(
       403,
       'not-allowed',
-      `The service was addressed as "${(host ?? '').slice(0, 60)}". It answers to localhost, to the address of the machine it is asked at, and to the host of PUBLIC_URL (${config.publicUrl}). Use one of those, or set PUBLIC_URL.`,
+      `The service was addressed as "${host.slice(0, 60)}". It answers to localhost, to the address of the machine it is asked at, and to the host of PUBLIC_URL (${config.publicUrl}). Use one of those, or set PUBLIC_URL.`,
     );
   }
   const secFetchSite = site === undefined ? undefined : String(site);

@@ -1,8 +1,8 @@
 import { Injectable } from '@nestjs/common';
-import bwipJs from 'bwip-js/node';
-import PdfDocument from 'pdfkit';
 import type { Element } from '../catalogue/gs1/element.js';
 import { printElementString, separator } from '../catalogue/gs1/element-string.js';
+import { dataMatrixOf, drawSymbol, type SymbolMatrix } from '../platform/drawing/data-matrix.js';
+import { drawPdf, points } from '../platform/drawing/pdf.js';
 import {
   type LabelPosition,
   type LabelSheet,
@@ -17,13 +17,6 @@ export interface DrawnLabel {
   lines: readonly LabelLine[];
 }
 
-/** The dark modules of a symbol, row by row. */
-export interface SymbolMatrix {
-  modulesASide: number;
-  isDark: (row: number, column: number) => boolean;
-}
-
-const pointsPerMillimetre = 72 / 25.4;
 /** Text never comes closer to the edge of the label, which printers miss by some tenths of a millimetre. */
 const edgeMillimetres = 0.7;
 const largestTextPoints = 7;
@@ -36,42 +29,25 @@ const fonts = { bold: 'Helvetica-Bold', regular: 'Helvetica' };
 function symbolMatrix(elements: readonly Element[]): SymbolMatrix {
   // The encoder's own reading of brackets would take those of a lot code for identifiers, so it gets FNC1 by name.
   const text = `${separator}${printElementString(elements, 'raw')}`.replaceAll(separator, '^FNC1');
-  const [symbol] = bwipJs.raw({ bcid: 'datamatrix', text, parsefnc: true });
-  if (!symbol || !('pixs' in symbol) || symbol.pixx !== symbol.pixy) {
-    throw new Error('The symbol of a label has no square of modules.');
-  }
-  const { pixs, pixx } = symbol;
-  return { modulesASide: pixx, isDark: (row, column) => pixs[row * pixx + column] === 1 };
+  return dataMatrixOf(text, { parsefnc: true });
 }
 
-/** Draws labels as a PDF: symbols of rectangles, so that any printer keeps their edges, and text beside them. */
+/** Draws labels as a PDF: symbols, and text beside them. */
 @Injectable()
 export class LabelDrawing {
   /** @param startAt position of the first label on its page, from 1 */
   async draw(labels: readonly DrawnLabel[], sheet: LabelSheet, startAt: number): Promise<Buffer> {
     const size: [number, number] = [points(sheet.pageWidthMillimetres), points(sheet.pageHeightMillimetres)];
-    const document = new PdfDocument({
-      autoFirstPage: false,
-      size,
-      margin: 0,
-      info: { Title: 'Labels', Creator: 'Lotward', Producer: 'Lotward' },
+    const positions = labelPositions(sheet, labels.length, startAt);
+    return drawPdf({ autoFirstPage: false, size, info: { Title: 'Labels' } }, (document) => {
+      let pages = 0;
+      for (const [index, position] of positions.entries()) {
+        const label = labels[index];
+        if (!label) continue;
+        for (; pages <= position.page; pages += 1) document.addPage();
+        this.drawLabel(document, label, sheet, position);
+      }
     });
-    const chunks: Buffer[] = [];
-    document.on('data', (chunk: Buffer) => chunks.push(chunk));
-    const ended = new Promise<void>((resolve, reject) => {
-      document.on('end', resolve);
-      document.on('error', reject);
-    });
-    let pages = 0;
-    for (const [index, position] of labelPositions(sheet, labels.length, startAt).entries()) {
-      const label = labels[index];
-      if (!label) continue;
-      for (; pages <= position.page; pages += 1) document.addPage();
-      this.drawLabel(document, label, sheet, position);
-    }
-    document.end();
-    await ended;
-    return Buffer.concat(chunks);
   }
 
   private drawLabel(
@@ -84,7 +60,11 @@ export class LabelDrawing {
     const moduleSize = moduleMillimetres(sheet, matrix.modulesASide);
     const side = matrix.modulesASide * moduleSize;
     const top = topMillimetres + (sheet.labelHeightMillimetres - side) / 2;
-    drawSymbol(document, matrix, moduleSize, leftMillimetres + quietZoneMillimetres, top);
+    drawSymbol(document, matrix, {
+      leftMillimetres: leftMillimetres + quietZoneMillimetres,
+      topMillimetres: top,
+      moduleMillimetres: moduleSize,
+    });
 
     const textLeft = leftMillimetres + side + 2 * quietZoneMillimetres;
     const width = points(leftMillimetres + sheet.labelWidthMillimetres - edgeMillimetres - textLeft);
@@ -99,30 +79,6 @@ export class LabelDrawing {
   }
 }
 
-/** One rectangle for each run of dark modules in a row, all in one path, so that no gap shows between rows. */
-function drawSymbol(
-  document: PDFKit.PDFDocument,
-  { modulesASide, isDark }: SymbolMatrix,
-  moduleSize: number,
-  leftMillimetres: number,
-  topMillimetres: number,
-): void {
-  for (let row = 0; row < modulesASide; row += 1) {
-    for (let column = 0; column < modulesASide; column += 1) {
-      if (!isDark(row, column)) continue;
-      const start = column;
-      while (column + 1 < modulesASide && isDark(row, column + 1)) column += 1;
-      document.rect(
-        points(leftMillimetres + start * moduleSize),
-        points(topMillimetres + row * moduleSize),
-        points((column + 1 - start) * moduleSize),
-        points(moduleSize),
-      );
-    }
-  }
-  document.fill('black');
-}
-
 /** Sets the size at which a line fits, and shortens it where even the smallest is too large. */
 function fitText(document: PDFKit.PDFDocument, text: string, width: number, largest: number): string {
   document.fontSize(largest);
@@ -132,8 +88,4 @@ function fitText(document: PDFKit.PDFDocument, text: string, width: number, larg
   let kept = text.length;
   while (kept > 1 && document.widthOfString(`${text.slice(0, kept)}…`) > width) kept -= 1;
   return `${text.slice(0, kept).trimEnd()}…`;
-}
-
-function points(millimetres: number): number {
-  return millimetres * pointsPerMillimetre;
 }

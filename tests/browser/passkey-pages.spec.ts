@@ -9,17 +9,14 @@ import { fillSignIn, goTo, signInAt } from '../support/web-steps.js';
 describe.skipIf(!hasChromium)('passkeys on the pages', () => {
   const withDevices = useDevices();
   let service: RunningService;
-  /** The same service by the name at which browsers keep passkeys. */
-  let localhost: string;
   beforeAll(async () => {
     service = await startService();
-    localhost = service.url.replace('127.0.0.1', 'localhost');
   });
   afterAll(() => service.dispose());
 
   it('are added, used to sign in, renamed, and needed to remove them', () =>
     withDevices(async (browser) => {
-      const { page } = await PasskeyPage.open(browser, localhost);
+      const { page } = await PasskeyPage.open(browser, service.url);
       const watched = new Watched(page);
       await fillSignIn(page, testOwner.signInName, testOwner.password);
       await goTo(page, 'My account');
@@ -57,7 +54,7 @@ describe.skipIf(!hasChromium)('passkeys on the pages', () => {
   it('say so when none is used, and leave the password as a way in', () =>
     withDevices(async (browser) => {
       // Another device, which has no passkey.
-      const { page } = await PasskeyPage.open(browser, localhost);
+      const { page } = await PasskeyPage.open(browser, service.url);
       await page.getByRole('button', { name: 'Sign in with a passkey' }).click();
       await page.getByRole('alert').getByText('No passkey was used').waitFor();
       await fillSignIn(page, testOwner.signInName, testOwner.password);
@@ -66,12 +63,12 @@ describe.skipIf(!hasChromium)('passkeys on the pages', () => {
 
   it('are not offered at a bare address, which no browser keeps them for, but the way to where they are', () =>
     withDevices(async (browser) => {
-      const { page } = await signInAt(browser, service.url);
+      const { page } = await signInAt(browser, service.url.replace('localhost', '127.0.0.1'));
       await goTo(page, 'My account');
       await page.getByText('Passkeys do not work at this address').waitFor();
       expect(await page.getByRole('button', { name: 'Add a passkey' }).count()).toBe(0);
       await page.getByRole('link', { name: 'Open Lotward as localhost' }).click();
-      await page.waitForURL(`${localhost}/account`);
+      await page.waitForURL(`${service.url}/account`);
       await page.getByRole('button', { name: 'Sign in with a passkey' }).waitFor();
     }));
 });

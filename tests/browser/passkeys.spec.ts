@@ -372,7 +372,7 @@ describe.skipIf(!hasChromium).each(engines)('passkeys in Chromium, on %s', (engi
 
   it('says where passkeys work when asked at an address of digits', () =>
     onDevice(async (browser) => {
-      const page = await PasskeyPage.open(browser, `${service.url}/health/live`);
+      const page = await PasskeyPage.open(browser, address.replace('localhost', '127.0.0.1'));
       const answer = await page.ask('POST', '/sign-in/passkey/options');
       expect(refused(answer)).toEqual([409, 'passkeys-unavailable']);
       expect(answer.body.detail).toContain(new URL(address).origin);

@@ -95,14 +95,14 @@ export class PasskeyChallenges {
   }
 
   private relyingPartyOf(request: FastifyRequest): RelyingParty {
-    const { publicUrl, PORT, tlsFiles } = this.config;
-    const localUrl = new URL(`${tlsFiles === undefined ? 'http' : 'https'}://localhost:${PORT}`).origin;
-    const relyingParty = relyingPartyOf(request.headers.origin, publicUrl, localUrl);
+    const { publicUrl, ownUrl } = this.config;
+    const relyingParty = relyingPartyOf(request.headers.origin, publicUrl, ownUrl);
     if (relyingParty) return relyingParty;
+    const atHome = new URL(ownUrl).hostname === 'localhost' ? `, or ${ownUrl} on the machine itself` : '';
     throw new Problem(
       409,
       'passkeys-unavailable',
-      `Passkeys need a host name with HTTPS, or ${localUrl} on the machine itself; you are at ${(request.headers.origin ?? publicUrl).slice(0, 60)}. Open Lotward there, or set PUBLIC_URL to a name with https://.`,
+      `Passkeys need a host name with HTTPS${atHome}; you are at ${(request.headers.origin ?? publicUrl).slice(0, 60)}. Open Lotward there, or set PUBLIC_URL to a name with https://.`,
     );
   }
 }

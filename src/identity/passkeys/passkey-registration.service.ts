@@ -1,10 +1,6 @@
 import { Injectable, Logger } from '@nestjs/common';
-import {
-  generateRegistrationOptions,
-  type PublicKeyCredentialCreationOptionsJSON,
-  verifyRegistrationResponse,
-} from '@simplewebauthn/server';
-import { decodeAttestationObject } from '@simplewebauthn/server/helpers';
+import type { PublicKeyCredentialCreationOptionsJSON } from '@simplewebauthn/server';
+import type { AttestationObject } from '@simplewebauthn/server/helpers';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { Problem } from '../../platform/problem.js';
 import { Accounts } from '../sign-in/accounts.service.js';
@@ -20,7 +16,7 @@ const algorithms = [-8, -7, -257];
 /** What the library tells may hold what was sent. */
 const longestReason = 300;
 
-/** Lets whoever is signed in add a passkey. */
+/** Lets whoever is signed in add a passkey. The library is loaded when it is needed, since it would make every start slower. */
 @Injectable()
 export class PasskeyRegistration {
   private readonly logger = new Logger('passkeys');
@@ -50,6 +46,7 @@ export class PasskeyRegistration {
       reply,
       browser.signInId,
     );
+    const { generateRegistrationOptions } = await import('@simplewebauthn/server');
     return generateRegistrationOptions({
       rpName: 'Lotward',
       rpID: relyingParty.id,
@@ -80,7 +77,12 @@ export class PasskeyRegistration {
     { challenge, relyingParty }: Challenge,
   ): Promise<NewPasskey> {
     try {
-      refuseCertificates(response);
+      const { verifyRegistrationResponse } = await import('@simplewebauthn/server');
+      const { decodeAttestationObject } = await import('@simplewebauthn/server/helpers');
+      const { attestationObject } = response.response;
+      refuseCertificates(
+        decodeAttestationObject(new Uint8Array(Buffer.from(attestationObject, 'base64url'))),
+      );
       const { verified, registrationInfo } = await verifyRegistrationResponse({
         response: { ...response, clientExtensionResults: {} },
         expectedChallenge: challenge,
@@ -110,12 +112,9 @@ export class PasskeyRegistration {
  * Certificates of authenticators are not asked for, and looking at them could make the service call the address that
  * stands in one for its revocations. What an authenticator signs with the new key itself may come unasked.
  */
-function refuseCertificates({ response }: RegistrationResponseDto): void {
-  const object = decodeAttestationObject(
-    new Uint8Array(Buffer.from(response.attestationObject, 'base64url')),
-  );
-  const form = object.get('fmt');
-  if (form === 'none' || (form === 'packed' && object.get('attStmt').get('x5c') === undefined)) return;
+function refuseCertificates(attestation: AttestationObject): void {
+  const form = attestation.get('fmt');
+  if (form === 'none' || (form === 'packed' && attestation.get('attStmt').get('x5c') === undefined)) return;
   throw new Error(`It brings an attestation "${form}", which was not asked for.`);
 }
 

@@ -1,9 +1,5 @@
 import { Injectable, Logger } from '@nestjs/common';
-import {
-  generateAuthenticationOptions,
-  type PublicKeyCredentialRequestOptionsJSON,
-  verifyAuthenticationResponse,
-} from '@simplewebauthn/server';
+import type { PublicKeyCredentialRequestOptionsJSON } from '@simplewebauthn/server';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { Problem } from '../../platform/problem.js';
 import { Accounts } from '../sign-in/accounts.service.js';
@@ -17,7 +13,10 @@ import { userHandleOf } from './user-handle.js';
 /** What the library tells may hold what was sent. */
 const longestReason = 300;
 
-/** Signing in with a passkey, without typing a name. Nothing can be guessed here, so nobody has to wait. */
+/**
+ * Signing in with a passkey, without typing a name. Nothing can be guessed here, so nobody has to wait. The library is
+ * loaded when it is needed, since it would make every start slower.
+ */
 @Injectable()
 export class PasskeySignIn {
   private readonly logger = new Logger('passkeys');
@@ -35,6 +34,7 @@ export class PasskeySignIn {
     reply: FastifyReply,
   ): Promise<PublicKeyCredentialRequestOptionsJSON> {
     const { challenge, relyingParty } = await this.challenges.make('sign-in', request, reply, null);
+    const { generateAuthenticationOptions } = await import('@simplewebauthn/server');
     return generateAuthenticationOptions({
       rpID: relyingParty.id,
       challenge: Buffer.from(challenge, 'base64url'),
@@ -66,6 +66,7 @@ export class PasskeySignIn {
     try {
       const handle = Buffer.from(userHandleOf(passkey.accountId)).toString('base64url');
       if (response.response.userHandle !== handle) throw new Error('It names another account.');
+      const { verifyAuthenticationResponse } = await import('@simplewebauthn/server');
       const { verified, authenticationInfo } = await verifyAuthenticationResponse({
         response: { ...response, clientExtensionResults: {} },
         expectedChallenge: challenge,

@@ -12,16 +12,16 @@ export interface RelyingParty {
  *
  * @param page origin of the page that asks; undefined for a program that tells none, which is taken to be at `publicUrl`
  * @param publicUrl origin people reach the service at
- * @param localUrl origin of the service as `localhost`
+ * @param ownUrl origin of the service at its own machine
  * @returns undefined when passkeys do not work there
  */
 export function relyingPartyOf(
   page: string | undefined,
   publicUrl: string,
-  localUrl: string,
+  ownUrl: string,
 ): RelyingParty | undefined {
   const origin = page ?? publicUrl;
-  if (origin !== publicUrl && origin !== localUrl) return undefined;
+  if (origin !== publicUrl && origin !== ownUrl) return undefined;
   const { hostname: id, protocol } = new URL(origin);
   if (id === 'localhost') return { id, origin };
   const isAddress = id.startsWith('[') || /^\d+(\.\d+){3}$/.test(id);

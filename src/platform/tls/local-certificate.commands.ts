@@ -5,7 +5,7 @@ import type { AddCommands } from '../commands.js';
 import { readConfig } from '../config.js';
 import { inAddress } from '../loopback.js';
 import { OperatorError } from '../operator-error.js';
-import { type MadeCertificate, makeLocalCertificate } from './local-certificate.js';
+import type { MadeCertificate } from './local-certificate.js';
 import { localAddresses, localName } from './own-names.js';
 
 const loopbackNames = ['localhost', '127.0.0.1', '::1'];
@@ -33,6 +33,8 @@ export const addLocalCertificateCommands: AddCommands = (commands) => {
       }
       const config = readConfig(process.env);
       const names = [...new Set([...given.map((name) => name.toLowerCase()), ...loopbackNames])];
+      // Loaded here, since what makes certificates would make every other command slower.
+      const { makeLocalCertificate } = await import('./local-certificate.js');
       const made = await makeLocalCertificate(config.localTlsFolder, names, hostname().toLowerCase());
       process.stdout.write(words(made, config.PORT));
     });
