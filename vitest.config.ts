@@ -1,7 +1,10 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
+    // One more than there are processors, since a test often waits for a service of its own.
+    maxWorkers: availableParallelism() + 1,
     projects: [
       {
         test: {
@@ -9,6 +12,8 @@ export default defineConfig({
           include: ['src/**/*.spec.ts'],
           exclude: ['src/web/**'],
           environment: 'node',
+          // Rules share nothing that could be left behind.
+          isolate: false,
         },
       },
       {

@@ -65,7 +65,7 @@ describe.each(engines)('access to clients on %s', (engine) => {
       for (let look = 0; look < 5; look += 1) await service.seen(`/clients/${id}`);
       expect((await accesses(id)).map(({ what }) => what)).toEqual(['client']);
       const other = await personOfRole(service, 'artist');
-      await service.get(`/clients/${id}`, { authorization: `Bearer ${other.token}` });
+      await service.get(`/clients/${id}`, { cookie: other.cookie });
       expect((await accesses(id)).map(({ personId }) => personId)).toEqual([other.personId, studio.ownerId]);
     });
 
@@ -105,7 +105,7 @@ describe.each(engines)('access to clients on %s', (engine) => {
       const before = (await entries()).length;
       const reader = await personOfRole(service, 'manager');
       const list = await service.get<ClientPageView>('/clients?limit=200', {
-        authorization: `Bearer ${reader.token}`,
+        cookie: reader.cookie,
       });
       const fresh = (await entries()).slice(before);
       expect(fresh.length).toBe(1);
@@ -121,9 +121,7 @@ describe.each(engines)('access to clients on %s', (engine) => {
       const ids = (await service.seen<ClientPageView>('/clients?limit=20')).items.map(({ id }) => id);
       const looks = readers.flatMap((reader) => ids.map((id) => ({ reader, id })));
       await Promise.all(
-        looks.map(({ reader, id }) =>
-          service.get(`/clients/${id}`, { authorization: `Bearer ${reader.token}` }),
-        ),
+        looks.map(({ reader, id }) => service.get(`/clients/${id}`, { cookie: reader.cookie })),
       );
       const sql = await PlainSql.connect(service, 'read');
       const rows = await sql.rows<{ person_id: string; client_id: string }>(
@@ -141,7 +139,7 @@ describe.each(engines)('access to clients on %s', (engine) => {
       auditor = await personOfRole(service, 'auditor');
     });
     const seen = async <Body>(path: string, who = auditor): Promise<Body> => {
-      const answer = await service.get<Body>(path, { authorization: `Bearer ${who.token}` });
+      const answer = await service.get<Body>(path, { cookie: who.cookie });
       expect(answer.status, path).toBe(200);
       const text = JSON.stringify(answer.body);
       for (const personal of Object.values(texts)) expect(text, path).not.toContain(personal);
@@ -189,7 +187,7 @@ describe.each(engines)('access to clients on %s', (engine) => {
     });
 
     it('is refused where there is nothing but who they are', async () => {
-      const headers = { authorization: `Bearer ${auditor.token}` };
+      const headers = { cookie: auditor.cookie };
       for (const path of [
         '/clients',
         `/clients/${treated.clientId}`,
@@ -207,7 +205,7 @@ describe.each(engines)('access to clients on %s', (engine) => {
     it('shows everything to whoever works with the client', async () => {
       const artist = await personOfRole(service, 'artist');
       const session = await service.get<SessionView>(`/sessions/${treated.sessionId}`, {
-        authorization: `Bearer ${artist.token}`,
+        cookie: artist.cookie,
       });
       expect(session.body).toMatchObject({
         client: { name: texts.name },
@@ -217,7 +215,7 @@ describe.each(engines)('access to clients on %s', (engine) => {
         uses: [{ reason: texts.reason }, { reason: 'the second drop', reversal: { reason: texts.reversed } }],
       });
       const client = await service.get<ClientView>(`/clients/${treated.clientId}`, {
-        authorization: `Bearer ${artist.token}`,
+        cookie: artist.cookie,
       });
       expect(client.body).toMatchObject({ name: texts.name, contact: texts.contact, note: texts.note });
     });

@@ -168,10 +168,10 @@ describe.each(engines)('the export for a client on %s', (engine) => {
   // ECJ C-579/21 [M]: when and why somebody looked is theirs to know, but not by which employee.
   it('says when and for what somebody looked, by role and not by name, this export included', async () => {
     const manager = await personOfRole(service, 'manager');
-    await service.get(`/clients/${treated.clientId}`, { authorization: `Bearer ${manager.token}` });
+    await service.get(`/clients/${treated.clientId}`, { cookie: manager.cookie });
     const view = (
       await service.get<ClientExportView>(`/clients/${treated.clientId}/export`, {
-        authorization: `Bearer ${manager.token}`,
+        cookie: manager.cookie,
       })
     ).body;
     expect(view.accesses[0]).toEqual({

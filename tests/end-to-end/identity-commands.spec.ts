@@ -2,7 +2,7 @@ import { rmSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import type { PersonView } from '../../src/identity/people.views.js';
 import type { RequesterView } from '../../src/identity/sign-in/sign-in.views.js';
-import { type CommandResult, runCommand } from '../support/commands.js';
+import { type CommandResult, runCommand, settingsOf } from '../support/commands.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { engines, type RunningService, startProcess, startService, testOwner } from '../support/service.js';
 import { testPassword } from '../support/signing-in.js';
@@ -22,14 +22,7 @@ describe.each(engines)('commands beside a running service on %s', (engine) => {
   });
   afterAll(() => service.dispose());
 
-  const run = (...given: string[]) =>
-    runCommand(given, {
-      environment: {
-        DATA_DIR: service.dataFolder,
-        DATABASE_URL: service.databaseUrl,
-        PUBLIC_URL: service.url,
-      },
-    });
+  const run = (...given: string[]) => runCommand(given, { environment: settingsOf(service) });
   const accept = async (link: string, body: object) => {
     const browser = new TestBrowser(service.url);
     await browser.done('POST', '/invitation/accept', { secret: link.split('#')[1], ...body });
@@ -183,11 +176,7 @@ describe('a command that cannot be carried out', () => {
 describe.each(engines)('commands before anybody came in, on %s', (engine) => {
   it('sign-in-link: prints the link of the first owner, and that of the console works no more', async () => {
     const started = await startProcess(engine);
-    const environment = {
-      DATA_DIR: started.dataFolder,
-      DATABASE_URL: started.databaseUrl,
-      PUBLIC_URL: started.url,
-    };
+    const environment = settingsOf(started);
     try {
       const made = await runCommand(['sign-in-link'], { environment });
       expect([made.code, made.err]).toEqual([0, '']);

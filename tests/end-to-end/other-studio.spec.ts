@@ -2,7 +2,7 @@ import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { ApiDocument, type ApiRoute, addressOf } from '../support/api-document.js';
 import { placedValues, placeName, withValue } from '../support/body-places.js';
-import { commandLine } from '../support/command-line.js';
+import { commandLine } from '../support/commands.js';
 import { foreignId, foreignIds, kindsOf, told, unknownLike, valuesIn } from '../support/foreign-ids.js';
 import { PlainSql } from '../support/plain-sql.js';
 import {

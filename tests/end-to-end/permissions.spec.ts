@@ -21,6 +21,7 @@ import {
   type SignedInPerson,
   signInOwner,
   tokenFor,
+  tokenOfPerson,
 } from '../support/signing-in.js';
 import { differences, settled, tableContents } from '../support/table-contents.js';
 import { walkStudio } from '../support/walk.js';
@@ -223,7 +224,7 @@ describe.each(engines)('who may use which route, on %s', (engine) => {
   let document: ApiDocument;
   let sql: PlainSql;
   let life: SentRequest[];
-  const people = new Map<Role, SignedInPerson>();
+  const people = new Map<Role, SignedInPerson & { token: string }>();
 
   beforeAll(async () => {
     service = await startService(engine);
@@ -237,7 +238,10 @@ describe.each(engines)('who may use which route, on %s', (engine) => {
       token: service.token,
     });
     await Promise.all(
-      columns.slice(1).map(async (role) => people.set(role, await personOfRole(service, role))),
+      columns.slice(1).map(async (role) => {
+        const added = await personOfRole(service, role);
+        people.set(role, { ...added, token: await tokenOfPerson(service, added.personId) });
+      }),
     );
     await settled(sql);
   });
@@ -246,7 +250,7 @@ describe.each(engines)('who may use which route, on %s', (engine) => {
     await service.dispose();
   });
 
-  const person = (role: Role): SignedInPerson => {
+  const person = (role: Role): SignedInPerson & { token: string } => {
     const found = people.get(role);
     if (!found) throw new Error(`There is no ${role}.`);
     return found;

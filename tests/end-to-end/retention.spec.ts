@@ -7,7 +7,7 @@ import type {
   ClientRetentionPageView,
   ClientRetentionView,
 } from '../../src/operations/retention/retention.views.js';
-import { commandLine } from '../support/command-line.js';
+import { commandLine } from '../support/commands.js';
 import { inconsistencies } from '../support/consistency.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { makeSampleStudio, type SampleStudio, walkIn } from '../support/sample-studio.js';

@@ -2,17 +2,15 @@ import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { Attacker } from '../support/attacker.js';
-import { type CommandResult, runCommand } from '../support/commands.js';
+import { type CommandResult, runCommand, settingsOf } from '../support/commands.js';
 import { exportLog } from '../support/exported-log.js';
 import { type DataPlace, PlainSql } from '../support/plain-sql.js';
 import { copyOfRecord } from '../support/record-copy.js';
 import { makeSampleStudio, receive } from '../support/sample-studio.js';
 import { engines, startService } from '../support/service.js';
 
-function verify({ dataFolder, databaseUrl }: DataPlace, ...given: string[]): Promise<CommandResult> {
-  return runCommand(['verify', ...given], {
-    environment: { DATA_DIR: dataFolder, DATABASE_URL: databaseUrl },
-  });
+function verify(data: DataPlace, ...given: string[]): Promise<CommandResult> {
+  return runCommand(['verify', ...given], { environment: settingsOf(data) });
 }
 
 describe.each(engines)('npm run cli -- verify, on %s', (engine) => {

@@ -7,7 +7,7 @@ import { type Answer, type ProblemBody, type RunningService, startService } from
 import { type SentWrite, StudioLoad } from '../support/studio-load.js';
 import { wait } from '../support/waiting.js';
 
-const kills = process.env.SOAK ? 1_000 : 30;
+const kills = process.env.SOAK ? 1_000 : 12;
 /** The record grows; a new one after so many kills keeps each look at all of it short. */
 const killsPerRecord = 50;
 const millisecondsPerKill = 15_000;

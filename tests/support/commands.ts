@@ -1,4 +1,5 @@
 import { spawn } from 'node:child_process';
+import type { DataPlace } from './plain-sql.js';
 
 export interface CommandResult {
   code: number | null;
@@ -47,6 +48,19 @@ export function runCommand(
   });
 }
 
+/** The settings with which a command works on the data of a service, which may be running. */
+export function settingsOf({
+  dataFolder,
+  databaseUrl,
+  url,
+}: DataPlace & { url?: string }): Record<string, string> {
+  return {
+    DATA_DIR: dataFolder,
+    ...(url === undefined ? {} : { PUBLIC_URL: url }),
+    ...(databaseUrl === undefined ? {} : { DATABASE_URL: databaseUrl }),
+  };
+}
+
 /** As `runCommand`, but expects success and gives what was printed. */
 export async function commandOutput(
   parameters: readonly string[],
@@ -55,4 +69,9 @@ export async function commandOutput(
   const { code, out, err } = await runCommand(parameters, options);
   if (code !== 0) throw new Error(`${parameters.join(' ')} ended with ${code}: ${err}${out}`);
   return out;
+}
+
+/** As `commandOutput`, on the data of a service. */
+export function commandLine(service: DataPlace & { url?: string }, ...given: string[]): Promise<string> {
+  return commandOutput(given, { environment: settingsOf(service) });
 }

@@ -1,7 +1,7 @@
 import { v7 as uuidv7 } from 'uuid';
 import type { PersonView } from '../../src/identity/people.views.js';
 import { type Permission, permissionsOf, type Role } from '../../src/identity/permissions.js';
-import { commandLine } from './command-line.js';
+import { commandLine } from './commands.js';
 import { type RunningService, testOwner } from './service.js';
 import { Store } from './store.js';
 
@@ -57,14 +57,13 @@ export async function tokenFor(
   return answer.body.token;
 }
 
-/** Somebody of a studio, at a browser and with a program. */
+/** Somebody of a studio who signed in at a browser. */
 export interface SignedInPerson {
   personId: string;
   cookie: string;
-  token: string;
 }
 
-/** Adds a person of a role who accepted their invitation, with a token made from the shell. */
+/** Adds a person of a role who accepted their invitation. */
 export async function personOfRole(service: RunningService, role: Role): Promise<SignedInPerson> {
   const person = await service.made<PersonView>('/people', {
     name: `Some ${role}`,
@@ -73,12 +72,17 @@ export async function personOfRole(service: RunningService, role: Role): Promise
   });
   const { link } = await service.made<{ link: string }>(`/people/${person.id}/invitation`);
   const cookie = await acceptInvitation(service, link, `${uuidv7()}@studio.example`);
+  return { personId: person.id, cookie };
+}
+
+/** A token of a person, made from the shell, with all they may do. */
+export async function tokenOfPerson(service: RunningService, personId: string): Promise<string> {
   const printed = await commandLine(
     service,
     ...['make-token', '--name', 'tests', '--days', '30'],
-    ...['--studio', service.studioId, '--person', person.id],
+    ...['--studio', service.studioId, '--person', personId],
   );
-  return { personId: person.id, cookie, token: printed.trim().split('\n').at(-1) ?? '' };
+  return printed.trim().split('\n').at(-1) ?? '';
 }
 
 /** A studio beside the one of the tests, with a token of its owner. */
