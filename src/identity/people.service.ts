@@ -69,6 +69,8 @@ export class People {
       },
       async (transaction) => {
         const key = { studioId: actor.studioId, id: personId };
+        // Else each of two owners who leave at the same moment would count the other.
+        await transaction.lockStudio();
         const { role } = await transaction.manager.findOneByOrFail(Person, key);
         await refuseBeyondOwnRole(transaction, actor.personId, [role, dto.role ?? role]);
         const changes: Partial<Person> = {};

@@ -94,9 +94,9 @@ export class Studios {
     private readonly ways: WaysToSignIn,
   ) {}
 
-  /** The studios in which the requester has a part. */
+  /** The studios in which the requester has a part, and may see it. */
   async list(requester: Requester): Promise<StudioView[]> {
-    const standings = await this.standings.of(requester);
+    const standings = (await this.standings.of(requester)).filter(({ may }) => may.has('see the studio'));
     const studios = await this.database.reader.manager.find(Studio, {
       where: { id: In(standings.map(({ studioId }) => studioId)) },
       order: { createdAt: 'ASC', id: 'ASC' },

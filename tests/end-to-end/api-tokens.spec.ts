@@ -55,6 +55,11 @@ describe.each(engines)('tokens on %s', (engine) => {
     expect([...(me.studios[0]?.permissions ?? [])].sort()).toEqual(['read stock', 'see the studio']);
   });
 
+  it('show no settings of a studio to a program that may not see it', async () => {
+    const { token } = await make({ scopes: ['read stock'] });
+    expect(await program(token).done('GET', '/studios')).toEqual([]);
+  });
+
   it('do nothing about anybody’s account, and make no person of a browser', async () => {
     const till = program(service.token);
     for (const path of ['/me/sign-ins', '/me/passkeys', `/me${studio}/pin`]) {

@@ -220,6 +220,94 @@ describe.each(engines)('invitations on %s', (engine) => {
     expect(await accept(secret, account())).toEqual([204, undefined]);
   });
 
+  it('are made by nobody for themselves, which would be a way in for whoever finds a browser open', async () => {
+    await owner.done('POST', '/sign-in', testOwner);
+    const [me] = (await owner.done<RequesterView>('GET', '/me')).studios;
+    const path = `/studios/${service.studioId}/people/${me?.personId}/invitation`;
+    for (const asker of [owner, new TestBrowser(service.url, { authorization: `Bearer ${service.token}` })]) {
+      expect(await asker.refusal('POST', path, { id: uuidv7() })).toEqual([409, 'wrong-state']);
+    }
+  });
+
+  it('are made at a browser only soon after signing in, and so are tokens', async () => {
+    await owner.done('POST', '/sign-in', testOwner);
+    clock.forward({ minutes: 11 });
+    const studio = `/studios/${service.studioId}`;
+    const asked = [
+      [`${studio}/people/${(await addPerson()).id}/invitation`, { id: uuidv7() }],
+      [`${studio}/tokens`, { id: uuidv7(), name: 'till', scopes: ['read stock'], days: 1 }],
+    ] as const;
+    for (const [path, body] of asked) {
+      expect(await owner.refusal('POST', path, body)).toEqual([403, 'recent-sign-in-needed']);
+    }
+    await owner.done('POST', '/sign-in', testOwner);
+    for (const [path, body] of asked) await owner.done('POST', path, body);
+  });
+
+  it('are shown to nobody but who asked for them, and neither is a token', async () => {
+    const manager = await newcomer({ role: 'manager' });
+    const head = await newcomer({ role: 'chain manager' });
+    const visitor = await addPerson({ role: 'auditor', until: '2099-12-31' });
+    const studio = `/studios/${service.studioId}`;
+    const link = { id: uuidv7() };
+    await service.made(`/people/${visitor.id}/invitation`, link);
+    const token = { id: uuidv7(), name: 'till', scopes: ['read stock'], days: 1 };
+    await service.made('/tokens', token);
+    const reused = [409, 'request-id-reused'];
+    const path = `${studio}/people/${visitor.id}/invitation`;
+    expect(await head.browser.refusal('POST', path, link)).toEqual(reused);
+    expect(await manager.browser.refusal('POST', `${studio}/tokens`, token)).toEqual(reused);
+  });
+
+  it('let a chain manager in as nobody who may do more, also when they have not come in yet', async () => {
+    const { browser: head } = await newcomer({ role: 'chain manager' });
+    for (const role of ['owner', 'manager', 'artist']) {
+      const path = `/studios/${service.studioId}/people/${(await addPerson({ role })).id}/invitation`;
+      expect(await head.refusal('POST', path, { id: uuidv7() }), role).toEqual([403, 'not-allowed']);
+    }
+  });
+
+  it('let a chain manager invite the first owner of a studio they added', async () => {
+    const { browser: head } = await newcomer({ role: 'chain manager' });
+    const { studioId } = await head.done<{ studioId: string }>(
+      'POST',
+      `/studios/${service.studioId}/chain/studios`,
+      { id: uuidv7(), name: 'Hill Studio', timeZone: 'Europe/Vienna', ownerName: 'Runa Holt' },
+    );
+    const people = await head.done<PersonView[]>('GET', `/studios/${studioId}/people`);
+    const path = `/studios/${studioId}/people/${people.find(({ role }) => role === 'owner')?.id}/invitation`;
+    const { link } = await head.done<MadeLinkView>('POST', path, { id: uuidv7() });
+    const first = new TestBrowser(service.url);
+    expect(await accept(link.split('#')[1] ?? '', account(), first)).toEqual([204, undefined]);
+    const me = await first.done<RequesterView>('GET', '/me');
+    expect(me.studios.map(({ role, studioName }) => [role, studioName])).toEqual([['owner', 'Hill Studio']]);
+    expect(await head.refusal('POST', path, { id: uuidv7() })).toEqual([403, 'not-allowed']);
+  });
+
+  it('are worth nothing any more when who made them left', async () => {
+    const { browser, person } = await newcomer({ role: 'owner' });
+    const invited = await addPerson({ role: 'artist' });
+    const path = `/studios/${service.studioId}/people/${invited.id}/invitation`;
+    const { link } = await browser.done<MadeLinkView>('POST', path, { id: uuidv7() });
+    const [known] = (await service.seen<PersonView[]>('/people')).filter(({ id }) => id === person.id);
+    const left = await service.patch(`/people/${person.id}`, { version: known?.version, state: 'left' });
+    expect(left.status).toBe(200);
+    expect(await accept(link.split('#')[1] ?? '', account())).toEqual([403, 'not-allowed']);
+  });
+
+  it('end when the password they would replace is changed', async () => {
+    const { browser, person, account: known } = await newcomer();
+    const secret = await invite(person);
+    await browser.done('POST', '/me/password', {
+      currentPassword: known.password,
+      newPassword: otherPassword,
+    });
+    expect(await accept(secret, { password: testPassword })).toEqual([410, 'unusable-link']);
+    expect((await new TestBrowser(service.url).signIn({ ...known, password: otherPassword })).status).toBe(
+      204,
+    );
+  });
+
   it('are for people who work here', async () => {
     const person = await addPerson();
     const secret = await invite(person);
@@ -257,6 +345,27 @@ describe.each(engines)('invitations on %s', (engine) => {
     const back = new TestBrowser(service.url);
     expect((await back.signIn(known)).status).toBe(204);
     expect(await back.refusal('GET', studio)).toEqual([404, 'not-found']);
+  });
+
+  it('leave a studio an owner, also when two leave at the same moment', async () => {
+    for (let round = 0; round < 3; round += 1) {
+      // In a studio of its own, whose only owners these are.
+      await owner.done('POST', '/sign-in', testOwner);
+      const { studioId } = await service.made<{ studioId: string }>('/chain/studios', {
+        name: `Quay Studio ${round}`,
+        timeZone: 'Europe/Vienna',
+      });
+      const people = `/studios/${studioId}/people`;
+      await owner.done('POST', people, { id: uuidv7(), name: 'Second owner', role: 'owner' });
+      const owners = await owner.done<PersonView[]>('GET', people);
+      expect(owners).toHaveLength(2);
+      const answers = await Promise.all(
+        owners.map(({ id, version }) =>
+          owner.copy().ask('PATCH', `${people}/${id}`, { id: uuidv7(), version, role: 'manager' }),
+        ),
+      );
+      expect(answers.map(({ status }) => status).sort()).not.toEqual([200, 200]);
+    }
   });
 
   it('end with the last day of whoever visits, by the day of the studio', async () => {

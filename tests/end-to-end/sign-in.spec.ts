@@ -35,8 +35,10 @@ describe.each(engines)('signing in on %s', (engine) => {
   }
 
   /** Somebody new with an account, and the browser they came in at. */
-  async function newcomer(): Promise<{ account: TestAccount; browser: TestBrowser; person: PersonView }> {
-    const person = await service.made<PersonView>('/people', { name: 'Some artist', role: 'artist' });
+  async function newcomer(
+    role = 'artist',
+  ): Promise<{ account: TestAccount; browser: TestBrowser; person: PersonView }> {
+    const person = await service.made<PersonView>('/people', { name: 'Some artist', role });
     const { link } = await service.made<{ link: string }>(`/people/${person.id}/invitation`);
     const account = { signInName: `${person.id}@studio.example`, password: testPassword };
     const browser = at();
@@ -150,6 +152,14 @@ describe.each(engines)('signing in on %s', (engine) => {
       expect(await at(undefined, { cookie }).refusal('GET', '/me')).toEqual([401, 'sign-in-needed']);
     });
 
+    it('ends also when it is told so twice at once', async () => {
+      const { browser } = await newcomer();
+      const answers = await Promise.all(
+        [browser, browser.copy()].map((each) => each.ask('POST', '/sign-out')),
+      );
+      expect(answers.map(({ status }) => status)).toEqual([204, 204]);
+    });
+
     it('does not mind what somebody wrote into the cookie of the device', async () => {
       const { account } = await newcomer();
       for (const device of ['.', '....', 'ä'.repeat(43), `x.${'ä'.repeat(43)}`, `x.${'A'.repeat(43)}`]) {
@@ -230,6 +240,20 @@ describe.each(engines)('signing in on %s', (engine) => {
       expect((await at(address).signIn(account)).status).toBe(204);
       expect((await guess()).status).toBe(401);
       expect((await guess()).status).toBe(429);
+    });
+
+    it('forgets nothing an address tried while somebody right signed in from there', async () => {
+      const { account } = await newcomer();
+      const address = '203.0.113.210';
+      const guess = () => at(address).signIn({ signInName: uuidv7(), password: 'guessed again and again' });
+      const statuses: number[] = [];
+      for (let round = 0; round < 4; round += 1) {
+        const right = at(address).signIn(account);
+        const guesses = await Promise.all(Array.from({ length: 9 }, guess));
+        statuses.push((await right).status, ...guesses.map(({ status }) => status));
+      }
+      expect(statuses).toContain(204);
+      expect(statuses).toContain(429);
     });
 
     it('takes all addresses of one IPv6 network for one', async () => {
@@ -398,6 +422,10 @@ describe.each(engines)('signing in on %s', (engine) => {
       const asked = { id: uuidv7() };
       const address = `/studios/${service.studioId}${path}`;
       expect(await colleague.browser.refusal('POST', address, asked)).toEqual([403, 'not-allowed']);
+      const chain = await newcomer('chain manager');
+      const owners = (await service.seen<PersonView[]>('/people')).find(({ role }) => role === 'owner');
+      const up = `/studios/${service.studioId}/people/${owners?.id}/sign-out`;
+      expect(await chain.browser.refusal('POST', up, asked)).toEqual([403, 'not-allowed']);
       const nobody = await service.post<{ code: string }>(`/people/${uuidv7()}/sign-out`);
       expect([nobody.status, nobody.body.code]).toEqual([404, 'not-found']);
     });

@@ -408,6 +408,18 @@ describe.each(engines)('treatment-room tablets on %s', (engine) => {
       const answer = await service.post<{ code: string }>(`/people/${id}/badge`);
       expect([answer.status, answer.body.code]).toEqual([409, 'wrong-state']);
     }
+    // Nor does a chain manager print themselves the badge of somebody who may do more.
+    const path = `/studios/${service.studioId}/people/${(await newcomer('Has a badge')).person.id}/badge`;
+    await owner.ask('POST', path, { id: uuidv7() });
+    for (const [verb, body] of [
+      ['POST', ''],
+      ['POST', '/withdrawal'],
+    ]) {
+      expect(await head.browser.refusal(verb ?? '', path + body, { id: uuidv7() })).toEqual([
+        403,
+        'not-allowed',
+      ]);
+    }
     const chosen = await choosePin(head);
     expect([chosen.status, chosen.body.code]).toEqual([409, 'wrong-state']);
     const nobody = await service.post<{ code: string }>(`/people/${uuidv7()}/badge`);

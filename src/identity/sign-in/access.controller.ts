@@ -2,12 +2,14 @@ import { Body, Controller, Get, Param, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { IdPipe } from '../../platform/id.pipe.js';
 import { WriteDto } from '../../platform/request.dto.js';
-import { CurrentActor, type StudioActor } from '../actor.guard.js';
+import { CurrentActor, CurrentRequester, type StudioActor } from '../actor.guard.js';
 import { Needs } from '../needs.decorator.js';
 import { MakeApiTokenDto } from './api-tokens.dto.js';
 import { ApiTokens } from './api-tokens.service.js';
 import { ApiTokenView, MadeApiTokenView, RevokedApiTokenView } from './api-tokens.views.js';
+import type { Requester } from './credentials.service.js';
 import { OneTimeLinks } from './one-time-links.service.js';
+import { RecentSignIns } from './recent-sign-ins.service.js';
 import { MadeLinkView, SignedOutView } from './sign-in.views.js';
 import { SignIns } from './sign-ins.service.js';
 
@@ -19,16 +21,19 @@ export class AccessController {
     private readonly links: OneTimeLinks,
     private readonly tokens: ApiTokens,
     private readonly signIns: SignIns,
+    private readonly recent: RecentSignIns,
   ) {}
 
-  /** A one-time link by which the person comes in, or chooses a new password. */
+  /** A one-time link by which another person comes in, or chooses a new password. At a browser, soon after signing in. */
   @Needs('manage people')
   @Post('people/:personId/invitation')
-  invite(
+  async invite(
     @CurrentActor() actor: StudioActor,
+    @CurrentRequester() requester: Requester,
     @Param('personId', IdPipe) personId: string,
     @Body() dto: WriteDto,
   ): Promise<MadeLinkView> {
+    await this.recent.requireOf(requester);
     return this.links.make(actor, personId, 'invitation', dto.id);
   }
 
@@ -50,10 +55,15 @@ export class AccessController {
     return this.tokens.list(actor);
   }
 
-  /** A token that acts as you; it is shown in this answer only. */
+  /** A token that acts as you; it is shown in this answer only. At a browser, soon after signing in. */
   @Needs('issue tokens')
   @Post('tokens')
-  make(@CurrentActor() actor: StudioActor, @Body() dto: MakeApiTokenDto): Promise<MadeApiTokenView> {
+  async make(
+    @CurrentActor() actor: StudioActor,
+    @CurrentRequester() requester: Requester,
+    @Body() dto: MakeApiTokenDto,
+  ): Promise<MadeApiTokenView> {
+    await this.recent.requireOf(requester);
     return this.tokens.make(actor, actor.may, dto);
   }
 

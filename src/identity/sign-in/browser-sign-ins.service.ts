@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
+import { Problem } from '../../platform/problem.js';
 import type { Account } from './account.entity.js';
 import { Accounts } from './accounts.service.js';
 import { OwnCookies } from './own-cookies.service.js';
@@ -66,7 +67,12 @@ export class BrowserSignIns {
     if (!found) return;
     const { accountId, signInId, tablet } = found.who;
     const account = await this.accounts.get(accountId);
-    await this.signIns.end(await this.accounts.actorOf(account, tablet?.studioId), account.id, signInId);
+    try {
+      await this.signIns.end(await this.accounts.actorOf(account, tablet?.studioId), account.id, signInId);
+    } catch (error) {
+      // Another request ended it meanwhile.
+      if (!(error instanceof Problem && error.code === 'not-found')) throw error;
+    }
   }
 }
 

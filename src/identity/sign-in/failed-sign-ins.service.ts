@@ -78,12 +78,12 @@ export class FailedSignIns {
     countedAt: string,
   ): Promise<void> {
     await this.transactions.aside(async (query) => {
-      for (const { subject, failures, last_failed_at } of before) {
-        if (subjects.get(subject) !== 'address' || failures === 0) {
+      for (const { subject, last_failed_at } of before) {
+        if (subjects.get(subject) !== 'address') {
           await query('DELETE FROM failed_sign_in WHERE subject = $1', [subject]);
           continue;
         }
-        // As it was before, unless others failed from there meanwhile.
+        // As it was before, but for others who failed from there meanwhile.
         await query(
           `UPDATE failed_sign_in SET failures = failures - 1,
              last_failed_at = CASE WHEN last_failed_at = $2 THEN $3 ELSE last_failed_at END WHERE subject = $1`,

@@ -48,7 +48,8 @@ export class OneTimeLinks {
         id: requestId,
         action: `identity.make-${purpose}-link`,
         subject: { kind: 'person', id: personId },
-        content: { personId },
+        // Who asks belongs to it: what somebody else asked for is not repeated to them, link and all.
+        content: { personId, maker: actor.personId },
       },
       async (transaction) => {
         const key = { studioId: actor.studioId, id: personId };
@@ -57,7 +58,7 @@ export class OneTimeLinks {
         if (person.state !== 'active') {
           throw new Problem(409, 'wrong-state', 'This person works here no more; nobody signs in as them.');
         }
-        await this.refuseForeignAccount(transaction, person, actor.personId);
+        await this.refuseBeyondMaker(transaction, person, actor.personId);
         await this.endEarlier(transaction, personId);
         const expiresAt = new Date(Date.parse(transaction.recordedAt) + lives[purpose]).toISOString();
         await transaction.insert(OneTimeLink, {
@@ -104,21 +105,34 @@ export class OneTimeLinks {
       'SELECT person_id FROM accepted_request WHERE studio_id = $1 AND id = $2',
       [studioId, id],
     );
-    await this.refuseForeignAccount(transaction, person, made?.person_id ?? null);
+    await this.refuseBeyondMaker(transaction, person, made?.person_id ?? null);
   }
 
   /**
-   * Who leads one studio must not get at an account by which somebody acts in another, unless they lead that one too.
+   * Keeps a link within what its maker may do:
+   * - nobody makes one for themselves, which would be a lasting way in for whoever finds their browser open;
+   * - nobody lets in who may do more than they, but for the first owner of a studio that was just added;
+   * - who leads one studio does not get at an account by which somebody acts in another, unless they lead that one too.
+   *
    * @param makerId the person who makes the link; null when it is made from the shell, where all can be done anyway
    */
-  private async refuseForeignAccount(
+  private async refuseBeyondMaker(
     transaction: Transaction,
-    { accountId, role }: Person,
+    { id, accountId, role }: Person,
     makerId: string | null,
   ): Promise<void> {
-    if (accountId === null) return;
-    await refuseBeyondOwnRole(transaction, makerId, [role]);
     const { studioId } = transaction;
+    if (makerId !== null && (await this.isOneself(transaction, makerId, { id, accountId }))) {
+      throw new Problem(
+        409,
+        'wrong-state',
+        'A link for yourself is made by another owner, or by the command `npm run cli -- sign-in-link`. Your password and passkeys are changed under *My account*.',
+      );
+    }
+    if (role !== 'owner' || accountId !== null || (await this.hasOwnerWithAccount(transaction))) {
+      await refuseBeyondOwnRole(transaction, makerId, [role]);
+    }
+    if (accountId === null) return;
     const own = await transaction.query('SELECT id FROM account WHERE studio_id = $1 AND id = $2', [
       studioId,
       accountId,
@@ -146,6 +160,37 @@ export class OneTimeLinks {
       'wrong-state',
       'This person works in another studio too, with the same account. Only who leads every one of them makes a new link; or it is made by the command `npm run cli -- sign-in-link`.',
     );
+  }
+
+  private async isOneself(
+    transaction: Transaction,
+    makerId: string,
+    { id, accountId }: Pick<Person, 'id' | 'accountId'>,
+  ): Promise<boolean> {
+    if (id === makerId) return true;
+    const { studioId } = transaction;
+    const maker = await transaction.manager.findOneBy(Person, { studioId, id: makerId });
+    return accountId !== null && maker?.accountId === accountId;
+  }
+
+  private async hasOwnerWithAccount(transaction: Transaction): Promise<boolean> {
+    const owners = await transaction.query(
+      `SELECT id FROM person WHERE studio_id = $1 AND role = 'owner' AND account_id IS NOT NULL LIMIT 1`,
+      [transaction.studioId],
+    );
+    return owners.length > 0;
+  }
+
+  /**
+   * Ends in the caller's transaction what links an account can still be got at by.
+   * @param accountId of the studio where the account is at home, for links are only made there
+   */
+  async endOfAccount(transaction: Transaction, accountId: string): Promise<void> {
+    const people = await transaction.query<{ id: string }>(
+      'SELECT id FROM person WHERE studio_id = $1 AND account_id = $2',
+      [transaction.studioId, accountId],
+    );
+    for (const { id } of people) await this.endEarlier(transaction, id);
   }
 
   private async endEarlier(transaction: Transaction, personId: string): Promise<void> {

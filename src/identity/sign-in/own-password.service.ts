@@ -6,6 +6,7 @@ import { invalidField, Problem } from '../../platform/problem.js';
 import type { Account } from './account.entity.js';
 import { Accounts, foldSignInName } from './accounts.service.js';
 import { FailedSignIns } from './failed-sign-ins.service.js';
+import { OneTimeLinks } from './one-time-links.service.js';
 import { Passwords } from './passwords.service.js';
 import { RecentSignIns } from './recent-sign-ins.service.js';
 import type { ChangePasswordDto } from './sign-in.dto.js';
@@ -25,6 +26,7 @@ export class OwnPassword {
     private readonly cookies: SignInCookies,
     private readonly recent: RecentSignIns,
     private readonly ways: WaysToSignIn,
+    private readonly links: OneTimeLinks,
   ) {}
 
   /**
@@ -83,6 +85,8 @@ export class OwnPassword {
           account.id,
           browser.signInId,
         );
+        // A link that lies about somewhere would undo the change.
+        await this.links.endOfAccount(transaction, account.id);
       },
     );
   }

@@ -26,7 +26,8 @@ const judgedCharacters = 64;
 /** Hashes and checks passwords. */
 @Injectable()
 export class Passwords {
-  private readonly judge = new ZxcvbnFactory({ dictionary, graphs: adjacencyGraphs });
+  /** Made for the first password, since its lists take long to read in. */
+  private judge: ZxcvbnFactory | undefined;
   private decoy: Promise<string> | undefined;
 
   /**
@@ -42,6 +43,7 @@ export class Passwords {
         `The password has ${length} characters; at least ${fewestCharacters} are needed. A few words that do not belong together are easy to keep in mind.`,
       );
     }
+    this.judge ??= new ZxcvbnFactory({ dictionary, graphs: adjacencyGraphs });
     const { score } = this.judge.check(password.slice(0, judgedCharacters), [...about, 'lotward']);
     if (score < leastScore) {
       throw new Problem(

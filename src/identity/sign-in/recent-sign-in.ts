@@ -1,8 +1,8 @@
-/** How long after signing in somebody may change how they sign in. */
+/** How long after signing in somebody may change how they sign in, or make another lasting way in. */
 const recentMinutes = 10;
 
 /**
- * Whether somebody signed in lately enough to change how they sign in: else they do it again first, so that a browser left
+ * Whether somebody signed in lately enough to do so: else they do it again first, so that a browser left
  * alone gives nobody a lasting way in (OWASP ASVS 5.0, 7.5.1 [P]).
  *
  * @param since instant of signing in

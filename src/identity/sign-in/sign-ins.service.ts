@@ -5,6 +5,8 @@ import { Clock } from '../../platform/clock.js';
 import { Database, type Read } from '../../platform/database/database.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { notFound } from '../../platform/problem.js';
+import { refuseBeyondOwnRole } from '../own-role.service.js';
+import type { Role } from '../permissions.js';
 import { Secrets } from './secrets.service.js';
 import type { SignInMethod } from './sign-in-method.js';
 
@@ -212,7 +214,7 @@ export class SignIns {
 
   /**
    * Ends all sign-ins of a person's account, by somebody who leads the studio.
-   * @throws Problem not-found
+   * @throws Problem not-found; not-allowed for who may do more
    */
   async endAllOfPerson(actor: Actor, personId: string, requestId: string): Promise<{ personId: string }> {
     return this.transactions.write(
@@ -224,11 +226,12 @@ export class SignIns {
         content: { personId },
       },
       async (transaction) => {
-        const [person] = await transaction.query<{ account_id: string | null }>(
-          'SELECT account_id FROM person WHERE studio_id = $1 AND id = $2',
+        const [person] = await transaction.query<{ account_id: string | null; role: Role }>(
+          'SELECT account_id, role FROM person WHERE studio_id = $1 AND id = $2',
           [actor.studioId, personId],
         );
         if (!person) throw notFound('person', personId);
+        await refuseBeyondOwnRole(transaction, actor.personId, [person.role]);
         const { account_id: accountId } = person;
         if (accountId !== null) await this.endAllWithin(transaction.read, transaction.recordedAt, accountId);
         return { personId };

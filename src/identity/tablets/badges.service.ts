@@ -4,6 +4,8 @@ import { Database } from '../../platform/database/database.js';
 import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { notFound, Problem } from '../../platform/problem.js';
+import { localDay } from '../local-day.js';
+import { refuseBeyondOwnRole } from '../own-role.service.js';
 import { People } from '../people.service.js';
 import { roleMay } from '../permissions.js';
 import { Person } from '../person.entity.js';
@@ -33,7 +35,7 @@ export class Badges {
   /**
    * Makes a badge for a person; the one they had works no more.
    * @returns a PDF, the same one for a repeated request
-   * @throws Problem not-found; wrong-state when they cannot sign in or do no tray work
+   * @throws Problem not-found; not-allowed for who may do more; wrong-state when they cannot sign in or do no tray work
    */
   async print(actor: Actor, personId: string, requestId: string): Promise<Buffer> {
     const text = badgeText(await this.secrets.bytesOf('badge', `${actor.studioId} ${requestId}`));
@@ -43,10 +45,12 @@ export class Badges {
         id: requestId,
         action: 'identity.make-badge',
         subject: { kind: 'person', id: personId },
-        content: { personId },
+        // Who asks belongs to it: what somebody else asked for is not repeated to them, badge and all.
+        content: { personId, maker: actor.personId },
       },
       async (transaction) => {
         const person = await requirePerson(transaction, personId);
+        await refuseBeyondOwnRole(transaction, actor.personId, [person.role]);
         refuseUnableToUse(person);
         const secretHash = this.secrets.hash(text);
         const made = { id: requestId, person, kind: 'badge', secretHash } as const;
@@ -59,7 +63,7 @@ export class Badges {
       text,
       name: names.get(personId) ?? '',
       studioName: studio.name,
-      printedOn: createdAt.slice(0, 10),
+      printedOn: localDay(createdAt, studio.timeZone),
     });
   }
 
@@ -77,7 +81,7 @@ export class Badges {
 
   /**
    * Withdraws the badge of a person, and signs them out where they came in with it.
-   * @throws Problem not-found; wrong-state when they have none
+   * @throws Problem not-found; not-allowed for who may do more; wrong-state when they have none
    */
   async withdraw(actor: Actor, personId: string, requestId: string): Promise<WithdrawnBadgeView> {
     return this.transactions.write(
@@ -90,6 +94,7 @@ export class Badges {
       },
       async (transaction) => {
         const person = await requirePerson(transaction, personId);
+        await refuseBeyondOwnRole(transaction, actor.personId, [person.role]);
         const ended = await this.credentials.end(transaction, person, 'badge');
         if (ended) return { id: requestId };
         throw new Problem(409, 'wrong-state', 'This person has no badge; nothing more is to be done.');

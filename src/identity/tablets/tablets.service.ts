@@ -73,7 +73,13 @@ export class Tablets {
     const secret = await this.secrets.of('tablet', `${actor.studioId} ${dto.id}`);
     const enrolled = await this.transactions.write(
       actor,
-      { id: dto.id, action: 'identity.enrol-tablet', subject: { kind: 'tablet', id: dto.id }, content: dto },
+      {
+        id: dto.id,
+        action: 'identity.enrol-tablet',
+        subject: { kind: 'tablet', id: dto.id },
+        // Who asks belongs to it: what somebody else enrolled is not given to them.
+        content: { ...dto, maker: actor.personId },
+      },
       async (transaction) => {
         const tablet: Tablet = {
           studioId: actor.studioId,

@@ -56,6 +56,14 @@ describe('a data key in memory', () => {
     expect(await keys.sealer('studio', 'key')).toBeUndefined();
   });
 
+  it('is gone at once also when it was being looked up just then', async () => {
+    const lookedUp = keys.sealer('studio', 'key');
+    row.destroyed = true;
+    keys.forget('studio', 'key');
+    await lookedUp;
+    expect(await keys.sealer('studio', 'key')).toBeUndefined();
+  });
+
   it('is gone at once when this process destroys it', async () => {
     await keys.sealer('studio', 'key');
     row.destroyed = true;

@@ -1,7 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
-import { Database } from '../database/database.js';
+import { Database, placeholders } from '../database/database.js';
 import type { Transaction } from '../database/transaction.js';
 import { DataKey } from './data-key.entity.js';
 import { MasterKeys, type WrappedKey } from './master-keys.js';
@@ -37,6 +37,8 @@ interface RememberedKey {
 @Injectable()
 export class DataKeys {
   private readonly known = new Map<string, RememberedKey>();
+  /** Until when a key that was destroyed is not remembered again: a read may have found it just before. */
+  private readonly forgotten = new Map<string, number>();
 
   constructor(
     private readonly database: Database,
@@ -76,15 +78,14 @@ export class DataKeys {
         master_key_id: string;
         wrapped_key: string | null;
       }>(
-        `SELECT id, master_key_id, wrapped_key FROM data_key WHERE studio_id = $1 AND id IN (${batch.map((_, index) => `$${index + 2}`).join(', ')})`,
+        `SELECT id, master_key_id, wrapped_key FROM data_key WHERE studio_id = $1 AND id IN (${placeholders(batch)})`,
         [studioId, ...batch],
       );
       for (const row of rows) {
         if (row.wrapped_key === null) continue;
         const key = open(this.masterKeys.get(row.master_key_id), row.wrapped_key, `data_key:${row.id}`);
         const sealer = new FieldSealer(row.id, key);
-        if (this.known.size >= rememberedKeys) this.known.clear();
-        this.known.set(`${studioId}:${row.id}`, { sealer, until: now + rememberedMilliseconds });
+        this.remember(`${studioId}:${row.id}`, sealer, now);
         found.set(row.id, sealer);
       }
     }
@@ -118,6 +119,15 @@ export class DataKeys {
 
   /** Forgets a key that was destroyed. */
   forget(studioId: string, id: string): void {
+    const now = performance.now();
+    for (const [each, until] of this.forgotten) if (until <= now) this.forgotten.delete(each);
+    this.forgotten.set(`${studioId}:${id}`, now + rememberedMilliseconds);
     this.known.delete(`${studioId}:${id}`);
+  }
+
+  private remember(place: string, sealer: FieldSealer, now: number): void {
+    if (this.forgotten.has(place)) return;
+    if (this.known.size >= rememberedKeys) this.known.clear();
+    this.known.set(place, { sealer, until: now + rememberedMilliseconds });
   }
 }

@@ -1,9 +1,9 @@
 import { Button } from '@mantine/core';
 import { useRef, useState } from 'react';
 import { Fields } from '../frame/fields.js';
-import { ProblemNote } from '../frame/problem-note.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
+import { ProblemOrSignInAgain } from '../sign-in/sign-in-again.js';
 import { useTexts } from '../texts/texts.js';
 import { addPerson, makeLink } from './access.requests.js';
 import type { MadeLink } from './made-link-note.js';
@@ -34,7 +34,7 @@ export function AddPersonForm({
   return (
     <Fields onSubmit={() => void run()} label={texts.people.add}>
       <PersonFields draft={draft} onChange={setDraft} problem={problem} />
-      <ProblemNote problem={problem} />
+      <ProblemOrSignInAgain problem={problem} onSignedIn={run} />
       <div>
         <Button type="submit" loading={busy}>
           {texts.people.addSubmit}

@@ -4,9 +4,9 @@ import type { Permission } from '../../identity/permissions.js';
 import type { MadeApiTokenView } from '../../identity/sign-in/api-tokens.views.js';
 import { Fields } from '../frame/fields.js';
 import { Note } from '../frame/note.js';
-import { ProblemNote } from '../frame/problem-note.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
+import { ProblemOrSignInAgain } from '../sign-in/sign-in-again.js';
 import { useTexts } from '../texts/texts.js';
 import { makeToken } from './access.requests.js';
 import styles from './make-token-form.module.css';
@@ -83,7 +83,7 @@ export function MakeTokenForm({
           <p>{texts.programs.tickSome}</p>
         </Note>
       )}
-      <ProblemNote problem={problem} />
+      <ProblemOrSignInAgain problem={problem} onSignedIn={run} />
       <div>
         <Button type="submit" loading={busy}>
           {texts.programs.submit}

@@ -3,9 +3,9 @@ import { useRef, useState } from 'react';
 import type { PersonView } from '../../identity/people.views.js';
 import type { BadgeView } from '../../identity/tablets/tablets.views.js';
 import { Entry } from '../frame/entries.js';
-import { ProblemNote } from '../frame/problem-note.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
+import { ProblemOrSignInAgain } from '../sign-in/sign-in-again.js';
 import { useTexts } from '../texts/texts.js';
 import { writtenDay } from '../texts/written-dates.js';
 import { makeLink } from './access.requests.js';
@@ -55,7 +55,7 @@ export function PersonEntry({
       actions={
         !changing && (
           <>
-            {person.state === 'active' && (
+            {person.state === 'active' && !isMe && (
               <Button
                 variant="default"
                 loading={busy}
@@ -80,7 +80,7 @@ export function PersonEntry({
       }
       below={
         <>
-          <ProblemNote problem={problem} />
+          <ProblemOrSignInAgain problem={problem} onSignedIn={run} />
           {changing && (
             <>
               <ChangePersonForm
