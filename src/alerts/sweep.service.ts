@@ -1,6 +1,7 @@
 import { Injectable, Logger, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
 import { Temporal } from 'temporal-polyfill';
-import { type Actor, systemActor } from '../platform/actor.js';
+import { StudioActors } from '../identity/studio-actors.service.js';
+import type { Actor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
 import { Database } from '../platform/database/database.js';
 import { Transactions } from '../platform/database/transactions.js';
@@ -9,13 +10,6 @@ import { Alerts, type ReconciledAlerts } from './alerts.service.js';
 import { nextMorning } from './next-morning.js';
 
 const lookMilliseconds = 30_000;
-
-interface StudioRow {
-  id: string;
-  chainId: string;
-  timeZone: string;
-  morning: string;
-}
 
 /**
  * Once on each of the studio's mornings, and at the start of the service, all conditions are judged anew: what only time
@@ -35,6 +29,7 @@ export class Sweep implements OnApplicationBootstrap, OnModuleDestroy {
     private readonly clock: Clock,
     private readonly alerts: Alerts,
     private readonly role: ProcessRole,
+    private readonly studioActors: StudioActors,
   ) {}
 
   onApplicationBootstrap(): void {
@@ -79,32 +74,42 @@ export class Sweep implements OnApplicationBootstrap, OnModuleDestroy {
   }
 
   private async sweepWhatIsDue(): Promise<void> {
-    let studios: StudioRow[] = [];
+    let actors: Actor[] = [];
+    let mornings = new Map<string, string>();
     try {
-      studios = await this.database.read<StudioRow>(
-        'SELECT id, chain_id AS "chainId", time_zone AS "timeZone", morning FROM studio ORDER BY id',
-      );
+      mornings = await this.mornings();
+      actors = await this.studioActors.all();
     } catch (error) {
       this.logger.error(`The studios cannot be read, trying on: ${String(error)}`);
     }
-    for (const studio of studios) {
+    for (const actor of actors) {
       try {
-        await this.sweepIfDue(studio);
+        await this.sweepIfDue(actor, mornings.get(actor.studioId));
       } catch (error) {
         // One studio's fault is not the others'; it is tried again at the next look.
-        this.logger.error(`The sweep of studio ${studio.id} failed: ${String(error)}`);
+        this.logger.error(`The sweep of studio ${actor.studioId} failed: ${String(error)}`);
       }
     }
   }
 
-  private async sweepIfDue(studio: StudioRow): Promise<void> {
+  /** When each studio's morning is, by its id. */
+  private async mornings(): Promise<Map<string, string>> {
+    const studios = await this.database.read<{ id: string; morning: string }>(
+      'SELECT id, morning FROM studio',
+    );
+    return new Map(studios.map(({ id, morning }) => [id, morning]));
+  }
+
+  /** @param morning undefined for a studio that was founded just now */
+  private async sweepIfDue(actor: Actor, morning: string | undefined): Promise<void> {
+    const { studioId, timeZone } = actor;
     const now = this.clock.now();
-    const sweptAt = this.sweptAt.get(studio.id);
-    if (sweptAt !== undefined) {
-      const due = nextMorning(sweptAt, studio.morning, studio.timeZone);
+    const sweptAt = this.sweptAt.get(studioId);
+    if (sweptAt !== undefined && morning !== undefined) {
+      const due = nextMorning(sweptAt, morning, timeZone);
       if (Temporal.Instant.compare(now, due) < 0) return;
     }
-    await this.sweep(systemActor(studio), null);
-    this.sweptAt.set(studio.id, now);
+    await this.sweep(actor, null);
+    this.sweptAt.set(studioId, now);
   }
 }

@@ -12,7 +12,7 @@ import {
 import { dirname, join } from 'node:path';
 import { Injectable, Logger, type OnApplicationBootstrap } from '@nestjs/common';
 import { isISO8601, isUUID } from 'class-validator';
-import { systemActor } from '../platform/actor.js';
+import { StudioActors } from '../identity/studio-actors.service.js';
 import { Config } from '../platform/config.js';
 import { Database, placeholders } from '../platform/database/database.js';
 import { OldPages } from '../platform/database/old-pages.service.js';
@@ -66,6 +66,7 @@ export class ErasureList implements OnApplicationBootstrap {
     private readonly dataKeys: DataKeys,
     private readonly oldPages: OldPages,
     private readonly eraser: ClientEraser,
+    private readonly studioActors: StudioActors,
   ) {
     this.file = join(config.backupFolder, 'erasures.jsonl');
   }
@@ -169,13 +170,10 @@ export class ErasureList implements OnApplicationBootstrap {
   }
 
   private async eraseAgain({ studioId, clientId, dataKeyId, erasedAt }: Erasure): Promise<void> {
-    const [studio] = await this.database.read<{ id: string; chainId: string; timeZone: string }>(
-      'SELECT id, chain_id AS "chainId", time_zone AS "timeZone" FROM studio WHERE id = $1',
-      [studioId],
-    );
-    if (!studio) return;
+    const actor = await this.studioActors.of(studioId);
+    if (!actor) return;
     await this.transactions.write(
-      systemActor(studio),
+      actor,
       {
         id: null,
         action: 'clients.erase-again',

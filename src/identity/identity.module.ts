@@ -40,6 +40,7 @@ import { SignIns } from './sign-in/sign-ins.service.js';
 import { Standings } from './sign-in/standings.service.js';
 import { WaysToSignIn } from './sign-in/ways-to-sign-in.service.js';
 import { Chain, Studio } from './studio.entity.js';
+import { StudioActors } from './studio-actors.service.js';
 import { StudioChanges } from './studio-changes.service.js';
 import { StudioFounding } from './studio-founding.service.js';
 import { StudiosController } from './studios.controller.js';
@@ -82,6 +83,7 @@ export const identityEntities = [
   ],
   providers: [
     Studios,
+    StudioActors,
     StudioChanges,
     People,
     FoundedStudios,
@@ -120,6 +122,6 @@ export const identityEntities = [
     Administration,
     { provide: APP_GUARD, useClass: ActorGuard },
   ],
-  exports: [Studios, StudioChanges, FoundedStudios, People],
+  exports: [Studios, StudioActors, StudioChanges, FoundedStudios, People],
 })
 export class IdentityModule {}

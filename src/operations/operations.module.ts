@@ -1,6 +1,7 @@
 import { Module } from '@nestjs/common';
 import { AlertsModule } from '../alerts/alerts.module.js';
 import { ClientsModule } from '../clients/clients.module.js';
+import { IdentityModule } from '../identity/identity.module.js';
 import { AuditEntries } from './audit-log/audit-entries.service.js';
 import { AuditLogController } from './audit-log/audit-log.controller.js';
 import { AuditLogExports } from './audit-log/audit-log-export.service.js';
@@ -18,7 +19,7 @@ import { Verification } from './verify/verification.service.js';
 
 /** Backup, restore, verification, retention: what keeps the record itself. */
 @Module({
-  imports: [AlertsModule, ClientsModule],
+  imports: [IdentityModule, AlertsModule, ClientsModule],
   controllers: [BackupsController, HealthController, AuditLogController, RetentionController],
   providers: [
     Readiness,

@@ -6,6 +6,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { Alerts } from '../../src/alerts/alerts.service.js';
 import { ConditionEvaluators } from '../../src/alerts/condition-evaluators.service.js';
 import { Sweep } from '../../src/alerts/sweep.service.js';
+import { StudioActors } from '../../src/identity/studio-actors.service.js';
 import type { Actor } from '../../src/platform/actor.js';
 import { ProcessRole } from '../../src/platform/process-role.js';
 import { MovedClock } from '../support/moved-clock.js';
@@ -50,6 +51,7 @@ describe('the sweep', () => {
       clock,
       new Alerts(evaluators),
       new ProcessRole(true),
+      new StudioActors(store.database),
     );
   });
   afterEach(async () => {
@@ -91,6 +93,7 @@ describe('the sweep', () => {
         clock,
         new Alerts(evaluators),
         new ProcessRole(true),
+        new StudioActors(store.database),
       );
       fresh.onApplicationBootstrap();
       await fresh.settled();

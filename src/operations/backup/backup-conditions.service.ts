@@ -2,19 +2,13 @@ import { Injectable, type OnModuleInit } from '@nestjs/common';
 import { Alerts } from '../../alerts/alerts.service.js';
 import { ConditionEvaluators } from '../../alerts/condition-evaluators.service.js';
 import type { OpenCondition } from '../../alerts/open-condition.js';
-import { systemActor } from '../../platform/actor.js';
+import { StudioActors } from '../../identity/studio-actors.service.js';
 import { Clock } from '../../platform/clock.js';
 import { Database } from '../../platform/database/database.js';
 import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { backupConditionKinds, backupConditions, type FailedBackup } from './backup-conditions.js';
 import { BackupStatus } from './backup-status.service.js';
-
-interface StudioRow {
-  id: string;
-  chainId: string;
-  timeZone: string;
-}
 
 const kinds = backupConditionKinds.map((kind) => `'${kind}'`).join(', ');
 
@@ -28,6 +22,7 @@ export class BackupConditions implements OnModuleInit {
     private readonly database: Database,
     private readonly transactions: Transactions,
     private readonly clock: Clock,
+    private readonly studioActors: StudioActors,
   ) {}
 
   onModuleInit(): void {
@@ -43,16 +38,14 @@ export class BackupConditions implements OnModuleInit {
     const open = await this.database.read<{ studioId: string; kind: string }>(
       `SELECT studio_id AS "studioId", kind FROM alert WHERE closed_at IS NULL AND kind IN (${kinds})`,
     );
-    const studios = await this.database.read<StudioRow>(
-      'SELECT id, chain_id AS "chainId", time_zone AS "timeZone" FROM studio ORDER BY id',
-    );
     const failed = this.status.lastFailure !== null;
-    for (const studio of studios) {
-      const told = open.filter(({ studioId }) => studioId === studio.id).map(({ kind }) => kind);
+    for (const actor of await this.studioActors.all()) {
+      const { studioId } = actor;
+      const told = open.filter((alert) => alert.studioId === studioId).map(({ kind }) => kind);
       if (failed ? told.includes('backup failed') : told.length === 0) continue;
       await this.transactions.write(
-        systemActor(studio),
-        { id: null, action: 'backups.judge', subject: { kind: 'studio', id: studio.id }, content: null },
+        actor,
+        { id: null, action: 'backups.judge', subject: { kind: 'studio', id: studioId }, content: null },
         async (transaction) => {
           await transaction.lockStudio();
           const scope = { kinds: backupConditionKinds, subjects: 'all' as const };

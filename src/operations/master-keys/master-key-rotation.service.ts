@@ -2,7 +2,8 @@ import { statSync } from 'node:fs';
 import { setTimeout as wait } from 'node:timers/promises';
 import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
-import { type Actor, systemActor } from '../../platform/actor.js';
+import { StudioActors } from '../../identity/studio-actors.service.js';
+import type { Actor } from '../../platform/actor.js';
 import { Database, type Read } from '../../platform/database/database.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { DataKeys } from '../../platform/encryption/data-keys.service.js';
@@ -43,6 +44,7 @@ export class MasterKeyRotation {
     private readonly dataKeys: DataKeys,
     private readonly studioKeys: StudioKeys,
     private readonly serviceKey: ServiceKey,
+    private readonly studioActors: StudioActors,
   ) {}
 
   async rotate(): Promise<Rotation> {
@@ -150,10 +152,8 @@ export class MasterKeyRotation {
   }
 
   private async actors(): Promise<Actor[]> {
-    const studios = await this.database.read<{ id: string; chainId: string; timeZone: string }>(
-      'SELECT id, chain_id AS "chainId", time_zone AS "timeZone" FROM studio ORDER BY created_at, id',
-    );
-    if (studios.length > 0) return studios.map((studio) => ({ ...systemActor(studio), via: 'cli' }));
+    const actors = await this.studioActors.all();
+    if (actors.length > 0) return actors.map((actor) => ({ ...actor, via: 'cli' }));
     throw new OperatorError(
       'There is no studio yet, so the master key protects nothing. Start the service once.',
     );

@@ -1,5 +1,5 @@
 import { Injectable, Logger } from '@nestjs/common';
-import { systemActor } from '../../platform/actor.js';
+import { StudioActors } from '../../identity/studio-actors.service.js';
 import { Clock } from '../../platform/clock.js';
 import { Database } from '../../platform/database/database.js';
 import { Transactions } from '../../platform/database/transactions.js';
@@ -19,6 +19,7 @@ export class OtherEnds {
     private readonly transactions: Transactions,
     private readonly clock: Clock,
     private readonly conditions: TransferConditions,
+    private readonly studioActors: StudioActors,
   ) {}
 
   /** Call it when the write here is done. Never throws. */
@@ -47,14 +48,11 @@ export class OtherEnds {
   }
 
   private async judgeOne(studioId: string): Promise<void> {
-    const [studio] = await this.database.read<{ id: string; chainId: string; timeZone: string }>(
-      'SELECT id, chain_id AS "chainId", time_zone AS "timeZone" FROM studio WHERE id = $1',
-      [studioId],
-    );
-    if (!studio) return;
+    const actor = await this.studioActors.of(studioId);
+    if (!actor) return;
     const subject = { kind: 'studio', id: studioId };
     await this.transactions.write(
-      systemActor(studio),
+      actor,
       { id: null, action: 'stock.judge-transfers', subject, content: null },
       (transaction) => this.conditions.reevaluate(transaction),
     );
