@@ -15,6 +15,7 @@ import { type PrintedCode, type PrintedFacts, printedFacts } from './printed-fac
 import { ReceiptHolds } from './receipt-holds.service.js';
 import { lotReasonsAtReceipt } from './receipt-reasons.js';
 import { StockConditions } from './stock-conditions.service.js';
+import { OtherEnds } from './transfers/other-ends.service.js';
 import { SentGoods } from './transfers/sent-goods.service.js';
 
 /** Puts right what was recorded of a lot. What stood there before stays findable, and the audit log names both. */
@@ -26,10 +27,12 @@ export class LotCorrections {
     private readonly blendDates: BlendDates,
     private readonly conditions: StockConditions,
     private readonly sentGoods: SentGoods,
+    private readonly otherEnds: OtherEnds,
   ) {}
 
   async correct(actor: Actor, lotId: string, dto: CorrectLotDto): Promise<CorrectedLotView> {
-    return this.transactions.write(
+    const told: string[] = [];
+    const view = await this.transactions.write(
       actor,
       {
         id: dto.id,
@@ -67,7 +70,7 @@ export class LotCorrections {
         const blendProductIds = await this.blendDates.follow(transaction, {
           lotIds: useBy === lot.useBy ? [] : [lotId],
         });
-        await this.sentGoods.follow(transaction, [lotId]);
+        told.push(...(await this.sentGoods.follow(transaction, [lotId])));
         await this.conditions.reevaluate(transaction, [lot.productId, ...blendProductIds]);
         const superseded = await transaction.query<PrintedCode>(
           `SELECT kind, code FROM lot_code WHERE studio_id = $1 AND lot_id = $2
@@ -81,6 +84,8 @@ export class LotCorrections {
         };
       },
     );
+    await this.otherEnds.judge(told);
+    return view;
   }
 
   /** The lot under lock; its product first, as receiving locks it, so that no goods join it meanwhile. */

@@ -17,6 +17,7 @@ import { type ReceivedLine, ReceivedLines } from './received-lines.service.js';
 import type { ReceiveDeliveryDto } from './receiving.dto.js';
 import type { ReceiptView, ReceivedHoldView, ReceivedLineView } from './receiving.views.js';
 import { StockConditions } from './stock-conditions.service.js';
+import { OtherEnds } from './transfers/other-ends.service.js';
 import { SentGoods } from './transfers/sent-goods.service.js';
 import { isCalendarDay } from './use-by.js';
 
@@ -40,10 +41,12 @@ export class Receiving {
     private readonly blendDates: BlendDates,
     private readonly conditions: StockConditions,
     private readonly sentGoods: SentGoods,
+    private readonly otherEnds: OtherEnds,
   ) {}
 
   async receive(actor: Actor, dto: ReceiveDeliveryDto): Promise<ReceiptView> {
-    return this.transactions.write(
+    const told: string[] = [];
+    const view = await this.transactions.write(
       actor,
       { id: dto.id, action: 'stock.receive', subject: { kind: 'delivery', id: dto.id }, content: dto },
       async (transaction) => {
@@ -62,11 +65,8 @@ export class Receiving {
         const blendProductIds = await this.blendDates.follow(transaction, { lotIds: redatedLotIds(lots) });
         const putAway = await this.putAway(transaction, lines, lots, receivedAt);
         const holds = await this.holds.place(transaction, putAway, receivedAt);
-        const joined = lots.filter(({ isNew }) => !isNew);
-        await this.sentGoods.follow(
-          transaction,
-          joined.map(({ lot }) => lot.id),
-        );
+        const joinedIds = lots.filter(({ isNew }) => !isNew).map(({ lot }) => lot.id);
+        told.push(...(await this.sentGoods.follow(transaction, joinedIds)));
         const delivery = this.delivery(transaction, dto, receivedAt);
         await transaction.insert(Delivery, delivery);
         const deliveryLines = await this.deliveryLines(transaction, delivery.id, putAway);
@@ -75,6 +75,8 @@ export class Receiving {
         return viewOf(delivery, deliveryLines, putAway, holds);
       },
     );
+    await this.otherEnds.judge(told);
+    return view;
   }
 
   private async refuseUnusablePurchase(

@@ -510,6 +510,64 @@ describe.each(engines)('transfers between studios of a chain on %s', (engine) =>
       });
       expect(await alertsOf(third, lotThird)).toMatchObject([{ kind: 'held where it came from' }]);
     });
+
+    describe('that is placed in between by something else than a person is told to the third studio at once:', () => {
+      /** Goods of a lot there that were sent on, and the lot that they became in the third studio. */
+      const sentOn = async (containerId: string | undefined) => {
+        const third = await studios.another(here.service);
+        const { containers } = await third.arrive(await there.send(third, [{ containerId }]));
+        const lotThird = containers[0]?.lotId ?? '';
+        expect(await alertsOf(third, lotThird)).toEqual([]);
+        return async (reason: string) =>
+          expect(await alertsOf(third, lotThird)).toMatchObject([
+            { kind: 'held where it came from', facts: { reasons: [reason] } },
+          ]);
+      };
+
+      it('a recall that arrives with other goods of the lot', async () => {
+        const first = await bottle('ONWARD-1');
+        const { containers } = await there.arrive(await here.send(there, [{ containerId: first.id }]));
+        const expectTold = await sentOn(containers[0]?.id);
+        const second = await bottle('ONWARD-1');
+        const sent = await here.send(there, [{ containerId: second.id }]);
+        await here.service.made('/holds', { kind: 'recall', reason: 'recall notice', lotId: second.lotId });
+        const arrived = await there.arrive(await there.transfer(sent.id));
+        expect(arrived.containers).toMatchObject([{ lotId: containers[0]?.lotId, held: true }]);
+        await expectTold('recall notice');
+      });
+
+      it('a date that is put right and has passed', async () => {
+        const { lot, containers } = await there.receive(umber, { code: 'ONWARD-2' });
+        const expectTold = await sentOn(containers[0]?.id);
+        const corrected = await there.service.patch(`/lots/${lot.id}`, {
+          version: lot.version,
+          useBy: '2026-01-31',
+          reason: 'It says so on the bottle',
+        });
+        expect(corrected.status).toBe(200);
+        await expectTold('already past');
+      });
+
+      it('such a date that comes with goods which join the lot', async () => {
+        const { lot, containers } = await there.receive(umber, { code: 'ONWARD-3' });
+        const expectTold = await sentOn(containers[0]?.id);
+        await there.service.made('/deliveries', {
+          origin: 'gift or sample',
+          lines: [
+            {
+              productId: umber,
+              codes: [{ kind: 'lot', code: 'ONWARD-3' }],
+              useBy: '2026-01-31',
+              quantity: 1,
+              placeId: await there.shelf(),
+              sameCodeDecision: 'correct recorded date',
+            },
+          ],
+        });
+        expect((await there.lot(lot.id)).useBy).toBe('2026-01-31');
+        await expectTold('already past');
+      });
+    });
   });
 
   describe('calling back', () => {

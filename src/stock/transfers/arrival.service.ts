@@ -41,6 +41,7 @@ export class Arrival {
   /** @throws Problem not-found; wrong-state naming lines of which something else is recorded already */
   async record(actor: Actor, transferId: string, dto: RecordArrivalDto): Promise<ArrivalView> {
     const { studioId } = actor;
+    const told: string[] = [];
     const view = await this.transactions.write(
       actor,
       {
@@ -58,10 +59,8 @@ export class Arrival {
         const goods = await this.putAway.put(transaction, here, at);
         await writeOutcomes(transaction, transfer, lines, goods, dto.reason ?? null, at);
         // Goods of these lots may have been sent on from here before, and a hold may have been placed on the lot.
-        await this.sentGoods.follow(
-          transaction,
-          goods.map(({ lot }) => lot.lot.id),
-        );
+        const lotIds = goods.map(({ lot }) => lot.lot.id);
+        told.push(...(await this.sentGoods.follow(transaction, lotIds)));
         const productIds = lines.map(({ sent }) => sent.productId);
         await this.stockConditions.reevaluate(transaction, [...new Set(productIds)]);
         await this.conditions.reevaluate(transaction);
@@ -73,7 +72,7 @@ export class Arrival {
         };
       },
     );
-    await this.otherEnds.judge([view.transfer.senderId]);
+    await this.otherEnds.judge([view.transfer.senderId, ...told]);
     return view;
   }
 
