@@ -7,6 +7,7 @@ import { ClientsModule, clientsEntities } from './clients/clients.module.js';
 import { IdentityModule, identityEntities } from './identity/identity.module.js';
 import { backUpBeforeMigrating } from './operations/backup/before-migration.service.js';
 import { OperationsModule } from './operations/operations.module.js';
+import type { ProgramOptions } from './platform/commands.js';
 import { platformEntities } from './platform/platform.entities.js';
 import { PlatformModule } from './platform/platform.module.js';
 import { ProblemFilter } from './platform/problem.filter.js';
@@ -32,11 +33,15 @@ export const schema = {
 /** Puts the rooms together, for the service or for one command. */
 @Module({})
 export class AppModule {
-  static for(role: ProcessRole): DynamicModule {
+  static for(
+    role: ProcessRole,
+    { backsUpBeforeMigrating }: ProgramOptions = { backsUpBeforeMigrating: true },
+  ): DynamicModule {
+    const { beforeMigrating: _, ...bare } = schema;
     return {
       module: AppModule,
       imports: [
-        PlatformModule.forRoot(schema, role),
+        PlatformModule.forRoot(backsUpBeforeMigrating ? schema : bare, role),
         IdentityModule,
         AlertsModule,
         CatalogueModule,

@@ -16,8 +16,8 @@ import { ProcessRole } from './platform/process-role.js';
 import { tellStartFailure } from './platform/start-failure.js';
 import { addLocalCertificateCommands } from './platform/tls/local-certificate.commands.js';
 
-const inProgram: InProgram = async (work) => {
-  const program = await NestFactory.createApplicationContext(AppModule.for(new ProcessRole(false)), {
+const inProgram: InProgram = async (work, options) => {
+  const program = await NestFactory.createApplicationContext(AppModule.for(new ProcessRole(false), options), {
     logger: new NestLog(makeLog({ LOG_LEVEL: 'warn' })),
     abortOnError: false,
   });

@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, renameSync, rmdirSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmdirSync, rmSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
 import { OperatorError } from '../../platform/operator-error.js';
 import { syncFolder } from '../../platform/write-for-good.js';
@@ -27,6 +27,18 @@ export class RestoreTarget {
     return join(this.folder, keyFileName);
   }
 
+  /**
+   * The key file that lies in the folder may hold keys that no copy of it has, so it is never replaced by another.
+   * @param file the key file to restore with
+   * @throws OperatorError
+   */
+  requireNoOtherKeys(file: string): void {
+    if (!existsSync(this.keyFile) || readFileSync(this.keyFile).equals(readFileSync(file))) return;
+    throw new OperatorError(
+      `${this.folder} holds a key file already, and it differs from ${file}. A key file is never replaced, for what its keys protect can be read with no other. Leave --keys out to restore with the one that lies there, or name a fresh folder.`,
+    );
+  }
+
   begin(): void {
     // Left by a restore that was killed.
     this.abandon();
@@ -41,6 +53,8 @@ export class RestoreTarget {
   complete(databaseFile: string): void {
     // A service may have been started on it meanwhile.
     this.requireEmpty();
+    const keys = join(this.work, keyFileName);
+    if (existsSync(keys)) this.requireNoOtherKeys(keys);
     const last = basename(databaseFile);
     const names = readdirSync(this.work).sort((one, other) => Number(one === last) - Number(other === last));
     for (const name of names) renameSync(join(this.work, name), join(this.folder, name));

@@ -9,7 +9,7 @@ import { copyFiles, copyForGood, filesBelow } from '../backup/file-copies.servic
 import { filesFolder } from '../backup/manifest.js';
 import { checkRecord } from '../verify/record.check.js';
 import { headsRemembered } from '../verify/remembered-heads.file.js';
-import { reportLines, type VerifyReport } from '../verify/report-words.js';
+import { type Remembered, reportLines, type VerifyReport } from '../verify/report-words.js';
 import { openSource, type RestoreSource } from './restore-source.service.js';
 import { RestoreTarget } from './restore-target.service.js';
 import { firstTable, requireEmptyDatabase, restoreDatabase } from './restored-database.service.js';
@@ -60,21 +60,28 @@ async function restore(
     config.DATABASE_URL === undefined ? 'sqlite' : 'postgres',
     keyFile(target, keys),
   );
+  if (process.env.MASTER_KEY_FILE === undefined) target.requireNoOtherKeys(source.keyFile);
   const lists = listsOfErasures(source, erasures);
   await requireEmptyDatabase(config);
+  // Read before anything else: a service that still runs may rotate the backup away meanwhile.
+  const remembered = await headsRemembered([source.folder]);
   target.begin();
   let report: VerifyReport;
   try {
     await fill(config, source);
     tellErasures(
-      await inProgram(async (program) => {
-        const record = program.get(RestoredRecord);
-        await record.settle(basename(source.folder), source.manifest);
-        return record.eraseAgain(lists);
-      }),
+      // How it was before a migration is in the backup itself, and one more could push that one off its shelf.
+      await inProgram(
+        async (program) => {
+          const record = program.get(RestoredRecord);
+          await record.settle(basename(source.folder), source.manifest);
+          return record.eraseAgain(lists);
+        },
+        { backsUpBeforeMigrating: false },
+      ),
       lists,
     );
-    report = await verify(config, source);
+    report = await verify(config, remembered);
     target.complete(config.sqliteFile);
   } catch (error) {
     target.abandon();
@@ -110,11 +117,11 @@ async function fill(config: Config, { folder, manifest, keyFile }: RestoreSource
   await restoreDatabase(config, folder, manifest);
 }
 
-async function verify(config: Config, { folder }: RestoreSource): Promise<VerifyReport> {
+async function verify(config: Config, remembered: Remembered): Promise<VerifyReport> {
   const url = config.DATABASE_URL;
   const snapshot = await openSnapshot(url === undefined ? { file: config.sqliteFile } : { url });
   try {
-    return await checkRecord(snapshot, await headsRemembered([folder]));
+    return await checkRecord(snapshot, remembered);
   } finally {
     await snapshot.close();
   }

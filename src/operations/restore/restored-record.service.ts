@@ -2,17 +2,17 @@ import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
 import { type AppliedErasures, ErasureList } from '../../clients/erasure-list.service.js';
 import { OneTimeLink } from '../../identity/sign-in/one-time-link.entity.js';
-import { systemActor } from '../../platform/actor.js';
-import { Database } from '../../platform/database/database.js';
+import { StudioActors } from '../../identity/studio-actors.service.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import type { Manifest } from '../backup/manifest.js';
+import { restoreAction } from './restore-entry.js';
 
 /** What has to be done to an older state of the record before it may be used as the present one. */
 @Injectable()
 export class RestoredRecord {
   constructor(
-    private readonly database: Database,
     private readonly transactions: Transactions,
+    private readonly studioActors: StudioActors,
     private readonly erasures: ErasureList,
   ) {}
 
@@ -36,23 +36,21 @@ export class RestoredRecord {
     await this.transactions.aside((query, now) =>
       query('UPDATE sign_in SET ended_at = $1 WHERE ended_at IS NULL', [now]),
     );
-    const studios = await this.database.read<{ id: string; chainId: string; timeZone: string }>(
-      'SELECT id, chain_id AS "chainId", time_zone AS "timeZone" FROM studio ORDER BY id',
-    );
-    for (const studio of studios) {
-      const head = heads.find(({ studioId }) => studioId === studio.id);
+    for (const actor of await this.studioActors.all()) {
+      const { studioId } = actor;
+      const head = heads.find((one) => one.studioId === studioId);
       await this.transactions.write(
-        { ...systemActor(studio), via: 'cli' },
+        { ...actor, via: 'cli' },
         {
           id: uuidv7(),
-          action: 'record.restore',
-          subject: { kind: 'studio', id: studio.id },
+          action: restoreAction,
+          subject: { kind: 'studio', id: studioId },
           content: { name, madeAt },
         },
         async (transaction) => {
           const links = await transaction.query<{ id: string }>(
             'SELECT id FROM one_time_link WHERE studio_id = $1 AND ended_at IS NULL ORDER BY id',
-            [studio.id],
+            [studioId],
           );
           await transaction.updateAll(
             OneTimeLink,
