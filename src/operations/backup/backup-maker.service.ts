@@ -60,7 +60,7 @@ export async function makeBackup(
   } finally {
     clearInterval(heartbeat);
   }
-  return { folder, manifest, removed: shelf.rotate(config.BACKUP_KEEP) };
+  return { folder, manifest, removed: shelf.rotate(config.BACKUP_KEEP, name) };
 }
 
 /** Takes a name that no other backup has: two that begin in the same second get one a second apart. */

@@ -78,12 +78,14 @@ export class BackupSchedule implements OnApplicationBootstrap, OnModuleDestroy {
   }
 
   private async isDue(): Promise<boolean> {
-    const due = nextBackup(await this.status.times());
+    const times = await this.status.times();
     const now = this.clock.now();
+    const due = nextBackup(times, now);
     if (due === null || Temporal.Instant.compare(now, due) < 0) return false;
     const { lastFailure } = this.status;
     if (lastFailure === null) return true;
     const waits = Math.min(retryMilliseconds, this.intervalMilliseconds);
-    return Date.parse(now) - Date.parse(lastFailure.at) >= waits;
+    // A clock that was put back since tells nothing of how long ago it failed.
+    return Math.abs(Date.parse(now) - Date.parse(lastFailure.at)) >= waits;
   }
 }

@@ -51,14 +51,21 @@ export class BackupShelf {
     return statSync(join(this.folder, name), { throwIfNoEntry: false }) !== undefined;
   }
 
-  lastGood(): ShelvedBackup | undefined {
-    return this.backups().findLast(({ whole }) => whole);
+  /**
+   * The newest whole one.
+   * @param now an instant; what was made later by its own account was made by a clock that was ahead, and is passed over
+   */
+  lastGood(now: string): ShelvedBackup | undefined {
+    return this.backups().findLast(({ whole, manifest }) => whole && manifest.madeAt <= now);
   }
 
-  /** Removes the oldest beyond the number to be kept. One that cannot be removed does not spoil the one just made. */
-  rotate(keep: number): Rotated {
+  /**
+   * Removes the oldest beyond the number to be kept. One that cannot be removed does not spoil the one just made.
+   * @param made the name of the one just made, which stays
+   */
+  rotate(keep: number, made: string): Rotated {
     const rotated: Rotated = { names: [], faults: [] };
-    for (const name of backupsToRemove(this.backups(), keep)) {
+    for (const name of backupsToRemove(this.backups(), keep, made)) {
       // Renamed first, so that one removed by halves is never taken for a backup.
       const removed = join(this.folder, removedName(name));
       try {

@@ -18,7 +18,7 @@ export class BackupStatus {
   constructor(
     private readonly config: Config,
     private readonly database: Database,
-    clock: Clock,
+    private readonly clock: Clock,
   ) {
     this.startedAt = clock.now();
     this.shelf = new BackupShelf(config.backupFolder);
@@ -28,7 +28,7 @@ export class BackupStatus {
   async times(read: Read = this.database.read): Promise<BackupTimes> {
     const [first] = await read<{ at: string | null }>('SELECT min(created_at) AS at FROM studio');
     return {
-      lastGoodAt: this.shelf.lastGood()?.manifest.madeAt ?? null,
+      lastGoodAt: this.shelf.lastGood(this.clock.now())?.manifest.madeAt ?? null,
       recordBegan: first?.at ?? null,
       everyHours: this.config.BACKUP_EVERY_HOURS,
     };
@@ -40,7 +40,7 @@ export class BackupStatus {
       lastGoodAt: times.lastGoodAt,
       kept: this.shelf.backups().filter(({ whole }) => whole).length,
       keptAtMost: this.config.BACKUP_KEEP,
-      nextDueAt: nextBackup(times),
+      nextDueAt: nextBackup(times, this.clock.now()),
       lastFailure: this.lastFailure,
     };
   }

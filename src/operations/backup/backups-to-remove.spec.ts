@@ -10,25 +10,34 @@ const backups = fc.uniqueArray(
 describe('the rotation of backups', () => {
   it('removes the oldest beyond the number that is kept', () => {
     const four = ['d', 'a', 'c', 'b'].map((name) => ({ name, whole: true }));
-    expect(backupsToRemove(four, 2)).toEqual(['a', 'b']);
-    expect(backupsToRemove(four, 4)).toEqual([]);
-    expect(backupsToRemove([], 1)).toEqual([]);
+    expect(backupsToRemove(four, 2, 'd')).toEqual(['a', 'b']);
+    expect(backupsToRemove(four, 4, 'd')).toEqual([]);
+    expect(backupsToRemove([], 1, 'd')).toEqual([]);
   });
 
   it('does not count a damaged one as kept, and removes it when it is older than those that are', () => {
     const made = ['a', 'b', 'c', 'd', 'e'].map((name) => ({ name, whole: name !== 'b' && name !== 'd' }));
-    expect(backupsToRemove(made, 2)).toEqual(['a', 'b']);
-    expect(backupsToRemove(made, 3)).toEqual([]);
+    expect(backupsToRemove(made, 2, 'e')).toEqual(['a', 'b']);
+    expect(backupsToRemove(made, 3, 'e')).toEqual([]);
   });
 
-  it('always leaves the newest whole one, and as many whole ones as are kept where there are so many', () => {
+  it('leaves the one just made, and does not count what a clock that was ahead made', () => {
+    const made = ['a', 'b', 'c', 'x', 'y'].map((name) => ({ name, whole: true }));
+    expect(backupsToRemove(made, 1, 'c')).toEqual(['a', 'b']);
+    expect(backupsToRemove(made, 2, 'c')).toEqual(['a']);
+  });
+
+  it('always leaves the newest whole ones up to the one just made, as many as are kept, and all that are later', () => {
     fc.assert(
-      fc.property(backups, fc.integer({ min: 1, max: 5 }), (made, keep) => {
-        const removed = new Set(backupsToRemove(made, keep));
+      fc.property(backups, fc.integer({ min: 1, max: 5 }), fc.nat(), (made, keep, index) => {
+        const latest = made[index % made.length]?.name ?? '';
+        const removed = new Set(backupsToRemove(made, keep, latest));
         const whole = made.filter((backup) => backup.whole).map(({ name }) => name);
         const left = whole.filter((name) => !removed.has(name));
-        expect(left).toHaveLength(Math.min(keep, whole.length));
-        expect(left.sort()).toEqual(whole.sort().slice(-keep));
+        const known = whole.filter((name) => name <= latest).sort();
+        const later = whole.filter((name) => name > latest);
+        expect(left.sort()).toEqual([...known.slice(-keep), ...later].sort());
+        expect(made.every(({ name }) => name <= latest || !removed.has(name))).toBe(true);
       }),
     );
   });

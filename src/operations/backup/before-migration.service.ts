@@ -33,7 +33,7 @@ export async function backUpBeforeMigrating(config: Config, pending: readonly st
 
 /** The folder of the last backup when it is whole and shows the record as it stands. */
 async function presentBackup(config: Config): Promise<string | undefined> {
-  const last = new BackupShelf(config.backupFolder).lastGood();
+  const last = new BackupShelf(config.backupFolder).lastGood(new Date().toISOString());
   if (!last) return undefined;
   const { migrations, heads, masterKeyIds, engine } = last.manifest;
   const url = config.DATABASE_URL;
