@@ -16,7 +16,6 @@
  */
 import { hash as digest } from 'node:crypto';
 import { createReadStream } from 'node:fs';
-import { createInterface } from 'node:readline';
 
 const format = 'lotward-audit-log/1';
 const beforeTheFirst = '0'.repeat(64);
@@ -52,6 +51,17 @@ function faultAtEnd({ head, exportedAt }, last, earlier) {
   if (cut) return `ends with ${named(last)}, but ${named(cut)} was known earlier: its end was cut off`;
 }
 
+/** The lines of a file. A line feed alone ends one: newer readline ends them at U+2028 as well, which a text may hold. */
+async function* linesOf(file) {
+  let begun = '';
+  for await (const text of createReadStream(file, 'utf8')) {
+    const lines = (begun + text).split('\n');
+    begun = lines.pop();
+    yield* lines;
+  }
+  if (begun) yield begun;
+}
+
 /** What a line holds; nothing when it cannot be read, which no check takes for an entry. */
 function parsed(line) {
   try {
@@ -68,7 +78,7 @@ async function verify(file, earlier) {
   const refuse = (words) => {
     if (words) throw new NotWhole(`${file}: ${words}`);
   };
-  for await (const line of createInterface({ input: createReadStream(file, 'utf8') })) {
+  for await (const line of linesOf(file)) {
     const value = parsed(line);
     if (opening === undefined) {
       if (value.format !== format || !value.head) refuse(`does not begin as a log of the format ${format}`);

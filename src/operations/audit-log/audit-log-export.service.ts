@@ -5,7 +5,7 @@ import type { AuditLink } from '../../platform/audit/audit-log.js';
 import { Database } from '../../platform/database/database.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import type { WriteDto } from '../../platform/request.dto.js';
-import { type ExportOpening, exportAction, exportFormat } from './exported-log.js';
+import { type ExportOpening, exportAction, exportFormat, logLine } from './exported-log.js';
 
 const entriesPerRead = 500;
 
@@ -67,10 +67,10 @@ export class AuditLogExports {
 
   private async *linesOf(opening: ExportOpening): AsyncGenerator<string> {
     const { studioId, head } = opening;
-    yield `${JSON.stringify(opening)}\n`;
+    yield logLine(opening);
     for (let after = 0; after < head.sequence; after += entriesPerRead) {
       const entries = await this.entries(studioId, after, Math.min(entriesPerRead, head.sequence - after));
-      yield entries.map((entry) => `${JSON.stringify({ studioId, ...entry })}\n`).join('');
+      yield entries.map((entry) => logLine({ studioId, ...entry })).join('');
     }
   }
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type ExportOpening, exportFormat, readOpening } from './exported-log.js';
+import { type ExportOpening, exportFormat, logLine, readOpening } from './exported-log.js';
 
 const opening: ExportOpening = {
   format: exportFormat,
@@ -8,6 +8,19 @@ const opening: ExportOpening = {
   exportedAt: '2026-03-01T09:30:00.000Z',
   head: { sequence: 812, hash: 'a1'.repeat(32) },
 };
+
+describe('a line of an exported log', () => {
+  it('ends where it ends and nowhere else, and holds what it was given', () => {
+    const texts = fc.string({ unit: fc.constantFrom('a', '"', '\\', '\r', '\n', '\u2028', '\u2029') });
+    fc.assert(
+      fc.property(texts, (text) => {
+        const line = logLine({ text });
+        expect(JSON.parse(line)).toEqual({ text });
+        expect(line.search(/[\r\n\u2028\u2029]/)).toBe(line.length - 1);
+      }),
+    );
+  });
+});
 
 describe('the opening of an exported log', () => {
   it('is read as it was written', () => {

@@ -12,6 +12,15 @@ export interface ExportOpening {
   head: { sequence: number; hash: string };
 }
 
+/**
+ * A line of an exported log, with its line feed. U+2028 and U+2029 are escaped, for there are readers that end a line at
+ * them.
+ */
+export function logLine(value: object): string {
+  const escaped = (end: string) => `\\u${end.charCodeAt(0).toString(16)}`;
+  return `${JSON.stringify(value).replace(/[\u2028\u2029]/g, escaped)}\n`;
+}
+
 /** The opening that a line holds, or undefined when it holds none. */
 export function readOpening(line: string): ExportOpening | undefined {
   let value: unknown;
