@@ -169,6 +169,33 @@ describe.each(engines)('verifying a running service over HTTP, on %s', (engine) 
     }
   });
 
+  it('says no more of another studio of the chain than that it wrote the row in their register', async () => {
+    const store = await Store.open(service.dataFolder, service.databaseUrl);
+    const { chainId } = await store.ownerOf(service.studioId);
+    const other = await store.seenBy(service, await store.makeStudio(undefined, chainId));
+    await store.close();
+    const [theirs, ours] = [
+      await other.made<{ id: string }>('/makers', { name: 'Their maker' }),
+      await service.made<{ id: string }>('/makers', { name: 'Our maker' }),
+    ];
+    await attacker.run("UPDATE maker SET name = name || ' forged' WHERE id IN ($1, $2)", [
+      theirs.id,
+      ours.id,
+    ]);
+    const { findings } = await verify();
+    const told = (id: string) => findings.find((finding) => finding.id === id)?.message;
+    expect(told(theirs.id)).toBe(
+      `maker ${theirs.id} of ${chainId} is not as an entry of another studio left it.`,
+    );
+    expect(told(ours.id)).toMatch(/is not as audit entry \d+ \(catalogue\..*\) left it\.$/);
+    for (const [{ id }, name] of [
+      [theirs, 'Their maker'],
+      [ours, 'Our maker'],
+    ] as const) {
+      await attacker.run('UPDATE maker SET name = $1 WHERE id = $2', [name, id]);
+    }
+  });
+
   it('tells a studio what is wrong with its own record, and nothing of another studio', async () => {
     const store = await Store.open(service.dataFolder, service.databaseUrl);
     const other = await store.makeStudio();
@@ -203,6 +230,9 @@ describe.each(engines)('verifying a running service over HTTP, on %s', (engine) 
   });
 });
 
+/** Ends of lines to some readers, and none in JSON. */
+const lineEnds = '\u2028\u2029';
+
 describe('an exported log, verified without the service', () => {
   let service: RunningService;
   let folder: string;
@@ -213,6 +243,13 @@ describe('an exported log, verified without the service', () => {
     service = await startService();
     folder = mkdtempSync(join(tmpdir(), 'lotward-exports-'));
     const studio = await makeSampleStudio(service);
+    const { lot } = await receive(service, studio, { productId: studio.umberId, code: 'TWO LINES' });
+    const corrected = await service.patch(`/lots/${lot.id}`, {
+      version: lot.version,
+      useBy: '2031-05-31',
+      reason: `misread${lineEnds}on the bottle`,
+    });
+    expect(corrected.status).toBe(200);
     earlier = await exportLog(service);
     await receive(service, studio, { productId: studio.umberId });
     later = await exportLog(service);
@@ -243,6 +280,14 @@ describe('an exported log, verified without the service', () => {
     const continued = { code: 0, told: expect.stringContaining('It continues entry ') };
     expect(await verify(later, kept(earlier, 'earlier.ndjson'))).toMatchObject(continued);
     expect(await verify(later, headOf(earlier))).toMatchObject(continued);
+  });
+
+  it('is whole though a text in it holds line ends of Unicode, which are handed out escaped', async () => {
+    expect(earlier).toContain('misread\\u2028\\u2029on the bottle');
+    expect(earlier).not.toMatch(new RegExp(`[${lineEnds}]`));
+    // As earlier versions handed it out. Read by node:readline it would fall apart, from Node.js 24 on (nodejs/node#57591 [S]).
+    const raw = earlier.replace('\\u2028\\u2029', lineEnds);
+    expect(await verify(raw)).toMatchObject({ code: 0 });
   });
 
   it('is not whole when any byte was changed', async () => {

@@ -13,6 +13,11 @@ export class Findings {
   /** @param concern left out: everybody's */
   constructor(private readonly concern?: Concern) {}
 
+  /** Whether those to whom the findings are told may know what an entry of a studio says. */
+  mayTellOf(studioId: string): boolean {
+    return this.concern === undefined || studioId === this.concern.studioId;
+  }
+
   /** @param words asked for only while findings are still kept */
   async add(
     about: Omit<Finding, 'message'>,

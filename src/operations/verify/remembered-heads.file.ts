@@ -1,4 +1,4 @@
-import { createReadStream, readdirSync, statSync } from 'node:fs';
+import { createReadStream, existsSync, readdirSync, statSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { OperatorError } from '../../platform/operator-error.js';
@@ -52,6 +52,8 @@ async function headsIn(sources: readonly string[]): Promise<Remembered> {
     try {
       remembered.heads.push(...(statSync(source).isDirectory() ? ofBackup(source) : await ofExport(source)));
     } catch (error) {
+      // A backup that was made meanwhile sent it away.
+      if (!existsSync(source)) continue;
       if (!(error instanceof OperatorError)) throw error;
       remembered.unreadable.push(error.message);
     }

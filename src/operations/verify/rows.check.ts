@@ -33,7 +33,7 @@ export async function checkRows(
   }
   for (const { name, changes } of written.unmet()) {
     const fault = rowFault(changes, undefined);
-    if (fault) await findings.add(about(name), () => faultWords(snapshot, name, fault));
+    if (fault) await findings.add(about(name), () => faultWords(snapshot, name, fault, findings));
   }
   return counts;
 }
@@ -50,7 +50,7 @@ async function checkRow(
   const digest = rowDigest(shape.name, asMade[shape.name]?.(row) ?? row);
   const number = shape.numbered === undefined ? null : Number(row[shape.numbered]);
   const fault = rowFault(changes, { digest, number });
-  if (fault) await findings.add(about(name), () => faultWords(snapshot, name, fault));
+  if (fault) await findings.add(about(name), () => faultWords(snapshot, name, fault, findings));
   if (again) await findings.add(about(name), `${rowWords(name)} stands there twice.`);
 }
 
@@ -74,9 +74,16 @@ function rowWords({ table, scope, id }: RowName): string {
   return `${table} ${id}${scope === '' || scope === id ? '' : ` of ${scope}`}`;
 }
 
-async function faultWords(snapshot: Snapshot, name: RowName, fault: RowFault): Promise<string> {
+async function faultWords(
+  snapshot: Snapshot,
+  name: RowName,
+  fault: RowFault,
+  findings: Findings,
+): Promise<string> {
   const row = rowWords(name);
-  const entry = (change: RowChange) => entryWords(snapshot, change);
+  // Studios share accounts and the register of their chain, and not what each of them did.
+  const entry = (change: RowChange) =>
+    findings.mayTellOf(change.studioId) ? entryWords(snapshot, change) : 'an entry of another studio';
   switch (fault.kind) {
     case 'in no entry':
       return `${row} is in no audit entry: it was put there past the service.`;
