@@ -11,7 +11,7 @@ import type { LegalClaimView, WrittenLegalClaimView } from './legal-claims.views
 import { sealedAsClaimEndReason, sealedAsClaimReason } from './sealing-contexts.js';
 import { ShownClients } from './shown-clients.service.js';
 
-const mostClaims = 200;
+const claimsPerRead = 200;
 
 interface ClaimRow {
   id: string;
@@ -34,23 +34,34 @@ export class LegalClaims {
   ) {}
 
   async list(actor: Actor, clientId: string): Promise<LegalClaimView[]> {
-    return this.of(await this.shownClients.one(actor, clientId, 'legal claims'));
+    return this.some(await this.shownClients.one(actor, clientId, 'legal claims'));
   }
 
   /**
-   * The latest first.
+   * All of them, the latest first.
    * @param known the client as they may be shown
    */
-  async of({ client, sealer }: KnownClient): Promise<LegalClaimView[]> {
+  async all(known: KnownClient): Promise<LegalClaimView[]> {
+    const claims: LegalClaimView[] = [];
+    for (let last: LegalClaimView | undefined; ; ) {
+      const some = await this.some(known, last);
+      claims.push(...some);
+      last = some.at(-1);
+      if (some.length < claimsPerRead) return claims;
+    }
+  }
+
+  /** The latest, or those that come after one. */
+  private async some({ client, sealer }: KnownClient, after?: LegalClaimView): Promise<LegalClaimView[]> {
     const rows = await this.database.read<ClaimRow>(
       `SELECT claim.id, claim.reason_sealed AS "reasonSealed", claim.recorded_at AS "recordedAt",
          claim.person_id AS "personId", ended.recorded_at AS "endedAt", ended.reason_sealed AS "endSealed",
          ended.person_id AS "endedBy"
        FROM legal_claim AS claim LEFT JOIN legal_claim_end AS ended
          ON ended.studio_id = claim.studio_id AND ended.claim_id = claim.id
-       WHERE claim.studio_id = $1 AND claim.client_id = $2
-       ORDER BY claim.recorded_at DESC, claim.id DESC LIMIT ${mostClaims}`,
-      [client.studioId, client.id],
+       WHERE claim.studio_id = $1 AND claim.client_id = $2${after ? ' AND (claim.recorded_at, claim.id) < ($3, $4)' : ''}
+       ORDER BY claim.recorded_at DESC, claim.id DESC LIMIT ${claimsPerRead}`,
+      [client.studioId, client.id, ...(after ? [after.recordedAt, after.id] : [])],
     );
     return rows.map(({ reasonSealed, endSealed, ...row }) => ({
       id: row.id,

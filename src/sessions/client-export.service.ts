@@ -51,7 +51,7 @@ export class ClientExports {
       retention: await this.retentionOf(actor, known, exportedAt),
       sessions,
       blendedPigments: await this.records.blendedPigments(actor.studioId, pigments),
-      legalClaims: await this.claims.of(known),
+      legalClaims: await this.claims.all(known),
       erasureAnswers: await this.answersTo(actor, clientId),
       accesses: await this.accessesTo(actor.studioId, clientId),
     };
