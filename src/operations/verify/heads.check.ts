@@ -54,7 +54,7 @@ async function restoreWords(snapshot: Snapshot, { studioId, sequence }: Remember
     [studioId, sequence],
   );
   if (!entry) return '';
-  return ` Entry ${entry.sequence} (${restoreAction}, ${entry.recorded_at}) says that ${restoredBackup(entry.payload)} was restored: if that was so, this had to come.`;
+  return ` Entry ${entry.sequence} (${restoreAction}, ${entry.recorded_at}) says that ${restoredBackup(entry.payload)} was restored: after that, what newer backups and exported logs remember fits no longer.`;
 }
 
 function capital(words: string): string {
