@@ -1,8 +1,8 @@
-import { Button, Checkbox, Group } from '@mantine/core';
+import { Checkbox } from '@mantine/core';
 import { useRef, useState } from 'react';
 import type { PersonView } from '../../identity/people.views.js';
 import { Fields } from '../frame/fields.js';
-import { ProblemNote } from '../frame/problem-note.js';
+import { SaveOrCancel } from '../frame/save-or-cancel.js';
 import { isProblem } from '../service/problem.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
@@ -61,15 +61,7 @@ export function ChangePersonForm({
         checked={works}
         onChange={(event) => setWorks(event.currentTarget.checked)}
       />
-      <ProblemNote problem={problem} />
-      <Group gap="sm">
-        <Button type="submit" loading={busy}>
-          {texts.app.save}
-        </Button>
-        <Button variant="default" onClick={onCancel}>
-          {texts.app.cancel}
-        </Button>
-      </Group>
+      <SaveOrCancel problem={problem} busy={busy} onCancel={onCancel} />
     </Fields>
   );
 }

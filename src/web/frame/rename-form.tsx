@@ -1,9 +1,8 @@
-import { Button, Group, TextInput } from '@mantine/core';
+import { TextInput } from '@mantine/core';
 import { useState } from 'react';
 import { useAction } from '../service/use-action.js';
-import { useTexts } from '../texts/texts.js';
 import { Fields } from './fields.js';
-import { ProblemNote } from './problem-note.js';
+import { SaveOrCancel } from './save-or-cancel.js';
 
 /** Gives something another name. */
 export function RenameForm({
@@ -20,7 +19,6 @@ export function RenameForm({
   rename: (name: string) => Promise<void>;
   onCancel: () => void;
 }) {
-  const texts = useTexts();
   const [newName, setNewName] = useState(name);
   const { run, busy, problem } = useAction(() => rename(newName));
   return (
@@ -33,15 +31,7 @@ export function RenameForm({
         value={newName}
         onChange={(event) => setNewName(event.currentTarget.value)}
       />
-      <ProblemNote problem={problem} />
-      <Group gap="sm">
-        <Button type="submit" loading={busy}>
-          {texts.app.save}
-        </Button>
-        <Button variant="default" onClick={onCancel}>
-          {texts.app.cancel}
-        </Button>
-      </Group>
+      <SaveOrCancel problem={problem} busy={busy} onCancel={onCancel} />
     </Fields>
   );
 }

@@ -1,0 +1,30 @@
+import { Button, Group } from '@mantine/core';
+import type { ServiceProblem } from '../service/problem.js';
+import { useTexts } from '../texts/texts.js';
+import { ProblemNote } from './problem-note.js';
+
+/** The end of a form that changes something: what was wrong with it, and the two ways out. */
+export function SaveOrCancel({
+  problem,
+  busy,
+  onCancel,
+}: {
+  problem: ServiceProblem | undefined;
+  busy: boolean;
+  onCancel: () => void;
+}) {
+  const texts = useTexts();
+  return (
+    <>
+      <ProblemNote problem={problem} />
+      <Group gap="sm">
+        <Button type="submit" loading={busy}>
+          {texts.app.save}
+        </Button>
+        <Button variant="default" onClick={onCancel}>
+          {texts.app.cancel}
+        </Button>
+      </Group>
+    </>
+  );
+}
