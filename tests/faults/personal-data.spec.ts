@@ -1,13 +1,14 @@
 import { spawn } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { StudioView } from '../../src/identity/studios.views.js';
 import { ApiDocument } from '../support/api-document.js';
-import { runCommand } from '../support/commands.js';
+import { runCommand, settingsOf } from '../support/commands.js';
 import { PlainSql } from '../support/plain-sql.js';
+import { startPostgres } from '../support/postgres.js';
 import type { SampleStudio } from '../support/sample-studio.js';
 import { sealedTexts } from '../support/sealed-texts.js';
 import {
@@ -81,12 +82,16 @@ describe('the search for texts', () => {
 
 describe.each(engines)('after the demo and all else, on %s,', (engine) => {
   const folder = mkdtempSync(join(tmpdir(), 'lotward-personal-'));
+  const writeAheadLog = join(folder, 'lotward.sqlite-wal');
+  let service: RunningService;
+  /** A server that holds nothing else, since all its databases share one write-ahead log. */
+  let server: Awaited<ReturnType<typeof startPostgres>> | undefined;
   let databaseUrl: string | undefined;
   let personal: string[];
   let search: TextSearch;
 
   /** All that can be said of people: recorded, searched for, refused, exported, erased; by HTTP and from the shell. */
-  async function everythingElse(service: RunningService): Promise<void> {
+  async function everythingElse(): Promise<void> {
     const studio = await studioOfDemo(service);
     const { version } = await service.seen<StudioView>('');
     await service.patch('', { version, retentionPreset: 'own', retentionYears: 3 });
@@ -125,36 +130,39 @@ describe.each(engines)('after the demo and all else, on %s,', (engine) => {
       version: 99,
       name: refused.name,
     });
-    const { visited } = await visitEverything(service);
+    const { visited } = await visitEverything();
     expect(visited).toBeGreaterThan(50);
   }
 
-  async function visitEverything(service: RunningService): Promise<{ visited: number }> {
+  async function visitEverything(): Promise<{ visited: number }> {
     const { answers } = await walkStudio(service, await ApiDocument.of(service));
     expect(answers.some(({ text }) => text.includes(texts.name))).toBe(true);
     return { visited: answers.length };
   }
 
   beforeAll(async () => {
-    databaseUrl = engine === 'postgres' ? await makePostgresDatabase() : undefined;
+    if (engine === 'postgres') {
+      server = await startPostgres();
+      databaseUrl = await makePostgresDatabase(server.url);
+    }
     expect(await demo(folder, databaseUrl)).toBe(0);
-    const service = await startService(engine, {
+    service = await startService(engine, {
       dataFolder: folder,
       ...(databaseUrl !== undefined && { databaseUrl }),
       environment: { LOG_LEVEL: 'debug' },
     });
-    await everythingElse(service);
+    await everythingElse();
     const shell: string[] = [];
     // A dump of PostgreSQL holds what its tables hold, which are searched themselves.
     const commands = ['rotate-master-key', 'retention', 'verify', ...(engine === 'sqlite' ? ['backup'] : [])];
     for (const command of commands) {
       const { code, out, err } = await runCommand([command], {
-        environment: { DATA_DIR: folder, ...(databaseUrl !== undefined && { DATABASE_URL: databaseUrl }) },
+        environment: settingsOf({ dataFolder: folder, databaseUrl }),
       });
       expect([command, code, err]).toEqual([command, 0, '']);
       shell.push(out);
     }
-    await service.stop();
+    // It goes on running: SQLite removes its write-ahead log as soon as nobody has the database open.
     writeFileSync(join(folder, 'further.log'), [...service.log, ...shell].join(''));
     const sql = await PlainSql.connect({ dataFolder: folder, databaseUrl }, 'read');
     const sealed = await sealedTexts(sql);
@@ -170,7 +178,30 @@ describe.each(engines)('after the demo and all else, on %s,', (engine) => {
     search = new TextSearch([...new Set(personal)]);
   }, 300_000);
 
-  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+  afterAll(async () => {
+    await service?.stop();
+    await server?.stop();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  /** Every file of the data folder, and of PostgreSQL those of the database and of the write-ahead log. */
+  async function inFiles(search: TextSearch): Promise<string[]> {
+    const found = search.inFolder(folder);
+    if (engine === 'sqlite') return found;
+    const sql = await PlainSql.connect({ dataFolder: folder, databaseUrl }, 'write');
+    await sql.rows('CHECKPOINT');
+    const [place] = await sql.rows<{ data: string; base: string }>(
+      `SELECT current_setting('data_directory') AS data, pg_relation_filepath('place') AS base`,
+    );
+    await sql.close();
+    const data = place?.data ?? '';
+    const base = dirname(place?.base ?? '');
+    return [
+      ...found,
+      ...search.inFolder(join(data, base)).map((each) => `database ${each}`),
+      ...search.inFolder(join(data, 'pg_wal')).map((each) => `write-ahead log ${each}`),
+    ];
+  }
 
   /** Every text of every table, as SQL shows it. */
   async function inDatabase(): Promise<string[]> {
@@ -200,12 +231,17 @@ describe.each(engines)('after the demo and all else, on %s,', (engine) => {
     }
   });
 
-  it('finds them in no file: database, write-ahead log, backups, list of erasures, logs', () => {
+  const files = {
+    sqlite: 'database, write-ahead log, backups, list of erasures, logs',
+    postgres: 'those of the server, its write-ahead log, list of erasures, logs',
+  };
+  it(`finds them in no file: ${files[engine]}`, async () => {
     const log = readFileSync(join(folder, 'further.log'), 'utf8');
     expect(log.length).toBeGreaterThan(10_000);
     expect(readFileSync(join(folder, 'service.log'), 'utf8').length).toBeGreaterThan(1_000);
     expect(readFileSync(join(folder, 'backups', 'erasures.jsonl'), 'utf8')).toContain('dataKeyId');
-    expect(search.inFolder(folder)).toEqual([]);
+    if (engine === 'sqlite') expect(statSync(writeAheadLog).size).toBeGreaterThan(0);
+    expect(await inFiles(search)).toEqual([]);
   });
 
   it('finds them in no table', async () => {
@@ -221,13 +257,17 @@ describe.each(engines)('after the demo and all else, on %s,', (engine) => {
     expect(new Set(inTables.map((each) => each.split(' ')[0]))).toEqual(new Set(['place']));
     writeFileSync(join(folder, 'planted.bin'), Buffer.from(`x${texts.contact}x`, 'utf16le'));
     writeFileSync(join(folder, 'planted.txt'), Buffer.from(`of ${texts.note}`).toString('base64'));
-    const found = search.inFolder(folder);
+    const found = await inFiles(new TextSearch(['Ida Sommer', texts.contact, texts.note]));
     expect(found).toEqual(
       expect.arrayContaining([
         expect.stringContaining(`planted.bin holds "${texts.contact}" as UTF-16LE`),
         expect.stringContaining(`planted.txt holds "${texts.note}" as base64`),
       ]),
     );
-    if (engine === 'sqlite') expect(found.some((each) => each.startsWith('lotward.sqlite'))).toBe(true);
+    const places =
+      engine === 'sqlite'
+        ? ['lotward.sqlite-wal holds "Ida Sommer"']
+        : [/^database \S+ holds "Ida Sommer"/, /^write-ahead log \S+ holds "Ida Sommer"/];
+    for (const place of places) expect(found).toContainEqual(expect.stringMatching(place));
   });
 });

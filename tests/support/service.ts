@@ -37,9 +37,8 @@ export interface StartOptions {
 
 const startDeadlineMilliseconds = 30_000;
 
-/** Makes an empty database on the tests' PostgreSQL server and returns its URL. */
-export async function makePostgresDatabase(): Promise<string> {
-  const server = process.env.LOTWARD_TEST_POSTGRES;
+/** Makes an empty database on the tests' PostgreSQL server, or on another, and returns its URL. */
+export async function makePostgresDatabase(server = process.env.LOTWARD_TEST_POSTGRES): Promise<string> {
   if (!server) throw new Error('There is no PostgreSQL server in this run.');
   const name = `lotward_${uuidv7().replaceAll('-', '')}`;
   const client = new pg.Client({ connectionString: server });
