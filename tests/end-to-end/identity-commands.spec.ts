@@ -48,22 +48,24 @@ describe.each(engines)('commands beside a running service on %s', (engine) => {
     const browser = await accept(lastLine(added), account);
     const [standing] = (await browser.done<RequesterView>('GET', '/me')).studios;
     expect(standing).toMatchObject({ role: 'artist', studioId: service.studioId });
-    expect((await run('people')).out).toContain('artist, active, signs in: Bea Roth');
 
     const auditor = await run('add-person', '--name', 'Ines', '--role', 'auditor', '--until', '2099-12-31');
     expect(auditor.code).toBe(0);
-    expect((await run('people')).out).toContain('auditor, active, until 2099-12-31, never signed in: Ines');
+    const { out } = await run('people');
+    expect(out).toContain('artist, active, signs in: Bea Roth');
+    expect(out).toContain('auditor, active, until 2099-12-31, never signed in: Ines');
   });
 
   it('sign-in-link: lets the owner back in who forgot the password', async () => {
     const made = await run('sign-in-link');
     expect([made.code, made.err]).toEqual([0, '']);
-    const browser = await accept(lastLine(made), { password: 'eleven new lamps shine' });
+    const newPassword = 'eleven new lamps shine';
+    const browser = await accept(lastLine(made), { password: newPassword });
     expect((await browser.done<RequesterView>('GET', '/me')).studios[0]?.role).toBe('owner');
     expect((await new TestBrowser(service.url).signIn(testOwner)).status).toBe(401);
-    const back = await run('sign-in-link');
-    await accept(lastLine(back), { password: testOwner.password });
-    expect((await new TestBrowser(service.url).signIn(testOwner)).status).toBe(204);
+    expect((await new TestBrowser(service.url).signIn({ ...testOwner, password: newPassword })).status).toBe(
+      204,
+    );
   });
 
   it('sign-in-link: for a person who works here, and nobody else', async () => {
@@ -100,6 +102,48 @@ describe.each(engines)('commands beside a running service on %s', (engine) => {
     expect([...(standing?.permissions ?? [])].sort()).toEqual(['read stock', 'read symbols']);
   });
 
+  // Once: what is refused does not depend on the engine.
+  describe.runIf(engine === 'sqlite')('that cannot be carried out', () => {
+    it('say what is wrong, and add nobody', async () => {
+      const before = await service.seen<PersonView[]>('/people');
+      const refusals = [
+        ['--name', 'x', '--role', 'king'],
+        ['--name', '', '--role', 'artist'],
+        ['--name', 'x', '--role', 'auditor'],
+        ['--name', 'x', '--role', 'auditor', '--until', 'someday'],
+        ['--name', 'x', '--role', 'artist', '--studio', 'none'],
+        ['--role', 'artist'],
+      ];
+      const results = await Promise.all(refusals.map((given) => run('add-person', ...given)));
+      for (const [index, { code, out, err }] of results.entries()) {
+        expect([code, out], refusals[index]?.join(' ')).toEqual([1, '']);
+        expect(err.length).toBeGreaterThan(10);
+        expect(err).not.toMatch(/\n\s+at /);
+      }
+      expect(await service.seen('/people')).toEqual(before);
+    });
+
+    it('say what is wrong, and make no token', async () => {
+      const before = await service.seen<unknown[]>('/tokens');
+      const person = await service.made<PersonView>('/people', { name: 'Eve', role: 'artist' });
+      const refusals = [
+        ['--name', 'x', '--days', '0'],
+        ['--name', 'x', '--days', '367'],
+        ['--name', 'x', '--days', 'soon'],
+        ['--name', 'x', '--days', '1', '--scope', 'everything'],
+        ['--name', 'x', '--days', '1', '--person', person.id, '--scope', 'manage people'],
+        ['--days', '1'],
+      ];
+      const results = await Promise.all(refusals.map((given) => run('make-token', ...given)));
+      for (const [index, { code, out, err }] of results.entries()) {
+        expect([code, out], refusals[index]?.join(' ')).toEqual([1, '']);
+        expect(err.length).toBeGreaterThan(10);
+        expect(err).not.toMatch(/\n\s+at /);
+      }
+      expect(await service.seen('/tokens')).toHaveLength(before.length);
+    });
+  });
+
   it('ask for the studio when there are several', async () => {
     await service.made('/chain/studios', { name: 'Sister', timeZone: 'UTC' });
     const unclear = await run('add-person', '--name', 'x', '--role', 'artist');
@@ -120,56 +164,6 @@ describe.each(engines)('commands beside a running service on %s', (engine) => {
       'identity.make-invitation-link',
       'identity.make-token',
     ]);
-  });
-});
-
-describe('a command that cannot be carried out', () => {
-  let service: RunningService;
-  beforeAll(async () => {
-    service = await startService();
-  });
-  afterAll(() => service.dispose());
-
-  const run = (...given: string[]) =>
-    runCommand(given, { environment: { DATA_DIR: service.dataFolder, PUBLIC_URL: service.url } });
-
-  it('says what is wrong, and adds nobody', async () => {
-    const before = await service.seen<PersonView[]>('/people');
-    const refusals = [
-      ['--name', 'x', '--role', 'king'],
-      ['--name', '', '--role', 'artist'],
-      ['--name', 'x', '--role', 'auditor'],
-      ['--name', 'x', '--role', 'auditor', '--until', 'someday'],
-      ['--name', 'x', '--role', 'artist', '--studio', 'none'],
-      ['--role', 'artist'],
-    ];
-    const results = await Promise.all(refusals.map((given) => run('add-person', ...given)));
-    for (const [index, { code, out, err }] of results.entries()) {
-      expect([code, out], refusals[index]?.join(' ')).toEqual([1, '']);
-      expect(err.length).toBeGreaterThan(10);
-      expect(err).not.toMatch(/\n\s+at /);
-    }
-    expect(await service.seen('/people')).toEqual(before);
-  });
-
-  it('says what is wrong, and makes no token', async () => {
-    const before = await service.seen<unknown[]>('/tokens');
-    const person = await service.made<PersonView>('/people', { name: 'Eve', role: 'artist' });
-    const refusals = [
-      ['--name', 'x', '--days', '0'],
-      ['--name', 'x', '--days', '367'],
-      ['--name', 'x', '--days', 'soon'],
-      ['--name', 'x', '--days', '1', '--scope', 'everything'],
-      ['--name', 'x', '--days', '1', '--person', person.id, '--scope', 'manage people'],
-      ['--days', '1'],
-    ];
-    const results = await Promise.all(refusals.map((given) => run('make-token', ...given)));
-    for (const [index, { code, out, err }] of results.entries()) {
-      expect([code, out], refusals[index]?.join(' ')).toEqual([1, '']);
-      expect(err.length).toBeGreaterThan(10);
-      expect(err).not.toMatch(/\n\s+at /);
-    }
-    expect(await service.seen('/tokens')).toHaveLength(before.length);
   });
 });
 

@@ -455,12 +455,10 @@ describe.each(engines)('who may use which route, on %s', (engine) => {
       : bytes.toString('utf8');
   };
 
-  it.each(['auditor', 'chain manager'] as const)(
-    'shows the %s nothing that is said of a client',
-    async (role) => {
-      const owner = await walkStudio(service, document);
-      expect(owner.answers.filter(({ text }) => text.includes('Quillona')).length).toBeGreaterThan(10);
-
+  it('shows neither the auditor nor the chain manager anything that is said of a client', async () => {
+    const owner = await walkStudio(service, document);
+    expect(owner.answers.filter(({ text }) => text.includes('Quillona')).length).toBeGreaterThan(10);
+    for (const role of ['auditor', 'chain manager'] as const) {
       const { answers } = await walkStudio(service, document, byToken(person(role)));
       const texts = answers.map(({ address, text }) => ({ address, text }));
       for (const name of [...reading, 'POST /labels', 'POST /clients/search']) {
@@ -473,8 +471,8 @@ describe.each(engines)('who may use which route, on %s', (engine) => {
       }
       expect(texts.filter(({ text }) => text.includes('Quillona')).map(({ address }) => address)).toEqual([]);
       expect(answers.filter(({ answer }) => answer.status < 300).length).toBeGreaterThan(50);
-    },
-  );
+    }
+  });
 
   it('lets a chain manager make nobody, not even themselves, somebody who is shown clients', async () => {
     const head = byToken(person('chain manager'));

@@ -1,6 +1,7 @@
 import { v7 as uuidv7 } from 'uuid';
 import type { PersonView } from '../../src/identity/people.views.js';
 import { type Permission, permissionsOf, type Role } from '../../src/identity/permissions.js';
+import { systemActor } from '../../src/platform/actor.js';
 import { commandLine } from './commands.js';
 import { type RunningService, testOwner } from './service.js';
 import { Store } from './store.js';
@@ -75,14 +76,16 @@ export async function personOfRole(service: RunningService, role: Role): Promise
   return { personId: person.id, cookie };
 }
 
-/** A token of a person, made from the shell, with all they may do. */
+/** A token of a person, with every scope there is: what they may do is up to their role. Made past the service. */
 export async function tokenOfPerson(service: RunningService, personId: string): Promise<string> {
-  const printed = await commandLine(
-    service,
-    ...['make-token', '--name', 'tests', '--days', '30'],
-    ...['--studio', service.studioId, '--person', personId],
-  );
-  return printed.trim().split('\n').at(-1) ?? '';
+  const store = await Store.open(service.dataFolder, service.databaseUrl);
+  try {
+    const { studioId } = service;
+    const actor = { ...systemActor({ id: studioId, chainId: '', timeZone: 'UTC' }), personId };
+    return (await store.seenBy(service, actor)).token;
+  } finally {
+    await store.close();
+  }
 }
 
 /** A studio beside the one of the tests, with a token of its owner. */
