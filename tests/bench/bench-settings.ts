@@ -24,13 +24,13 @@ export function readBenchSettings(environment: Record<string, string | undefined
     seed: wholeNumber(environment, 'BENCH_SEED') ?? defaultSeed,
     connections: 8,
     warmUpRounds: small ? 1 : 5,
-    rounds: small ? 3 : 9,
-    sessionsPerRound: small ? 10 : 60,
+    rounds: small ? 2 : 9,
+    sessionsPerRound: small ? 6 : 60,
     traceMovements: wholeNumber(environment, 'BENCH_TRACE_MOVEMENTS') ?? (small ? 200_000 : 5_000_000),
     traceLots: 500,
     starts: small ? 3 : 5,
     verifiedMovements: wholeNumber(environment, 'BENCH_VERIFY_MOVEMENTS') ?? (small ? 20_000 : 1_000_000),
-    verifications: small ? 2 : 3,
+    verifications: small ? 1 : 3,
   };
 }
 

@@ -18,16 +18,16 @@ describe('the bench, run small', { timeout: 180_000 }, () => {
     const { code, told } = await runBench({
       BENCH_ONLY: 'verdicts,completions,sign-in,traces,verifications',
       BENCH_SEED: '7',
-      BENCH_TRACE_MOVEMENTS: '20000',
-      BENCH_VERIFY_MOVEMENTS: '10000',
+      BENCH_TRACE_MOVEMENTS: '5000',
+      BENCH_VERIFY_MOVEMENTS: '2000',
     });
     expect(told).toContain('seed 7');
     expect(told).toMatch(/^scan verdicts per second +\d/m);
     expect(told).toMatch(/^completions per second +\d/m);
     expect(told).toMatch(/^scan verdicts per second, by token +\d/m);
     expect(told).toMatch(/^scan verdicts per second, by cookie +\d/m);
-    expect(told).toMatch(/^first page of a trace of 5 lots in 20,000 movements, ms +\d/m);
-    expect(told).toMatch(/^verify 10,000 movements \([\d,]+ rows in all\), s +\d/m);
+    expect(told).toMatch(/^first page of a trace of 5 lots in 5,000 movements, ms +\d/m);
+    expect(told).toMatch(/^verify 2,000 movements \([\d,]+ rows in all\), s +\d/m);
     expect(code).toBe(0);
   });
 
