@@ -4,7 +4,7 @@ export const uncoveredTables: Readonly<Record<string, string>> = {
   audit_entry: 'the audit log itself: each entry is covered by its hash, and all by the chain',
   audit_head: 'the end of the chain, held against the last entry',
   balance: 'kept by the database, and held against the sum of the movements',
-  credential_use: 'when a credential was last used: no record, and cleared when it is old',
+  credential_use: 'when a credential was last used, and how often a passkey: no record',
   failed_sign_in: 'failed attempts to sign in: no record, and cleared when they are old',
   passkey_challenge: 'what a browser is asked to sign just now: no record, and cleared when it is old',
   migrations: 'which migrations were applied: the schema, not the record',
