@@ -8,12 +8,16 @@ const inherited: ReadonlySet<string> = new Set([
 ]);
 
 /**
- * What no body may hold, whatever it is for: levels without end, and fields that are named like what every object has,
- * which validation passes over in silence.
+ * What no body may be, whatever it is for: something else than an object, nested without end, or with fields that are
+ * named like what every object has. Validation passes over some of that in silence.
+ * @param body undefined when there is none
  * @returns in words; undefined when nothing is wrong
  */
 export function bodyFault(body: unknown): string | undefined {
-  let level = [body];
+  if (body !== undefined && (body === null || typeof body !== 'object' || Array.isArray(body))) {
+    return 'The body is no JSON object; every body here is one. Look at what made it.';
+  }
+  let level: unknown[] = [body];
   for (let depth = 0; level.length > 0; depth += 1) {
     if (depth > maximumDepth) {
       return `The body is nested more than ${maximumDepth} levels deep; no request here is. Look at what made it.`;
