@@ -229,6 +229,11 @@ async function build() {
   if ((await runTool('vite/bin/vite.js', ['build', 'src/web', '--logLevel', 'warn'])) !== 0) {
     throw new SetUpError('The pages for browsers could not be built; the words of the bundler stand above.');
   }
+  if ((await run(process.execPath, ['src/bundle.mjs'])) !== 0) {
+    throw new SetUpError(
+      'The service could not be joined into few files; the words of the bundler stand above.',
+    );
+  }
   writeFileSync(buildMark, digest);
 }
 

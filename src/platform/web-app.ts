@@ -7,8 +7,8 @@ import type { FastifyInstance } from 'fastify';
 import type { Log } from './log.js';
 import { webPagePolicy } from './security-headers.js';
 
-/** What the build leaves beside the service: one page, and files whose names change with their content. */
-const folder = fileURLToPath(new URL('../../web', import.meta.url));
+/** What the build leaves beside dist/service: one page, and files whose names change with their content. */
+const folder = fileURLToPath(new URL('../web', import.meta.url));
 
 /** Where the page says its style nonce, in `src/web/index.html`. */
 const noncePlace = 'STYLE_NONCE';

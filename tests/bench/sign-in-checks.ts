@@ -26,6 +26,8 @@ interface Measured {
 type Way = 'without' | 'token' | 'cookie';
 
 const ways: Way[] = ['without', 'token', 'cookie'];
+/** Not joined into few files, so that its guard can be exchanged. */
+const program = 'dist/src/main.js';
 const kinds = ['look-ups of a bottle by its label', 'scan verdicts'] as const;
 
 /**
@@ -45,7 +47,7 @@ export async function benchSignInChecks(settings: BenchSettings): Promise<SignIn
       const dataFolder = join(folder, way);
       cpSync(data, dataFolder, { recursive: true });
       const environment = way === 'without' ? withoutSignIn(studio.ownerId) : {};
-      const service = endWithBench(await startService('sqlite', { dataFolder, environment }));
+      const service = endWithBench(await startService('sqlite', { dataFolder, environment, program }));
       services.push(service);
       targets[way] = way === 'cookie' ? { url: service.url, cookie: await signIn(service) } : service;
     }

@@ -78,7 +78,7 @@ function readAndHash(file: string): number {
 
 /** @returns the most memory the command held, in MiB */
 async function runVerify(dataFolder: string): Promise<number | null> {
-  const child = spawn(process.execPath, ['dist/src/cli.js', 'verify'], {
+  const child = spawn(process.execPath, ['dist/service/cli.js', 'verify'], {
     env: { PATH: process.env.PATH, DATA_DIR: dataFolder },
     stdio: ['ignore', 'pipe', 'inherit'],
   });

@@ -14,7 +14,7 @@ const longestStartMilliseconds = 1_500;
 
 /** Starts the service on a folder and kills it after a while, wherever it then is. */
 async function startAndKill(dataFolder: string, milliseconds: number): Promise<void> {
-  const child = spawn(process.execPath, ['dist/src/main.js'], {
+  const child = spawn(process.execPath, ['dist/service/main.js'], {
     env: { PATH: process.env.PATH, TZ: 'UTC', PORT: '0', DATA_DIR: dataFolder },
     stdio: 'ignore',
   });

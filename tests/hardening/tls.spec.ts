@@ -15,7 +15,7 @@ const dayMilliseconds = 86_400_000;
 function makeCertificate(dataFolder: string, ...names: string[]) {
   return spawnSync(
     process.execPath,
-    ['dist/src/cli.js', 'make-local-certificate', ...(names.length === 0 ? [] : ['--name', ...names])],
+    ['dist/service/cli.js', 'make-local-certificate', ...(names.length === 0 ? [] : ['--name', ...names])],
     { env: { PATH: process.env.PATH, DATA_DIR: dataFolder }, encoding: 'utf8' },
   );
 }

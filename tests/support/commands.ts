@@ -23,7 +23,7 @@ export function runCommand(
   options: CommandOptions = {},
 ): Promise<CommandResult> {
   const { environment = {}, largestFileKibibytes, started } = options;
-  const node = [process.execPath, 'dist/src/cli.js', ...parameters];
+  const node = [process.execPath, 'dist/service/cli.js', ...parameters];
   const [program = '', ...rest] =
     largestFileKibibytes === undefined
       ? node

@@ -3,7 +3,7 @@ import { startPostgres } from './postgres.js';
 
 /** Starts one PostgreSQL server for all end-to-end tests. */
 export default async function setUp(): Promise<(() => Promise<void>) | undefined> {
-  if (!existsSync('dist/src/main.js')) throw new Error('The service is not built; run `npm test`.');
+  if (!existsSync('dist/service/main.js')) throw new Error('The service is not built; run `npm test`.');
   try {
     const postgres = await startPostgres();
     process.env.LOTWARD_TEST_POSTGRES = postgres.url;

@@ -33,6 +33,8 @@ export interface StartOptions {
   dataFolder?: string;
   databaseUrl?: string;
   environment?: Record<string, string>;
+  /** The built program, when it is not the one people start. */
+  program?: string;
 }
 
 const startDeadlineMilliseconds = 30_000;
@@ -165,8 +167,9 @@ export interface ServiceProcess {
 export async function startInFolder(
   dataFolder: string,
   environment: Record<string, string> = {},
+  program = 'dist/service/main.js',
 ): Promise<ServiceProcess> {
-  const child = spawn(process.execPath, ['dist/src/main.js'], {
+  const child = spawn(process.execPath, [program], {
     env: {
       PATH: process.env.PATH,
       TZ: 'UTC',
@@ -218,10 +221,14 @@ export async function startProcess(
   const dataFolder = options.dataFolder ?? mkdtempSync(join(tmpdir(), 'lotward-test-'));
   const databaseUrl =
     engine === 'postgres' ? (options.databaseUrl ?? (await makePostgresDatabase())) : undefined;
-  const { url, child, log } = await startInFolder(dataFolder, {
-    ...(databaseUrl === undefined ? {} : { DATABASE_URL: databaseUrl }),
-    ...options.environment,
-  });
+  const { url, child, log } = await startInFolder(
+    dataFolder,
+    {
+      ...(databaseUrl === undefined ? {} : { DATABASE_URL: databaseUrl }),
+      ...options.environment,
+    },
+    options.program,
+  );
   return { url, dataFolder, databaseUrl, child, log };
 }
 
