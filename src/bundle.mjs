@@ -15,8 +15,10 @@ const programs = {
 };
 
 const left = [
-  // Compiled code.
+  // TypeORM loads these by name, and there may be no second copy of what is set in them.
   'better-sqlite3',
+  'pg',
+  // Compiled code.
   'argon2',
   // These find files of their own.
   'pdfkit',
