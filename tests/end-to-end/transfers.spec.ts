@@ -77,7 +77,8 @@ describe.each(engines)('transfers between studios of a chain on %s', (engine) =>
   describe('a bottle on its way', () => {
     it('is on neither shelf, seen by both, and arrives opened with its date and what is left of it', async () => {
       const { id, lotId, labelCode } = await bottle('WAY-1');
-      const openedAt = daysAgo(3);
+      // At noon it is the same day in both studios.
+      const openedAt = `${daysAgo(3).slice(0, 10)}T12:00:00.000Z`;
       await here.record(id, 'open', { occurredAt: openedAt });
       const before = await here.container(id);
       const sent = await here.send(there, [{ containerId: id }]);
