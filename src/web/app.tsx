@@ -1,12 +1,20 @@
-import { usePath } from './frame/navigation.js';
+import { Route, Routes } from 'react-router';
+import { useTopOfPage } from './frame/navigation.js';
 import { SignedInApp } from './frame/signed-in-app.js';
+import { Answers } from './service/answers.js';
 import { InvitationPage } from './sign-in/invitation-page.js';
 import { SetUpPage } from './sign-in/set-up-page.js';
 
-/** The path decides which page is shown; two of them are for people who cannot sign in yet. */
+/** Two pages are for people who cannot sign in yet. */
 export function App() {
-  const path = usePath();
-  if (path === '/set-up') return <SetUpPage />;
-  if (path === '/invitation') return <InvitationPage />;
-  return <SignedInApp path={path} />;
+  useTopOfPage();
+  return (
+    <Answers>
+      <Routes>
+        <Route path="/set-up" element={<SetUpPage />} />
+        <Route path="/invitation" element={<InvitationPage />} />
+        <Route path="*" element={<SignedInApp />} />
+      </Routes>
+    </Answers>
+  );
 }

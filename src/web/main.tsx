@@ -4,6 +4,7 @@ import './look/look.css';
 import { MantineProvider } from '@mantine/core';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { BrowserRouter } from 'react-router';
 import { App } from './app.js';
 import { cssVariables, theme } from './look/theme.js';
 import { watchOneTimeSecret } from './sign-in/one-time-secret.js';
@@ -20,7 +21,9 @@ createRoot(root).render(
       defaultColorScheme="auto"
       getStyleNonce={() => styleNonce}
     >
-      <App />
+      <BrowserRouter>
+        <App />
+      </BrowserRouter>
     </MantineProvider>
   </StrictMode>,
 );

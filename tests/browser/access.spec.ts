@@ -24,10 +24,11 @@ describe.skipIf(!hasChromium)('who gets into a studio, with a browser', () => {
         password: 'seven quiet harbours blink',
       });
       const menu = artist.page.getByRole('navigation').getByRole('link');
-      expect(await menu.allTextContents()).toEqual(['Start', 'My account']);
+      expect(await menu.allTextContents()).toEqual(['Start', 'Today', 'My account']);
       const ownersMenu = owner.page.getByRole('navigation').getByRole('link');
       expect(await ownersMenu.allTextContents()).toEqual([
         'Start',
+        'Today',
         'People',
         'Tablets',
         'Programs',
@@ -94,7 +95,7 @@ describe.skipIf(!hasChromium)('who gets into a studio, with a browser', () => {
       await page.getByRole('button', { name: 'Save and sign in' }).click();
       await page.getByRole('heading', { name: 'Signed in' }).waitFor();
       const menu = page.getByRole('navigation').getByRole('link');
-      expect(await menu.allTextContents()).toEqual(['Start', 'Tablets', 'Programs', 'My account']);
+      expect(await menu.allTextContents()).toEqual(['Start', 'Today', 'Tablets', 'Programs', 'My account']);
     }));
 
   it('lets somebody with an account join another studio by it, and change between the two', () =>
@@ -112,9 +113,9 @@ describe.skipIf(!hasChromium)('who gets into a studio, with a browser', () => {
       await page.getByRole('button', { name: 'Join as ida' }).click();
       await page.getByRole('heading', { level: 3, name: 'Harbour Studio' }).waitFor();
       const menu = page.getByRole('navigation').getByRole('link');
-      expect(await menu.allTextContents()).toEqual(['Start', 'My account']);
+      expect(await menu.allTextContents()).toEqual(['Start', 'Today', 'My account']);
       await page.getByRole('combobox', { name: 'Studio' }).selectOption({ label: 'Harbour Studio' });
-      expect(await menu.allTextContents()).toEqual(['Start', 'Tablets', 'Programs', 'My account']);
+      expect(await menu.allTextContents()).toEqual(['Start', 'Today', 'Tablets', 'Programs', 'My account']);
     }));
 
   it('makes a token, shows it once, and ends it at once', () =>

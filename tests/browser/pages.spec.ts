@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { hasChromium } from '../support/chromium.js';
 import { useDevices } from '../support/devices.js';
 import { faultsEverywhere } from '../support/page-audit.js';
+import { makeSampleStudio, receive } from '../support/sample-studio.js';
 import { type RunningService, startProcess, startService } from '../support/service.js';
 import { openWatched } from '../support/watched-page.js';
 import { goTo, invite, signInAt } from '../support/web-steps.js';
@@ -10,8 +11,19 @@ import { goTo, invite, signInAt } from '../support/web-steps.js';
 describe.skipIf(!hasChromium)('the pages', () => {
   const withDevices = useDevices();
   let service: RunningService;
+  let sessionInSetup: string;
   beforeAll(async () => {
     service = await startService();
+    const studio = await makeSampleStudio(service);
+    await receive(service, studio, { productId: studio.umberId, code: 'HU-118' });
+    const session = {
+      clientId: studio.clientId,
+      artistId: studio.ownerId,
+      procedureId: studio.procedureId,
+      visitKind: 'first session',
+    };
+    await service.made('/sessions', { ...session, plannedStart: new Date().toISOString() });
+    sessionInSetup = (await service.made<{ id: string }>('/sessions/walk-in', session)).id;
   });
   afterAll(() => service.dispose());
 
@@ -50,6 +62,20 @@ describe.skipIf(!hasChromium)('the pages', () => {
       const { page } = await signInAt(browser, service.url);
       await goTo(page, 'My account');
       await page.getByText('this browser').waitFor();
+      return page;
+    },
+    'the day': async (browser) => {
+      const { page } = await signInAt(browser, service.url);
+      await goTo(page, 'Today');
+      await page.getByRole('button', { name: /^Lay the tray for / }).waitFor();
+      return page;
+    },
+    'a tray': async (browser) => {
+      const { page } = await signInAt(browser, service.url);
+      await page.goto(`${service.url}/studios/${service.studioId}/sessions/${sessionInSetup}`);
+      await page.getByRole('textbox', { name: 'Scan' }).fill('HU-118');
+      await page.keyboard.press('Enter');
+      await page.getByText('Admitted', { exact: true }).waitFor();
       return page;
     },
     people: async (browser) => {

@@ -57,7 +57,10 @@ describe.skipIf(!hasChromium)('a shared tablet', () => {
       await page.keyboard.type('2');
       await page.keyboard.press('Enter');
       await page.getByText('Tove Lind, on a shared tablet, for tray work.').waitFor();
-      expect(await page.getByRole('navigation').getByRole('link').allTextContents()).toEqual(['Start']);
+      expect(await page.getByRole('navigation').getByRole('link').allTextContents()).toEqual([
+        'Start',
+        'Today',
+      ]);
       await page.goto(`${service.url}/account`);
       await page.getByRole('heading', { name: 'Not for your role' }).waitFor();
       await page.getByRole('button', { name: 'Somebody else' }).click();

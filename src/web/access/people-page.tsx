@@ -15,8 +15,10 @@ import { PersonEntry } from './person-entry.js';
 export function PeoplePage({ standing }: { standing: StandingView }) {
   const texts = useTexts();
   const { studioId, studioName, personId } = standing;
-  const { answer: people, problem, reload } = useAnswer(studioId, () => listPeople(studioId));
-  const { answer: badges = [], reload: reloadBadges } = useAnswer(studioId, () => listBadges(studioId));
+  const { answer: people, problem, reload } = useAnswer(['people', studioId], () => listPeople(studioId));
+  const { answer: badges = [], reload: reloadBadges } = useAnswer(['badges', studioId], () =>
+    listBadges(studioId),
+  );
   const [link, setLink] = useState<MadeLink>();
   const show = async (made: MadeLink) => {
     setLink(made);

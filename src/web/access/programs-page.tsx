@@ -17,8 +17,8 @@ import { TokenEntry } from './token-entry.js';
 export function ProgramsPage({ standing }: { standing: StandingView }) {
   const texts = useTexts();
   const { studioId, studioName, personId, permissions } = standing;
-  const { answer: tokens, problem, reload } = useAnswer(studioId, () => listTokens(studioId));
-  const { answer: people = [] } = useAnswer(studioId, () => listPeople(studioId));
+  const { answer: tokens, problem, reload } = useAnswer(['tokens', studioId], () => listTokens(studioId));
+  const { answer: people = [] } = useAnswer(['people', studioId], () => listPeople(studioId));
   const [made, setMade] = useState<MadeApiTokenView & { name: string }>();
   const nameOf = (id: string) => people.find((person) => person.id === id)?.name ?? texts.people.noName;
   return (

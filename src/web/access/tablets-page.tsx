@@ -12,7 +12,7 @@ import { TabletEntry } from './tablet-entry.js';
 /** The shared tablets of a studio. */
 export function TabletsPage({ standing: { studioId, studioName } }: { standing: StandingView }) {
   const texts = useTexts();
-  const { answer: tablets, problem, reload } = useAnswer(studioId, () => listTablets(studioId));
+  const { answer: tablets, problem, reload } = useAnswer(['tablets', studioId], () => listTablets(studioId));
   return (
     <Page above={studioName} title={texts.tablets.title} lead={texts.tablets.lead}>
       <Section title={texts.tablets.list} hint={texts.tablets.listHint}>

@@ -18,7 +18,7 @@ import { PasskeyEntry } from './passkey-entry.js';
 export function PasskeysSection() {
   const texts = useTexts();
   const { refresh } = useSignedIn();
-  const { answer: passkeys, problem, reload } = useAnswer('passkeys', listPasskeys);
+  const { answer: passkeys, problem, reload } = useAnswer(['passkeys'], listPasskeys);
   const [name, setName] = useState('');
   const [added, setAdded] = useState<string>();
   const adding = useAction(async () => {

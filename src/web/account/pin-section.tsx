@@ -17,7 +17,7 @@ import { choosePin, removePin, showPin } from './account.requests.js';
 /** The PIN by which one is known on the tablets of a studio. */
 export function PinSection({ standing: { studioId, studioName } }: { standing: StandingView }) {
   const texts = useTexts();
-  const { answer, problem, reload } = useAnswer(studioId, () => showPin(studioId));
+  const { answer, problem, reload } = useAnswer(['pin', studioId], () => showPin(studioId));
   const [pin, setPin] = useState('');
   const choosing = useAction(async () => {
     await choosePin(studioId, pin);

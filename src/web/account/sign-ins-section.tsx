@@ -14,7 +14,7 @@ import { deviceOf } from './device-name.js';
 /** Where one is signed in, to be ended one by one or all at once. */
 export function SignInsSection() {
   const texts = useTexts();
-  const { answer: signIns, problem, reload } = useAnswer('sign-ins', listSignIns);
+  const { answer: signIns, problem, reload } = useAnswer(['sign-ins'], listSignIns);
   const others = signIns?.filter(({ isThis }) => !isThis) ?? [];
   return (
     <Section title={texts.account.signIns} hint={texts.account.signInsHint}>

@@ -1,18 +1,20 @@
 import { Button, NativeSelect } from '@mantine/core';
 import { type ReactNode, useEffect, useState } from 'react';
+import { useNavigate } from 'react-router';
 import { useAction } from '../service/use-action.js';
 import { useRequester } from '../sign-in/requester.js';
 import { signOut } from '../sign-in/sign-in.requests.js';
 import { useTexts } from '../texts/texts.js';
 import styles from './frame.module.css';
 import { Mark } from './mark.js';
-import { openPage, PageLink } from './navigation.js';
+import { PageLink } from './navigation.js';
 import { pagesOf, pathOf, placeOf } from './pages-of-role.js';
 import { ProblemNote } from './problem-note.js';
 
 /** What stands around every page of somebody who is signed in: where they are, where they may go, and the way out. */
 export function Frame({ path, children }: { path: string; children: ReactNode }) {
   const texts = useTexts();
+  const open = useNavigate();
   const { studios, signInName } = useRequester();
   const [chosen, setChosen] = useState<string>();
   const named = placeOf(path)?.studioId;
@@ -30,7 +32,7 @@ export function Frame({ path, children }: { path: string; children: ReactNode })
   const change = (studioId: string) => {
     setChosen(studioId);
     const page = placeOf(path)?.page;
-    if (page !== undefined) openPage(pathOf({ studioId, page }));
+    if (page !== undefined) void open(pathOf({ studioId, page }));
   };
 
   const links = [

@@ -1,29 +1,16 @@
 import { Anchor, type AnchorProps } from '@mantine/core';
-import { type MouseEvent, type ReactNode, useSyncExternalStore } from 'react';
+import { type ReactNode, useEffect } from 'react';
+import { Link, useLocation, useNavigationType } from 'react-router';
 import styles from './navigation.module.css';
 
-const listeners = new Set<() => void>();
-
-function subscribe(listener: () => void): () => void {
-  listeners.add(listener);
-  window.addEventListener('popstate', listener);
-  return () => {
-    listeners.delete(listener);
-    window.removeEventListener('popstate', listener);
-  };
-}
-
-/** The path of the page that is open. */
-export function usePath(): string {
-  return useSyncExternalStore(subscribe, () => window.location.pathname);
-}
-
-/** Opens a page of the app; with `replace`, going back does not lead to the one that was open. */
-export function openPage(path: string, { replace = false } = {}): void {
-  if (replace) window.history.replaceState(null, '', path);
-  else window.history.pushState(null, '', path);
-  if (!replace) window.scrollTo(0, 0);
-  for (const listener of listeners) listener();
+/** A page that is opened is read from its top; one that is gone back to is where it was. */
+export function useTopOfPage(): void {
+  const { pathname } = useLocation();
+  const isNew = useNavigationType() === 'PUSH';
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each page anew.
+  useEffect(() => {
+    if (isNew) window.scrollTo(0, 0);
+  }, [pathname, isNew]);
 }
 
 /** A link to a page of the app; `alone`, when it stands in no sentence and is pressed like a button. */
@@ -40,14 +27,8 @@ export function PageLink({
   'aria-current'?: 'page';
   className?: string;
 } & AnchorProps) {
-  const follow = (event: MouseEvent) => {
-    const elsewhere = event.metaKey || event.ctrlKey || event.shiftKey || event.altKey || event.button !== 0;
-    if (elsewhere || event.defaultPrevented) return;
-    event.preventDefault();
-    openPage(to);
-  };
   return (
-    <Anchor {...others} className={alone ? styles.alone : className} href={to} onClick={follow}>
+    <Anchor {...others} component={Link} className={alone ? styles.alone : className} to={to}>
       {children}
     </Anchor>
   );

@@ -38,6 +38,8 @@ describe.each([
     ['fault', 'sheet'],
     ['fault', 'faultWash'],
     ['ink', 'faultWash'],
+    ['care', 'sheet'],
+    ['good', 'sheet'],
     ['good', 'goodWash'],
     ['ink', 'goodWash'],
     ['faint', 'goodWash'],

@@ -14,6 +14,8 @@ export const light = {
   link: '#14585c',
   fault: '#9c3421',
   faultWash: '#f8e5df',
+  /** A warning. */
+  care: '#7a4a00',
   good: '#2c6438',
   goodWash: '#e3eee2',
   /** The band beside the pages that are open to anyone. */
@@ -31,6 +33,7 @@ export const dark: Record<keyof typeof light, string> = {
   link: '#86c9c6',
   fault: '#f0a18d',
   faultWash: '#3a221c',
+  care: '#e6bd74',
   good: '#9ccfa2',
   goodWash: '#1f3324',
   band: '#10292b',

@@ -1,8 +1,8 @@
 import { Button } from '@mantine/core';
 import { useState } from 'react';
+import { useNavigate } from 'react-router';
 import type { InvitationView } from '../../identity/sign-in/sign-in.views.js';
 import { Fields } from '../frame/fields.js';
-import { openPage } from '../frame/navigation.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Threshold } from '../frame/threshold.js';
 import { isProblem } from '../service/problem.js';
@@ -30,7 +30,7 @@ export function InvitationPage() {
 
 function Invitation({ secret }: { secret: string }) {
   const texts = useTexts();
-  const { answer, problem } = useAnswer(secret, () => lookAtInvitation(secret));
+  const { answer, problem } = useAnswer(['invitation', secret], () => lookAtInvitation(secret));
   if (problem) {
     return (
       <Threshold title={texts.invitation.unusable}>
@@ -50,10 +50,11 @@ function Invitation({ secret }: { secret: string }) {
 
 /** Accepting, and going to the start once it is done. */
 function useAcceptance() {
+  const open = useNavigate();
   return useAction(async (given: Parameters<typeof acceptInvitation>[0]) => {
     await acceptInvitation(given);
     forgetOneTimeSecret();
-    openPage('/', { replace: true });
+    await open('/', { replace: true });
   });
 }
 
@@ -86,7 +87,7 @@ function NewPerson({ secret, invitation }: { secret: string; invitation: Invitat
   const texts = useTexts();
   const [account, setAccount] = useState({ signInName: '', password: '' });
   const [signsIn, setSignsIn] = useState(false);
-  const { answer: requester, reload } = useAnswer('me', askWhoIsSignedInIfAnyone);
+  const { answer: requester, reload } = useAnswer(['me'], askWhoIsSignedInIfAnyone);
   const joining = useAcceptance();
   const { run, busy, problem } = useAcceptance();
   const name = requester?.signInName ?? null;

@@ -1,7 +1,8 @@
 import { Button, Code, Select, TextInput, Title } from '@mantine/core';
 import { useState } from 'react';
+import { useNavigate } from 'react-router';
 import { Fields } from '../frame/fields.js';
-import { openPage, PageLink } from '../frame/navigation.js';
+import { PageLink } from '../frame/navigation.js';
 import { Note } from '../frame/note.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Threshold } from '../frame/threshold.js';
@@ -17,7 +18,7 @@ import { ownTimeZone, timeZones } from './time-zones.js';
 export function SetUpPage() {
   const texts = useTexts();
   const secret = useOneTimeSecret();
-  const { answer, problem } = useAnswer('set-up', askWhetherSetUpIsOpen);
+  const { answer, problem } = useAnswer(['set-up'], askWhetherSetUpIsOpen);
   if (answer?.isOpen === false) {
     return (
       <Threshold title={texts.setUp.done} lead={texts.setUp.doneDetail}>
@@ -46,6 +47,7 @@ export function SetUpPage() {
 
 function SetUpForm({ secret }: { secret: string }) {
   const texts = useTexts();
+  const open = useNavigate();
   const [studioName, setStudioName] = useState('');
   const [timeZone, setTimeZone] = useState(ownTimeZone);
   const [ownerName, setOwnerName] = useState('');
@@ -53,7 +55,7 @@ function SetUpForm({ secret }: { secret: string }) {
   const { run, busy, problem } = useAction(async () => {
     await setUp({ secret, studioName, timeZone, ownerName, ...account });
     forgetOneTimeSecret();
-    openPage('/', { replace: true });
+    await open('/', { replace: true });
   });
   return (
     <Fields onSubmit={() => void run()}>

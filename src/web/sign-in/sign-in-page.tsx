@@ -19,7 +19,7 @@ export function SignInPage({
   children?: ReactNode;
 }) {
   const texts = useTexts();
-  const { answer: setUp } = useAnswer('set-up', askWhetherSetUpIsOpen);
+  const { answer: setUp } = useAnswer(['set-up'], askWhetherSetUpIsOpen);
   if (setUp?.isOpen) {
     return (
       <Threshold title={texts.signIn.setUpOpen} lead={texts.signIn.setUpOpenDetail}>

@@ -6,7 +6,7 @@ import { useRequester } from '../sign-in/requester.js';
 export function useNameOnTablet(): string | null {
   const { signInName, studios } = useRequester();
   const [studio] = signInName === null ? studios : [];
-  const { answer } = useAnswer(studio?.studioId ?? '', async () =>
+  const { answer } = useAnswer(['people', studio?.studioId ?? ''], async () =>
     studio === undefined ? [] : listPeople(studio.studioId),
   );
   return answer?.find((person) => person.id === studio?.personId)?.name ?? null;

@@ -9,7 +9,7 @@ import { TabletPage } from './tablet-page.js';
 /** What is shown while nobody is signed in: on an enrolled tablet badge and PIN, elsewhere name and password. */
 export function SignedOutPage({ again, onSignedIn }: { again: boolean; onSignedIn: () => Promise<void> }) {
   const texts = useTexts();
-  const { answer: tablet, problem } = useAnswer('tablet', askWhichTablet);
+  const { answer: tablet, problem } = useAnswer(['tablet'], askWhichTablet);
   const [withPassword, setWithPassword] = useState(false);
   if (tablet === undefined && problem === undefined) return null;
   if (!tablet) return <SignInPage again={again} onSignedIn={onSignedIn} />;

@@ -1,5 +1,7 @@
 import type { Role } from '../../identity/permissions.js';
 import type { OwnSignInView } from '../../identity/sign-in/sign-in.views.js';
+import type { TrayThingView } from '../../sessions/tray.views.js';
+import type { KnownBy, SessionState, Verdict, VisitKind } from '../../sessions/vocabulary.js';
 
 type Method = OwnSignInView['method'];
 
@@ -111,6 +113,7 @@ export const english = {
   frame: {
     studio: 'Studio',
     start: 'Start',
+    sessions: 'Today',
     people: 'People',
     programs: 'Programs',
     tablets: 'Tablets',
@@ -339,6 +342,81 @@ export const english = {
     madeDetail: (when: string) =>
       `It works until ${when} and is shown only now. The program sends it with each request:`,
     madeLabel: 'Token',
+  },
+  visitKinds: {
+    'patch test': 'patch test',
+    'first session': 'first session',
+    'touch-up': 'touch-up',
+    refresh: 'refresh',
+    correction: 'correction',
+    lightening: 'lightening',
+    training: 'training',
+  } satisfies Record<VisitKind, string>,
+
+  sessionStates: {
+    planned: 'planned',
+    'in setup': 'in setup',
+    completed: 'completed',
+    cancelled: 'cancelled',
+    'not attended': 'not attended',
+  } satisfies Record<SessionState, string>,
+
+  verdicts: {
+    admitted: 'Admitted',
+    warned: 'Admitted, with care',
+    refused: 'Refused',
+    question: 'Which one?',
+  } satisfies Record<Verdict, string>,
+
+  knownBy: {
+    'own label': 'known by our label',
+    "maker's symbol": 'known by the maker’s symbol',
+    typed: 'typed',
+    'picked from a list': 'picked from a list',
+  } satisfies Record<KnownBy, string>,
+
+  containerStates: {
+    sealed: 'sealed',
+    opened: 'opened',
+    finished: 'finished',
+    discarded: 'discarded',
+    'practice only': 'practice only',
+  } satisfies Record<TrayThingView['state'], string>,
+
+  day: {
+    title: 'Today',
+    lead: 'Whose tray is laid next. Clients stand here by their reference only.',
+    list: 'Sessions of today',
+    listHint: 'By the day of the studio.',
+    none: 'Nothing is planned for today.',
+    earlier: 'Trays still laid',
+    earlierHint: 'Of other days, not finished yet.',
+    setUp: 'Lay the tray',
+    setUpOf: (reference: string) => `Lay the tray for ${reference}`,
+    toTray: 'To the tray',
+  },
+
+  tray: {
+    title: 'Tray',
+    scan: 'Scan',
+    scanHint: 'A hand-held scanner types here. Without one, type the lot or the code of the label.',
+    judge: 'Judge it',
+    notInSetup: (state: string) => `This session is ${state}, so nothing is laid out for it now.`,
+    usableThrough: (day: string) => `Usable through ${day}`,
+    takeInstead: (label: string, code: string) => `Take ${label}, ${code}, instead.`,
+    oneMore: '+1, another piece',
+    openIt: 'I open it now',
+    choice: (label: string, code: string, state: string) => `${label}, ${code}, ${state}`,
+    lines: 'On the tray',
+    linesHint:
+      'What was admitted. Sterile barriers are checked by eye; the label and local codes come first.',
+    empty: 'Nothing yet.',
+    lot: (code: string) => `lot ${code}`,
+    pieces: (count: number) => `${count} ${count === 1 ? 'piece' : 'pieces'}`,
+    takeOff: 'Take off',
+    takeOffOf: (label: string) => `Take off ${label}`,
+    lacking: 'Still lacking',
+    lackingHint: 'What the kit list asks for.',
   },
 };
 

@@ -1,0 +1,130 @@
+import { Button, Group, TextInput } from '@mantine/core';
+import { useRef, useState } from 'react';
+import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
+import type { ScanView } from '../../sessions/tray.views.js';
+import { Entries, Entry } from '../frame/entries.js';
+import { Fields } from '../frame/fields.js';
+import { NoSuchPage } from '../frame/no-such-page.js';
+import { Note } from '../frame/note.js';
+import { Page } from '../frame/page.js';
+import { ProblemNote } from '../frame/problem-note.js';
+import { Section } from '../frame/section.js';
+import { Events } from '../service/events.js';
+import { isProblem } from '../service/problem.js';
+import { useAction } from '../service/use-action.js';
+import { useAnswer } from '../service/use-answer.js';
+import { useTexts } from '../texts/texts.js';
+import { openContainer, type Shown, scan, showTray } from './tray.requests.js';
+import { TrayLine } from './tray-line.js';
+import { VerdictPanel } from './verdict-panel.js';
+
+/** Longer than any symbol of a thing on a tray. */
+const longestSymbol = 500;
+
+/**
+ * Where a tray is laid: what a hand-held scanner types, or a lot typed from a label, is judged at once. Nothing has to be
+ * pressed between two scans.
+ */
+export function TrayPage({ standing, sessionId }: { standing: StandingView; sessionId: string }) {
+  const texts = useTexts();
+  const { studioId, studioName, permissions } = standing;
+  const tray = useAnswer(['tray', studioId, sessionId], () => showTray(studioId, sessionId));
+  const [last, setLast] = useState<{ scan: ScanView; symbol: string | undefined }>();
+  const [text, setText] = useState('');
+  const events = useRef(new Events()).current;
+  const field = useRef<HTMLInputElement>(null);
+
+  const showing = useAction(async (shown: Shown) => {
+    const answer = await scan(studioId, sessionId, { ...events.of(shown), ...shown });
+    events.renew();
+    setText('');
+    setLast({ scan: answer, symbol: shown.symbol });
+    await tray.reload();
+    field.current?.focus();
+  });
+  const opening = useAction(async (containerId: string) => {
+    await openContainer(studioId, containerId, events.of({ opened: containerId }));
+    events.renew();
+    setLast((before) => before && { ...before, scan: { ...before.scan, offers: [] } });
+    await tray.reload();
+    field.current?.focus();
+  });
+
+  if (isProblem(tray.problem, 'not-found')) return <NoSuchPage />;
+  const works = permissions.includes('work the tray') && tray.answer?.state === 'in setup';
+  const lines = tray.answer?.lines.filter(({ state }) => state === 'on tray') ?? [];
+  return (
+    <Page above={studioName} title={texts.tray.title}>
+      <ProblemNote problem={tray.problem} />
+      {works && (
+        <Fields
+          onSubmit={() => text.trim() !== '' && void showing.run({ symbol: text })}
+          label={texts.tray.scan}
+        >
+          <TextInput
+            ref={field}
+            autoFocus
+            label={texts.tray.scan}
+            description={texts.tray.scanHint}
+            autoComplete="off"
+            autoCapitalize="off"
+            spellCheck={false}
+            maxLength={longestSymbol}
+            value={text}
+            onChange={(event) => setText(event.currentTarget.value)}
+          />
+          <ProblemNote problem={showing.problem ?? opening.problem} />
+          <div>
+            <Button type="submit" loading={showing.busy}>
+              {texts.tray.judge}
+            </Button>
+          </div>
+        </Fields>
+      )}
+      {tray.answer && tray.answer.state !== 'in setup' && (
+        <Note kind="plain">
+          <p>{texts.tray.notInSetup(texts.sessionStates[tray.answer.state])}</p>
+        </Note>
+      )}
+      {last && (
+        <VerdictPanel
+          scan={last.scan}
+          symbol={last.symbol}
+          busy={showing.busy || opening.busy}
+          onShow={(shown) => void showing.run(shown)}
+          onOpen={(containerId) => void opening.run(containerId)}
+        />
+      )}
+      {tray.answer && (
+        <Section title={texts.tray.lines} hint={texts.tray.linesHint}>
+          {lines.length === 0 && <p>{texts.tray.empty}</p>}
+          {lines.length > 0 && (
+            <Entries label={texts.tray.lines}>
+              {lines.map((line) => (
+                <TrayLine
+                  key={line.id}
+                  studioId={studioId}
+                  sessionId={sessionId}
+                  line={line}
+                  works={works}
+                  onTakenOff={tray.reload}
+                />
+              ))}
+            </Entries>
+          )}
+        </Section>
+      )}
+      {tray.answer && tray.answer.lacking.length > 0 && (
+        <Section title={texts.tray.lacking} hint={texts.tray.lackingHint}>
+          <Entries label={texts.tray.lacking}>
+            {tray.answer.lacking.map(({ label, quantityPieces }) => (
+              <Entry key={label} name={label}>
+                <Group gap="xs">{texts.tray.pieces(quantityPieces)}</Group>
+              </Entry>
+            ))}
+          </Entries>
+        </Section>
+      )}
+    </Page>
+  );
+}
