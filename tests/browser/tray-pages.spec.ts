@@ -34,6 +34,7 @@ describe.skipIf(!hasChromium)('laying a tray on the pages', () => {
       expect(await page.getByText('Ida Sommer').count()).toBe(0);
       await page.getByRole('button', { name: /^Lay the tray for / }).click();
       await page.getByRole('heading', { level: 1, name: 'Tray' }).waitFor();
+      await page.getByText(/^For [0-9A-Z]{4}-[0-9A-Z]{2}, Powder brows$/).waitFor();
       await page.getByText('Nothing yet.').waitFor();
 
       // As a hand-held scanner does: it types and presses Enter, and the field is there for the next.

@@ -398,6 +398,7 @@ export const english = {
 
   tray: {
     title: 'Tray',
+    of: (reference: string, procedure: string) => `For ${reference}, ${procedure}`,
     scan: 'Scan',
     scanHint: 'A hand-held scanner types here. Without one, type the lot or the code of the label.',
     judge: 'Judge it',

@@ -13,6 +13,7 @@ import { Events } from '../service/events.js';
 import { isProblem } from '../service/problem.js';
 import { useAction } from '../service/use-action.js';
 import { useAnswer } from '../service/use-answer.js';
+import { listSessionsInSetup } from '../sessions/sessions.requests.js';
 import { useTexts } from '../texts/texts.js';
 import { openContainer, type Shown, scan, showTray } from './tray.requests.js';
 import { TrayLine } from './tray-line.js';
@@ -29,6 +30,8 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
   const texts = useTexts();
   const { studioId, studioName, permissions } = standing;
   const tray = useAnswer(['tray', studioId, sessionId], () => showTray(studioId, sessionId));
+  const inSetup = useAnswer(['sessions in setup', studioId], () => listSessionsInSetup(studioId));
+  const session = inSetup.answer?.find(({ id }) => id === sessionId);
   const [last, setLast] = useState<{ scan: ScanView; symbol: string | undefined }>();
   const [text, setText] = useState('');
   const events = useRef(new Events()).current;
@@ -54,7 +57,11 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
   const works = permissions.includes('work the tray') && tray.answer?.state === 'in setup';
   const lines = tray.answer?.lines.filter(({ state }) => state === 'on tray') ?? [];
   return (
-    <Page above={studioName} title={texts.tray.title}>
+    <Page
+      above={studioName}
+      title={texts.tray.title}
+      {...(session && { lead: texts.tray.of(session.clientReference, session.procedureName) })}
+    >
       <ProblemNote problem={tray.problem} />
       {works && (
         <Fields

@@ -47,30 +47,32 @@ export function VerdictPanel({
           {texts.tray.takeInstead(instead.label, instead.lotCode ?? instead.labelCode)}
         </p>
       )}
-      <Group gap="sm">
-        {offers.includes('another') && symbol !== undefined && (
-          <Button loading={busy} onClick={() => onShow({ symbol, another: true })}>
-            {texts.tray.oneMore}
-          </Button>
-        )}
-        {offers.includes('open') && thing && (
-          <Button variant="default" loading={busy} onClick={() => onOpen(thing.containerId)}>
-            {texts.tray.openIt}
-          </Button>
-        )}
-        {choices.map((choice) => (
-          <Button
-            key={choice.containerId}
-            variant="default"
-            loading={busy}
-            onClick={() =>
-              onShow({ ...(symbol !== undefined && { symbol }), containerId: choice.containerId })
-            }
-          >
-            {texts.tray.choice(choice.label, choice.labelCode, texts.containerStates[choice.state])}
-          </Button>
-        ))}
-      </Group>
+      {(offers.length > 0 || choices.length > 0) && (
+        <Group gap="sm">
+          {offers.includes('another') && symbol !== undefined && (
+            <Button loading={busy} onClick={() => onShow({ symbol, another: true })}>
+              {texts.tray.oneMore}
+            </Button>
+          )}
+          {offers.includes('open') && thing && (
+            <Button variant="default" loading={busy} onClick={() => onOpen(thing.containerId)}>
+              {texts.tray.openIt}
+            </Button>
+          )}
+          {choices.map((choice) => (
+            <Button
+              key={choice.containerId}
+              variant="default"
+              loading={busy}
+              onClick={() =>
+                onShow({ ...(symbol !== undefined && { symbol }), containerId: choice.containerId })
+              }
+            >
+              {texts.tray.choice(choice.label, choice.labelCode, texts.containerStates[choice.state])}
+            </Button>
+          ))}
+        </Group>
+      )}
     </div>
   );
 }
