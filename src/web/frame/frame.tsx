@@ -85,7 +85,9 @@ export function Frame({ path, children }: { path: string; children: ReactNode })
                   to={to}
                   underline="never"
                   className={styles.page ?? ''}
-                  {...(to === path && { 'aria-current': 'page' })}
+                  {...((to === path || (to !== '/' && path.startsWith(`${to}/`))) && {
+                    'aria-current': 'page',
+                  })}
                 >
                   {name}
                 </PageLink>
