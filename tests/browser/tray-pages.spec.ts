@@ -14,6 +14,10 @@ describe.skipIf(!hasChromium)('laying a tray on the pages', () => {
     studio = await makeSampleStudio(service);
     await receive(service, studio, { productId: studio.umberId, code: 'OLD-1', useBy: '2020-01-31' });
     await receive(service, studio, { productId: studio.umberId, code: 'HU-118' });
+    await receive(service, studio, { productId: studio.gelId, code: 'HU-119' });
+    for (const code of ['T-1', 'T-2', 'T-3']) {
+      await receive(service, studio, { productId: studio.thinnerId, code });
+    }
     await receive(service, studio, { productId: studio.linerId, code: 'CL-9', quantity: 3 });
     await service.made('/sessions', {
       clientId: studio.clientId,
@@ -63,6 +67,18 @@ describe.skipIf(!hasChromium)('laying a tray on the pages', () => {
         .getByText(/lot CL-9/)
         .nth(1)
         .waitFor();
+
+      // Without network what was scanned waits, and counts once when it is sent again.
+      await browser.setOffline(true);
+      await show('HU-119');
+      await page.getByText('1 scan waits to be sent.').waitFor();
+      await browser.setOffline(false);
+      await page.getByRole('button', { name: 'Send again' }).click();
+      await lines.getByText(/lot HU-119/).waitFor();
+
+      // Faster than the service judges.
+      await page.keyboard.type('T-1\nT-2\nT-3\n');
+      for (const code of ['T-1', 'T-2', 'T-3']) await lines.getByText(`lot ${code}, typed`).waitFor();
 
       await show('NOTHING-LIKE-IT');
       await page.getByRole('alert').waitFor();

@@ -1,6 +1,9 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { expect } from 'vitest';
 
+const writtenByBrowser =
+  /^Failed to load resource: (the server responded with a status of 4|net::ERR_INTERNET_DISCONNECTED)/;
+
 /** What a page asked for and what it complained of. */
 export class Watched {
   /** Addresses of all requests, with whatever stood behind a # left out, as the service sees them. */
@@ -13,9 +16,8 @@ export class Watched {
     page.on('pageerror', (error) => this.complaints.push(`${page.url()}: ${error.message}`));
     page.on('console', (message) => {
       if (!['error', 'warning'].includes(message.type())) return;
-      // An answer of 4xx is written to the console by the browser itself, also one the page asked for on purpose.
-      if (message.text().startsWith('Failed to load resource: the server responded with a status of 4'))
-        return;
+      // What the browser writes by itself: an answer of 4xx, also one the page asked for on purpose, and no network.
+      if (writtenByBrowser.test(message.text())) return;
       this.complaints.push(`${page.url()}: ${message.text()}`);
     });
   }

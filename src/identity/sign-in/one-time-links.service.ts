@@ -126,7 +126,7 @@ export class OneTimeLinks {
       throw new Problem(
         409,
         'wrong-state',
-        'A link for yourself is made by another owner, or by the command `npm run cli -- sign-in-link`. Your password and passkeys are changed under *My account*.',
+        'A link for yourself is made by another owner, or by the command `npm run cli -- sign-in-link`. Your password and passkeys are changed in your account.',
       );
     }
     if (role !== 'owner' || accountId !== null || (await this.hasOwnerWithAccount(transaction))) {

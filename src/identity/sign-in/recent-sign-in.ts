@@ -2,8 +2,8 @@
 const recentMinutes = 10;
 
 /**
- * Whether somebody signed in lately enough to do so: else they do it again first, so that a browser left
- * alone gives nobody a lasting way in (OWASP ASVS 5.0, 7.5.1 [P]).
+ * Whether somebody signed in lately enough to do so: else they sign in again first, so that a browser left alone gives
+ * nobody a lasting way in (OWASP ASVS 5.0, 7.5.1 [P]).
  *
  * @param since instant of signing in
  * @param now instant

@@ -7,8 +7,8 @@ import type { SignedIn } from './sign-ins.service.js';
 import { WaysToSignIn } from './ways-to-sign-in.service.js';
 
 /**
- * Asks somebody to sign in again before they change how they sign in, or make another lasting way in. Who has a passkey signs in with it (or by a fresh
- * link, when it is lost): else a stolen password alone could replace the passkey.
+ * Asks somebody to sign in again before they change how they sign in, or make another lasting way in. Who has a passkey
+ * signs in with it (or by a fresh link, when it is lost): else a stolen password alone could replace the passkey.
  */
 @Injectable()
 export class RecentSignIns {

@@ -405,6 +405,9 @@ export const english = {
     notInSetup: (state: string) => `This session is ${state}, so nothing is laid out for it now.`,
     usableThrough: (day: string) => `Usable through ${day}`,
     takeInstead: (label: string, code: string) => `Take ${label}, ${code}, instead.`,
+    waiting: (count: number) =>
+      `${count} ${count === 1 ? 'scan waits' : 'scans wait'} to be sent. Keep this page open; sent again, each counts once.`,
+    sendAgain: 'Send again',
     oneMore: '+1, another piece',
     openIt: 'I open it now',
     choice: (label: string, code: string, state: string) => `${label}, ${code}, ${state}`,

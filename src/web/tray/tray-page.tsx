@@ -1,7 +1,6 @@
 import { Button, Group, TextInput } from '@mantine/core';
 import { useRef, useState } from 'react';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
-import type { ScanView } from '../../sessions/tray.views.js';
 import { Entries, Entry } from '../frame/entries.js';
 import { Fields } from '../frame/fields.js';
 import { NoSuchPage } from '../frame/no-such-page.js';
@@ -15,8 +14,9 @@ import { useAction } from '../service/use-action.js';
 import { useAnswer } from '../service/use-answer.js';
 import { listSessionsInSetup } from '../sessions/sessions.requests.js';
 import { useTexts } from '../texts/texts.js';
-import { openContainer, type Shown, scan, showTray } from './tray.requests.js';
+import { openContainer, type Shown, showTray } from './tray.requests.js';
 import { TrayLine } from './tray-line.js';
+import { useScans } from './use-scans.js';
 import { VerdictPanel } from './verdict-panel.js';
 
 /** Longer than any symbol of a thing on a tray. */
@@ -32,25 +32,33 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
   const tray = useAnswer(['tray', studioId, sessionId], () => showTray(studioId, sessionId));
   const inSetup = useAnswer(['sessions in setup', studioId], () => listSessionsInSetup(studioId));
   const session = inSetup.answer?.find(({ id }) => id === sessionId);
-  const [last, setLast] = useState<{ scan: ScanView; symbol: string | undefined }>();
+  const scans = useScans(studioId, sessionId, tray.reload);
   const [text, setText] = useState('');
+  /** A container that was opened just now: it is not offered again. */
+  const [openedId, setOpenedId] = useState<string>();
   const events = useRef(new Events()).current;
   const field = useRef<HTMLInputElement>(null);
 
-  const showing = useAction(async (shown: Shown) => {
-    const answer = await scan(studioId, sessionId, { ...events.of(shown), ...shown });
-    events.renew();
-    setText('');
-    setLast({ scan: answer, symbol: shown.symbol });
-    await tray.reload();
+  const show = (shown: Shown) => {
+    // The field is there for the next scan at once, also after a button was pressed.
     field.current?.focus();
-  });
+    scans.show(shown);
+  };
+  const sendAgain = () => {
+    field.current?.focus();
+    scans.sendAgain();
+  };
+  const submit = () => {
+    if (text.trim() === '') return;
+    setText('');
+    show({ symbol: text });
+  };
   const opening = useAction(async (containerId: string) => {
+    field.current?.focus();
     await openContainer(studioId, containerId, events.of({ opened: containerId }));
     events.renew();
-    setLast((before) => before && { ...before, scan: { ...before.scan, offers: [] } });
+    setOpenedId(containerId);
     await tray.reload();
-    field.current?.focus();
   });
 
   if (isProblem(tray.problem, 'not-found')) return <NoSuchPage />;
@@ -64,10 +72,7 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
     >
       <ProblemNote problem={tray.problem} />
       {works && (
-        <Fields
-          onSubmit={() => text.trim() !== '' && void showing.run({ symbol: text })}
-          label={texts.tray.scan}
-        >
+        <Fields onSubmit={submit} label={texts.tray.scan}>
           <TextInput
             ref={field}
             autoFocus
@@ -80,11 +85,17 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
             value={text}
             onChange={(event) => setText(event.currentTarget.value)}
           />
-          <ProblemNote problem={showing.problem ?? opening.problem} />
+          <ProblemNote problem={scans.problem ?? opening.problem} />
+          {scans.waiting > 0 && !scans.busy && (
+            <Note kind="fault">
+              <p>{texts.tray.waiting(scans.waiting)}</p>
+              <Button variant="default" onClick={sendAgain}>
+                {texts.tray.sendAgain}
+              </Button>
+            </Note>
+          )}
           <div>
-            <Button type="submit" loading={showing.busy}>
-              {texts.tray.judge}
-            </Button>
+            <Button type="submit">{texts.tray.judge}</Button>
           </div>
         </Fields>
       )}
@@ -93,12 +104,13 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
           <p>{texts.tray.notInSetup(texts.sessionStates[tray.answer.state])}</p>
         </Note>
       )}
-      {last && (
+      {scans.last && (
         <VerdictPanel
-          scan={last.scan}
-          symbol={last.symbol}
-          busy={showing.busy || opening.busy}
-          onShow={(shown) => void showing.run(shown)}
+          scan={scans.last.scan}
+          symbol={scans.last.symbol}
+          openedId={openedId}
+          busy={scans.busy || opening.busy}
+          onShow={show}
           onOpen={(containerId) => void opening.run(containerId)}
         />
       )}

@@ -10,6 +10,7 @@ import { VerdictSign } from './verdict-sign.js';
 export function VerdictPanel({
   scan,
   symbol,
+  openedId,
   busy,
   onShow,
   onOpen,
@@ -17,12 +18,14 @@ export function VerdictPanel({
   scan: ScanView;
   /** What was scanned, to be shown again as one piece more. */
   symbol: string | undefined;
+  openedId: string | undefined;
   busy: boolean;
   onShow: (shown: Shown) => void;
   onOpen: (containerId: string) => void;
 }) {
   const texts = useTexts();
-  const { verdict, thing, instead, reasons, choices, offers } = scan;
+  const { verdict, thing, instead, reasons, choices } = scan;
+  const offers = scan.offers.filter((offer) => offer !== 'open' || thing?.containerId !== openedId);
   return (
     <div className={styles.verdict} data-verdict={verdict} role="status">
       <div className={styles.head}>
