@@ -64,8 +64,9 @@ function describe(app: INestApplication): OpenAPIObject {
 
 /** What holds for every route and every schema, and so is said once here instead of at each. */
 function completed(document: OpenAPIObject): OpenAPIObject {
-  for (const item of Object.values(document.paths)) {
+  for (const [path, item] of Object.entries(document.paths)) {
     for (const operation of Object.values(item) as Operation[]) {
+      operation.parameters = withEveryPathParameter(path, operation.parameters);
       operation.security = presentedTo(operation);
       operation.responses.default = {
         description: 'Anything else',
@@ -81,6 +82,18 @@ function completed(document: OpenAPIObject): OpenAPIObject {
   }
   schemas.Problem = problemSchema;
   return document;
+}
+
+/** Ids that the guard takes from the path, such as the studio's, are parameters like those that a method names. */
+function withEveryPathParameter(path: string, named: Operation['parameters'] = []): Operation['parameters'] {
+  const missing = [...path.matchAll(/\{([^}]+)\}/g)]
+    .flatMap(([, name]) => name ?? [])
+    .filter(
+      (name) =>
+        !named.some((parameter) => 'in' in parameter && parameter.in === 'path' && parameter.name === name),
+    );
+  const schema: Schema = { type: 'string', format: 'uuid' };
+  return [...missing.map((name) => ({ name, in: 'path' as const, required: true, schema })), ...named];
 }
 
 /** What has to be presented, by the entry that the guard goes by as well. */

@@ -1,9 +1,11 @@
 import { Validator } from '@seriousme/openapi-schema-validator';
+import openapiTS, { astToString, type OpenAPI3 } from 'openapi-typescript';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type RunningService, startService } from '../support/service.js';
 
 interface Operation {
   summary?: string;
+  parameters?: { name: string; in: string }[];
   responses: Record<string, { content?: Record<string, { schema: object }> }>;
 }
 
@@ -29,6 +31,28 @@ describe('the description of the API', () => {
     document = (await service.get<Document>(`${service.url}/api/openapi.json`)).body;
   });
   afterAll(() => service.dispose());
+
+  // `npm test -- tests/published/open-api.spec.ts -u` writes them anew after a route has changed.
+  it('is what the types of the web app were made from', async () => {
+    const types = astToString(
+      await openapiTS(document as unknown as OpenAPI3, { emptyObjectsUnknown: true }),
+    );
+    await expect(
+      `// Made from the OpenAPI document of the service; not written by hand.\n${types}`,
+    ).toMatchFileSnapshot('../../src/web/service/api.types.ts');
+  });
+
+  it('names every id that stands in a path as a parameter of each of its operations', () => {
+    const missing = Object.entries(document.paths).flatMap(([path, item]) =>
+      Object.entries(item).flatMap(([method, { parameters = [] }]) =>
+        [...path.matchAll(/\{([^}]+)\}/g)]
+          .map(([, name]) => name)
+          .filter((name) => !parameters.some((one) => one.in === 'path' && one.name === name))
+          .map((name) => `${method} ${path}: ${name}`),
+      ),
+    );
+    expect(missing).toEqual([]);
+  });
 
   it('is a valid OpenAPI 3.1 document', async () => {
     const result = await new Validator().validate(structuredClone(document));

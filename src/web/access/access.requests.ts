@@ -1,12 +1,5 @@
 import type { PersonView } from '../../identity/people.views.js';
 import type { Permission, Role } from '../../identity/permissions.js';
-import type {
-  ApiTokenView,
-  MadeApiTokenView,
-  RevokedApiTokenView,
-} from '../../identity/sign-in/api-tokens.views.js';
-import type { MadeLinkView } from '../../identity/sign-in/sign-in.views.js';
-import type { BadgeView, TabletView } from '../../identity/tablets/tablets.views.js';
 import { request, requestFile } from '../service/request.js';
 
 export interface NewPerson {
@@ -33,43 +26,41 @@ export interface NewToken {
   days: number;
 }
 
-const studio = (studioId: string) => `/studios/${studioId}`;
-
-export const listPeople = (studioId: string) => request<PersonView[]>('GET', `${studio(studioId)}/people`);
+export const listPeople = (studioId: string) => request('GET', '/studios/{studioId}/people', { studioId });
 export const addPerson = (studioId: string, person: NewPerson) =>
-  request<PersonView>('POST', `${studio(studioId)}/people`, person);
+  request('POST', '/studios/{studioId}/people', { studioId }, person);
 export const changePerson = (studioId: string, personId: string, change: PersonChange) =>
-  request<PersonView>('PATCH', `${studio(studioId)}/people/${personId}`, change);
+  request('PATCH', '/studios/{studioId}/people/{personId}', { studioId, personId }, change);
 /** The link is in this answer only. */
 export const makeLink = (studioId: string, personId: string, id: string) =>
-  request<MadeLinkView>('POST', `${studio(studioId)}/people/${personId}/invitation`, { id });
+  request('POST', '/studios/{studioId}/people/{personId}/invitation', { studioId, personId }, { id });
 
-export const listTokens = (studioId: string) => request<ApiTokenView[]>('GET', `${studio(studioId)}/tokens`);
+export const listTokens = (studioId: string) => request('GET', '/studios/{studioId}/tokens', { studioId });
 /** The token is in this answer only. */
 export const makeToken = (studioId: string, token: NewToken) =>
-  request<MadeApiTokenView>('POST', `${studio(studioId)}/tokens`, token);
+  request('POST', '/studios/{studioId}/tokens', { studioId }, token);
 export const revokeToken = (studioId: string, tokenId: string, id: string) =>
-  request<RevokedApiTokenView>('POST', `${studio(studioId)}/tokens/${tokenId}/revocation`, { id });
+  request('POST', '/studios/{studioId}/tokens/{tokenId}/revocation', { studioId, tokenId }, { id });
 
 /** Signs a person out wherever they are. */
 export const signOutPerson = (studioId: string, personId: string, id: string) =>
-  request('POST', `${studio(studioId)}/people/${personId}/sign-out`, { id });
+  request('POST', '/studios/{studioId}/people/{personId}/sign-out', { studioId, personId }, { id });
 
-export const listBadges = (studioId: string) => request<BadgeView[]>('GET', `${studio(studioId)}/badges`);
+export const listBadges = (studioId: string) => request('GET', '/studios/{studioId}/badges', { studioId });
 /** @returns the badge to print, a PDF; the one of before works no more */
 export const makeBadge = (studioId: string, personId: string, id: string) =>
-  requestFile('POST', `${studio(studioId)}/people/${personId}/badge`, { id });
+  requestFile('POST', '/studios/{studioId}/people/{personId}/badge', { studioId, personId }, { id });
 export const withdrawBadge = (studioId: string, personId: string, id: string) =>
-  request('POST', `${studio(studioId)}/people/${personId}/badge/withdrawal`, { id });
+  request('POST', '/studios/{studioId}/people/{personId}/badge/withdrawal', { studioId, personId }, { id });
 
-export const listTablets = (studioId: string) => request<TabletView[]>('GET', `${studio(studioId)}/tablets`);
+export const listTablets = (studioId: string) => request('GET', '/studios/{studioId}/tablets', { studioId });
 /** Makes this very browser a tablet, and signs out here. */
 export const enrolTablet = (studioId: string, tablet: { id: string; name: string }) =>
-  request<TabletView>('POST', `${studio(studioId)}/tablets`, tablet);
+  request('POST', '/studios/{studioId}/tablets', { studioId }, tablet);
 export const renameTablet = (
   studioId: string,
   tabletId: string,
   change: { id: string; version: number; name: string },
-) => request<TabletView>('PATCH', `${studio(studioId)}/tablets/${tabletId}`, change);
+) => request('PATCH', '/studios/{studioId}/tablets/{tabletId}', { studioId, tabletId }, change);
 export const revokeTablet = (studioId: string, tabletId: string, id: string) =>
-  request<TabletView>('POST', `${studio(studioId)}/tablets/${tabletId}/revocation`, { id });
+  request('POST', '/studios/{studioId}/tablets/{tabletId}/revocation', { studioId, tabletId }, { id });

@@ -29,13 +29,13 @@ export function asLocalhost(): string | undefined {
  * @throws ServiceProblem also when the browser or the person gave it up: `passkey-not-used`
  */
 export async function signInWithPasskey(): Promise<void> {
-  const optionsJSON = await request<PublicKeyCredentialRequestOptionsJSON>(
+  const optionsJSON = (await request(
     'POST',
     '/sign-in/passkey/options',
     {},
-  );
+  )) as unknown as PublicKeyCredentialRequestOptionsJSON;
   const credential = await unlessGivenUp('passkey-not-used', startAuthentication({ optionsJSON }));
-  await request('POST', '/sign-in/passkey', { credential });
+  await request('POST', '/sign-in/passkey', {}, { credential: asDescribed(credential) });
 }
 
 /**
@@ -43,13 +43,21 @@ export async function signInWithPasskey(): Promise<void> {
  * @throws ServiceProblem also when the browser or the person gave it up: `passkey-not-made`
  */
 export async function addPasskey(name: string): Promise<void> {
-  const optionsJSON = await request<PublicKeyCredentialCreationOptionsJSON>(
+  const optionsJSON = (await request(
     'POST',
     '/me/passkeys/options',
     {},
-  );
+  )) as unknown as PublicKeyCredentialCreationOptionsJSON;
   const credential = await unlessGivenUp('passkey-not-made', startRegistration({ optionsJSON }));
-  await request('POST', '/me/passkeys', { name, credential });
+  await request('POST', '/me/passkeys', {}, { name, credential: asDescribed(credential) });
+}
+
+/** Which extensions an authenticator answers to is open, and so an object of any names to the service. */
+function asDescribed<Credential extends { clientExtensionResults: object }>(credential: Credential) {
+  return {
+    ...credential,
+    clientExtensionResults: { ...credential.clientExtensionResults } as Record<string, unknown>,
+  };
 }
 
 async function unlessGivenUp<Credential>(code: string, ceremony: Promise<Credential>): Promise<Credential> {

@@ -1,6 +1,5 @@
+import type { AnswerOf, BodyOf, Method, ParametersOf, PathOf } from './operations.js';
 import { type ProblemDocument, ServiceProblem } from './problem.js';
-
-type Method = 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
 
 const signedOutListeners = new Set<() => void>();
 
@@ -10,23 +9,49 @@ export function onSignedOut(listener: () => void): () => void {
   return () => signedOutListeners.delete(listener);
 }
 
+/** A body only where the operation takes one. */
+type BodyArguments<Body> = undefined extends Body ? [body?: undefined] : [body: Body];
+
 /**
  * Asks the service.
- * @param path below `/api/v1`
+ * @param path below `/api/v1`, as the service's own description has it: `/studios/{studioId}/people`
+ * @param parameters what stands in the braces of the path; the others are its query, and those undefined are left out
  * @returns the JSON of the answer; undefined when it has no content
  * @throws ServiceProblem for every answer that is no success, and when there is none
  */
-export async function request<Answer = void>(method: Method, path: string, body?: object): Promise<Answer> {
-  const response = await send(method, path, body);
-  return (response.status === 204 ? undefined : await response.json()) as Answer;
+export async function request<M extends Method, P extends PathOf<M>>(
+  method: M,
+  path: P,
+  parameters: ParametersOf<M, P>,
+  ...[body]: BodyArguments<BodyOf<M, P>>
+): Promise<AnswerOf<M, P>> {
+  const response = await send(method, addressOf(path, parameters), body);
+  return (response.status === 204 ? undefined : await response.json()) as AnswerOf<M, P>;
 }
 
 /** As `request`, for an answer that is a file. */
-export async function requestFile(method: Method, path: string, body?: object): Promise<Blob> {
-  return (await send(method, path, body)).blob();
+export async function requestFile<M extends Method, P extends PathOf<M>>(
+  method: M,
+  path: P,
+  parameters: ParametersOf<M, P>,
+  ...[body]: BodyArguments<BodyOf<M, P>>
+): Promise<Blob> {
+  return (await send(method, addressOf(path, parameters), body)).blob();
 }
 
-async function send(method: Method, path: string, body: object | undefined): Promise<Response> {
+function addressOf(path: string, parameters: unknown): string {
+  const query = new URLSearchParams();
+  let filled = path;
+  for (const [name, value] of Object.entries(parameters as Record<string, string | number | undefined>)) {
+    if (value === undefined) continue;
+    const place = `{${name}}`;
+    if (filled.includes(place)) filled = filled.replace(place, encodeURIComponent(value));
+    else query.append(name, String(value));
+  }
+  return query.size === 0 ? filled : `${filled}?${query}`;
+}
+
+async function send(method: Method, path: string, body: unknown): Promise<Response> {
   let response: Response;
   try {
     response = await fetch(`/api/v1${path}`, {

@@ -1,4 +1,3 @@
-import type { InvitationView, RequesterView, SetUpStateView } from '../../identity/sign-in/sign-in.views.js';
 import { request } from '../service/request.js';
 
 export interface NewAccount {
@@ -13,13 +12,12 @@ export interface SetUp extends NewAccount {
   ownerName: string;
 }
 
-export const askWhoIsSignedIn = () => request<RequesterView>('GET', '/me');
-export const askWhetherSetUpIsOpen = () => request<SetUpStateView>('GET', '/set-up');
-export const setUp = (given: SetUp) => request('POST', '/set-up', given);
-export const signIn = (given: NewAccount) => request('POST', '/sign-in', given);
-export const signOut = () => request('POST', '/sign-out');
-export const lookAtInvitation = (secret: string) =>
-  request<InvitationView>('POST', '/invitation/look', { secret });
+export const askWhoIsSignedIn = () => request('GET', '/me', {});
+export const askWhetherSetUpIsOpen = () => request('GET', '/set-up', {});
+export const setUp = (given: SetUp) => request('POST', '/set-up', {}, given);
+export const signIn = (given: NewAccount) => request('POST', '/sign-in', {}, given);
+export const signOut = () => request('POST', '/sign-out', {});
+export const lookAtInvitation = (secret: string) => request('POST', '/invitation/look', {}, { secret });
 /** Without a password by whoever is signed in; without a name by whoever needs a new password only. */
 export const acceptInvitation = (given: { secret: string } & Partial<NewAccount>) =>
-  request('POST', '/invitation/accept', given);
+  request('POST', '/invitation/accept', {}, given);

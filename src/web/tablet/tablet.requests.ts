@@ -5,7 +5,7 @@ import { request } from '../service/request.js';
 /** The tablet this browser is enrolled as; null when it is none. */
 export async function askWhichTablet(): Promise<EnrolledTabletView | null> {
   try {
-    return await request<EnrolledTabletView>('GET', '/tablet');
+    return await request('GET', '/tablet', {});
   } catch (error) {
     if (isProblem(error, 'not-found')) return null;
     throw error;
@@ -14,4 +14,4 @@ export async function askWhichTablet(): Promise<EnrolledTabletView | null> {
 
 /** Signs somebody in on the tablet. */
 export const switchTo = (shown: { badge: string } | { personId: string; pin: string }) =>
-  request('POST', '/tablet/switch', shown);
+  request('POST', '/tablet/switch', {}, shown);

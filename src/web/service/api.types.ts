@@ -1,0 +1,10773 @@
+// Made from the OpenAPI document of the service; not written by hand.
+export interface paths {
+    "/api/v1/studios": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The studios in which I have a part. */
+        get: operations["Studios_list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A studio and its settings. */
+        get: operations["Studios_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Changes settings. */
+        patch: operations["Studios_change"];
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/retention-presets": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Published floors for keeping clients' records, of which the studio takes the one that binds it. */
+        get: operations["Studios_retentionPresets"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/chain/studios": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Adds a studio to this one's chain. */
+        post: operations["Studios_add"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/people": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Everyone who works or worked in the studio. */
+        get: operations["People_list"];
+        put?: never;
+        /** Adds a person. */
+        post: operations["People_add"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/people/{personId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Changes a person's name, role or state. */
+        patch: operations["People_change"];
+        trace?: never;
+    };
+    "/api/v1/set-up": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Whether the first owner has still to come in by the link on the console. */
+        get: operations["SignIn_setUpState"];
+        put?: never;
+        /** Makes the first owner's account by the link on the console, and signs them in. */
+        post: operations["SignIn_setUp"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sign-in": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Signs in with name and password. */
+        post: operations["SignIn_signIn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sign-out": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Signs this browser out; does nothing when nobody is signed in. */
+        post: operations["SignIn_signOut"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/invitation/look": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** What the holder of an invitation is asked for. */
+        post: operations["SignIn_lookAtInvitation"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/invitation/accept": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Accepts an invitation: with a new account, a new password, or the account that is signed in here; and signs in. */
+        post: operations["SignIn_acceptInvitation"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/me": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Who I am, where, and what I may do there. */
+        get: operations["OwnAccount_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/me/sign-ins": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Where I am signed in. */
+        get: operations["OwnAccount_signIns"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/me/sign-ins/end": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Signs me out elsewhere: at one browser, or at all but this. */
+        post: operations["OwnAccount_end"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/me/password": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Changes my password, or gives me one, and signs me out everywhere else. */
+        post: operations["OwnAccount_changePassword"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/me/password/removal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** From now on I sign in by passkey only; signs me out everywhere else. */
+        post: operations["OwnAccount_removePassword"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/people/{personId}/invitation": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** A one-time link by which another person comes in, or chooses a new password. At a browser, soon after signing in. */
+        post: operations["Access_invite"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/people/{personId}/sign-out": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Signs a person out wherever they are signed in. */
+        post: operations["Access_signOut"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/tokens": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The tokens of the studio, the newest first. */
+        get: operations["Access_list"];
+        put?: never;
+        /** A token that acts as you; it is shown in this answer only. At a browser, soon after signing in. */
+        post: operations["Access_make"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/tokens/{tokenId}/revocation": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Revokes a token at once. */
+        post: operations["Access_revoke"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sign-in/passkey/options": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** What the browser is to ask the authenticator for, to sign in. Its challenge is good for one answer, for 5 minutes. */
+        post: operations["Passkeys_signInOptions"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sign-in/passkey": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Signs in with a passkey. */
+        post: operations["Passkeys_signIn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/me/passkeys": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** My passkeys. */
+        get: operations["Passkeys_list"];
+        put?: never;
+        /** Adds the passkey that the authenticator made. */
+        post: operations["Passkeys_add"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/me/passkeys/options": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** What the browser is to ask an authenticator for, to make me a passkey. Its challenge is good for one answer, for 5 minutes. */
+        post: operations["Passkeys_options"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/me/passkeys/{passkeyId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Renames one of my passkeys. */
+        patch: operations["Passkeys_rename"];
+        trace?: never;
+    };
+    "/api/v1/me/passkeys/{passkeyId}/removal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Removes one of my passkeys, and signs me out everywhere else. */
+        post: operations["Passkeys_remove"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/tablets": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The tablets, the newest first. */
+        get: operations["Tablets_list"];
+        put?: never;
+        /** Makes the browser that asks a tablet of the studio, and signs its enroller out there. */
+        post: operations["Tablets_enrol"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/tablets/{tabletId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Renames a tablet. */
+        patch: operations["Tablets_rename"];
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/tablets/{tabletId}/revocation": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Revokes a tablet: whoever is signed in on it is signed out, and nobody signs in there any more. */
+        post: operations["Tablets_revoke"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/badges": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The badges that work. */
+        get: operations["Tablets_listBadges"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/people/{personId}/badge": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Prints a badge for a person, as a PDF; the one they had works no more. */
+        post: operations["Tablets_printBadge"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/people/{personId}/badge/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Withdraws a person's badge, and signs them out where they came in with it. */
+        post: operations["Tablets_withdrawBadge"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/tablet": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Which tablet this is, and who may sign in on it by PIN. */
+        get: operations["TabletSwitch_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/tablet/switch": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Signs a person in by badge or PIN; whoever was signed in before is signed out. */
+        post: operations["TabletSwitch_switch"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/me/studios/{studioId}/pin": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Whether I have one there. */
+        get: operations["OwnPin_show"];
+        /** Chooses one; the one before works no more. */
+        put: operations["OwnPin_choose"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/me/studios/{studioId}/pin/removal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Removes it. */
+        post: operations["OwnPin_remove"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alerts": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The open alerts, or all of them, the latest first. */
+        get: operations["Alerts_page"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alerts/sweep": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Judges all conditions now instead of in the morning. */
+        post: operations["Alerts_sweepNow"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alerts/{alertId}/acknowledge": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Notes that somebody has seen to an alert; it closes when its condition ends. */
+        post: operations["Alerts_acknowledge"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alerts/{alertId}/deliveries": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How the announcements of an alert were delivered. */
+        get: operations["Alerts_deliveries"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/makers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The brands whose name and batch code stand on labels. */
+        get: operations["Makers_list"];
+        put?: never;
+        /** Adds a maker. */
+        post: operations["Makers_add"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/makers/{makerId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Renames a maker; what was recorded of past uses keeps the name of that time. */
+        patch: operations["Makers_rename"];
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/suppliers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Those who sold goods to the studios. */
+        get: operations["Suppliers_list"];
+        put?: never;
+        /** Adds a supplier. */
+        post: operations["Suppliers_add"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/suppliers/{supplierId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Renames a supplier. */
+        patch: operations["Suppliers_rename"];
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/products": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A page of products, ordered by maker, name and shade. */
+        get: operations["Products_list"];
+        put?: never;
+        /** Adds a pigment, a cartridge (by its notation or field by field) or a consumable. */
+        post: operations["Products_add"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/products/{productId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One product. */
+        get: operations["Products_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Changes a product; its kind and the form in which it is kept stay. */
+        patch: operations["Products_change"];
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/products/{productId}/archive": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Archives a product: it is no longer offered, what is in stock of it stays. */
+        post: operations["Products_archive"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/products/{productId}/restore": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes a product out of the archive. */
+        post: operations["Products_restore"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/products/{productId}/gtins": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Adds a number under which the product is traded: its unit or an outer pack. */
+        post: operations["Products_addGtin"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/products/{productId}/gtins/{gtin}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Corrects what a number stands for: its content, or the product it belongs to. */
+        patch: operations["Products_correctGtin"];
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/configurations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Cartridges by configuration: those within one stand for each other. */
+        get: operations["Configurations_list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/configurations/equivalences": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Declares that two cartridge products stand for each other. */
+        post: operations["Configurations_declare"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/configurations/equivalences/{equivalenceId}/withdraw": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Withdraws a declaration. */
+        post: operations["Configurations_withdraw"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/symbols/read": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Reads a scanned symbol or typed text, and names the product it belongs to. */
+        post: operations["Symbols_read"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/blends": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** House blends, the latest first. */
+        get: operations["Blends_page"];
+        put?: never;
+        /** Records that pigments were poured together into a kept container; only where the studio allows house blends. */
+        post: operations["Blends_make"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/blends/{blendId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One house blend. */
+        get: operations["Blends_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/containers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Bottles and boxes, by place, lot, product or state. */
+        get: operations["ContainerList_page"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/containers/pick": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What to take of a product, the first to expire first, and what must be left. */
+        get: operations["ContainerList_pick"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/containers/by-label/{code}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The container that carries a label; hyphens, small letters and O for 0 do not matter. */
+        get: operations["ContainerList_byLabel"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/containers/{containerId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One bottle or box. */
+        get: operations["ContainerList_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/containers/{containerId}/open": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records that a bottle was opened, also against a hold or past a date, with warnings. */
+        post: operations["ContainerOperations_open"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/containers/{containerId}/correct-opened-date": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Corrects the day on which a bottle was opened. */
+        post: operations["ContainerOperations_correctOpenedDate"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/containers/{containerId}/undo-opening": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes back an opening that was recorded by mistake, while nothing was taken of the bottle. */
+        post: operations["ContainerOperations_undoOpening"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/containers/{containerId}/finish": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records that a bottle is empty; what the book still shows is written off. */
+        post: operations["ContainerOperations_finish"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/containers/{containerId}/discard": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Throws a bottle or a whole box away. */
+        post: operations["ContainerOperations_discard"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/containers/{containerId}/waste": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Throws pieces of a box away. */
+        post: operations["ContainerOperations_waste"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/containers/{containerId}/return": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Sends a bottle, a box or some of its pieces back to the supplier. */
+        post: operations["ContainerOperations_giveBack"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/containers/{containerId}/keep-for-practice": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Keeps what is expired for practice skin; never what is recalled. */
+        post: operations["ContainerOperations_keepForPractice"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/containers/{containerId}/count": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Counts a box, or looks whether a bottle is still there; the book follows. */
+        post: operations["ContainerOperations_count"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/containers/{containerId}/move": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Moves a bottle, a box or some of its pieces to another place or owner. */
+        post: operations["ContainerOperations_move"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/holds": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Puts a lot or a container on hold: it may not be used, nor any blend made of it, until released. */
+        post: operations["Holds_place"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/holds/{holdId}/release": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Releases a hold, with the reason why. */
+        post: operations["Holds_release"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/labels": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Prints labels for bottles and boxes, as a PDF. */
+        post: operations["Labels_print"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/stock/levels": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Usable, in-date stock by product and by cartridge configuration, with what to take first. */
+        get: operations["Levels_show"];
+        /** Sets the minimum of a product or of a configuration. */
+        put: operations["Levels_set"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/stock/levels/{levelId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /** Removes a minimum, with its alert; it is answered as it stood. */
+        delete: operations["Levels_remove"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/lots/{lotId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A lot with its codes, containers, holds, mass balance and a page of its movements. */
+        get: operations["LotList_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Corrects the codes or dates of a lot; what stood there before stays findable. */
+        patch: operations["LotCorrections_correct"];
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/lots": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Lots with what is here of them, the latest first. */
+        get: operations["LotList_page"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/movements/{movementId}/reversal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Reverses a movement that was a mistake; both stay visible. */
+        post: operations["Movements_reverse"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/places": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Where stock stands, archived places too. */
+        get: operations["Places_list"];
+        put?: never;
+        /** Adds a place. */
+        post: operations["Places_add"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/places/{placeId}/archive": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Archives a place where nothing stands any more. */
+        post: operations["Places_archive"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/deliveries": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A page of what arrived, latest first. */
+        get: operations["Receiving_list"];
+        put?: never;
+        /** Records a delivery, a gift or opening stock; answers with lots, label codes, holds and warnings. */
+        post: operations["Receiving_receive"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/deliveries/{deliveryId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One delivery with its lines; lots are shown as they stand now. */
+        get: operations["Receiving_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/transfers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A page of transfers from and to this studio, those with anything in transit first. */
+        get: operations["Transfers_page"];
+        put?: never;
+        /** Sends goods to another studio of the chain; they are in transit until one of the two says what became of them. */
+        post: operations["Transfers_send"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/transfers/receivers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The studios of the chain that goods can be sent to. */
+        get: operations["Transfers_receivers"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/transfers/{transferId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One transfer with its lines and what became of them. */
+        get: operations["Transfers_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/transfers/{transferId}/arrival": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records what arrived here, what is damaged and what is missing; held goods arrive on hold. */
+        post: operations["Transfers_arrive"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/transfers/{transferId}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Calls back what was sent from here, while nothing of it has arrived; it stands on the shelf again. */
+        post: operations["Transfers_withdraw"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/clients": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The clients of the studio, a page at a time. */
+        get: operations["Clients_list"];
+        put?: never;
+        /** Adds a client; the answer holds their new reference. */
+        post: operations["Clients_add"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/clients/search": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Finds clients by their whole name, contact or reference, which is sent in the body. */
+        post: operations["Clients_search"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/clients/{clientId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A client. */
+        get: operations["Clients_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Changes a client's name, contact or note. */
+        patch: operations["Clients_change"];
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/clients/{clientId}/accesses": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Who was shown something of the client and when, the latest first. */
+        get: operations["ClientRights_accesses"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/clients/{clientId}/erasure": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Every wish for the client's erasure and its answer, the latest first. */
+        get: operations["ClientRights_answers"];
+        put?: never;
+        /**
+         * Asks for the client's erasure (GDPR Art. 17). It is carried out, or refused with its grounds (Art. 17(3)); both
+         *     answers are recorded. Erased is everything personal, for good; which lots touched the client stays, under the reference.
+         */
+        post: operations["ClientRights_erase"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/clients/{clientId}/legal-claims": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The legal claims noted for the client, the latest first. */
+        get: operations["ClientRights_legalClaims"];
+        put?: never;
+        /** Notes a legal claim for which the record is needed: until its end is noted the client is not erased. */
+        post: operations["ClientRights_noteClaim"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/clients/{clientId}/legal-claims/{claimId}/end": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Notes that a legal claim ended. */
+        post: operations["ClientRights_endClaim"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/procedures": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What the studio offers. */
+        get: operations["Procedures_list"];
+        put?: never;
+        /** Adds a procedure. */
+        post: operations["Procedures_add"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/procedures/{procedureId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Changes or archives a procedure. */
+        patch: operations["Procedures_change"];
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/procedures/{procedureId}/kit-list": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What the procedure needs on the tray: the artist's own list, else the procedure's. */
+        get: operations["KitLists_show"];
+        /** Makes the list of a procedure, or of one artist for it, or replaces it whole. */
+        put: operations["KitLists_put"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Sessions in the order in which they start, by local day, state, artist or client. */
+        get: operations["Sessions_list"];
+        put?: never;
+        /** Plans a session. */
+        post: operations["Sessions_plan"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/walk-in": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Begins the session of someone who is here now, and makes the client when they are new. */
+        post: operations["Sessions_walkIn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/{sessionId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Everything recorded of a session. */
+        get: operations["Sessions_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Changes what was planned, until the session is over. */
+        patch: operations["Sessions_change"];
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/{sessionId}/record": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The visit as a written client record asks for it. */
+        get: operations["Sessions_record"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/{sessionId}/setup": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Starts the setup of a planned session. */
+        post: operations["Sessions_startSetup"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/{sessionId}/cancellation": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Cancels a session; what was poured for it is recorded as wasted. */
+        post: operations["Sessions_cancel"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/{sessionId}/non-attendance": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records that the client did not come. */
+        post: operations["Sessions_notAttended"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/{sessionId}/tray": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The tray: what lies on it, what changed since, and what the kit lacks. */
+        get: operations["Tray_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/{sessionId}/scans": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Shows a symbol, or what was picked, to the tray and is answered admitted, warned, refused or with a question. */
+        post: operations["Tray_scan"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/{sessionId}/tray/{lineId}/take-off": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes a line off the tray again: unopened, or opened and wasted. */
+        post: operations["Tray_takeOff"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/{sessionId}/mixes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The mixes of the session. */
+        get: operations["Tray_listMixes"];
+        put?: never;
+        /** Starts a mix: a single-use cup. */
+        post: operations["Tray_startMix"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/{sessionId}/mixes/{mixId}/components": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Adds drops or a volume of a bottle on the tray to a mix, or takes a slip back. */
+        post: operations["Tray_addToMix"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/{sessionId}/completion": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Completes the session: books what was used and wasted, and signs it off. */
+        post: operations["Tray_complete"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/lots/{lotId}/trace": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Every session and client that a lot touched, directly, in a mix or in a house blend of any depth. */
+        get: operations["Trace_ofLot"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/lots/{lotId}/trace.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The whole trace of a lot as CSV, for a spreadsheet. */
+        get: operations["Trace_csvOfLot"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/trace": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** The trace of several lots together, each use once. */
+        post: operations["Trace_ofLots"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/clients/{clientId}/trace": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Every lot that touched a client, and what house blends among them were made of. */
+        get: operations["Trace_ofClient"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/{sessionId}/trace": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Every lot that touched the client in one session, and what house blends among them were made of. */
+        get: operations["Trace_ofSession"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/{sessionId}/touch-up": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What the earlier visit leaves to its touch-up: mixes, lots, amounts, and whether they last until then. */
+        get: operations["TouchUp_ofSession"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/clients/{clientId}/touch-ups": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The same for every completed first session of a client, the latest first. */
+        get: operations["TouchUp_ofClient"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/{sessionId}/healed-result": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records how the colour of a completed session healed. */
+        post: operations["TouchUp_recordHealedResult"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/late": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records a session that took place earlier, whatever the state of the stock. */
+        post: operations["LateRecords_record"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/{sessionId}/uses": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records uses that a completed session lacks. */
+        post: operations["LateRecords_addUses"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/{sessionId}/complications": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Adds complications that were noticed after the session was completed; what was said before stays. */
+        post: operations["LateRecords_addComplications"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/sessions/{sessionId}/uses/{useId}/reversal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Reverses a use of a completed session that was recorded by mistake; both stay visible. */
+        post: operations["LateRecords_reverse"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/clients/{clientId}/export": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Everything kept of the client, for a client who asks (GDPR Art. 15 and 20). Make sure first that it is they. */
+        get: operations["ClientExport_export"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/clients/{clientId}/export.html": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The same as a page to read and print. */
+        get: operations["ClientExport_exportPage"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/backups": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** When the last good backup was made, how many are kept, and what failed. */
+        get: operations["Backups_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/health/live": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Whether the process answers at all. */
+        get: operations["Health_live"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/health/ready": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Whether the service can work; 503 when it cannot, and while it ends. */
+        get: operations["Health_ready"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/audit-log": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Who did what and when: the entries of the audit log. */
+        get: operations["AuditLog_page"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/audit-log/verification": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Holds the studio's record against its audit log and the heads in the backups. Takes its time: minutes for a long record. */
+        get: operations["AuditLog_verify"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/audit-log/exports": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** The whole audit log as NDJSON, for whoever will verify it without the service; the export is its last entry. */
+        post: operations["AuditLog_export"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/retention": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Who may be erased because the record need not be kept any longer, and why the others may not. Changes nothing. */
+        get: operations["Retention_list"];
+        put?: never;
+        /** Erases those who are named. For good: nobody can bring them back. */
+        post: operations["Retention_carryOut"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+}
+export type webhooks = Record<string, never>;
+export interface components {
+    schemas: {
+        RetentionView: {
+            years: number;
+            /** @description The law that asks for it; null: none does, the studio decided so. */
+            law: string | null;
+        };
+        StudioView: {
+            id: string;
+            name: string;
+            /** @description IANA name. */
+            timeZone: string;
+            /** @description ISO 4217 code. */
+            currency: string;
+            /** @description Local time of the daily sweep, HH:MM. */
+            morning: string;
+            useByNearDays: number;
+            openedLifeEndingDays: number;
+            /** @description ISO 8601 duration taken where a label gives no opened life, shown as an assumption; null: none is taken. */
+            assumedOpenedLife: string | null;
+            /** @enum {string} */
+            houseBlends: "off" | "allowed";
+            /**
+             * @description Whose rule on keeping clients' records binds the studio; null: not chosen yet, and no client can be erased.
+             * @enum {string|null}
+             */
+            retentionPreset: "own" | "NEHA model code" | "South Dakota" | "Albuquerque" | "Howell" | "Victoria" | null;
+            /** @description Years as the studio set them; null: those of the preset. */
+            retentionYears: number | null;
+            /** @description The law as the studio named it; null: that of the preset, or none. */
+            retentionLaw: string | null;
+            /** @description What follows from the three. */
+            retention: components["schemas"]["RetentionView"] | null;
+            /** @description Whether everybody who signs in at a browser of their own needs a passkey. */
+            passkeysRequired: boolean;
+            version: number;
+        };
+        RetentionPresetView: {
+            /** @enum {string} */
+            id: "NEHA model code" | "South Dakota" | "Albuquerque" | "Howell" | "Victoria";
+            jurisdiction: string;
+            years: number;
+            source: string;
+            /**
+             * @description P: read in the primary text, S: in a secondary source, M: from memory, not verified against the official text.
+             * @enum {string}
+             */
+            howSure: "P" | "S" | "M";
+        };
+        ChangeStudioDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version this change was made from. */
+            version: number;
+            name?: string;
+            /** @description With "own": the law that asks for it. Null: none does, and a client who asks may be erased earlier. */
+            retentionLaw?: string | null;
+            timeZone?: string;
+            currency?: string;
+            morning?: string;
+            useByNearDays?: number;
+            openedLifeEndingDays?: number;
+            /** @description Null: no opened life is assumed. */
+            assumedOpenedLife?: string | null;
+            /** @enum {string} */
+            houseBlends?: "off" | "allowed";
+            /**
+             * @description Whose rule on keeping clients' records binds the studio: one of the list of presets, or "own". Choosing another
+             *     one forgets the years and the law set before.
+             * @enum {string}
+             */
+            retentionPreset?: "NEHA model code" | "South Dakota" | "Albuquerque" | "Howell" | "Victoria" | "own";
+            /** @description At least those of the preset; null: just those. */
+            retentionYears?: number | null;
+            /** @description True: a password alone lets nobody into this studio. Whoever says so has a passkey themselves. */
+            passkeysRequired?: boolean;
+        };
+        AddStudioDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            name: string;
+            /** @description Left out by an owner, who owns it too. */
+            ownerName?: string;
+            timeZone: string;
+        };
+        AddedStudioView: {
+            studioId: string;
+        };
+        PersonView: {
+            id: string;
+            /** @description Null in the answer to a write, which is kept, and after erasure. */
+            name: string | null;
+            /** @enum {string} */
+            role: "owner" | "manager" | "artist" | "auditor" | "chain manager";
+            /** @enum {string} */
+            state: "active" | "left";
+            /** @description The last local day on which they may do anything; null: no end. */
+            until: string | null;
+            /** @description Whether they can sign in: they accepted an invitation. */
+            hasAccount: boolean;
+            version: number;
+        };
+        AddPersonDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            name: string;
+            /**
+             * Format: date
+             * @description The last local day on which they may do anything; an auditor has one.
+             */
+            until?: string;
+            /** @enum {string} */
+            role: "owner" | "manager" | "artist" | "auditor" | "chain manager";
+        };
+        ChangePersonDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version this change was made from. */
+            version: number;
+            name?: string;
+            /**
+             * Format: date
+             * @description Null: no end.
+             */
+            until?: string | null;
+            /** @enum {string} */
+            role?: "owner" | "manager" | "artist" | "auditor" | "chain manager";
+            /** @enum {string} */
+            state?: "active" | "left";
+        };
+        SetUpStateView: {
+            /** @description Whether the first owner has still to set things up. */
+            isOpen: boolean;
+        };
+        SetUpDto: {
+            /** @description By which they are known when they sign in; case does not matter. */
+            signInName: string;
+            /** @description What stands behind the # of the link on the console. */
+            secret: string;
+            studioName: string;
+            ownerName: string;
+            /** @description IANA name. */
+            timeZone: string;
+            /** @description At least 12 characters, and not one that is soon guessed. */
+            password: string;
+        };
+        SignInDto: {
+            signInName: string;
+            password: string;
+        };
+        LookAtInvitationDto: {
+            /** @description What stands behind the # of the link. */
+            secret: string;
+        };
+        InvitationView: {
+            /**
+             * @description `new account`: a sign-in name and password are chosen; `new password`: only a password.
+             * @enum {string}
+             */
+            asks: "new account" | "new password";
+            studioName: string;
+            expiresAt: string;
+        };
+        AcceptInvitationDto: {
+            /** @description What stands behind the # of the link. */
+            secret: string;
+            /** @description For somebody who has no account yet; left out by whoever is signed in, or only needs a new password. */
+            signInName?: string;
+            /** @description Left out by whoever is signed in already and only joins another studio. */
+            password?: string;
+        };
+        StandingView: {
+            studioId: string;
+            studioName: string;
+            personId: string;
+            /** @enum {string} */
+            role: "owner" | "manager" | "artist" | "auditor" | "chain manager";
+            /** @description What the requester may do there, by role, token or tablet. */
+            permissions: ("enrol tablets" | "hand out client data" | "erase clients" | "change procedures" | "read the audit log" | "see backups" | "see the studio" | "change the studio" | "add studios" | "manage people" | "issue tokens" | "see alerts" | "answer alerts" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "read clients" | "change clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "trace")[];
+            /** @description The studio asks for a passkey and the requester signed in without one: nothing may be done there until then. */
+            passkeyNeeded: boolean;
+            /** @description The last day; null: no end. */
+            until: string | null;
+        };
+        RequesterView: {
+            /** @description Null for a token. */
+            accountId: string | null;
+            /** @description Null for a token, and on a shared tablet. */
+            signInName: string | null;
+            /** @description Whether the account can sign in by password; null for a token, and on a shared tablet. */
+            hasPassword: boolean | null;
+            /** @enum {string} */
+            method: "badge" | "PIN" | "passkey" | "password" | "one-time link" | "token";
+            studios: components["schemas"]["StandingView"][];
+        };
+        OwnSignInView: {
+            id: string;
+            /** @enum {string} */
+            method: "badge" | "PIN" | "passkey" | "password" | "one-time link";
+            /** @description What the browser said of itself. */
+            device: string;
+            onTablet: boolean;
+            createdAt: string;
+            /** @description To a few minutes. */
+            lastSeenAt: string;
+            expiresAt: string;
+            /** @description Whether it is the one that asks. */
+            isThis: boolean;
+        };
+        EndSignInsDto: {
+            /**
+             * Format: uuid
+             * @description The one to end; left out: all but this browser's own.
+             */
+            signInId?: string;
+        };
+        ChangePasswordDto: {
+            /** @description Left out by whoever has none. */
+            currentPassword?: string;
+            newPassword: string;
+        };
+        WriteDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+        };
+        MadeLinkView: {
+            id: string;
+            expiresAt: string;
+            /** @description Shown in this answer and never again. It works once. */
+            link: string;
+        };
+        SignedOutView: {
+            personId: string;
+        };
+        ApiTokenView: {
+            id: string;
+            /** @description As whom the token acts. */
+            personId: string;
+            name: string;
+            scopes: ("enrol tablets" | "hand out client data" | "erase clients" | "change procedures" | "read the audit log" | "see backups" | "see the studio" | "change the studio" | "add studios" | "manage people" | "issue tokens" | "see alerts" | "answer alerts" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "read clients" | "change clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "trace")[];
+            createdAt: string;
+            expiresAt: string;
+            revokedAt: string | null;
+            /** @description To the minute; null: never used. */
+            lastUsedAt: string | null;
+        };
+        MakeApiTokenDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description What the token is for. */
+            name: string;
+            /** @description What the token may be used for: permissions the person has. */
+            scopes: ("see the studio" | "change the studio" | "add studios" | "manage people" | "enrol tablets" | "issue tokens" | "see alerts" | "answer alerts" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "read clients" | "change clients" | "hand out client data" | "erase clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "change procedures" | "trace" | "read the audit log" | "see backups")[];
+            /** @description Whole days until it expires. */
+            days: number;
+        };
+        MadeApiTokenView: {
+            id: string;
+            expiresAt: string;
+            /** @description The token itself: shown in this answer and never again. */
+            token: string;
+        };
+        RevokedApiTokenView: {
+            id: string;
+            revokedAt: string;
+        };
+        AssertionDto: {
+            clientDataJSON: string;
+            authenticatorData: string;
+            signature: string;
+            userHandle?: string;
+        };
+        AuthenticationResponseDto: {
+            response: components["schemas"]["AssertionDto"];
+            id: string;
+            rawId: string;
+            /** @enum {string} */
+            type: "public-key";
+            /** @enum {string} */
+            authenticatorAttachment?: "platform" | "cross-platform";
+            clientExtensionResults: Record<string, unknown>;
+        };
+        PasskeySignInDto: {
+            credential: components["schemas"]["AuthenticationResponseDto"];
+        };
+        PasskeyView: {
+            id: string;
+            name: string;
+            /** @description The host name it belongs to; browsers offer it nowhere else. */
+            worksAt: string;
+            createdAt: string;
+            lastUsedAt: string;
+            /** @description When it turned out that two devices hold it: it works no more, and is best removed. */
+            suspectedAt: string | null;
+            version: number;
+        };
+        AttestationDto: {
+            clientDataJSON: string;
+            attestationObject: string;
+            authenticatorData?: string;
+            transports?: string[];
+            publicKeyAlgorithm?: number;
+            publicKey?: string;
+        };
+        RegistrationResponseDto: {
+            response: components["schemas"]["AttestationDto"];
+            id: string;
+            rawId: string;
+            /** @enum {string} */
+            type: "public-key";
+            /** @enum {string} */
+            authenticatorAttachment?: "platform" | "cross-platform";
+            clientExtensionResults: Record<string, unknown>;
+        };
+        AddPasskeyDto: {
+            /** @description By which its owner knows it, such as the device it is on. */
+            name: string;
+            credential: components["schemas"]["RegistrationResponseDto"];
+        };
+        AddedPasskeyView: {
+            id: string;
+        };
+        RenamePasskeyDto: {
+            name: string;
+            /** @description The version this change was made from. */
+            version: number;
+        };
+        TabletView: {
+            id: string;
+            name: string;
+            createdAt: string;
+            revokedAt: string | null;
+            /** @description To the minute; null: never used, and in the answer to a write. */
+            lastUsedAt: string | null;
+            version: number;
+        };
+        EnrolTabletDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description Where it lies, or what it looks like. */
+            name: string;
+        };
+        RenameTabletDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version this change was made from. */
+            version: number;
+            name: string;
+        };
+        BadgeView: {
+            id: string;
+            personId: string;
+            createdAt: string;
+            /** @description To the minute; null: never used. */
+            lastUsedAt: string | null;
+        };
+        WithdrawnBadgeView: {
+            id: string;
+        };
+        TabletPersonView: {
+            personId: string;
+            name: string;
+        };
+        EnrolledTabletView: {
+            id: string;
+            name: string;
+            studioId: string;
+            studioName: string;
+            /** @description Those who chose a PIN; others show their badge. */
+            people: components["schemas"]["TabletPersonView"][];
+        };
+        SwitchDto: {
+            /** @description What the symbol of the badge holds. */
+            badge?: string;
+            /** Format: uuid */
+            personId?: string;
+            pin?: string;
+        };
+        OwnPinView: {
+            /** @description When the PIN was chosen; null: there is none. */
+            chosenAt: string | null;
+        };
+        ChoosePinDto: {
+            /** @description 4 to 8 digits, and none of those that are tried first. */
+            pin: string;
+        };
+        AlertView: {
+            id: string;
+            /** @description Such as `low stock`, `use-by near`, `expired on the shelf`. */
+            kind: string;
+            /** @description What it is about, such as `product`, `lot` or `container`. */
+            subjectKind: string;
+            subjectId: string;
+            /** @enum {string} */
+            severity: "notice" | "warning" | "urgent";
+            /** @description What a reader needs: names of products, lot codes, dates, quantities. */
+            facts: {
+                [key: string]: unknown;
+            };
+            openedAt: string;
+            acknowledgedAt: string | null;
+            /** @description The person who has seen to it. */
+            acknowledgedBy: string | null;
+            closedAt: string | null;
+        };
+        AlertPageView: {
+            /** @description The latest first. */
+            items: components["schemas"]["AlertView"][];
+            /** @description Hand it in as `after` for the next page; null: this was the last. */
+            next: string | null;
+        };
+        SweepView: {
+            opened: number;
+            refreshed: number;
+            closed: number;
+        };
+        AlertDeliveryView: {
+            id: string;
+            /** @enum {string} */
+            event: "opened" | "closed";
+            channel: string;
+            /** @enum {string} */
+            state: "pending" | "sent" | "undeliverable";
+            attempts: number;
+            /** @description When it is tried next, while it is pending. */
+            nextAttemptAt: string;
+            lastError: string | null;
+            createdAt: string;
+            settledAt: string | null;
+        };
+        CompanyView: {
+            id: string;
+            name: string;
+            version: number;
+        };
+        AddCompanyDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description As it stands on labels or invoices. */
+            name: string;
+        };
+        RenameCompanyDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version this change was made from. */
+            version: number;
+            name: string;
+        };
+        GtinView: {
+            /** @description 14 digits. */
+            gtin: string;
+            /** @description Pieces inside: 1 for the single unit. */
+            contentCount: number;
+            version: number;
+        };
+        ProductView: {
+            id: string;
+            /** @enum {string} */
+            kind: "pigment" | "cartridge" | "consumable";
+            makerId: string;
+            makerName: string;
+            name: string;
+            /**
+             * @description A container is opened and used over many sessions; pieces are counted from a box.
+             * @enum {string}
+             */
+            stockForm: "container" | "pieces";
+            shade: string | null;
+            /** @enum {string|null} */
+            pigmentRole: "colour" | "thinner" | null;
+            volumeMicrolitres: number | null;
+            /** @description ISO 8601 duration; null when the label gives none. */
+            openedLife: string | null;
+            dropMicrolitres: number | null;
+            colourIndexNumbers: string[];
+            points: number | null;
+            /** @enum {string|null} */
+            grouping: "flat" | "round liner" | "round shader" | "magnum" | "stacked magnum" | "curved magnum" | "slope" | "hand blade" | null;
+            diameterHundredthsMillimetre: number | null;
+            /** @enum {string|null} */
+            taper: "long" | "short" | "medium" | "extra long" | null;
+            machineFit: string | null;
+            /** @enum {string|null} */
+            membrane: "yes" | "no" | "unknown" | null;
+            /** @description Trade notation of a cartridge whose grouping is known. */
+            notation: string | null;
+            gtins: components["schemas"]["GtinView"][];
+            archived: boolean;
+            version: number;
+        };
+        ProductPageView: {
+            items: components["schemas"]["ProductView"][];
+            /** @description Give it as `after` for the next page; null on the last. */
+            next: string | null;
+        };
+        AddProductDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description Pigments: the shade's name or number. */
+            shade?: string | null;
+            /** @description Cartridges: trade notation, such as 1207RL, 0.18/3RL or 3RL. */
+            notation?: string | null;
+            /** @description Cartridges: which machines the module fits, in the maker's words. */
+            machineFit?: string | null;
+            /** Format: uuid */
+            makerId: string;
+            name: string;
+            /** @enum {string} */
+            kind: "pigment" | "cartridge" | "consumable";
+            /** @description Opened life on the label, ISO 8601: P12M, P30D or PT48H. Pigments and consumables; null: the label gives none. */
+            openedLife?: string | null;
+            /**
+             * @description Pigments: a colour, or a thinner dropped into the same cup.
+             * @enum {string|null}
+             */
+            pigmentRole?: "colour" | "thinner" | null;
+            /** @description Pigments: labelled volume of one bottle. */
+            volumeMicrolitres?: number | null;
+            /** @description Pigments: size of a drop, where it is known. */
+            dropMicrolitres?: number | null;
+            /** @description Pigments: Colour Index numbers of the ingredients, such as 77491 or 15850:1. */
+            colourIndexNumbers?: string[];
+            /** @description Cartridges: number of needles. */
+            points?: number | null;
+            /** @enum {string|null} */
+            grouping?: "round liner" | "round shader" | "magnum" | "stacked magnum" | "curved magnum" | "flat" | "slope" | "hand blade" | null;
+            /** @description Cartridges: needle diameter; 0.30 mm is 30. */
+            diameterHundredthsMillimetre?: number | null;
+            /** @enum {string|null} */
+            taper?: "short" | "medium" | "long" | "extra long" | null;
+            /**
+             * @description Cartridges: back-flow barrier.
+             * @enum {string|null}
+             */
+            membrane?: "yes" | "no" | "unknown" | null;
+        };
+        ChangeProductDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description Pigments: the shade's name or number. */
+            shade?: string | null;
+            /** @description Cartridges: trade notation, such as 1207RL, 0.18/3RL or 3RL. */
+            notation?: string | null;
+            /** @description Cartridges: which machines the module fits, in the maker's words. */
+            machineFit?: string | null;
+            /** @description The version this change was made from. */
+            version: number;
+            /** Format: uuid */
+            makerId?: string;
+            name?: string;
+            /** @description Opened life on the label, ISO 8601: P12M, P30D or PT48H. Pigments and consumables; null: the label gives none. */
+            openedLife?: string | null;
+            /**
+             * @description Pigments: a colour, or a thinner dropped into the same cup.
+             * @enum {string|null}
+             */
+            pigmentRole?: "colour" | "thinner" | null;
+            /** @description Pigments: labelled volume of one bottle. */
+            volumeMicrolitres?: number | null;
+            /** @description Pigments: size of a drop, where it is known. */
+            dropMicrolitres?: number | null;
+            /** @description Pigments: Colour Index numbers of the ingredients, such as 77491 or 15850:1. */
+            colourIndexNumbers?: string[];
+            /** @description Cartridges: number of needles. */
+            points?: number | null;
+            /** @enum {string|null} */
+            grouping?: "round liner" | "round shader" | "magnum" | "stacked magnum" | "curved magnum" | "flat" | "slope" | "hand blade" | null;
+            /** @description Cartridges: needle diameter; 0.30 mm is 30. */
+            diameterHundredthsMillimetre?: number | null;
+            /** @enum {string|null} */
+            taper?: "short" | "medium" | "long" | "extra long" | null;
+            /**
+             * @description Cartridges: back-flow barrier.
+             * @enum {string|null}
+             */
+            membrane?: "yes" | "no" | "unknown" | null;
+        };
+        ArchiveProductDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            version: number;
+        };
+        AddGtinDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description 8, 12, 13 or 14 digits with their check digit. */
+            gtin: string;
+            /** @description Pieces inside: 1 for the single unit, more for an outer pack. Left out: 1. */
+            contentCount?: number;
+        };
+        CorrectGtinDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version of the number that this correction was made from. */
+            version: number;
+            /**
+             * Format: uuid
+             * @description The product it stands for; left out: it stays.
+             */
+            productId?: string;
+            /** @description Pieces inside; left out: it stays. */
+            contentCount?: number;
+        };
+        PooledProductView: {
+            id: string;
+            makerName: string;
+            name: string;
+            notation: string | null;
+            machineFit: string | null;
+            /** @enum {string|null} */
+            membrane: "yes" | "no" | "unknown" | null;
+        };
+        EquivalenceView: {
+            id: string;
+            productId: string;
+            otherProductId: string;
+            reason: string;
+            /** @description Instant. */
+            declaredAt: string;
+            /** @description Instant; null while it holds. */
+            withdrawnAt: string | null;
+        };
+        ConfigurationView: {
+            /** @description What is known and equal; empty when too little is known, more than one only where a person declared them equivalent. */
+            keys: string[];
+            products: components["schemas"]["PooledProductView"][];
+            /** @description Whether a person's declaration holds it together, at least in part. */
+            declared: boolean;
+            equivalences: components["schemas"]["EquivalenceView"][];
+        };
+        DeclareEquivalenceDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** Format: uuid */
+            productId: string;
+            /** Format: uuid */
+            otherProductId: string;
+            /** @description Why the two stand for each other. */
+            reason: string;
+        };
+        WithdrawEquivalenceDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+        };
+        ReadSymbolDto: {
+            /** @description What the scanner sent or a person typed; separators stay as they are. */
+            text: string;
+            /** @description What kind of symbol the reader saw, such as ]d2. */
+            symbologyIdentifier?: string;
+        };
+        SymbolElementView: {
+            applicationIdentifier: string;
+            value: string;
+        };
+        SymbolFaultView: {
+            code: string;
+            applicationIdentifier: string | null;
+            /** @description Character of the text, counted from 1. */
+            position: number;
+            seen: string;
+            allowed: string;
+            message: string;
+        };
+        SymbolView: {
+            /** @enum {string} */
+            kind: "own label" | "gs1" | "product only" | "plain text" | "invalid";
+            text: string;
+            symbologyIdentifier: string | null;
+            /** @description The code of a studio's own label. */
+            labelCode: string | null;
+            /** @description 14 digits. */
+            gtin: string | null;
+            lotCode: string | null;
+            serial: string | null;
+            /** @description Last day of use, YYYY-MM-DD. */
+            useBy: string | null;
+            /** @enum {string|null} */
+            useByPrecision: "day" | "month" | null;
+            producedOn: string | null;
+            elements: components["schemas"]["SymbolElementView"][];
+            /** @description Why it cannot be used, or why plain text is not what it looks like. */
+            faults: components["schemas"]["SymbolFaultView"][];
+            /** @description The registered product of the GTIN. */
+            product: components["schemas"]["ProductView"] | null;
+            /** @description Pieces in what carries that GTIN. */
+            contentCount: number | null;
+        };
+        BlendParentView: {
+            containerId: string;
+            lotId: string;
+            /** @description An estimate. */
+            microlitres: number;
+        };
+        BlendView: {
+            id: string;
+            productId: string;
+            lotId: string;
+            containerId: string;
+            /** @description The lot code of the blend. */
+            code: string;
+            labelCode: string;
+            useBy: string | null;
+            /** @description An estimate. */
+            microlitres: number;
+            occurredAt: string;
+            parents: components["schemas"]["BlendParentView"][];
+        };
+        BlendPageView: {
+            /** @description The latest first. */
+            items: components["schemas"]["BlendView"][];
+            /** @description Hand it in as `after` for the next page; null: this was the last. */
+            next: string | null;
+        };
+        BlendParentDto: {
+            /** Format: uuid */
+            containerId: string;
+            /** @description How much went in, or else in drops. */
+            microlitres?: number;
+            /** @description Turned into microlitres by the drop size of the product. */
+            drops?: number;
+        };
+        MakeBlendDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /**
+             * Format: uuid
+             * @description The pigment product that the blend is kept as.
+             */
+            productId: string;
+            /** Format: uuid */
+            placeId: string;
+            /**
+             * Format: uuid
+             * @description The artist whose it is; left out: the studio's.
+             */
+            ownerId?: string;
+            /** @description Left out: one is made. */
+            code?: string;
+            /** @description Last day of use, YYYY-MM-DD; left out: as long as the first of the parents lasts. */
+            useBy?: string;
+            parents: components["schemas"]["BlendParentDto"][];
+        };
+        ContainerHoldView: {
+            holdId: string;
+            /** @enum {string} */
+            kind: "quarantine" | "recall" | "compliance";
+            reason: string;
+            /**
+             * @description Where it was placed; `parent lot`: on a lot that was blended into this one.
+             * @enum {string}
+             */
+            on: "container" | "lot" | "parent lot";
+        };
+        ContainerLifeView: {
+            /** @enum {string} */
+            status: "usable" | "expired" | "open too long" | "no date known";
+            /** @description Last usable local day; null when no date is known. */
+            lastDay: string | null;
+            /** @description Last usable instant, when a life in hours ends it within the last day. */
+            lastInstant: string | null;
+            /** @description 0 on the last day, negative after it. */
+            daysLeft: number | null;
+            /** @enum {string} */
+            boundBy: "none" | "use-by" | "opened life";
+            /**
+             * @description Whether the opened life counted is the label's, assumed by the studio, or told by the one that sent it here opened.
+             * @enum {string}
+             */
+            openedLifeFrom: "none" | "label" | "assumed" | "sending studio";
+            /** @description What was seen, what is allowed and what to do, in words. */
+            seen: string;
+            allowed: string;
+            next: string;
+        };
+        ContainerView: {
+            id: string;
+            lotId: string;
+            productId: string;
+            productName: string;
+            shade: string | null;
+            makerName: string;
+            /** @enum {string} */
+            kind: "pigment" | "cartridge" | "consumable";
+            /** @enum {string} */
+            form: "bottle" | "box";
+            labelCode: string;
+            /** @enum {string} */
+            state: "opened" | "sealed" | "finished" | "discarded" | "practice only";
+            placeId: string;
+            /** @description The artist whose it is; null: the studio's. */
+            ownerId: string | null;
+            openedAt: string | null;
+            receivedAt: string;
+            pieces: number;
+            /** @description By the book, an estimate. */
+            microlitres: number;
+            lotCode: string | null;
+            /** @enum {string} */
+            codeState: "printed" | "none printed" | "unreadable";
+            useBy: string | null;
+            /** @enum {string} */
+            useByPrecision: "none printed" | "day" | "month" | "year";
+            held: boolean;
+            holds: components["schemas"]["ContainerHoldView"][];
+            life: components["schemas"]["ContainerLifeView"];
+            version: number;
+        };
+        ContainerPageView: {
+            items: components["schemas"]["ContainerView"][];
+            /** @description Hand it in as `after` for the next page; null: this was the last. */
+            next: string | null;
+        };
+        LeftOutContainerView: {
+            container: components["schemas"]["ContainerView"];
+            reasons: ("finished" | "expired" | "open too long" | "held" | "practice stock")[];
+        };
+        ContainerPickView: {
+            /** @description Opened before sealed, then the first to expire; the one to take at the front. */
+            order: components["schemas"]["ContainerView"][];
+            leftOut: components["schemas"]["LeftOutContainerView"][];
+        };
+        OpenContainerDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+        };
+        ContainerChangeView: {
+            container: components["schemas"]["ContainerView"];
+            /** @description The new box that pieces were moved into; else null. */
+            newContainer: components["schemas"]["ContainerView"] | null;
+            /** @description The movements booked; none when no quantity changed. */
+            movementIds: string[];
+            /** @description What the person should know; what happened was recorded all the same. */
+            warnings: string[];
+        };
+        CorrectOpenedDateDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it was really opened.
+             */
+            openedAt: string;
+            /** @description Why. Of the thing and never of a client: it is kept in the clear. */
+            reason: string;
+        };
+        UndoOpeningDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description Why. Of the thing and never of a client: it is kept in the clear. */
+            reason: string;
+        };
+        FinishContainerDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+        };
+        DiscardContainerDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** @description Why. Of the thing and never of a client: it is kept in the clear. */
+            reason: string;
+        };
+        WastePiecesDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** @description Why. Of the thing and never of a client: it is kept in the clear. */
+            reason: string;
+            pieces: number;
+        };
+        ReturnContainerDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** @description Why it goes back to the supplier. Of the thing and never of a client: it is kept in the clear. */
+            reason: string;
+            /** @description Of a box: so many pieces; left out: all. */
+            pieces?: number;
+        };
+        KeepForPracticeDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /**
+             * Format: uuid
+             * @description Where it stands from now on; left out: it stays where it is.
+             */
+            placeId?: string;
+        };
+        CountContainerDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** @description For a box: the pieces counted in it. */
+            pieces?: number;
+            /**
+             * @description For a bottle: whether it was found.
+             * @enum {string}
+             */
+            bottle?: "still there" | "missing";
+        };
+        MoveContainerDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /**
+             * Format: uuid
+             * @description Left out: it stays where it is.
+             */
+            placeId?: string;
+            /**
+             * Format: uuid
+             * @description The artist whose it becomes; null: the studio's; left out: as before.
+             */
+            ownerId?: string | null;
+            /** @description Of a box: so many pieces go into a box of their own; left out: the whole. */
+            pieces?: number;
+        };
+        PlaceHoldDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** @description What was seen. Of the thing and never of a client: it is kept in the clear. */
+            note?: string;
+            /**
+             * Format: uuid
+             * @description The whole lot; either this or a container.
+             */
+            lotId?: string;
+            /**
+             * Format: uuid
+             * @description One container.
+             */
+            containerId?: string;
+            /** @enum {string} */
+            kind: "quarantine" | "recall" | "compliance";
+            /** @enum {string} */
+            reason: "no lot printed" | "lot unreadable" | "no use-by printed" | "already past" | "broken seal" | "damaged package" | "doubt" | "recall notice" | "label statement missing" | "other";
+        };
+        HoldView: {
+            id: string;
+            /** @enum {string} */
+            kind: "quarantine" | "recall" | "compliance";
+            /** @description Exactly one of lot and container is named. */
+            lotId: string | null;
+            containerId: string | null;
+            reason: string;
+            occurredAt: string;
+            /** @description Null while it stands. */
+            releasedAt: string | null;
+        };
+        ReleaseHoldDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** @description Why it may be used again. Of the thing and never of a client: it is kept in the clear. */
+            reason: string;
+        };
+        PrintLabelsDto: {
+            /** @description In the order in which they are printed; an id named twice is printed twice. */
+            containerIds: string[];
+            /** @enum {string} */
+            sheet: "A4 sheet" | "roll";
+            /** @description Position of the first label on an A4 sheet that was used in part, 1 to 65, row by row. */
+            startAt?: number;
+        };
+        LotQuantitiesView: {
+            usablePieces: number;
+            onHandPieces: number;
+            /** @description By the book, an estimate. */
+            onHandMicrolitres: number;
+            heldPieces: number;
+            /** @description Past its use-by or open too long, and not held. */
+            expiredPieces: number;
+            practicePieces: number;
+            openedContainers: number;
+        };
+        LevelView: {
+            id: string;
+            /** @enum {string} */
+            subjectKind: "product" | "configuration";
+            subjectId: string;
+            minimumPieces: number;
+            version: number;
+        };
+        ToTakeView: {
+            containerId: string;
+            lotId: string;
+            productId: string;
+            /** @enum {string} */
+            form: "bottle" | "box";
+            openedAt: string | null;
+            lastDay: string | null;
+            pieces: number;
+        };
+        ProductLevelView: {
+            productId: string;
+            productName: string;
+            shade: string | null;
+            makerName: string;
+            /** @enum {string} */
+            kind: "pigment" | "cartridge" | "consumable";
+            quantities: components["schemas"]["LotQuantitiesView"];
+            /** @description Null: none is set. */
+            level: components["schemas"]["LevelView"] | null;
+            /** @description At or below its minimum. */
+            low: boolean;
+            /** @description What is usable, the first to take at the front; at most ten. */
+            toTake: components["schemas"]["ToTakeView"][];
+        };
+        ConfigurationLevelView: {
+            /** @description Keys of the configuration; its minimum may stand under any of them. */
+            keys: string[];
+            /** @description None when a minimum was set for a configuration that no cartridge has any more. */
+            productIds: string[];
+            quantities: components["schemas"]["LotQuantitiesView"];
+            level: components["schemas"]["LevelView"] | null;
+            low: boolean;
+            toTake: components["schemas"]["ToTakeView"][];
+        };
+        StockLevelsView: {
+            products: components["schemas"]["ProductLevelView"][];
+            /** @description Cartridges of different makers that stand for each other, counted together. */
+            configurations: components["schemas"]["ConfigurationLevelView"][];
+        };
+        SetLevelDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description A product id, or a key of a cartridge configuration. */
+            subjectId: string;
+            /** @description The version this change was made from; left out when no level is set yet. */
+            version?: number;
+            /** @enum {string} */
+            subjectKind: "product" | "configuration";
+            /** @description Low at or below this. */
+            minimumPieces: number;
+        };
+        RemoveLevelDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version that is removed. */
+            version: number;
+        };
+        PrintedCodeDto: {
+            /** @description As printed, spaces and hyphens inside it too. */
+            code: string;
+            /** @enum {string} */
+            kind: "lot" | "batch" | "other";
+        };
+        CorrectLotDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version this correction was made from. */
+            version: number;
+            /** @description What was wrong. Of the thing and never of a client: it is kept in the clear. */
+            reason: string;
+            /** @description All codes that are printed, in place of those on record. */
+            codes?: components["schemas"]["PrintedCodeDto"][];
+            /**
+             * @description Why there are no codes, in place of codes.
+             * @enum {string}
+             */
+            codeState?: "none printed" | "unreadable";
+            /** @description YYYY-MM-DD, YYYY-MM or YYYY as printed; null: none is printed. */
+            useBy?: string | null;
+            /** @description YYYY-MM-DD; null: none is printed. */
+            manufacturedOn?: string | null;
+            /**
+             * @description The answer to a code that is known with another use-by date: these are two lots all the same.
+             * @enum {string}
+             */
+            sameCodeDecision?: "separate lot";
+        };
+        PrintedCodeView: {
+            /** @enum {string} */
+            kind: "lot" | "batch" | "other";
+            code: string;
+        };
+        ReceivedHoldView: {
+            id: string;
+            /** @enum {string} */
+            kind: "quarantine" | "recall" | "compliance";
+            reason: string;
+            /** @description Exactly one of lot and container is named. */
+            lotId: string | null;
+            containerId: string | null;
+            /** @description False for one that was open on the lot before. */
+            placedNow: boolean;
+        };
+        CorrectedLotView: {
+            id: string;
+            productId: string;
+            code: string | null;
+            /** @enum {string} */
+            codeState: "printed" | "none printed" | "unreadable";
+            codes: components["schemas"]["PrintedCodeView"][];
+            /** @description Codes that were on record and were found wrong; a recall still finds the lot by them. */
+            supersededCodes: components["schemas"]["PrintedCodeView"][];
+            /** @description Last day of use, YYYY-MM-DD; null when none is printed. */
+            useBy: string | null;
+            /** @enum {string} */
+            useByPrecision: "none printed" | "day" | "month" | "year";
+            manufacturedOn: string | null;
+            version: number;
+            /** @description What has to be decided because of the correction. */
+            holds: components["schemas"]["ReceivedHoldView"][];
+        };
+        LotSummaryView: {
+            id: string;
+            productId: string;
+            productName: string;
+            shade: string | null;
+            makerName: string;
+            /** @enum {string} */
+            kind: "pigment" | "cartridge" | "consumable";
+            /** @description As printed; null when none is printed or it cannot be read. */
+            code: string | null;
+            /** @enum {string} */
+            codeState: "printed" | "none printed" | "unreadable";
+            useBy: string | null;
+            /** @enum {string} */
+            useByPrecision: "none printed" | "day" | "month" | "year";
+            manufacturedOn: string | null;
+            /** @enum {string} */
+            origin: "delivery" | "blend" | "opening stock" | "late record" | "transfer";
+            createdAt: string;
+            version: number;
+            quantities: components["schemas"]["LotQuantitiesView"];
+        };
+        LotPageView: {
+            /** @description The latest first. */
+            items: components["schemas"]["LotSummaryView"][];
+            /** @description Hand it in as `after` for the next page; null: this was the last. */
+            next: string | null;
+        };
+        LotCodeView: {
+            id: string;
+            /** @enum {string} */
+            kind: "lot" | "batch" | "other";
+            code: string;
+            recordedAt: string;
+            /** @description When it was corrected; it still finds the lot. */
+            supersededAt: string | null;
+        };
+        LotHoldView: {
+            id: string;
+            /** @enum {string} */
+            kind: "quarantine" | "recall" | "compliance";
+            reason: string;
+            note: string | null;
+            /** @description The one container that is held; null: the whole lot. */
+            containerId: string | null;
+            occurredAt: string;
+            releasedAt: string | null;
+            releaseReason: string | null;
+        };
+        MassBalanceView: {
+            /** @enum {string} */
+            kind: "received" | "produced" | "transferred in" | "adjusted" | "used" | "blended" | "wasted" | "returned" | "transferred out";
+            pieces: number;
+            /** @description An estimate. */
+            microlitres: number;
+        };
+        LotBlendView: {
+            lotId: string;
+            microlitres: number;
+        };
+        LotTransferView: {
+            transferId: string;
+            lineId: string;
+            /** @description The other studio. */
+            studioId: string;
+            /** @description The lot in the other studio; null while nothing of it has arrived there. */
+            lotId: string | null;
+            fromContainerId: string;
+            /** @description Null while nothing of it has arrived. */
+            intoContainerId: string | null;
+            pieces: number;
+            /** @description An estimate. */
+            microlitres: number;
+            /** @description When it arrived here, or left here. */
+            occurredAt: string;
+        };
+        LotSentView: {
+            transferId: string;
+            lineId: string;
+            /** @description The other studio. */
+            studioId: string;
+            /** @description The lot in the other studio; null while nothing of it has arrived there. */
+            lotId: string | null;
+            fromContainerId: string;
+            /** @description Null while nothing of it has arrived. */
+            intoContainerId: string | null;
+            pieces: number;
+            /** @description An estimate. */
+            microlitres: number;
+            /** @description When it arrived here, or left here. */
+            occurredAt: string;
+            /**
+             * @description What was lost on the way altogether has arrived with no pieces.
+             * @enum {string}
+             */
+            state: "arrived" | "turned up" | "withdrawn" | "in transit";
+        };
+        MovementView: {
+            id: string;
+            containerId: string;
+            kind: string;
+            /** @description Signed. */
+            pieces: number;
+            /** @description Signed estimate. */
+            microlitres: number;
+            /** @description The movement that this one reverses. */
+            reversesId: string | null;
+            /** @description The movement that reverses this one. */
+            reversedById: string | null;
+            sessionId: string | null;
+            reason: string | null;
+            occurredAt: string;
+            recordedAt: string;
+            personId: string | null;
+        };
+        LotView: {
+            id: string;
+            productId: string;
+            productName: string;
+            shade: string | null;
+            makerName: string;
+            /** @enum {string} */
+            kind: "pigment" | "cartridge" | "consumable";
+            /** @description As printed; null when none is printed or it cannot be read. */
+            code: string | null;
+            /** @enum {string} */
+            codeState: "printed" | "none printed" | "unreadable";
+            useBy: string | null;
+            /** @enum {string} */
+            useByPrecision: "none printed" | "day" | "month" | "year";
+            manufacturedOn: string | null;
+            /** @enum {string} */
+            origin: "delivery" | "blend" | "opening stock" | "late record" | "transfer";
+            createdAt: string;
+            version: number;
+            quantities: components["schemas"]["LotQuantitiesView"];
+            codes: components["schemas"]["LotCodeView"][];
+            /** @description By their ids, at most a thousand. */
+            containers: components["schemas"]["ContainerView"][];
+            /** @description Hand it in as `containersAfter` for further containers; null: there are none. */
+            nextContainer: string | null;
+            /** @description Of the lot and of its containers, released ones too. */
+            holds: components["schemas"]["LotHoldView"][];
+            /** @description Adds up to what is on hand. */
+            massBalance: components["schemas"]["MassBalanceView"][];
+            /** @description Lots blended into this one. */
+            blendedFrom: components["schemas"]["LotBlendView"][];
+            /** @description Blends this lot went into. */
+            blendedInto: components["schemas"]["LotBlendView"][];
+            /** @description Arrived from other studios of the chain, the latest first. */
+            cameFrom: components["schemas"]["LotTransferView"][];
+            /** @description Sent to other studios of the chain, the latest first. */
+            wentTo: components["schemas"]["LotSentView"][];
+            /** @description The latest first. */
+            movements: components["schemas"]["MovementView"][];
+            /** @description Hand it in as `after` for earlier movements; null: there are none. */
+            nextMovement: string | null;
+        };
+        ReverseMovementDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** @description Why. Of the thing and never of a client: it is kept in the clear. */
+            reason: string;
+        };
+        PlaceView: {
+            id: string;
+            name: string;
+            /** @enum {string} */
+            kind: "shelf" | "treatment room" | "travelling case" | "practice shelf" | "set aside";
+            archived: boolean;
+        };
+        AddPlaceDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            name: string;
+            /** @enum {string} */
+            kind: "shelf" | "treatment room" | "travelling case" | "practice shelf" | "set aside";
+        };
+        ArchivePlaceDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+        };
+        SymbolDto: {
+            /** @description What the scanner sent or a person typed; separators stay as they are. */
+            text: string;
+            /** @description What kind of symbol the reader saw, such as ]d2. */
+            symbologyIdentifier?: string;
+        };
+        FaultyPiecesDto: {
+            /** @enum {string} */
+            kind: "broken seal" | "damaged package";
+            /** @description How many pieces; a piece with two faults is named under one. */
+            pieces: number;
+        };
+        DeliveryLineDto: {
+            /**
+             * Format: uuid
+             * @description Which product; may be left out when a symbol names it.
+             */
+            productId?: string;
+            /** @description The line of an order that this answers. */
+            orderLineId?: string | null;
+            /** Format: uuid */
+            placeId: string;
+            /**
+             * Format: uuid
+             * @description The artist whose it is; null: the studio's.
+             */
+            ownerId?: string | null;
+            /**
+             * Format: date-time
+             * @description Bottles that come opened: when they were opened, an instant.
+             */
+            openedAt?: string | null;
+            symbol?: components["schemas"]["SymbolDto"];
+            /** @description Every code printed for the lot; may be left out when the symbol holds it. */
+            codes?: components["schemas"]["PrintedCodeDto"][];
+            /**
+             * @description Why there are no codes.
+             * @enum {string}
+             */
+            codeState?: "printed" | "none printed" | "unreadable";
+            /** @description YYYY-MM-DD, YYYY-MM or YYYY as printed; null: none is printed; may be left out when the symbol holds it. */
+            useBy?: string | null;
+            /** @description YYYY-MM-DD. */
+            manufacturedOn?: string | null;
+            /** @description How many, of what the symbol stands for: a scanned pack counts with its content. Else pieces. */
+            quantity: number;
+            /** @description Cost of one piece in minor units of the studio's currency; null: unknown. */
+            unitCostMinor?: number | null;
+            faults?: components["schemas"]["FaultyPiecesDto"][];
+            /**
+             * @description The answer to a code that is known with another use-by date.
+             * @enum {string}
+             */
+            sameCodeDecision?: "separate lot" | "keep recorded date" | "correct recorded date";
+        };
+        ReceiveDeliveryDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /**
+             * Format: uuid
+             * @description Whoever sold it; purchases only.
+             */
+            supplierId?: string | null;
+            /** @description Number on the delivery note or invoice. */
+            reference?: string | null;
+            /** @enum {string} */
+            origin: "purchase" | "gift or sample" | "opening stock";
+            /** @description YYYY-MM-DD; purchases only. */
+            orderedOn?: string | null;
+            lines: components["schemas"]["DeliveryLineDto"][];
+        };
+        ReceivedLotView: {
+            id: string;
+            productId: string;
+            /** @description The code by which the lot is known; null when none is printed or it cannot be read. */
+            code: string | null;
+            /** @enum {string} */
+            codeState: "printed" | "none printed" | "unreadable";
+            codes: components["schemas"]["PrintedCodeView"][];
+            /** @description Last day of use, YYYY-MM-DD; null when none is printed. */
+            useBy: string | null;
+            /** @enum {string} */
+            useByPrecision: "none printed" | "day" | "month" | "year";
+            manufacturedOn: string | null;
+            version: number;
+            /** @description Whether this delivery brought its first goods. */
+            isNew: boolean;
+        };
+        ReceivedContainerView: {
+            id: string;
+            /** @description Lotward's own code, 12 characters, to be printed on its label. */
+            labelCode: string;
+            /** @enum {string} */
+            form: "bottle" | "box";
+            /** @enum {string} */
+            state: "opened" | "sealed";
+            pieces: number;
+            /** @description Labelled volume; 0 for what is counted in pieces only. */
+            microlitres: number;
+            placeId: string;
+            ownerId: string | null;
+        };
+        ReceivedLineView: {
+            /** @description From 1. */
+            lineNumber: number;
+            quantityPieces: number;
+            unitCostMinor: number | null;
+            currency: string | null;
+            orderLineId: string | null;
+            lot: components["schemas"]["ReceivedLotView"];
+            containers: components["schemas"]["ReceivedContainerView"][];
+            /** @description What has to be decided before these goods may be used. */
+            holds: components["schemas"]["ReceivedHoldView"][];
+            warnings: string[];
+        };
+        ReceiptView: {
+            id: string;
+            /** @enum {string} */
+            origin: "opening stock" | "purchase" | "gift or sample";
+            supplierId: string | null;
+            orderedOn: string | null;
+            reference: string | null;
+            occurredAt: string;
+            recordedAt: string;
+            lines: components["schemas"]["ReceivedLineView"][];
+        };
+        DeliveryLineView: {
+            id: string;
+            /** @description From 1. */
+            lineNumber: number;
+            productId: string;
+            makerName: string;
+            productName: string;
+            shade: string | null;
+            lotId: string;
+            code: string | null;
+            useBy: string | null;
+            quantityPieces: number;
+            unitCostMinor: number | null;
+            currency: string | null;
+            orderLineId: string | null;
+        };
+        DeliveryView: {
+            id: string;
+            /** @enum {string} */
+            origin: "opening stock" | "purchase" | "gift or sample";
+            supplierId: string | null;
+            supplierName: string | null;
+            orderedOn: string | null;
+            reference: string | null;
+            occurredAt: string;
+            recordedAt: string;
+            personId: string | null;
+            /** @description Lots as they stand now. */
+            lines: components["schemas"]["DeliveryLineView"][];
+        };
+        DeliveryPageView: {
+            items: components["schemas"]["DeliveryView"][];
+            /** @description Give it as `after` for the next page; null on the last. */
+            next: string | null;
+        };
+        SentLineDto: {
+            /** Format: uuid */
+            containerId: string;
+            /** @description Of a box: so many pieces; left out: the whole. */
+            pieces?: number;
+        };
+        SendTransferDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /**
+             * Format: uuid
+             * @description Another studio of the same chain.
+             */
+            receiverId: string;
+            /** @description Why it is sent; both studios read it. Never of a client: it is kept in the clear. */
+            reason: string;
+            lines: components["schemas"]["SentLineDto"][];
+        };
+        ToldHoldView: {
+            /** @enum {string} */
+            kind: "quarantine" | "recall" | "compliance";
+            reason: string;
+            /**
+             * @description On the lot there, or only on the container it was in.
+             * @enum {string}
+             */
+            on: "container" | "lot";
+        };
+        QuantityView: {
+            pieces: number;
+            /** @description An estimate. */
+            microlitres: number;
+        };
+        LineBalanceView: {
+            sent: components["schemas"]["QuantityView"];
+            inTransit: components["schemas"]["QuantityView"];
+            arrived: components["schemas"]["QuantityView"];
+            lost: components["schemas"]["QuantityView"];
+            /** @description Called back by the sender. */
+            back: components["schemas"]["QuantityView"];
+        };
+        TransferGoodsView: {
+            lotId: string;
+            containerId: string;
+            pieces: number;
+            microlitres: number;
+            /** @description Pieces beyond what was sent. */
+            surplusPieces: number;
+            /**
+             * @description What they were put aside for.
+             * @enum {string|null}
+             */
+            fault: "broken seal" | "damaged package" | null;
+        };
+        TransferOutcomeView: {
+            /** @enum {string} */
+            kind: "arrived" | "turned up" | "withdrawn";
+            occurredAt: string;
+            recordedAt: string;
+            reason: string | null;
+            /** @description Sent and not arrived; negative for what turned up. */
+            lost: components["schemas"]["QuantityView"];
+            goods: components["schemas"]["TransferGoodsView"][];
+        };
+        TransferLineView: {
+            id: string;
+            lineNumber: number;
+            productId: string;
+            productName: string;
+            shade: string | null;
+            makerName: string;
+            /** @enum {string} */
+            form: "bottle" | "box";
+            /**
+             * @description As it was sent.
+             * @enum {string}
+             */
+            state: "opened" | "sealed" | "practice only";
+            /** @description In the sending studio. */
+            lotId: string;
+            containerId: string;
+            /** @description Lotward's label of the sending studio, which may still stick on it. */
+            labelCode: string;
+            code: string | null;
+            /** @enum {string} */
+            codeState: "printed" | "none printed" | "unreadable";
+            useBy: string | null;
+            /** @enum {string} */
+            useByPrecision: "none printed" | "day" | "month" | "year";
+            manufacturedOn: string | null;
+            openedAt: string | null;
+            /** @description The end of its opened life in the sending studio: a day, or an instant; it lasts no longer anywhere. */
+            usableThrough: string | null;
+            /** @description What stands in the sending studio by now; it arrives on hold. */
+            holds: components["schemas"]["ToldHoldView"][];
+            /**
+             * @description What became of it so far.
+             * @enum {string}
+             */
+            lineState: "arrived" | "withdrawn" | "in transit" | "lost";
+            balance: components["schemas"]["LineBalanceView"];
+            outcomes: components["schemas"]["TransferOutcomeView"][];
+        };
+        TransferView: {
+            lines: components["schemas"]["TransferLineView"][];
+            id: string;
+            /** @enum {string} */
+            direction: "in" | "out";
+            senderId: string;
+            receiverId: string;
+            reason: string;
+            occurredAt: string;
+            recordedAt: string;
+            lineCount: number;
+            /** @description Lines whose goods are on neither shelf; the transfer is open while there are any. */
+            linesInTransit: number;
+        };
+        TransferSummaryView: {
+            id: string;
+            /** @enum {string} */
+            direction: "in" | "out";
+            senderId: string;
+            receiverId: string;
+            reason: string;
+            occurredAt: string;
+            recordedAt: string;
+            lineCount: number;
+            /** @description Lines whose goods are on neither shelf; the transfer is open while there are any. */
+            linesInTransit: number;
+        };
+        TransferPageView: {
+            /** @description Those with anything in transit first, then the latest first. */
+            items: components["schemas"]["TransferSummaryView"][];
+            /** @description Hand it in as `after` for the next page; null: this was the last. */
+            next: string | null;
+        };
+        ReceivingStudioView: {
+            id: string;
+            name: string;
+        };
+        ArrivedLineDto: {
+            /**
+             * Format: uuid
+             * @description The line of the transfer.
+             */
+            lineId: string;
+            /**
+             * Format: uuid
+             * @description Where it stands from now on; may be left out only when nothing is here.
+             */
+            placeId?: string;
+            /**
+             * Format: uuid
+             * @description The artist whose it becomes; null or left out: the studio's.
+             */
+            ownerId?: string | null;
+            /** @description Pieces that are here, damaged ones too; a bottle is one. What is missing of those sent is recorded as lost. */
+            pieces: number;
+            /** @description Of these pieces, those to be put aside. */
+            faults?: components["schemas"]["FaultyPiecesDto"][];
+            /** @description True: these pieces were recorded as lost and have turned up. */
+            turnedUp?: boolean;
+        };
+        RecordArrivalDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** @description What is to be said of it, such as how it was damaged; both studios read it. Never of a client: it is kept in the clear. */
+            reason?: string;
+            /** @description Lines that are not named stay in transit. */
+            lines: components["schemas"]["ArrivedLineDto"][];
+        };
+        ArrivalView: {
+            transfer: components["schemas"]["TransferView"];
+            /** @description New here, each with a label of its own. */
+            containers: components["schemas"]["ContainerView"][];
+            /** @description What the person should know; what arrived was recorded all the same. */
+            warnings: string[];
+        };
+        WithdrawTransferDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** @description Why it is called back; both studios read it. Never of a client: it is kept in the clear. */
+            reason: string;
+            /**
+             * Format: uuid
+             * @description Where what went whole stands from now on; left out: where it stood.
+             */
+            placeId?: string;
+            /** @description The lines that are back on the shelf; left out: the whole transfer. */
+            lineIds?: string[];
+        };
+        ClientView: {
+            id: string;
+            /** @description A short code that says nothing of the person. */
+            reference: string;
+            /** @description Null after erasure and for whoever is not shown clients, as are contact and note. */
+            name: string | null;
+            contact: string | null;
+            note: string | null;
+            erasedAt: string | null;
+            createdAt: string;
+            version: number;
+        };
+        ClientPageView: {
+            items: components["schemas"]["ClientView"][];
+            /** @description Give it as `after` for the next page; null: this is the last. */
+            next: string | null;
+        };
+        SearchClientsDto: {
+            /** @description The whole name, contact or reference; capitals and spaces do not matter. */
+            text: string;
+        };
+        AddClientDto: {
+            name: string;
+            /** @description How to reach them: a telephone number or a mail address. */
+            contact?: string | null;
+            note?: string | null;
+            /**
+             * Format: uuid
+             * @description Made by the client of the API, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+        };
+        WrittenClientView: {
+            id: string;
+            reference: string;
+            version: number;
+        };
+        ChangeClientDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version this change was made from. */
+            version: number;
+            name?: string;
+            /** @description Null takes it away. */
+            contact?: string | null;
+            /** @description Null takes it away. */
+            note?: string | null;
+        };
+        ClientAccessView: {
+            id: string;
+            personId: string | null;
+            personName: string | null;
+            /**
+             * @description What was shown: their own page, a list or search that named them, one of their sessions, an export.
+             * @enum {string}
+             */
+            what: "touch-up" | "client" | "session" | "client list" | "client search" | "session list" | "session record" | "client trace" | "session trace" | "legal claims" | "export";
+            accessedAt: string;
+        };
+        ClientAccessPageView: {
+            items: components["schemas"]["ClientAccessView"][];
+            /** @description Give it as `after` for the next page; null: this is the last. */
+            next: string | null;
+        };
+        AskErasureDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * @description Why: a ground of GDPR Art. 17(1), or "retention over" on the studio's own motion.
+             * @enum {string}
+             */
+            ground: "no longer necessary" | "consent withdrawn" | "objection" | "unlawful processing" | "erasure required by law" | "retention over";
+            /** @description What is to be said against what stands against it, where the law leaves that to the studio. */
+            overrides?: ("no legal obligation applies" | "the client was told of it")[];
+        };
+        ErasureObstacleView: {
+            /** @enum {string} */
+            kind: "retention not chosen" | "legal obligation" | "own retention" | "held lot" | "legal claim";
+            /** @description The point of GDPR Art. 17(3) that allows a refusal; null: the studio's own rule. */
+            article: string | null;
+            /** @description What was seen, and what to do. */
+            message: string;
+            /** @description Last local day, for what ends by itself. */
+            keptThrough: string | null;
+            /** @description The lots on hold. */
+            lotIds: string[];
+            /**
+             * @description What was said against it, so that it no longer stands; null: it stands.
+             * @enum {string|null}
+             */
+            overriddenBy: "no legal obligation applies" | "the client was told of it" | null;
+        };
+        ErasureAnswerView: {
+            id: string;
+            clientId: string;
+            clientReference: string;
+            /** @enum {string} */
+            ground: "no longer necessary" | "consent withdrawn" | "objection" | "unlawful processing" | "erasure required by law" | "retention over";
+            /** @enum {string} */
+            answer: "refused" | "erased";
+            /** @description All that was found, also what was overridden. */
+            obstacles: components["schemas"]["ErasureObstacleView"][];
+            recordedAt: string;
+            personId: string | null;
+        };
+        ErasureAnswerPageView: {
+            items: components["schemas"]["ErasureAnswerView"][];
+            /** @description Give it as `after` for the next page; null: this is the last. */
+            next: string | null;
+        };
+        LegalClaimView: {
+            id: string;
+            /** @description Null after erasure and for whoever is not shown clients, as is the reason of its end. */
+            reason: string | null;
+            recordedAt: string;
+            personId: string | null;
+            /** @description Null: it still stands, and the client is not erased. */
+            endedAt: string | null;
+            endedBecause: string | null;
+            endedBy: string | null;
+        };
+        NoteLegalClaimDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description What is claimed, or may be; kept sealed. */
+            reason: string;
+        };
+        WrittenLegalClaimView: {
+            id: string;
+            clientId: string;
+            endedAt: string | null;
+        };
+        EndLegalClaimDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description How it ended; kept sealed. */
+            reason: string;
+        };
+        ProcedureView: {
+            id: string;
+            name: string;
+            /** @enum {string} */
+            bodyPlace: "other" | "brows" | "upper eyelids" | "lower eyelids" | "lips" | "areola" | "scalp";
+            /** @description The touch-up window, in days after the first session; both days belong to it. */
+            touchUpFromDays: number;
+            touchUpToDays: number;
+            /** @description Null: offered. */
+            archivedAt: string | null;
+            version: number;
+        };
+        AddProcedureDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            name: string;
+            /** @enum {string} */
+            bodyPlace: "brows" | "upper eyelids" | "lower eyelids" | "lips" | "areola" | "scalp" | "other";
+            /** @description First day of the touch-up window, in days after the first session; 30 when left out. */
+            touchUpFromDays?: number;
+            /** @description Last day of the touch-up window; 40 when left out. */
+            touchUpToDays?: number;
+        };
+        ChangeProcedureDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version this change was made from. */
+            version: number;
+            name?: string;
+            /** @enum {string} */
+            bodyPlace?: "brows" | "upper eyelids" | "lower eyelids" | "lips" | "areola" | "scalp" | "other";
+            touchUpFromDays?: number;
+            touchUpToDays?: number;
+            /** @description True: no longer offered, while sessions keep it. False: offered again. */
+            archived?: boolean;
+        };
+        KitItemView: {
+            productId: string | null;
+            /** @description Maker, name and shade of the product. */
+            productName: string | null;
+            /** @description Key of a configuration: any cartridge of it will do. */
+            configuration: string | null;
+            quantity: number;
+        };
+        KitListView: {
+            procedureId: string;
+            /** @description Null: the procedure's list, for all who have none of their own. */
+            artistId: string | null;
+            items: components["schemas"]["KitItemView"][];
+            /** @description Null: no list was made yet, and none is needed for setup. */
+            version: number | null;
+        };
+        KitItemDto: {
+            /** Format: uuid */
+            productId?: string | null;
+            /** @description Key of a configuration, as the catalogue lists them: any cartridge of it will do. */
+            configuration?: string | null;
+            quantity: number;
+        };
+        PutKitListDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: uuid
+             * @description Whose own list this is; left out or null: the procedure's, for all who have none of their own.
+             */
+            artistId?: string | null;
+            /** @description The version this change was made from; left out: there is no such list yet. */
+            version?: number;
+            /** @description In the order in which they are laid out; empty: nothing is needed. */
+            items: components["schemas"]["KitItemDto"][];
+        };
+        SessionListItemView: {
+            id: string;
+            /** @enum {string} */
+            state: "planned" | "in setup" | "completed" | "cancelled" | "not attended";
+            version: number;
+            clientId: string;
+            clientReference: string;
+            /** @description Null after erasure and for whoever is not shown clients. */
+            clientName: string | null;
+            artistId: string;
+            artistName: string | null;
+            procedureId: string;
+            procedureName: string;
+            /** @enum {string} */
+            visitKind: "patch test" | "first session" | "touch-up" | "refresh" | "correction" | "lightening" | "training";
+            /** @enum {string} */
+            bodyPlace: "other" | "brows" | "upper eyelids" | "lower eyelids" | "lips" | "areola" | "scalp";
+            bookedAt: string | null;
+            /** @description When it starts or, for a walk-in or a late record, started. */
+            plannedStart: string | null;
+            inSetupAt: string | null;
+            completedAt: string | null;
+            followsSessionId: string | null;
+            /** @enum {string} */
+            recordedFrom: "paper" | "tray" | "late";
+        };
+        SessionPageView: {
+            items: components["schemas"]["SessionListItemView"][];
+            /** @description Give it as `after` for the next page; null: this is the last. */
+            next: string | null;
+        };
+        PlanSessionDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** Format: uuid */
+            clientId: string;
+            /** Format: uuid */
+            artistId: string;
+            /** Format: uuid */
+            procedureId: string;
+            /** @description Where exactly; kept sealed. */
+            bodyPlaceDetail?: string | null;
+            /**
+             * Format: date-time
+             * @description When the client booked; left out: not known.
+             */
+            bookedAt?: string | null;
+            /** Format: date-time */
+            plannedStart: string;
+            /**
+             * Format: uuid
+             * @description The earlier session this one touches up, refreshes or corrects. Left out for a touch-up: the client's latest completed first session of the procedure.
+             */
+            followsSessionId?: string | null;
+            /** @enum {string} */
+            visitKind: "patch test" | "first session" | "touch-up" | "refresh" | "correction" | "lightening" | "training";
+            /**
+             * @description Left out: the procedure's.
+             * @enum {string}
+             */
+            bodyPlace?: "brows" | "upper eyelids" | "lower eyelids" | "lips" | "areola" | "scalp" | "other";
+        };
+        WrittenSessionView: {
+            id: string;
+            /** @enum {string} */
+            state: "planned" | "in setup" | "completed" | "cancelled" | "not attended";
+            version: number;
+            clientId: string;
+            /** @description The client's short code. */
+            clientReference: string;
+            followsSessionId: string | null;
+            /**
+             * @description Why it follows that session: it was named, or, for a touch-up, it is the client's latest first session.
+             * @enum {string|null}
+             */
+            followsBecause: "named" | "latest completed first session of this procedure" | null;
+        };
+        NewClientDto: {
+            name: string;
+            /** @description How to reach them: a telephone number or a mail address. */
+            contact?: string | null;
+            note?: string | null;
+        };
+        WalkInDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** Format: uuid */
+            clientId?: string;
+            /** Format: uuid */
+            artistId: string;
+            /** Format: uuid */
+            procedureId: string;
+            /** @description Where exactly; kept sealed. */
+            bodyPlaceDetail?: string | null;
+            /**
+             * Format: uuid
+             * @description As for a planned session.
+             */
+            followsSessionId?: string | null;
+            /** @description A client who is not known yet. */
+            client?: components["schemas"]["NewClientDto"];
+            /** @enum {string} */
+            visitKind: "patch test" | "first session" | "touch-up" | "refresh" | "correction" | "lightening" | "training";
+            /**
+             * @description Left out: the procedure's.
+             * @enum {string}
+             */
+            bodyPlace?: "brows" | "upper eyelids" | "lower eyelids" | "lips" | "areola" | "scalp" | "other";
+        };
+        SessionClientView: {
+            id: string;
+            reference: string;
+            /** @description Null after erasure and for whoever is not shown clients. */
+            name: string | null;
+        };
+        NamedPersonView: {
+            id: string;
+            name: string | null;
+        };
+        SessionProcedureView: {
+            id: string;
+            name: string;
+        };
+        HealedResultView: {
+            /** @description How much of the colour is still there, 0 to 100. */
+            retainedColourPercent: number;
+            note: string | null;
+            /** @description When it was looked at. */
+            occurredAt: string;
+            /** @description The visit at which it was seen; null: not at a visit. */
+            seenAtSessionId: string | null;
+        };
+        SessionTrayLineView: {
+            id: string;
+            productId: string;
+            productName: string;
+            lotId: string;
+            lotCode: string | null;
+            containerId: string;
+            pieces: number;
+            serial: string | null;
+            /** @enum {string} */
+            knownBy: "own label" | "maker's symbol" | "typed" | "picked from a list";
+            admittedAt: string;
+            /** @enum {string} */
+            state: "on tray" | "taken off" | "settled";
+            /** @enum {string|null} */
+            settledAs: "used" | "opened unused" | "back unopened" | null;
+        };
+        MixPartView: {
+            productId: string;
+            makerName: string;
+            productName: string;
+            shade: string | null;
+            isThinner: boolean;
+            lotId: string;
+            lotCode: string | null;
+            containerId: string;
+            /** @description Null when any of it was given as a volume. */
+            drops: number | null;
+            /** @description An estimate. */
+            microlitres: number;
+        };
+        MixView: {
+            id: string;
+            sessionId: string;
+            label: string;
+            occurredAt: string;
+            parts: components["schemas"]["MixPartView"][];
+            /** @description Of all parts together, an estimate. */
+            microlitres: number;
+        };
+        UsedCodeView: {
+            kind: string;
+            code: string;
+        };
+        UseReversalView: {
+            /** @description Null after erasure and for whoever is not shown clients. */
+            reason: string | null;
+            recordedAt: string;
+            personId: string | null;
+        };
+        UseView: {
+            id: string;
+            lotId: string;
+            containerId: string;
+            productId: string;
+            /** @enum {string} */
+            kind: "pigment" | "cartridge" | "consumable";
+            /** @description The cup it was dropped into; null: used by itself. */
+            mixId: string | null;
+            /** @description The brand. */
+            makerName: string;
+            productName: string;
+            /** @description The colour. */
+            shade: string | null;
+            /** @description Null: none was printed, or it could not be read. */
+            lotCode: string | null;
+            /** @description Every code printed for the lot. */
+            codes: components["schemas"]["UsedCodeView"][];
+            /** @description Last usable day; null: none was printed. */
+            useBy: string | null;
+            /** @enum {string} */
+            knownBy: "own label" | "maker's symbol" | "typed" | "picked from a list";
+            pieces: number;
+            drops: number | null;
+            /** @description An estimate. */
+            microlitres: number;
+            /** @description The reasons for which it had been refused, when it was used all the same. */
+            againstRefusal: string[] | null;
+            /** @description Why, in the artist's words. Null also after erasure and for whoever is not shown clients. */
+            reason: string | null;
+            appliedAt: string | null;
+            removedAt: string | null;
+            appliedBy: string | null;
+            occurredAt: string;
+            recordedAt: string;
+            /** @description Who recorded it. */
+            personId: string | null;
+            /** @description Set when it was recorded by mistake. */
+            reversal: components["schemas"]["UseReversalView"] | null;
+        };
+        SessionView: {
+            id: string;
+            /** @enum {string} */
+            state: "planned" | "in setup" | "completed" | "cancelled" | "not attended";
+            version: number;
+            client: components["schemas"]["SessionClientView"];
+            artist: components["schemas"]["NamedPersonView"];
+            procedure: components["schemas"]["SessionProcedureView"];
+            /** @enum {string} */
+            visitKind: "patch test" | "first session" | "touch-up" | "refresh" | "correction" | "lightening" | "training";
+            /** @enum {string} */
+            bodyPlace: "other" | "brows" | "upper eyelids" | "lower eyelids" | "lips" | "areola" | "scalp";
+            bodyPlaceDetail: string | null;
+            bookedAt: string | null;
+            plannedStart: string | null;
+            plannedAt: string;
+            inSetupAt: string | null;
+            completedAt: string | null;
+            cancelledAt: string | null;
+            notAttendedAt: string | null;
+            followsSessionId: string | null;
+            /** @enum {string} */
+            recordedFrom: "paper" | "tray" | "late";
+            signedBy: components["schemas"]["NamedPersonView"] | null;
+            signedAt: string | null;
+            /** @description Null: not asked yet, or the client was erased, or the reader is not shown clients; so with every text here. */
+            complications: string | null;
+            healedResult: components["schemas"]["HealedResultView"] | null;
+            tray: components["schemas"]["SessionTrayLineView"][];
+            mixes: components["schemas"]["MixView"][];
+            uses: components["schemas"]["UseView"][];
+        };
+        TracedLotView: {
+            lotId: string;
+            /** @description False: it was in it through a house blend. */
+            direct: boolean;
+            makerName: string;
+            productName: string;
+            shade: string | null;
+            lotCode: string | null;
+            useBy: string | null;
+            /** @description What of the use is this lot's: derived, an estimate, never booked. Null: pieces, or an amount not known. */
+            shareMicrolitres: number | null;
+        };
+        BlendedPigmentView: {
+            useId: string;
+            lots: components["schemas"]["TracedLotView"][];
+        };
+        SignatureView: {
+            personId: string;
+            name: string | null;
+            signedAt: string | null;
+        };
+        ClientRecordView: {
+            sessionId: string;
+            client: components["schemas"]["SessionClientView"];
+            /** @description When the visit took place: instant in UTC. */
+            occurredAt: string | null;
+            /** @description The studio's local day and time, YYYY-MM-DD HH:MM. */
+            localDateAndTime: string | null;
+            timeZone: string;
+            /** @enum {string} */
+            visitKind: "patch test" | "first session" | "touch-up" | "refresh" | "correction" | "lightening" | "training";
+            procedureName: string;
+            /** @enum {string} */
+            bodyPlace: "other" | "brows" | "upper eyelids" | "lower eyelids" | "lips" | "areola" | "scalp";
+            bodyPlaceDetail: string | null;
+            /** @description Needle cartridges and other single-use needles. */
+            instruments: components["schemas"]["UseView"][];
+            pigments: components["schemas"]["UseView"][];
+            /** @description What those pigments were made of that are house blends. */
+            blendedPigments: components["schemas"]["BlendedPigmentView"][];
+            /** @description Everything else that touched the client, such as an anaesthetic. */
+            others: components["schemas"]["UseView"][];
+            /** @description Recorded by mistake and reversed. */
+            reversed: components["schemas"]["UseView"][];
+            complications: string | null;
+            artist: components["schemas"]["NamedPersonView"];
+            /** @description Null: not signed yet. */
+            signature: components["schemas"]["SignatureView"] | null;
+            /** @enum {string} */
+            recordedFrom: "paper" | "tray" | "late";
+        };
+        ChangeSessionDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version this change was made from. */
+            version: number;
+            /** Format: uuid */
+            artistId?: string;
+            /** Format: uuid */
+            procedureId?: string;
+            /** @description Null takes it away. */
+            bodyPlaceDetail?: string | null;
+            /** Format: date-time */
+            bookedAt?: string | null;
+            /** Format: date-time */
+            plannedStart?: string;
+            /**
+             * Format: uuid
+             * @description Null takes it away.
+             */
+            followsSessionId?: string | null;
+            /** @enum {string} */
+            visitKind?: "patch test" | "first session" | "touch-up" | "refresh" | "correction" | "lightening" | "training";
+            /** @enum {string} */
+            bodyPlace?: "brows" | "upper eyelids" | "lower eyelids" | "lips" | "areola" | "scalp" | "other";
+        };
+        SessionStepDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+        };
+        ReasonView: {
+            /** @description Stable code, such as `expired`. */
+            code: string;
+            /** @description A sentence for the artist. */
+            message: string;
+        };
+        TrayLineView: {
+            id: string;
+            productId: string;
+            lotId: string;
+            containerId: string;
+            label: string;
+            labelCode: string;
+            lotCode: string | null;
+            /** @enum {string} */
+            stockForm: "container" | "pieces";
+            isPigment: boolean;
+            pieces: number;
+            /** @enum {string} */
+            knownBy: "own label" | "maker's symbol" | "typed" | "picked from a list";
+            admittedAt: string;
+            /** @enum {string} */
+            state: "on tray" | "taken off" | "settled";
+            /** @enum {string|null} */
+            settledAs: "used" | "opened unused" | "back unopened" | null;
+            /** @description Why it may not be used any more, when something changed since it was admitted. */
+            refusedNow: components["schemas"]["ReasonView"][];
+        };
+        KitGapView: {
+            productId: string | null;
+            configuration: string | null;
+            label: string;
+            quantityPieces: number;
+        };
+        TrayView: {
+            sessionId: string;
+            /** @enum {string} */
+            state: "planned" | "in setup" | "completed" | "cancelled" | "not attended";
+            version: number;
+            lines: components["schemas"]["TrayLineView"][];
+            /** @description What the kit list asks for and the tray lacks; empty without a kit list. */
+            lacking: components["schemas"]["KitGapView"][];
+        };
+        ScanDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** @description The text of the symbol as the reader gave it, or a lot code typed from a label. */
+            symbol?: string;
+            /**
+             * Format: uuid
+             * @description The bottle or box that is meant, after the question which.
+             */
+            containerId?: string;
+            /**
+             * Format: uuid
+             * @description The lot picked from a list.
+             */
+            lotId?: string;
+            /**
+             * Format: uuid
+             * @description A product wanted without a symbol: its lots are listed, or `none left` is counted.
+             */
+            productId?: string;
+            /** @description ISO/IEC 15424 symbology identifier such as `]d2`, when the reader tells it apart. */
+            symbologyIdentifier?: string;
+            /** @description The answer to "another one?": this is one piece more with the same symbol. */
+            another?: boolean;
+        };
+        TrayThingView: {
+            containerId: string;
+            lotId: string;
+            productId: string;
+            /** @description Maker, product and shade. */
+            label: string;
+            /** @description Lotward's own code on the label. */
+            labelCode: string;
+            lotCode: string | null;
+            /** @enum {string} */
+            state: "opened" | "sealed" | "finished" | "discarded" | "practice only";
+            /** @description Last day on which it may be used; null when no date is known. */
+            lastDay: string | null;
+            /**
+             * @description Whose opened life was counted.
+             * @enum {string}
+             */
+            openedLifeFrom: "none" | "label" | "assumed" | "sending studio";
+            /** @description Pieces by the book that no tray holds. */
+            availablePieces: number;
+        };
+        ScanView: {
+            id: string;
+            sessionId: string;
+            /** @enum {string} */
+            verdict: "admitted" | "warned" | "refused" | "question";
+            /** @description The worst first. */
+            reasons: components["schemas"]["ReasonView"][];
+            /** @enum {string} */
+            knownBy: "own label" | "maker's symbol" | "typed" | "picked from a list";
+            /** @description What the scan was taken for; null when a question is open. */
+            thing: components["schemas"]["TrayThingView"] | null;
+            /** @description What to take instead, or first. */
+            instead: components["schemas"]["TrayThingView"] | null;
+            /** @description What a question can be answered with. */
+            choices: components["schemas"]["TrayThingView"][];
+            /** @description What the screen may offer now: opening the sealed bottle, or one piece more. */
+            offers: ("open" | "another")[];
+            /** @description The line this scan put on the tray. */
+            trayLineId: string | null;
+            occurredAt: string;
+        };
+        TakeOffDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /**
+             * @description Left out: back unopened. What was opened is not put back: its piece is wasted, a bottle is open from now on.
+             * @enum {string}
+             */
+            outcome?: "back unopened" | "opened unused";
+        };
+        TakenOffView: {
+            /** @description The line. */
+            id: string;
+        };
+        StartMixDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** @description Such as `base` or `shadow`; never about the client. */
+            label: string;
+        };
+        AddToMixDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** Format: uuid */
+            containerId: string;
+            drops?: number;
+            microlitres?: number;
+        };
+        AddedToMixView: {
+            id: string;
+            sessionId: string;
+            label: string;
+            occurredAt: string;
+            parts: components["schemas"]["MixPartView"][];
+            /** @description Of all parts together, an estimate. */
+            microlitres: number;
+            /** @description Why the bottle may not be used any more; what was dropped is in the mix all the same. */
+            warnings: string[];
+        };
+        CompletedLineDto: {
+            /**
+             * Format: date-time
+             * @description When a topical anaesthetic was put on.
+             */
+            appliedAt?: string;
+            /**
+             * Format: date-time
+             * @description When it was taken off.
+             */
+            removedAt?: string;
+            /**
+             * Format: uuid
+             * @description Who put it on.
+             */
+            appliedBy?: string;
+            /** @description Why, where something was used against a refusal; kept sealed. */
+            reason?: string | null;
+            /** Format: uuid */
+            trayLineId: string;
+            /** @enum {string} */
+            outcome: "used" | "opened unused" | "back unopened";
+            /** @description Drops outside any mix; left out, and no volume either: the amount is not known. */
+            drops?: number;
+            /** @description A volume outside any mix, an estimate. */
+            microlitres?: number;
+        };
+        UsedBesidesDto: {
+            /**
+             * Format: date-time
+             * @description When a topical anaesthetic was put on.
+             */
+            appliedAt?: string;
+            /**
+             * Format: date-time
+             * @description When it was taken off.
+             */
+            removedAt?: string;
+            /**
+             * Format: uuid
+             * @description Who put it on.
+             */
+            appliedBy?: string;
+            /** @description Why, where something was used against a refusal; kept sealed. */
+            reason?: string | null;
+            /** Format: uuid */
+            containerId: string;
+            /** @description Pieces, for what is counted in pieces. */
+            pieces?: number;
+            /** @description Drops outside any mix; left out, and no volume either: the amount is not known. */
+            drops?: number;
+            /** @description A volume outside any mix, an estimate. */
+            microlitres?: number;
+        };
+        CompleteSessionDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** @description Complications, in words; null: there were none, which has to be said. Kept sealed. */
+            complications: string | null;
+            /**
+             * Format: uuid
+             * @description The artist who signs off.
+             */
+            signedBy: string;
+            /** @description What became of lines; a piece not named was used, a container not named was used when it is in a mix. */
+            lines: components["schemas"]["CompletedLineDto"][];
+            /** @description Used without having been admitted. */
+            besides?: components["schemas"]["UsedBesidesDto"][];
+        };
+        CompletedUseView: {
+            id: string;
+            lotId: string;
+            containerId: string;
+            mixId: string | null;
+            pieces: number;
+            microlitres: number;
+            /** @description Codes of the refusals it was used against. */
+            againstRefusal: string[];
+        };
+        CompletionView: {
+            sessionId: string;
+            /** @enum {string} */
+            state: "completed";
+            completedAt: string;
+            version: number;
+            uses: components["schemas"]["CompletedUseView"][];
+            /** @description Pieces that were opened and touched nobody. */
+            wastedPieces: number;
+        };
+        SisterLotView: {
+            lotId: string;
+            /** @description Last usable day; null: none was printed. */
+            useBy: string | null;
+        };
+        TraceTotalsView: {
+            /** @description Every use, also those recorded by mistake. */
+            uses: number;
+            /** @description Uses recorded by mistake and reversed. */
+            reversedUses: number;
+            /** @description Sessions with a use that stands. */
+            sessions: number;
+            /** @description Clients with a use that stands. */
+            clients: number;
+        };
+        TraceUseView: {
+            id: string;
+            sessionId: string;
+            clientId: string;
+            clientReference: string;
+            artistId: string;
+            procedureId: string;
+            procedureName: string;
+            /** @enum {string} */
+            visitKind: "patch test" | "first session" | "touch-up" | "refresh" | "correction" | "lightening" | "training";
+            /** @enum {string} */
+            bodyPlace: "other" | "brows" | "upper eyelids" | "lower eyelids" | "lips" | "areola" | "scalp";
+            /**
+             * @description How the session was recorded: as it happened, later, or from paper.
+             * @enum {string}
+             */
+            recordedFrom: "paper" | "tray" | "late";
+            occurredAt: string;
+            recordedAt: string;
+            /** @description The lot that was taken in hand, with its label as it was known then. */
+            lotId: string;
+            containerId: string;
+            makerName: string;
+            productName: string;
+            shade: string | null;
+            lotCode: string | null;
+            useBy: string | null;
+            /** @enum {string} */
+            knownBy: "own label" | "maker's symbol" | "typed" | "picked from a list";
+            pieces: number;
+            drops: number | null;
+            /** @description An estimate. */
+            microlitres: number;
+            mixId: string | null;
+            /** @description By what the lots reached the client; empty: directly. */
+            through: ("mix" | "house blend")[];
+            /** @description The reasons for which it had been refused, when it was used all the same. */
+            againstRefusal: string[] | null;
+            /** @description Set when it was recorded by mistake. */
+            reversedAt: string | null;
+            /** @description From a lot: the lots asked for. From a client or a session: every lot that was in it. */
+            lots: components["schemas"]["TracedLotView"][];
+        };
+        LotTraceView: {
+            /** @description Whoever asks for a code means these too. */
+            sisterLots: components["schemas"]["SisterLotView"][];
+            totals: components["schemas"]["TraceTotalsView"];
+            items: components["schemas"]["TraceUseView"][];
+            /** @description Give it as `after` for the next page; null: this is the last. */
+            next: string | null;
+        };
+        TraceLotsDto: {
+            /**
+             * Format: uuid
+             * @description The `next` of the page before.
+             */
+            after?: string;
+            lotIds: string[];
+            /** @description How many uses at most, 1 to 200. */
+            limit?: number;
+        };
+        TraceView: {
+            totals: components["schemas"]["TraceTotalsView"];
+            items: components["schemas"]["TraceUseView"][];
+            /** @description Give it as `after` for the next page; null: this is the last. */
+            next: string | null;
+        };
+        TouchUpWindowView: {
+            /** @description Local days, YYYY-MM-DD; both belong to the window. */
+            opensOn: string;
+            closesOn: string;
+        };
+        TouchUpObstacleView: {
+            /** @enum {string} */
+            obstacle: "finished" | "practice only" | "expired" | "open too long" | "held";
+            message: string;
+        };
+        PigmentAtTouchUpView: {
+            productId: string;
+            makerName: string;
+            productName: string;
+            shade: string | null;
+            lotId: string;
+            lotCode: string | null;
+            containerId: string;
+            /** @description Null when it was given as a volume. */
+            drops: number | null;
+            /** @description An estimate. */
+            microlitres: number;
+            /** @enum {string} */
+            usableAtStart: "yes" | "no" | "no date known";
+            /** @enum {string} */
+            usableAtEnd: "yes" | "no" | "no date known";
+            /** @description Last usable local day; null when no date is known. */
+            lastDay: string | null;
+            /**
+             * @description Whose opened life was counted.
+             * @enum {string}
+             */
+            openedLifeFrom: "none" | "label" | "assumed" | "sending studio";
+            /** @description Empty when nothing stands against it. */
+            whyNot: components["schemas"]["TouchUpObstacleView"][];
+            /** @description Other containers of the same lot that can be used on the first day of the window. */
+            otherContainerIds: string[];
+        };
+        MixAtTouchUpView: {
+            id: string;
+            label: string;
+            parts: components["schemas"]["PigmentAtTouchUpView"][];
+        };
+        InstrumentOfVisitView: {
+            productId: string;
+            makerName: string;
+            productName: string;
+            pieces: number;
+        };
+        FollowingVisitView: {
+            sessionId: string;
+            /** @enum {string} */
+            visitKind: "patch test" | "first session" | "touch-up" | "refresh" | "correction" | "lightening" | "training";
+            /** @enum {string} */
+            state: "planned" | "in setup" | "completed" | "cancelled" | "not attended";
+            plannedStart: string | null;
+            completedAt: string | null;
+        };
+        TouchUpView: {
+            /** @description The earlier visit. */
+            sessionId: string;
+            clientId: string;
+            artistId: string;
+            procedureId: string;
+            procedureName: string;
+            /** @enum {string} */
+            visitKind: "patch test" | "first session" | "touch-up" | "refresh" | "correction" | "lightening" | "training";
+            /** @description Local day, YYYY-MM-DD. */
+            completedOn: string;
+            window: components["schemas"]["TouchUpWindowView"];
+            mixes: components["schemas"]["MixAtTouchUpView"][];
+            /** @description Pigments used by themselves, in no mix. */
+            pigments: components["schemas"]["PigmentAtTouchUpView"][];
+            instruments: components["schemas"]["InstrumentOfVisitView"][];
+            /** @description How the colour healed, once it was looked at. */
+            healedResult: components["schemas"]["HealedResultView"] | null;
+            /** @description Visits that follow this one. */
+            visits: components["schemas"]["FollowingVisitView"][];
+        };
+        RecordHealedResultDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** @description What was seen; kept sealed. */
+            note?: string | null;
+            /**
+             * Format: uuid
+             * @description The visit at which it was seen, such as the touch-up.
+             */
+            seenAtSessionId?: string | null;
+            /** @description To correct what was recorded: the version of the session it was read from. Left out: nothing is recorded yet. */
+            version?: number;
+            /** @description How much of the colour is still there. */
+            retainedColourPercent: number;
+        };
+        LateUseDto: {
+            /**
+             * Format: date-time
+             * @description When a topical anaesthetic was put on.
+             */
+            appliedAt?: string;
+            /**
+             * Format: date-time
+             * @description When it was taken off.
+             */
+            removedAt?: string;
+            /**
+             * Format: uuid
+             * @description Who put it on.
+             */
+            appliedBy?: string;
+            /** @description Why, where something was used against a refusal; kept sealed. */
+            reason?: string | null;
+            /** Format: uuid */
+            containerId?: string;
+            /** Format: uuid */
+            lotId?: string;
+            /**
+             * Format: uuid
+             * @description With what was written down of its label; a lot that is not on record is made.
+             */
+            productId?: string;
+            /** @description With productId: the lot code as written. */
+            code?: string;
+            /**
+             * Format: uuid
+             * @description The mix of this session that it went into; left out: used by itself.
+             */
+            mixId?: string;
+            /**
+             * @description With productId: why there is no code.
+             * @enum {string}
+             */
+            codeState?: "none printed" | "unreadable";
+            /** @description With productId: YYYY-MM-DD, YYYY-MM or YYYY as written; left out: not written. */
+            useBy?: string | null;
+            /**
+             * @description How the lot was known.
+             * @enum {string}
+             */
+            knownBy: "own label" | "maker's symbol" | "typed" | "picked from a list";
+            /** @description For what is counted in pieces; left out: 1. */
+            pieces?: number;
+            /** @description Drops outside any mix; left out, and no volume either: the amount is not known. */
+            drops?: number;
+            /** @description A volume outside any mix, an estimate. */
+            microlitres?: number;
+        };
+        RecordLateSessionDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it took place.
+             */
+            occurredAt: string;
+            /**
+             * Format: uuid
+             * @description Exactly one of clientId and client is given.
+             */
+            clientId?: string;
+            /** Format: uuid */
+            artistId: string;
+            /** Format: uuid */
+            procedureId: string;
+            /** @description Where exactly; kept sealed. */
+            bodyPlaceDetail?: string | null;
+            /** Format: uuid */
+            followsSessionId?: string | null;
+            /** @description In words; null: there were none; left out: not known. Kept sealed. */
+            complications?: string | null;
+            /**
+             * Format: uuid
+             * @description The artist who signs off.
+             */
+            signedBy: string;
+            /**
+             * @description From memory or a device that was away (late), or from a paper form.
+             * @enum {string}
+             */
+            source: "late" | "paper";
+            /** @description A client who is not known yet. */
+            client?: components["schemas"]["NewClientDto"];
+            /** @enum {string} */
+            visitKind: "patch test" | "first session" | "touch-up" | "refresh" | "correction" | "lightening" | "training";
+            /**
+             * @description Left out: the procedure's.
+             * @enum {string}
+             */
+            bodyPlace?: "brows" | "upper eyelids" | "lower eyelids" | "lips" | "areola" | "scalp" | "other";
+            uses: components["schemas"]["LateUseDto"][];
+        };
+        RecordedUsesView: {
+            id: string;
+            /** @enum {string} */
+            state: "completed";
+            version: number;
+            clientId: string;
+            clientReference: string;
+            followsSessionId: string | null;
+            /** @description What was recorded by this request. */
+            uses: components["schemas"]["CompletedUseView"][];
+            /** @description Lots that were not on record and were made for it. */
+            madeLotIds: string[];
+            /** @description What should be looked at, such as a code that is known with another use-by date. */
+            warnings: string[];
+        };
+        AddUsesDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            uses: components["schemas"]["LateUseDto"][];
+        };
+        AddComplicationsDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** @description In words; kept sealed, below what was said before. */
+            complications: string;
+            /** @description The version of the session it was read from. */
+            version: number;
+        };
+        ReverseUseDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** @description Why; kept sealed. To be left out for a client who was erased, for nothing can be sealed about them any more. */
+            reason?: string;
+        };
+        ReversedUseView: {
+            useId: string;
+            sessionId: string;
+            /** @description The session's version after it. */
+            version: number;
+            /** @description What went back on the book. */
+            pieces: number;
+            /** @description An estimate. */
+            microlitres: number;
+        };
+        ExportingStudioView: {
+            id: string;
+            name: string;
+            /** @description IANA name; the local days in this document are its days. */
+            timeZone: string;
+        };
+        ExportedRetentionView: {
+            /** @description What the studio set; null: it has not said how long it keeps records. */
+            policy: components["schemas"]["RetentionView"] | null;
+            /** @description Local day of the last record of a visit; null: none took place. */
+            lastRecordOn: string | null;
+            /** @description Last local day on which the record must be kept; null: nothing has to be kept, or it is not known. */
+            keptThrough: string | null;
+        };
+        ExportedAccessView: {
+            accessedAt: string;
+            /** @enum {string} */
+            what: "touch-up" | "client" | "session" | "client list" | "client search" | "session list" | "session record" | "client trace" | "session trace" | "legal claims" | "export";
+            role: string | null;
+            personId: string | null;
+        };
+        ClientExportView: {
+            /** @enum {string} */
+            format: "lotward client export";
+            /** @enum {integer} */
+            formatVersion: 1;
+            exportedAt: string;
+            studio: components["schemas"]["ExportingStudioView"];
+            client: components["schemas"]["ClientView"];
+            retention: components["schemas"]["ExportedRetentionView"];
+            /** @description Every visit in the order in which it was put on record, with what was mixed and used, lots and dates. */
+            sessions: components["schemas"]["SessionView"][];
+            /** @description What the house blends among the pigments were made of. */
+            blendedPigments: components["schemas"]["BlendedPigmentView"][];
+            legalClaims: components["schemas"]["LegalClaimView"][];
+            /** @description What was answered to wishes for erasure. */
+            erasureAnswers: components["schemas"]["ErasureAnswerView"][];
+            /** @description Who was shown the record, the latest first; this export is the first of them. */
+            accesses: components["schemas"]["ExportedAccessView"][];
+        };
+        FailedBackupView: {
+            at: string;
+            /** @description In a few words, such as `no space is left on the disk`. */
+            cause: string;
+        };
+        BackupStatusView: {
+            /** @description The instant of which the last good backup shows the record; null: there is none. */
+            lastGoodAt: string | null;
+            /** @description How many good ones there are. */
+            kept: number;
+            /** @description How many of them are kept before the oldest is removed. */
+            keptAtMost: number;
+            /** @description When the next one is made; null: none is scheduled. */
+            nextDueAt: string | null;
+            /** @description The last one that failed since the service was started. */
+            lastFailure: components["schemas"]["FailedBackupView"] | null;
+        };
+        LiveView: {
+            /**
+             * @description The process answers.
+             * @enum {string}
+             */
+            status: "live";
+        };
+        ReadyView: {
+            /**
+             * @description The service can work: its database answers and has the schema this version works with.
+             * @enum {string}
+             */
+            status: "ready";
+        };
+        AuditedRowView: {
+            table: string;
+            id: string;
+            /** @description SHA-256 of the row as the write left it; null: it was removed. */
+            digest: string | null;
+            /** @description SHA-256 of the row as the write found it; missing when it was made. */
+            before?: string;
+        };
+        AuditEntryView: {
+            /** @description Gapless from 1 in each studio. */
+            sequence: number;
+            recordedAt: string;
+            /** @description Null: the service by itself. */
+            personId: string | null;
+            /** @description By what way it came in: `api`, `paper`, `system`, `cli`. */
+            via: string;
+            /** @description Room and verb, such as `stock.open`. */
+            action: string;
+            subjectKind: string;
+            subjectId: string;
+            /** @description What the write told beside its rows; ids and names of fields, never personal data. */
+            notes: {
+                [key: string]: unknown;
+            };
+            rows: components["schemas"]["AuditedRowView"][];
+            previousHash: string;
+            /** @description SHA-256 of the entry with the hash of the one before. */
+            hash: string;
+        };
+        AuditPageView: {
+            items: components["schemas"]["AuditEntryView"][];
+            /**
+             * @description Hand it in as `after` for the next page; null: this was the last. Where few entries fit the filters, a page can hold
+             *     fewer than asked for, or none, and still have a next one: each looks through so many entries only.
+             */
+            next: number | null;
+        };
+        ChainHeadView: {
+            sequence: number;
+            /** @description SHA-256 of the entry. */
+            hash: string;
+        };
+        FurthestHeadView: {
+            /** @description Such as `the backup 20261125T081500Z-scheduled`. */
+            from: string;
+            sequence: number;
+        };
+        FindingView: {
+            /**
+             * @description What was looked at.
+             * @enum {string}
+             */
+            check: "chain" | "balance" | "row" | "head" | "database" | "level";
+            table: string | null;
+            /** @description Of the row in that table. */
+            id: string | null;
+            message: string;
+        };
+        VerificationView: {
+            /** @description Entries of the audit log. */
+            entries: number;
+            head: components["schemas"]["ChainHeadView"] | null;
+            /** @description Rows of the studio that were held against the audit log. */
+            rows: number;
+            /** @description The same of the product register, which belongs to the chain. */
+            registerRows: number;
+            balances: number;
+            /** @description Products whose quantity on hand was added up anew. */
+            levels: number;
+            /** @description Heads in the service's backups that were compared with the log, and the one that reaches furthest. */
+            heads: number;
+            furthestHead: components["schemas"]["FurthestHeadView"] | null;
+            /** @description How many things are wrong; none: everything fits together. */
+            wrong: number;
+            /** @description The first 100 of them. */
+            findings: components["schemas"]["FindingView"][];
+        };
+        ClientRetentionView: {
+            clientId: string;
+            clientReference: string;
+            /** @description Local day of the last record of a visit; null: never treated. */
+            lastRecordOn: string | null;
+            /** @description Last local day of the floor, from the last record or, without one, from when they were added; null: not known. */
+            keptThrough: string | null;
+            /** @description Whether they may be erased now on the studio's own motion. Nothing says that they must. */
+            erasable: boolean;
+            /** @description What stands against it. */
+            obstacles: components["schemas"]["ErasureObstacleView"][];
+            /** @description Sessions that are planned or under way, which stand against it too. */
+            openSessionIds: string[];
+        };
+        ClientRetentionPageView: {
+            items: components["schemas"]["ClientRetentionView"][];
+            /** @description Give it as `after` for the next page; null: this is the last. */
+            next: string | null;
+        };
+        CarryOutRetentionDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description Who is to be erased, one by one: nobody is because time has passed. */
+            clientIds: string[];
+        };
+        CarriedOutRetentionView: {
+            answers: components["schemas"]["ErasureAnswerView"][];
+        };
+        /** @description Problem details by RFC 9457. Further members depend on the code. */
+        Problem: {
+            /** Format: uri */
+            type: string;
+            title: string;
+            status: number;
+            /** @description What was seen, what is allowed and what to do. */
+            detail: string;
+            /** @description Stable; a program may rely on it. */
+            code: string;
+            faults?: {
+                field: string;
+                message: string;
+            }[];
+        };
+    };
+    responses: never;
+    parameters: never;
+    requestBodies: never;
+    headers: never;
+    pathItems: never;
+}
+export type $defs = Record<string, never>;
+export interface operations {
+    Studios_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StudioView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Studios_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StudioView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Studios_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeStudioDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StudioView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Studios_retentionPresets: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RetentionPresetView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Studios_add: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddStudioDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AddedStudioView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    People_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PersonView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    People_add: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddPersonDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PersonView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    People_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                personId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangePersonDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PersonView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SignIn_setUpState: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SetUpStateView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SignIn_setUp: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetUpDto"];
+            };
+        };
+        responses: {
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SignIn_signIn: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SignInDto"];
+            };
+        };
+        responses: {
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SignIn_signOut: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SignIn_lookAtInvitation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LookAtInvitationDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["InvitationView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SignIn_acceptInvitation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AcceptInvitationDto"];
+            };
+        };
+        responses: {
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    OwnAccount_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RequesterView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    OwnAccount_signIns: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OwnSignInView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    OwnAccount_end: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["EndSignInsDto"];
+            };
+        };
+        responses: {
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    OwnAccount_changePassword: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangePasswordDto"];
+            };
+        };
+        responses: {
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    OwnAccount_removePassword: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Access_invite: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                personId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WriteDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MadeLinkView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Access_signOut: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                personId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WriteDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SignedOutView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Access_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ApiTokenView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Access_make: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MakeApiTokenDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MadeApiTokenView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Access_revoke: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                tokenId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WriteDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RevokedApiTokenView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Passkeys_signInOptions: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description PublicKeyCredentialRequestOptionsJSON of WebAuthn Level 3, for the browser */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        [key: string]: unknown;
+                    };
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Passkeys_signIn: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PasskeySignInDto"];
+            };
+        };
+        responses: {
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Passkeys_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PasskeyView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Passkeys_add: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddPasskeyDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AddedPasskeyView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Passkeys_options: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description PublicKeyCredentialCreationOptionsJSON of WebAuthn Level 3, for the browser */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        [key: string]: unknown;
+                    };
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Passkeys_rename: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                passkeyId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RenamePasskeyDto"];
+            };
+        };
+        responses: {
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Passkeys_remove: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                passkeyId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Tablets_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TabletView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Tablets_enrol: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["EnrolTabletDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TabletView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Tablets_rename: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                tabletId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RenameTabletDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TabletView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Tablets_revoke: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                tabletId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WriteDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TabletView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Tablets_listBadges: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BadgeView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Tablets_printBadge: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                personId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WriteDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": string;
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Tablets_withdrawBadge: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                personId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WriteDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WithdrawnBadgeView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TabletSwitch_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["EnrolledTabletView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TabletSwitch_switch: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SwitchDto"];
+            };
+        };
+        responses: {
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    OwnPin_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OwnPinView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    OwnPin_choose: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChoosePinDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OwnPinView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    OwnPin_remove: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OwnPinView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Alerts_page: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description Which alerts; left out: the open ones. */
+                state?: "open" | "closed" | "all";
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlertPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Alerts_sweepNow: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WriteDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SweepView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Alerts_acknowledge: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                alertId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WriteDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlertView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Alerts_deliveries: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                alertId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlertDeliveryView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Makers_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CompanyView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Makers_add: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddCompanyDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CompanyView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Makers_rename: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                makerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RenameCompanyDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CompanyView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Suppliers_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CompanyView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Suppliers_add: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddCompanyDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CompanyView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Suppliers_rename: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                supplierId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RenameCompanyDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CompanyView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Products_list: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description Words that stand in the name, the shade or the maker's name. */
+                text?: string;
+                kind?: "pigment" | "cartridge" | "consumable";
+                /** @description Archived products are hidden unless asked for. */
+                archived?: "hidden" | "shown";
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProductPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Products_add: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddProductDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProductView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Products_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                productId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProductView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Products_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                productId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeProductDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProductView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Products_archive: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                productId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ArchiveProductDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProductView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Products_restore: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                productId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ArchiveProductDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProductView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Products_addGtin: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                productId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddGtinDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProductView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Products_correctGtin: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                productId: string;
+                gtin: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CorrectGtinDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProductView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Configurations_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ConfigurationView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Configurations_declare: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DeclareEquivalenceDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["EquivalenceView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Configurations_withdraw: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                equivalenceId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawEquivalenceDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["EquivalenceView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Symbols_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReadSymbolDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SymbolView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Blends_page: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BlendPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Blends_make: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MakeBlendDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BlendView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Blends_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                blendId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BlendView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ContainerList_page: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                placeId?: string;
+                lotId?: string;
+                productId?: string;
+                /** @description Left out: all that is still here, neither finished nor discarded. */
+                state?: "sealed" | "opened" | "finished" | "discarded" | "practice only";
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ContainerPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ContainerList_pick: {
+        parameters: {
+            query: {
+                productId: string;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ContainerPickView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ContainerList_byLabel: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ContainerView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ContainerList_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                containerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ContainerView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ContainerOperations_open: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                containerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OpenContainerDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ContainerChangeView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ContainerOperations_correctOpenedDate: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                containerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CorrectOpenedDateDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ContainerChangeView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ContainerOperations_undoOpening: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                containerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["UndoOpeningDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ContainerChangeView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ContainerOperations_finish: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                containerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["FinishContainerDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ContainerChangeView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ContainerOperations_discard: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                containerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DiscardContainerDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ContainerChangeView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ContainerOperations_waste: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                containerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WastePiecesDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ContainerChangeView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ContainerOperations_giveBack: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                containerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReturnContainerDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ContainerChangeView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ContainerOperations_keepForPractice: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                containerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["KeepForPracticeDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ContainerChangeView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ContainerOperations_count: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                containerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CountContainerDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ContainerChangeView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ContainerOperations_move: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                containerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MoveContainerDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ContainerChangeView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Holds_place: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PlaceHoldDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HoldView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Holds_release: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                holdId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReleaseHoldDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HoldView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Labels_print: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PrintLabelsDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": string;
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Levels_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StockLevelsView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Levels_set: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetLevelDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LevelView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Levels_remove: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                levelId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RemoveLevelDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LevelView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LotList_show: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description The `nextContainer` of the answer before. */
+                containersAfter?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                lotId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LotView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LotCorrections_correct: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                lotId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CorrectLotDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CorrectedLotView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LotList_page: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                productId?: string;
+                /** @description Any code printed for the lot, corrected ones included, whole; capitals do not matter. */
+                code?: string;
+                /** @description Lots of which anything is usable, held or expired, or of which nothing is left. */
+                state?: "usable" | "held" | "expired" | "empty";
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LotPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Movements_reverse: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                movementId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReverseMovementDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ContainerChangeView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Places_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlaceView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Places_add: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddPlaceDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlaceView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Places_archive: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                placeId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ArchivePlaceDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlaceView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Receiving_list: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DeliveryPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Receiving_receive: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReceiveDeliveryDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReceiptView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Receiving_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                deliveryId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DeliveryView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Transfers_page: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+                /** @description Out: sent from here; in: sent to here; left out: both. */
+                direction?: "out" | "in";
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TransferPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Transfers_send: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SendTransferDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TransferView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Transfers_receivers: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReceivingStudioView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Transfers_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                transferId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TransferView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Transfers_arrive: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                transferId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RecordArrivalDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ArrivalView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Transfers_withdraw: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                transferId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawTransferDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TransferView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Clients_list: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClientPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Clients_add: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddClientDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WrittenClientView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Clients_search: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SearchClientsDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClientView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Clients_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                clientId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClientView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Clients_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                clientId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeClientDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WrittenClientView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ClientRights_accesses: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                clientId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClientAccessPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ClientRights_answers: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                clientId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ErasureAnswerPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ClientRights_erase: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                clientId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AskErasureDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ErasureAnswerView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ClientRights_legalClaims: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                clientId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LegalClaimView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ClientRights_noteClaim: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                clientId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NoteLegalClaimDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WrittenLegalClaimView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ClientRights_endClaim: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                clientId: string;
+                claimId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["EndLegalClaimDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WrittenLegalClaimView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Procedures_list: {
+        parameters: {
+            query?: {
+                /** @description Procedures no longer offered are hidden unless asked for. */
+                archived?: "hidden" | "shown";
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProcedureView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Procedures_add: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddProcedureDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProcedureView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Procedures_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                procedureId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeProcedureDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProcedureView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    KitLists_show: {
+        parameters: {
+            query?: {
+                /** @description The artist for whom it is asked. */
+                artistId?: string;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                procedureId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KitListView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    KitLists_put: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                procedureId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PutKitListDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KitListView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Sessions_list: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                artistId?: string;
+                clientId?: string;
+                /** @description First local day of the studio, YYYY-MM-DD. */
+                from?: string;
+                /** @description Last local day, which is included. */
+                to?: string;
+                state?: "planned" | "in setup" | "completed" | "cancelled" | "not attended";
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SessionPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Sessions_plan: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PlanSessionDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WrittenSessionView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Sessions_walkIn: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WalkInDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WrittenSessionView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Sessions_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SessionView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Sessions_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeSessionDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WrittenSessionView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Sessions_record: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClientRecordView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Sessions_startSetup: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SessionStepDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WrittenSessionView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Sessions_cancel: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SessionStepDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WrittenSessionView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Sessions_notAttended: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SessionStepDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WrittenSessionView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Tray_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TrayView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Tray_scan: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ScanDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ScanView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Tray_takeOff: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+                lineId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TakeOffDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TakenOffView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Tray_listMixes: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MixView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Tray_startMix: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["StartMixDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MixView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Tray_addToMix: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+                mixId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddToMixDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AddedToMixView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Tray_complete: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CompleteSessionDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CompletionView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Trace_ofLot: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                lotId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LotTraceView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Trace_csvOfLot: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                lotId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Trace_ofLots: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TraceLotsDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TraceView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Trace_ofClient: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                clientId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TraceView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Trace_ofSession: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TraceView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TouchUp_ofSession: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TouchUpView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TouchUp_ofClient: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                clientId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TouchUpView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TouchUp_recordHealedResult: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RecordHealedResultDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WrittenSessionView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LateRecords_record: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RecordLateSessionDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecordedUsesView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LateRecords_addUses: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddUsesDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecordedUsesView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LateRecords_addComplications: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddComplicationsDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WrittenSessionView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    LateRecords_reverse: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                sessionId: string;
+                useId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReverseUseDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReversedUseView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ClientExport_export: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                clientId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClientExportView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ClientExport_exportPage: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                clientId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/html": string;
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Backups_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: unknown;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BackupStatusView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Health_live: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LiveView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Health_ready: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReadyView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    AuditLog_page: {
+        parameters: {
+            query?: {
+                /** @description Only entries about such things: `container`, `session`, `person`. */
+                subjectKind?: string;
+                /** @description Only entries about the thing with this id. */
+                subjectId?: string;
+                /** @description Only entries of this action, such as `stock.open`. */
+                action?: string;
+                /** @description Only what this person did. */
+                personId?: string;
+                /** @description Only what was recorded at this instant or later. */
+                from?: string;
+                /** @description Only what was recorded before this instant. */
+                to?: string;
+                /** @description Which end comes first; left out: the newest. */
+                order?: "newest" | "oldest";
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+                /** @description The `next` of the page before. */
+                after?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AuditPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    AuditLog_verify: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["VerificationView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    AuditLog_export: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WriteDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": string;
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Retention_list: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClientRetentionPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Retention_carryOut: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CarryOutRetentionDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CarriedOutRetentionView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+}
