@@ -8,7 +8,7 @@ import { useTexts } from '../texts/texts.js';
 import styles from './frame.module.css';
 import { Mark } from './mark.js';
 import { PageLink } from './navigation.js';
-import { pagesOf, pathOf, placeOf } from './pages-of-role.js';
+import { areasOf, pathOf, placeOf } from './places.js';
 import { ProblemNote } from './problem-note.js';
 
 /** What stands around every page of somebody who is signed in: where they are, where they may go, and the way out. */
@@ -31,16 +31,16 @@ export function Frame({ path, children }: { path: string; children: ReactNode })
 
   const change = (studioId: string) => {
     setChosen(studioId);
-    const page = placeOf(path)?.page;
-    if (page !== undefined) void open(pathOf({ studioId, page }));
+    const area = placeOf(path)?.area;
+    if (area !== undefined) void open(pathOf({ studioId, area }));
   };
 
   const links = [
     { to: '/', name: texts.frame.start },
     ...(studio
-      ? pagesOf(studio.permissions).map((page) => ({
-          to: pathOf({ studioId: studio.studioId, page }),
-          name: texts.frame[page],
+      ? areasOf(studio.permissions).map((area) => ({
+          to: pathOf({ studioId: studio.studioId, area }),
+          name: texts.frame[area],
         }))
       : []),
     ...(signInName === null ? [] : [{ to: '/account', name: texts.frame.account }]),

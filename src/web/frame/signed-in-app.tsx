@@ -1,4 +1,5 @@
 import { Button } from '@mantine/core';
+import { Suspense } from 'react';
 import { Navigate, Route, Routes, useLocation } from 'react-router';
 import { AccountPage } from '../account/account-page.js';
 import { Answers } from '../service/answers.js';
@@ -9,6 +10,7 @@ import { SignedOutPage } from '../tablet/signed-out-page.js';
 import { useTexts } from '../texts/texts.js';
 import { Frame } from './frame.js';
 import { NoSuchPage } from './no-such-page.js';
+import { PageFault } from './page-fault.js';
 import { ProblemNote } from './problem-note.js';
 import { StudioPages } from './studio-pages.js';
 import { Threshold } from './threshold.js';
@@ -38,13 +40,17 @@ export function SignedInApp() {
     <SignedInContext key={session.requester.accountId} value={{ requester: session.requester, refresh }}>
       <Answers>
         <Frame path={pathname}>
-          <Routes>
-            <Route path="/" element={<StartPage />} />
-            <Route path="/sign-in" element={<Navigate to="/" replace />} />
-            <Route path="/account" element={<AccountPage />} />
-            <Route path="/studios/:studioId/:page/:part?" element={<StudioPages />} />
-            <Route path="*" element={<NoSuchPage />} />
-          </Routes>
+          <PageFault key={pathname}>
+            <Suspense fallback={<p>{texts.app.loading}</p>}>
+              <Routes>
+                <Route path="/" element={<StartPage />} />
+                <Route path="/sign-in" element={<Navigate to="/" replace />} />
+                <Route path="/account" element={<AccountPage />} />
+                <Route path="/studios/:studioId/:area/*" element={<StudioPages />} />
+                <Route path="*" element={<NoSuchPage />} />
+              </Routes>
+            </Suspense>
+          </PageFault>
         </Frame>
       </Answers>
     </SignedInContext>

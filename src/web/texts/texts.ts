@@ -1,7 +1,7 @@
 import { createContext, use } from 'react';
-import { english, type Texts } from './texts.en.js';
+import { english, type Texts } from './en/english.js';
 
-/** The language the app speaks. */
+/** What the app says in the language that was chosen. */
 export const TextsContext = createContext<Texts>(english);
 
 export function useTexts(): Texts {

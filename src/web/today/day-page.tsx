@@ -7,7 +7,7 @@ import type { SessionListItemView } from '../../sessions/sessions.views.js';
 import { Entries, Entry } from '../frame/entries.js';
 import { PageLink } from '../frame/navigation.js';
 import { Page } from '../frame/page.js';
-import { pathOfTray } from '../frame/pages-of-role.js';
+import { pathOfTray } from '../frame/places.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
 import { Events } from '../service/events.js';

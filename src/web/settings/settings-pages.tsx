@@ -1,0 +1,53 @@
+import { Navigate, Route, Routes } from 'react-router';
+import type { Permission } from '../../identity/permissions.js';
+import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
+import { PeoplePage } from '../access/people-page.js';
+import { ProgramsPage } from '../access/programs-page.js';
+import { TabletsPage } from '../access/tablets-page.js';
+import { GuardedPage } from '../frame/guarded-page.js';
+import { NoSuchPage } from '../frame/no-such-page.js';
+import { pathOf } from '../frame/places.js';
+import { SubPages } from '../frame/sub-pages.js';
+import { useTexts } from '../texts/texts.js';
+
+/** The pages of settings in the order of their menu, each for whoever may do this. */
+const pages = [
+  { path: 'people', needs: 'manage people', Open: PeoplePage },
+  { path: 'tablets', needs: 'enrol tablets', Open: TabletsPage },
+  { path: 'programs', needs: 'issue tokens', Open: ProgramsPage },
+] as const satisfies {
+  path: string;
+  needs: Permission;
+  Open: (props: { standing: StandingView }) => unknown;
+}[];
+
+/** Who works here and how things are kept. */
+export function SettingsPages({ standing }: { standing: StandingView }) {
+  const texts = useTexts();
+  const place = { studioId: standing.studioId, area: 'settings' } as const;
+  const offered = pages.filter(({ needs }) => standing.permissions.includes(needs));
+  const [first] = offered;
+  return (
+    <>
+      <SubPages
+        label={texts.frame.settings}
+        pages={offered.map(({ path }) => ({ to: pathOf(place, path), name: texts.settings.pages[path] }))}
+      />
+      <Routes>
+        {first && <Route index element={<Navigate to={first.path} replace />} />}
+        {pages.map(({ path, needs, Open }) => (
+          <Route
+            key={path}
+            path={path}
+            element={
+              <GuardedPage standing={standing} needs={needs}>
+                <Open standing={standing} />
+              </GuardedPage>
+            }
+          />
+        ))}
+        <Route path="*" element={<NoSuchPage />} />
+      </Routes>
+    </>
+  );
+}

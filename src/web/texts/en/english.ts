@@ -1,0 +1,30 @@
+import { accessTexts } from './access.js';
+import { accountTexts } from './account.js';
+import { commonTexts } from './common.js';
+import { frameTexts } from './frame.js';
+import { recordsTexts } from './records.js';
+import { settingsTexts } from './settings.js';
+import { signInTexts } from './sign-in.js';
+import { stockTexts } from './stock.js';
+import { todayTexts } from './today.js';
+import { trayTexts } from './tray.js';
+import { vocabularyTexts } from './vocabulary.js';
+
+/** Everything the app says, in English: one file for each feature. Another language is a folder like this one. */
+export const english = {
+  /** BCP 47; dates and numbers are written by it. */
+  language: 'en-GB',
+  ...commonTexts,
+  ...frameTexts,
+  ...signInTexts,
+  ...accountTexts,
+  ...accessTexts,
+  ...settingsTexts,
+  ...todayTexts,
+  ...trayTexts,
+  ...stockTexts,
+  ...recordsTexts,
+  ...vocabularyTexts,
+};
+
+export type Texts = typeof english;

@@ -1,0 +1,5 @@
+export const recordsTexts = {
+  records: {
+    title: 'Records',
+  },
+};

@@ -1,0 +1,9 @@
+export const settingsTexts = {
+  settings: {
+    pages: {
+      people: 'People',
+      tablets: 'Tablets',
+      programs: 'Programs',
+    },
+  },
+};

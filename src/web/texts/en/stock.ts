@@ -1,0 +1,5 @@
+export const stockTexts = {
+  stock: {
+    title: 'Stock',
+  },
+};
