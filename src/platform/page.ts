@@ -27,6 +27,7 @@ const owners = {
   container: 'studio_id',
   delivery: 'studio_id',
   erasure_request: 'studio_id',
+  hold: 'studio_id',
   lot: 'studio_id',
   movement: 'studio_id',
   product: 'chain_id',

@@ -6,7 +6,7 @@ import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
 import { ContainerPageDto, ContainerPickDto } from './container-list.dto.js';
 import { ContainerList } from './container-list.service.js';
-import { ContainerPageView, ContainerPickView, ContainerView } from './container-list.views.js';
+import { ContainerPageView, ContainerPickView, ShownContainerView } from './container-list.views.js';
 
 @ApiTags('stock')
 @Controller('v1/studios/:studioId/containers')
@@ -30,7 +30,7 @@ export class ContainerListController {
   /** The container that carries a label; hyphens, small letters and O for 0 do not matter. */
   @Needs('read stock')
   @Get('by-label/:code')
-  byLabel(@CurrentActor() actor: Actor, @Param('code') code: string): Promise<ContainerView> {
+  byLabel(@CurrentActor() actor: Actor, @Param('code') code: string): Promise<ShownContainerView> {
     return this.list.byLabel(actor, code);
   }
 
@@ -40,7 +40,7 @@ export class ContainerListController {
   show(
     @CurrentActor() actor: Actor,
     @Param('containerId', IdPipe) containerId: string,
-  ): Promise<ContainerView> {
+  ): Promise<ShownContainerView> {
     return this.list.show(actor, containerId);
   }
 }

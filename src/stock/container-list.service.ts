@@ -8,9 +8,10 @@ import { notFound, Problem } from '../platform/problem.js';
 import { containerCandidate } from './container-candidate.js';
 import { type ContainerFact, ContainerFacts } from './container-facts.service.js';
 import type { ContainerPageDto } from './container-list.dto.js';
-import type { ContainerPageView, ContainerPickView, ContainerView } from './container-list.views.js';
+import type { ContainerPageView, ContainerPickView, ShownContainerView } from './container-list.views.js';
 import { assumedOpenedLife, ContainerViews, containerView } from './container-views.service.js';
 import { orderFirstExpired } from './first-expired.js';
+import { Reservations } from './reservations.service.js';
 
 const maximumPicks = 100;
 /** So many containers of one product are put in order, those likeliest to be taken first. */
@@ -24,6 +25,7 @@ export class ContainerList {
     private readonly clock: Clock,
     private readonly containerFacts: ContainerFacts,
     private readonly views: ContainerViews,
+    private readonly reservations: Reservations,
   ) {}
 
   async page(actor: Actor, query: ContainerPageDto): Promise<ContainerPageView> {
@@ -57,7 +59,7 @@ export class ContainerList {
     return { items, next };
   }
 
-  async show(actor: Actor, containerId: string): Promise<ContainerView> {
+  async show(actor: Actor, containerId: string): Promise<ShownContainerView> {
     const [container] = await this.views.load(
       this.database.read,
       actor,
@@ -65,11 +67,12 @@ export class ContainerList {
       this.clock.now(),
     );
     if (!container) throw notFound('container', containerId);
-    return container;
+    const onTrays = await this.reservations.of(this.database.read, actor.studioId, containerId);
+    return { ...container, onTrays };
   }
 
   /** The container that carries a label, as scanned or typed by a person. */
-  async byLabel(actor: Actor, text: string): Promise<ContainerView> {
+  async byLabel(actor: Actor, text: string): Promise<ShownContainerView> {
     const reading = checkLabelCode(text.trim().slice(0, 60));
     if (!reading.ok) throw new Problem(400, 'unusable-symbol', reading.message);
     const [row] = await this.database.read<{ id: string }>(

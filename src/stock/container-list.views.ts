@@ -16,6 +16,8 @@ export class ContainerLifeView {
   /** 0 on the last day, negative after it. */
   daysLeft: number | null;
   boundBy: 'use-by' | 'opened life' | 'none';
+  /** Where the opened life ends by itself, also when the use-by is earlier; null while sealed, or when none is known. */
+  openedLifeLastDay: string | null;
   /** Whether the opened life counted is the label's, assumed by the studio, or told by the one that sent it here opened. */
   openedLifeFrom: 'label' | 'assumed' | 'sending studio' | 'none';
   /** What was seen, what is allowed and what to do, in words. */
@@ -52,6 +54,17 @@ export class ContainerView {
   holds: ContainerHoldView[];
   life: ContainerLifeView;
   version: number;
+}
+
+/** What of a container is laid out for sessions. */
+export class ReservedView {
+  /** Lines of trays on which it lies. */
+  lines: number;
+  pieces: number;
+}
+
+export class ShownContainerView extends ContainerView {
+  onTrays: ReservedView;
 }
 
 export class ContainerPageView {

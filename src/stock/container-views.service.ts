@@ -3,6 +3,7 @@ import type { Actor } from '../platform/actor.js';
 import type { Read } from '../platform/database/database.js';
 import { type ContainerChoice, type ContainerFact, ContainerFacts } from './container-facts.service.js';
 import type { ContainerView } from './container-list.views.js';
+import { lastUsableDay } from './opened-life.js';
 import { judgeShelfLife } from './shelf-life.js';
 import { containerLife } from './stock-on-hand.js';
 
@@ -34,7 +35,10 @@ export function containerView(
   at: string,
   timeZone: string,
 ): ContainerView {
-  const { sentence, ...life } = judgeShelfLife(containerLife(fact, assumed), at, timeZone);
+  const known = containerLife(fact, assumed);
+  const { sentence, ...life } = judgeShelfLife(known, at, timeZone);
+  const opened =
+    fact.openedAt === null ? null : lastUsableDay({ ...known, useByLastDay: null, timeZone }).lastDay;
   return {
     id: fact.containerId,
     lotId: fact.lotId,
@@ -58,7 +62,7 @@ export function containerView(
     useByPrecision: fact.useByPrecision,
     held: fact.holds.length > 0,
     holds: fact.holds,
-    life: { ...life, ...sentence },
+    life: { ...life, openedLifeLastDay: opened, ...sentence },
     version: fact.version,
   };
 }

@@ -1,17 +1,29 @@
-import { Body, Controller, Param, Post } from '@nestjs/common';
+import { Body, Controller, Get, Param, Post, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { CurrentActor } from '../identity/actor.guard.js';
 import { Needs } from '../identity/needs.decorator.js';
 import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
+import { PageDto } from '../platform/request.dto.js';
 import { PlaceHoldDto, ReleaseHoldDto } from './holds.dto.js';
 import { Holds } from './holds.service.js';
-import { HoldView } from './holds.views.js';
+import { HoldView, OpenHoldPageView } from './holds.views.js';
+import { OpenHolds } from './open-holds.service.js';
 
 @ApiTags('stock')
 @Controller('v1/studios/:studioId/holds')
 export class HoldsController {
-  constructor(private readonly holds: Holds) {}
+  constructor(
+    private readonly holds: Holds,
+    private readonly open: OpenHolds,
+  ) {}
+
+  /** The holds that stand, the latest first. */
+  @Needs('read stock')
+  @Get()
+  page(@CurrentActor() actor: Actor, @Query() query: PageDto): Promise<OpenHoldPageView> {
+    return this.open.page(actor, query);
+  }
 
   /** Puts a lot or a container on hold: it may not be used, nor any blend made of it, until released. */
   @Needs('place holds')

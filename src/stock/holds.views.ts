@@ -1,3 +1,29 @@
+/** A hold that stands, with what it is on. */
+export class OpenHoldView {
+  id: string;
+  kind: 'quarantine' | 'recall' | 'compliance';
+  reason: string;
+  note: string | null;
+  /** The held lot, or the lot of the held container. */
+  lotId: string;
+  /** The one container that is held; null: the whole lot. */
+  containerId: string | null;
+  labelCode: string | null;
+  lotCode: string | null;
+  productId: string;
+  productName: string;
+  shade: string | null;
+  makerName: string;
+  occurredAt: string;
+}
+
+export class OpenHoldPageView {
+  /** The latest first. */
+  items: OpenHoldView[];
+  /** Hand it in as `after` for the next page; null: this was the last. */
+  next: string | null;
+}
+
 export class HoldView {
   id: string;
   kind: 'quarantine' | 'recall' | 'compliance';

@@ -14,6 +14,7 @@ import { orderFirstExpired } from './first-expired.js';
 import type { RemoveLevelDto, SetLevelDto } from './levels.dto.js';
 import type { ConfigurationLevelView, LevelView, ProductLevelView, StockLevelsView } from './levels.views.js';
 import { lastUsableDay } from './opened-life.js';
+import { Reservations, type Reserved } from './reservations.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { StockLevel } from './stock-level.entity.js';
 import { summariseStock } from './stock-level-summary.js';
@@ -23,7 +24,7 @@ const maximumLevels = 4_000;
 const maximumToTake = 10;
 
 type ProductRow = Pick<ProductLevelView, 'productId' | 'productName' | 'shade' | 'makerName' | 'kind'>;
-type Counted = Pick<ProductLevelView, 'quantities' | 'level' | 'low' | 'toTake'>;
+type Counted = Pick<ProductLevelView, 'quantities' | 'reservedPieces' | 'level' | 'low' | 'toTake'>;
 
 /** How much usable stock there is, by product and by configuration, and the minimum below which it is low. */
 @Injectable()
@@ -35,6 +36,7 @@ export class Levels {
     private readonly containerFacts: ContainerFacts,
     private readonly pools: ConfigurationPools,
     private readonly conditions: StockConditions,
+    private readonly reservations: Reservations,
   ) {}
 
   async show(actor: Actor): Promise<StockLevelsView> {
@@ -54,11 +56,17 @@ export class Levels {
     );
     const byProduct = new Map<string, ContainerFact[]>();
     // All that is here counts, or the sums would be wrong; what is over is left out.
-    for (const fact of await this.containerFacts.load(this.database.read, studioId, { all: true })) {
+    const present = await this.containerFacts.load(this.database.read, studioId, { all: true });
+    for (const fact of present) {
       const containers = byProduct.get(fact.productId);
       if (containers) containers.push(fact);
       else byProduct.set(fact.productId, [fact]);
     }
+    const reserved = await this.reservations.ofAll(
+      this.database.read,
+      studioId,
+      present.map(({ containerId }) => containerId),
+    );
     const set = await this.database.reader.manager.find(StockLevel, {
       where: { studioId },
       order: { subjectKind: 'ASC', subjectId: 'ASC' },
@@ -67,7 +75,7 @@ export class Levels {
     const levels = new Map(set.map((level) => [levelKey(level.subjectKind, level.subjectId), level]));
     const assumed = await assumedOpenedLife(this.database.read, studioId);
     const count = (containers: ContainerFact[], level: StockLevel | undefined) =>
-      this.count(actor, containers, level, assumed);
+      this.count(actor, containers, level, assumed, reserved);
     const pools = await this.pools.load(this.database.read, chainId);
     return {
       products: products.map((product) => ({
@@ -198,6 +206,7 @@ export class Levels {
     containers: ContainerFact[],
     level: StockLevel | undefined,
     assumed: string | null,
+    reserved: ReadonlyMap<string, Reserved>,
   ): Counted {
     const at = this.clock.now();
     const { timeZone } = actor;
@@ -209,6 +218,10 @@ export class Levels {
     );
     return {
       quantities,
+      reservedPieces: containers.reduce(
+        (sum, fact) => sum + (reserved.get(fact.containerId)?.pieces ?? 0),
+        0,
+      ),
       level: level === undefined ? null : viewOf(level),
       low: level !== undefined && quantities.usablePieces <= level.minimumPieces,
       toTake: order.slice(0, maximumToTake).map((candidate) => {

@@ -27,6 +27,8 @@ export class ProductLevelView {
   makerName: string;
   kind: 'pigment' | 'cartridge' | 'consumable';
   quantities: LotQuantitiesView;
+  /** Of what is on hand: laid out on trays. */
+  reservedPieces: number;
   /** Null: none is set. */
   level: LevelView | null;
   /** At or below its minimum. */
@@ -41,6 +43,7 @@ export class ConfigurationLevelView {
   /** None when a minimum was set for a configuration that no cartridge has any more. */
   productIds: string[];
   quantities: LotQuantitiesView;
+  reservedPieces: number;
   level: LevelView | null;
   low: boolean;
   toTake: ToTakeView[];

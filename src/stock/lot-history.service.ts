@@ -11,6 +11,7 @@ import { LotList } from './lot-list.service.js';
 import type {
   LotBlendView,
   LotCodeView,
+  LotDeliveryView,
   LotHoldView,
   LotView,
   MassBalanceView,
@@ -23,6 +24,7 @@ const maximumContainersOfLot = 1_000;
 const maximumHoldsOfLot = 500;
 const maximumCodesOfLot = 100;
 const maximumBlendsOfLot = 200;
+const maximumDeliveriesOfLot = 200;
 
 /** All that is recorded of one lot. */
 @Injectable()
@@ -55,6 +57,17 @@ export class LotHistory {
        ORDER BY hold.recorded_at DESC, hold.id DESC LIMIT ${maximumHoldsOfLot}`,
       key,
     );
+    const deliveries = await this.database.read<LotDeliveryView>(
+      `SELECT delivery.id AS "deliveryId", delivery.origin, supplier.name AS "supplierName", delivery.reference,
+         delivery.occurred_at AS "occurredAt", sum(delivery_line.quantity_pieces) AS "quantityPieces"
+       FROM delivery_line
+         JOIN delivery ON delivery.studio_id = delivery_line.studio_id AND delivery.id = delivery_line.delivery_id
+         LEFT JOIN supplier ON supplier.chain_id = delivery.chain_id AND supplier.id = delivery.supplier_id
+       WHERE delivery_line.studio_id = $1 AND delivery_line.lot_id = $2
+       GROUP BY delivery.id, delivery.origin, supplier.name, delivery.reference, delivery.occurred_at
+       ORDER BY delivery.occurred_at DESC, delivery.id DESC LIMIT ${maximumDeliveriesOfLot}`,
+      key,
+    );
     const blends = (of: string, other: string) =>
       this.database.read<LotBlendView>(
         `SELECT ${other} AS "lotId", sum(microlitres) AS microlitres FROM blend_parent
@@ -67,6 +80,7 @@ export class LotHistory {
       ...(await this.containers(actor, lotId, page.containersAfter)),
       holds,
       massBalance: await this.massBalance(actor, lotId),
+      deliveries,
       blendedFrom: await blends('lot_id', 'parent_lot_id'),
       blendedInto: await blends('parent_lot_id', 'lot_id'),
       ...(await this.transfers.of(actor.studioId, lotId)),

@@ -101,6 +101,16 @@ export class LotBlendView {
   microlitres: number;
 }
 
+/** A delivery in which some of a lot arrived. */
+export class LotDeliveryView {
+  deliveryId: string;
+  origin: 'purchase' | 'gift or sample' | 'opening stock';
+  supplierName: string | null;
+  reference: string | null;
+  occurredAt: string;
+  quantityPieces: number;
+}
+
 /** Goods of a lot that came from another studio of the chain, or went there: ids only. */
 export class LotTransferView {
   transferId: string;
@@ -134,6 +144,8 @@ export class LotView extends LotSummaryView {
   holds: LotHoldView[];
   /** Adds up to what is on hand. */
   massBalance: MassBalanceView[];
+  /** In which it arrived, the latest first; at most two hundred. */
+  deliveries: LotDeliveryView[];
   /** Lots blended into this one. */
   blendedFrom: LotBlendView[];
   /** Blends this lot went into. */

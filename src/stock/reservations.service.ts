@@ -14,6 +14,9 @@ export type ReservationReader = (
   containerIds: readonly string[],
 ) => Promise<({ containerId: string } & Reserved)[]>;
 
+/** A statement takes so many parameters on either engine. */
+const containersAskedAtOnce = 1_000;
+
 /**
  * What of stock is laid out for somebody. Rooms to the right register here at start-up (onModuleInit) how they know, so
  * that stock does not take away what lies on a tray and need not know trays.
@@ -35,13 +38,16 @@ export class Reservations {
   /** The same for containers named by their ids; each has an entry. */
   async ofAll(read: Read, studioId: string, containerIds: readonly string[]): Promise<Map<string, Reserved>> {
     const sums = new Map(containerIds.map((id): [string, Reserved] => [id, { lines: 0, pieces: 0 }]));
-    if (sums.size === 0) return sums;
-    for (const reader of this.readers) {
-      for (const { containerId, lines, pieces } of await reader(read, studioId, [...sums.keys()])) {
-        const sum = sums.get(containerId);
-        if (!sum) continue;
-        sum.lines += lines;
-        sum.pieces += pieces;
+    const asked = [...sums.keys()];
+    for (let from = 0; from < asked.length; from += containersAskedAtOnce) {
+      const some = asked.slice(from, from + containersAskedAtOnce);
+      for (const reader of this.readers) {
+        for (const { containerId, lines, pieces } of await reader(read, studioId, some)) {
+          const sum = sums.get(containerId);
+          if (!sum) continue;
+          sum.lines += lines;
+          sum.pieces += pieces;
+        }
       }
     }
     return sums;

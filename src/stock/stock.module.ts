@@ -43,6 +43,7 @@ import { LotsAtReceipt } from './lots-at-receipt.service.js';
 import { Movement } from './movement.entity.js';
 import { MovementReversal } from './movement-reversal.service.js';
 import { MovementsController } from './movements.controller.js';
+import { OpenHolds } from './open-holds.service.js';
 import { Place } from './place.entity.js';
 import { PlacesController } from './places.controller.js';
 import { Places } from './places.service.js';
@@ -136,6 +137,7 @@ export const stockEntities = [
     LotTransfers,
     LotsAtReceipt,
     MovementReversal,
+    OpenHolds,
     OtherEnds,
     Places,
     ReceiptHolds,

@@ -102,6 +102,7 @@ const studioRoutes: Record<string, string> = {
   'POST /containers/{containerId}/keep-for-practice': 'oma.c.',
   'POST /containers/{containerId}/count': 'oma.c.',
   'POST /containers/{containerId}/move': 'oma.c.',
+  'GET /holds': 'omarct',
   'POST /holds': 'oma.c.',
   'POST /holds/{holdId}/release': 'om..c.',
   'POST /labels': 'oma.c.',

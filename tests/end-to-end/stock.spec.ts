@@ -4,9 +4,11 @@ import type { AlertPageView } from '../../src/alerts/alerts.views.js';
 import type {
   ContainerPageView,
   ContainerPickView,
-  ContainerView,
+  ShownContainerView,
 } from '../../src/stock/container-list.views.js';
 import type { ContainerChangeView } from '../../src/stock/container-operations.views.js';
+import type { DeliveryView } from '../../src/stock/deliveries.views.js';
+import type { OpenHoldPageView } from '../../src/stock/holds.views.js';
 import { Ledger } from '../../src/stock/ledger.service.js';
 import type { LevelView, StockLevelsView } from '../../src/stock/levels.views.js';
 import type { LotPageView, LotView } from '../../src/stock/lot-list.views.js';
@@ -36,7 +38,7 @@ describe.each(engines)('stock on %s', (engine) => {
   afterAll(() => service.dispose());
 
   const lot = (lotId: string) => service.seen<LotView>(`/lots/${lotId}`);
-  const container = (id: string) => service.seen<ContainerView>(`/containers/${id}`);
+  const container = (id: string) => service.seen<ShownContainerView>(`/containers/${id}`);
   const onHand = ({ massBalance }: LotView) => ({
     pieces: massBalance.reduce((sum, term) => sum + term.pieces, 0),
     microlitres: massBalance.reduce((sum, term) => sum + term.microlitres, 0),
@@ -143,6 +145,15 @@ describe.each(engines)('stock on %s', (engine) => {
       });
       expect((await undo()).body.detail).toContain('Something was taken');
       expect((await container(bottle)).state).toBe('opened');
+    });
+
+    it('tells where the opened life ends, also when the label ends it earlier', async () => {
+      const useBy = dayAhead(20);
+      const bottle = await studio.receiveOne(brown, { code: 'OPEN-8', useBy });
+      expect((await container(bottle)).life.openedLifeLastDay).toBeNull();
+      const { life } = (await studio.record(bottle, 'open')).container;
+      expect(life).toMatchObject({ lastDay: useBy, boundBy: 'use-by' });
+      expect((life.openedLifeLastDay ?? '') > dayAhead(150)).toBe(true);
     });
 
     it('does not open a box', async () => {
@@ -392,6 +403,16 @@ describe.each(engines)('stock on %s', (engine) => {
       expect((await studio.record(box, 'count', { pieces: 7 })).container.pieces).toBe(9);
     });
 
+    it('are told beside the box and among the levels', async () => {
+      const box = await boxWithTwoOut('TRAY-4');
+      expect(await container(box)).toMatchObject({ pieces: 10, onTrays: { lines: 2, pieces: 2 } });
+      const { products } = await service.seen<StockLevelsView>('/stock/levels');
+      const laidOut = products.find(({ productId }) => productId === liner)?.reservedPieces ?? 0;
+      await boxWithTwoOut('TRAY-5');
+      const after = await service.seen<StockLevelsView>('/stock/levels');
+      expect(after.products.find(({ productId }) => productId === liner)?.reservedPieces).toBe(laidOut + 2);
+    });
+
     it('are missing there when they are thrown away, which is recorded with a warning', async () => {
       const box = await boxWithTwoOut('TRAY-3');
       expect((await studio.record(box, 'waste', { pieces: 8, reason: 'wet' })).warnings).toEqual([]);
@@ -409,7 +430,7 @@ describe.each(engines)('stock on %s', (engine) => {
         .toLowerCase()
         .replace(/(.{4})(?=.)/g, '$1-')
         .replaceAll('0', 'o');
-      expect((await service.seen<ContainerView>(`/containers/by-label/${typed}`)).id).toBe(bottle?.id);
+      expect((await service.seen<ShownContainerView>(`/containers/by-label/${typed}`)).id).toBe(bottle?.id);
       expect((await service.get(`/containers/by-label/ABC`)).status).toBe(400);
     });
 
@@ -432,6 +453,15 @@ describe.each(engines)('stock on %s', (engine) => {
       expect(await inState('usable')).toBe(1);
       await studio.record(line.containers[0]?.id ?? '', 'discard', { reason: 'leaks' });
       expect(await inState('empty')).toBe(1);
+    });
+
+    it('names the delivery in which a lot arrived', async () => {
+      const { lot: received } = await studio.receive(brown, { code: 'FIND-9', quantity: 3 });
+      const [delivery, ...further] = (await lot(received.id)).deliveries;
+      expect(delivery).toMatchObject({ origin: 'gift or sample', quantityPieces: 3, supplierName: null });
+      expect(further).toEqual([]);
+      const shown = await service.seen<DeliveryView>(`/deliveries/${delivery?.deliveryId}`);
+      expect(shown.lines).toMatchObject([{ lotId: received.id }]);
     });
 
     it('walks all lots page by page, each once', async () => {
@@ -498,6 +528,29 @@ describe.each(engines)('stock on %s', (engine) => {
       await hold({ containerId: bottle, kind: 'quarantine', reason: 'doubt' });
       await service.made(`/holds/${one.id}/release`, { reason: 'not our lot' });
       expect((await container(bottle)).holds).toMatchObject([{ kind: 'quarantine', on: 'container' }]);
+    });
+
+    it('is listed while it stands, page by page, the latest first, with what it is on', async () => {
+      const line = await studio.receive(brown, { code: 'HOLD-3', quantity: 2 });
+      const bottle = line.containers[0]?.id ?? '';
+      const hold = (body: object) => service.made<{ id: string }>('/holds', body);
+      const onLot = await hold({ lotId: line.lot.id, kind: 'recall', reason: 'recall notice', note: 'seen' });
+      const over = await hold({ containerId: bottle, kind: 'quarantine', reason: 'doubt' });
+      const onBottle = await hold({ containerId: bottle, kind: 'quarantine', reason: 'broken seal' });
+      await service.made(`/holds/${over.id}/release`, { reason: 'looked at, sound' });
+      const first = await service.seen<OpenHoldPageView>('/holds?limit=1');
+      expect(first.items).toMatchObject([
+        {
+          ...{ id: onBottle.id, kind: 'quarantine', reason: 'broken seal', note: null },
+          ...{ lotId: line.lot.id, containerId: bottle, lotCode: 'HOLD-3', productName: 'Umber' },
+          labelCode: line.containers[0]?.labelCode,
+        },
+      ]);
+      const second = await service.seen<OpenHoldPageView>(`/holds?limit=1&after=${first.next}`);
+      expect(second.items).toMatchObject([
+        { id: onLot.id, note: 'seen', containerId: null, labelCode: null },
+      ]);
+      expect((await service.get(`/holds?after=${uuidv7()}`)).status).toBe(400);
     });
 
     it('names a lot or a container, not both, and one of this studio', async () => {

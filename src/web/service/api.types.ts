@@ -1209,7 +1209,8 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get?: never;
+        /** The holds that stand, the latest first. */
+        get: operations["Holds_page"];
         put?: never;
         /** Puts a lot or a container on hold: it may not be used, nor any blend made of it, until released. */
         post: operations["Holds_place"];
@@ -3082,6 +3083,8 @@ export interface components {
             daysLeft: number | null;
             /** @enum {string} */
             boundBy: "none" | "use-by" | "opened life";
+            /** @description Where the opened life ends by itself, also when the use-by is earlier; null while sealed, or when none is known. */
+            openedLifeLastDay: string | null;
             /**
              * @description Whether the opened life counted is the label's, assumed by the studio, or told by the one that sent it here opened.
              * @enum {string}
@@ -3138,6 +3141,45 @@ export interface components {
             /** @description Opened before sealed, then the first to expire; the one to take at the front. */
             order: components["schemas"]["ContainerView"][];
             leftOut: components["schemas"]["LeftOutContainerView"][];
+        };
+        ReservedView: {
+            /** @description Lines of trays on which it lies. */
+            lines: number;
+            pieces: number;
+        };
+        ShownContainerView: {
+            id: string;
+            lotId: string;
+            productId: string;
+            productName: string;
+            shade: string | null;
+            makerName: string;
+            /** @enum {string} */
+            kind: "pigment" | "cartridge" | "consumable";
+            /** @enum {string} */
+            form: "bottle" | "box";
+            labelCode: string;
+            /** @enum {string} */
+            state: "opened" | "sealed" | "finished" | "discarded" | "practice only";
+            placeId: string;
+            /** @description The artist whose it is; null: the studio's. */
+            ownerId: string | null;
+            openedAt: string | null;
+            receivedAt: string;
+            pieces: number;
+            /** @description By the book, an estimate. */
+            microlitres: number;
+            lotCode: string | null;
+            /** @enum {string} */
+            codeState: "printed" | "none printed" | "unreadable";
+            useBy: string | null;
+            /** @enum {string} */
+            useByPrecision: "none printed" | "day" | "month" | "year";
+            held: boolean;
+            holds: components["schemas"]["ContainerHoldView"][];
+            life: components["schemas"]["ContainerLifeView"];
+            version: number;
+            onTrays: components["schemas"]["ReservedView"];
         };
         OpenContainerDto: {
             /**
@@ -3300,6 +3342,30 @@ export interface components {
             /** @description Of a box: so many pieces go into a box of their own; left out: the whole. */
             pieces?: number;
         };
+        OpenHoldView: {
+            id: string;
+            /** @enum {string} */
+            kind: "quarantine" | "recall" | "compliance";
+            reason: string;
+            note: string | null;
+            /** @description The held lot, or the lot of the held container. */
+            lotId: string;
+            /** @description The one container that is held; null: the whole lot. */
+            containerId: string | null;
+            labelCode: string | null;
+            lotCode: string | null;
+            productId: string;
+            productName: string;
+            shade: string | null;
+            makerName: string;
+            occurredAt: string;
+        };
+        OpenHoldPageView: {
+            /** @description The latest first. */
+            items: components["schemas"]["OpenHoldView"][];
+            /** @description Hand it in as `after` for the next page; null: this was the last. */
+            next: string | null;
+        };
         PlaceHoldDto: {
             /**
              * Format: uuid
@@ -3399,6 +3465,8 @@ export interface components {
             /** @enum {string} */
             kind: "pigment" | "cartridge" | "consumable";
             quantities: components["schemas"]["LotQuantitiesView"];
+            /** @description Of what is on hand: laid out on trays. */
+            reservedPieces: number;
             /** @description Null: none is set. */
             level: components["schemas"]["LevelView"] | null;
             /** @description At or below its minimum. */
@@ -3412,6 +3480,7 @@ export interface components {
             /** @description None when a minimum was set for a configuration that no cartridge has any more. */
             productIds: string[];
             quantities: components["schemas"]["LotQuantitiesView"];
+            reservedPieces: number;
             level: components["schemas"]["LevelView"] | null;
             low: boolean;
             toTake: components["schemas"]["ToTakeView"][];
@@ -3568,6 +3637,15 @@ export interface components {
             /** @description An estimate. */
             microlitres: number;
         };
+        LotDeliveryView: {
+            deliveryId: string;
+            /** @enum {string} */
+            origin: "opening stock" | "purchase" | "gift or sample";
+            supplierName: string | null;
+            reference: string | null;
+            occurredAt: string;
+            quantityPieces: number;
+        };
         LotBlendView: {
             lotId: string;
             microlitres: number;
@@ -3657,6 +3735,8 @@ export interface components {
             holds: components["schemas"]["LotHoldView"][];
             /** @description Adds up to what is on hand. */
             massBalance: components["schemas"]["MassBalanceView"][];
+            /** @description In which it arrived, the latest first; at most two hundred. */
+            deliveries: components["schemas"]["LotDeliveryView"][];
             /** @description Lots blended into this one. */
             blendedFrom: components["schemas"]["LotBlendView"][];
             /** @description Blends this lot went into. */
@@ -7784,7 +7864,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["ContainerView"];
+                    "application/json": components["schemas"]["ShownContainerView"];
                 };
             };
             /** @description Anything else */
@@ -7815,7 +7895,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["ContainerView"];
+                    "application/json": components["schemas"]["ShownContainerView"];
                 };
             };
             /** @description Anything else */
@@ -8166,6 +8246,41 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ContainerChangeView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Holds_page: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OpenHoldPageView"];
                 };
             };
             /** @description Anything else */
