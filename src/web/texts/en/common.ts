@@ -6,6 +6,7 @@ export const commonTexts = {
     pages: 'Pages',
     loading: 'Loading …',
     tryAgain: 'Try again',
+    more: 'Show more',
     pageFailed: 'This page could not be shown',
     pageFailedDetail:
       'Perhaps Lotward was upgraded while the page was open, or this device has no network. Nothing that was recorded is lost. Load the page anew.',

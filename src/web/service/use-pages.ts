@@ -1,0 +1,46 @@
+import { useInfiniteQuery } from '@tanstack/react-query';
+import { useCallback } from 'react';
+import { ServiceProblem } from './problem.js';
+
+/** One page of a list: `next`, handed in as `after`, leads to the next one; null on the last. */
+export interface AnsweredPage<Item> {
+  items: Item[];
+  next: string | null;
+}
+
+/**
+ * A list that the service answers page by page, as far as it was asked for; undefined until its first page is here.
+ * @param key as in `useAnswer`
+ * @param ask for the page after this one; undefined for the first
+ */
+export function usePages<Item>(
+  key: readonly string[],
+  ask: (after: string | undefined) => Promise<AnsweredPage<Item>>,
+): {
+  items: Item[] | undefined;
+  problem: ServiceProblem | undefined;
+  hasMore: boolean;
+  isAsking: boolean;
+  more(): void;
+  reload(): Promise<void>;
+} {
+  const { data, error, refetch, fetchNextPage, hasNextPage, isFetching } = useInfiniteQuery({
+    queryKey: ['pages', ...key],
+    queryFn: ({ pageParam }) => ask(pageParam),
+    initialPageParam: undefined as string | undefined,
+    getNextPageParam: ({ next }: AnsweredPage<Item>) => next ?? undefined,
+  });
+  const reload = useCallback(async () => {
+    await refetch();
+  }, [refetch]);
+  const more = useCallback(() => void fetchNextPage(), [fetchNextPage]);
+  if (error !== null && !(error instanceof ServiceProblem)) throw error;
+  return {
+    items: data?.pages.flatMap(({ items }) => items),
+    problem: error ?? undefined,
+    hasMore: hasNextPage,
+    isAsking: isFetching,
+    more,
+    reload,
+  };
+}
