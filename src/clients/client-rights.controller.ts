@@ -7,9 +7,10 @@ import { IdPipe } from '../platform/id.pipe.js';
 import { PageDto } from '../platform/request.dto.js';
 import { ClientAccesses } from './client-accesses.service.js';
 import { ClientAccessPageView } from './client-accesses.views.js';
-import { AskErasureDto } from './erasures.dto.js';
+import { ErasurePreviews } from './erasure-preview.service.js';
+import { AskErasureDto, PreviewErasureDto } from './erasures.dto.js';
 import { Erasures } from './erasures.service.js';
-import { ErasureAnswerPageView, ErasureAnswerView } from './erasures.views.js';
+import { ErasureAnswerPageView, ErasureAnswerView, ErasurePreviewView } from './erasures.views.js';
 import { EndLegalClaimDto, NoteLegalClaimDto } from './legal-claims.dto.js';
 import { LegalClaims } from './legal-claims.service.js';
 import { LegalClaimView, WrittenLegalClaimView } from './legal-claims.views.js';
@@ -21,6 +22,7 @@ export class ClientRightsController {
   constructor(
     private readonly accessesOfClients: ClientAccesses,
     private readonly erasures: Erasures,
+    private readonly previews: ErasurePreviews,
     private readonly claims: LegalClaims,
   ) {}
 
@@ -47,6 +49,17 @@ export class ClientRightsController {
     @Body() dto: AskErasureDto,
   ): Promise<ErasureAnswerView> {
     return this.erasures.ask(actor, clientId, dto);
+  }
+
+  /** What would be answered to a wish for the client's erasure, and why. Changes nothing. */
+  @Needs('erase clients')
+  @Get('erasure/preview')
+  preview(
+    @CurrentActor() actor: Actor,
+    @Param('clientId', IdPipe) clientId: string,
+    @Query() dto: PreviewErasureDto,
+  ): Promise<ErasurePreviewView> {
+    return this.previews.of(actor, clientId, dto);
   }
 
   /** Every wish for the client's erasure and its answer, the latest first. */

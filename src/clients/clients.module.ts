@@ -9,6 +9,7 @@ import { ClientRightsController } from './client-rights.controller.js';
 import { ClientsController } from './clients.controller.js';
 import { Clients } from './clients.service.js';
 import { ErasureList } from './erasure-list.service.js';
+import { ErasurePreviews } from './erasure-preview.service.js';
 import { ErasureRequest } from './erasure-request.entity.js';
 import { Erasures } from './erasures.service.js';
 import { LegalClaim, LegalClaimEnd } from './legal-claim.entity.js';
@@ -34,6 +35,7 @@ export const clientsEntities = [Client, ClientAccess, ErasureRequest, LegalClaim
     ClientEraser,
     ErasureList,
     Erasures,
+    ErasurePreviews,
     LegalClaims,
   ],
   exports: [

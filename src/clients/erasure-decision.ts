@@ -64,7 +64,7 @@ export interface ErasureDecision {
 }
 
 /** What answers each obstacle; what no word of the studio answers has none. */
-const answeredBy: Record<ErasureObstacleKind, ErasureOverride | null> = {
+export const answeredBy: Record<ErasureObstacleKind, ErasureOverride | null> = {
   'retention not chosen': null,
   'legal obligation': null,
   'own retention': 'no legal obligation applies',

@@ -8,6 +8,11 @@ import {
   erasureOverrides,
 } from './erasure-decision.js';
 
+export class PreviewErasureDto {
+  /** For what reason it would be asked. */
+  @IsIn(erasureGrounds) ground: ErasureGround;
+}
+
 export class AskErasureDto extends WriteDto {
   /** Why: a ground of GDPR Art. 17(1), or "retention over" on the studio's own motion. */
   @IsIn(erasureGrounds) ground: ErasureGround;

@@ -31,6 +31,20 @@ export class ErasureAnswerView {
   personId: string | null;
 }
 
+/** What would be answered now, before anything is said against what stands in the way. Nothing of it is recorded. */
+export class ErasurePreviewView {
+  clientId: string;
+  ground: ErasureGround;
+  answer: 'erased' | 'refused';
+  obstacles: ErasureObstacleView[];
+  /** Visits planned or under way: completed or cancelled first, or nothing is answered. */
+  openSessionIds: string[];
+  /** Local day of the last record of a visit; null: never treated. */
+  lastRecordOn: string | null;
+  /** Last local day on which the record must be kept; null: none, or not known. */
+  keptThrough: string | null;
+}
+
 export class ErasureAnswerPageView {
   items: ErasureAnswerView[];
   /** Give it as `after` for the next page; null: this is the last. */

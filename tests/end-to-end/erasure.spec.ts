@@ -3,7 +3,11 @@ import { join } from 'node:path';
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { ClientView } from '../../src/clients/clients.views.js';
-import type { ErasureAnswerPageView, ErasureAnswerView } from '../../src/clients/erasures.views.js';
+import type {
+  ErasureAnswerPageView,
+  ErasureAnswerView,
+  ErasurePreviewView,
+} from '../../src/clients/erasures.views.js';
 import type { LegalClaimView } from '../../src/clients/legal-claims.views.js';
 import type { StudioView } from '../../src/identity/studios.views.js';
 import type { ClientRecordView, SessionView } from '../../src/sessions/session-record.views.js';
@@ -46,6 +50,10 @@ describe.each(engines)('erasure on %s', (engine) => {
   const byOwnWill = { retentionPreset: 'own', retentionYears: 3 };
   const answers = async (clientId: string) =>
     (await service.seen<ErasureAnswerPageView>(`/clients/${clientId}/erasure`)).items;
+  const preview = (clientId: string, ground = 'consent withdrawn') =>
+    service.seen<ErasurePreviewView>(
+      `/clients/${clientId}/erasure/preview?${new URLSearchParams({ ground })}`,
+    );
   const newClient = async (name = 'Never Treated') =>
     (await service.made<{ id: string }>('/clients', { name, contact: `${name}@example.org` })).id;
   /** Somebody whose one visit is so long ago that no floor runs any more. */
@@ -77,6 +85,9 @@ describe.each(engines)('erasure on %s', (engine) => {
     const undecided = await ask(clientId);
     expect([undecided.status, undecided.body.code]).toEqual([409, 'decision-needed']);
     expect(await answers(clientId)).toEqual([]);
+    const foreseen = await preview(clientId);
+    expect(foreseen.answer).toBe('refused');
+    expect(foreseen.obstacles.map(({ kind }) => kind)).toEqual(['retention not chosen']);
     // Whoever was never treated is kept by no rule.
     expect((await ask(await newClient())).body.answer).toBe('erased');
   });
@@ -126,8 +137,15 @@ describe.each(engines)('erasure on %s', (engine) => {
     it('while a law asks for the record (GDPR Art. 17(3)(b))', async () => {
       await keepFor(byLaw);
       const { clientId, reference } = await makeTreatedClient(service, studio);
+      const foreseen = await preview(clientId);
+      expect(await answers(clientId)).toEqual([]);
       const refused = await ask(clientId, { overrides: ['no legal obligation applies'] });
       expect(refused.status).toBe(201);
+      expect(foreseen).toMatchObject({
+        answer: 'refused',
+        obstacles: refused.body.obstacles,
+        openSessionIds: [],
+      });
       expect(refused.body).toMatchObject({
         clientId,
         clientReference: reference,

@@ -132,6 +132,7 @@ const studioRoutes: Record<string, string> = {
   'GET /clients/{clientId}/export': 'om....',
   'GET /clients/{clientId}/export.html': 'om....',
   'GET /clients/{clientId}/erasure': 'om....',
+  'GET /clients/{clientId}/erasure/preview': 'o.....',
   'POST /clients/{clientId}/erasure': 'o.....',
   'GET /clients/{clientId}/legal-claims': 'om....',
   'POST /clients/{clientId}/legal-claims': 'om....',
