@@ -1588,6 +1588,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/clients/{clientId}/erasure/preview": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What would be answered to a wish for the client's erasure, and why. Changes nothing. */
+        get: operations["ClientRights_preview"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/clients/{clientId}/legal-claims": {
         parameters: {
             query?: never;
@@ -4282,6 +4299,20 @@ export interface components {
             obstacles: components["schemas"]["ErasureObstacleView"][];
             recordedAt: string;
             personId: string | null;
+        };
+        ErasurePreviewView: {
+            clientId: string;
+            /** @enum {string} */
+            ground: "no longer necessary" | "consent withdrawn" | "objection" | "unlawful processing" | "erasure required by law" | "retention over";
+            /** @enum {string} */
+            answer: "refused" | "erased";
+            obstacles: components["schemas"]["ErasureObstacleView"][];
+            /** @description Visits planned or under way: completed or cancelled first, or nothing is answered. */
+            openSessionIds: string[];
+            /** @description Local day of the last record of a visit; null: never treated. */
+            lastRecordOn: string | null;
+            /** @description Last local day on which the record must be kept; null: none, or not known. */
+            keptThrough: string | null;
         };
         ErasureAnswerPageView: {
             items: components["schemas"]["ErasureAnswerView"][];
@@ -9273,6 +9304,40 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ErasureAnswerPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ClientRights_preview: {
+        parameters: {
+            query: {
+                /** @description For what reason it would be asked. */
+                ground: "no longer necessary" | "consent withdrawn" | "objection" | "unlawful processing" | "erasure required by law" | "retention over";
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                clientId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ErasurePreviewView"];
                 };
             };
             /** @description Anything else */
