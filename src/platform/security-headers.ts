@@ -29,6 +29,12 @@ export function webPagePolicy(nonce: string) {
   };
 }
 
+/** A worker may besides compile WebAssembly, as the reader of symbols does; no page may. */
+export const workerPolicy = {
+  useDefaults: false,
+  directives: { ...contentPolicy, scriptSrc: ["'self'", "'wasm-unsafe-eval'"] },
+};
+
 /** The page that describes the API writes its styles into itself; it shows no one's data. */
 export const apiPagePolicy = {
   useDefaults: false,

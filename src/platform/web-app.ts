@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { fastifyStatic } from '@fastify/static';
 import type { FastifyInstance } from 'fastify';
 import type { Log } from './log.js';
-import { webPagePolicy } from './security-headers.js';
+import { webPagePolicy, workerPolicy } from './security-headers.js';
 
 /** What the build leaves beside dist/service: one page, and files whose names change with their content. */
 const folder = fileURLToPath(new URL('../web', import.meta.url));
@@ -14,6 +14,9 @@ const folder = fileURLToPath(new URL('../web', import.meta.url));
 const noncePlace = 'STYLE_NONCE';
 
 const yearSeconds = 31_536_000;
+
+/** Scripts that run beside the page; a browser holds each to the policy it came with, not to that of the page. */
+const workerScript = /^\/assets\/[^/]+\.worker-[^/]+\.js$/;
 
 /** Under these a path means one thing only; what is not there is not found. */
 const withoutPages = /^\/(api|health|assets)(\/|$)/;
@@ -33,13 +36,19 @@ export async function serveWebApp(server: FastifyInstance, log: Log): Promise<vo
   if (before === undefined || after === undefined || more.length > 0) {
     throw new Error(`${file} does not hold ${noncePlace} exactly once; build it again.`);
   }
-  await server.register(fastifyStatic, {
-    root: join(folder, 'assets'),
-    prefix: '/assets/',
-    wildcard: false,
-    decorateReply: false,
-    immutable: true,
-    maxAge: yearSeconds * 1000,
+  await server.register(async (assets) => {
+    assets.addHook('onRequest', async (request, reply) => {
+      const [path = ''] = request.url.split('?');
+      if (workerScript.test(path)) reply.helmet({ contentSecurityPolicy: workerPolicy });
+    });
+    await assets.register(fastifyStatic, {
+      root: join(folder, 'assets'),
+      prefix: '/assets/',
+      wildcard: false,
+      decorateReply: false,
+      immutable: true,
+      maxAge: yearSeconds * 1000,
+    });
   });
   server.get('/*', (request, reply) => {
     const [path = '/'] = request.url.split('?');

@@ -13,6 +13,8 @@ export default defineConfig({
     // kB as they lie on the disk; less than a third of it goes over the network.
     chunkSizeWarningLimit: 750,
   },
+  // Named after its file, `….worker-….js`: the service gives it a content policy of its own.
+  worker: { format: 'es' },
   server: {
     proxy: { '/api': 'http://127.0.0.1:3000' },
   },

@@ -32,10 +32,14 @@ const quietArguments = [
  * Starts one browser for many tests, which is quicker: each opens a context in it, which knows nothing of the others as
  * another device would not.
  */
-export function startBrowser(): Promise<Browser> {
+export function startBrowser(furtherArguments: string[] = []): Promise<Browser> {
   if (program === undefined)
     throw new Error('There is no Chromium here. Install it, or name one in CHROMIUM.');
-  return chromium.launch({ executablePath: program, headless: true, args: quietArguments });
+  return chromium.launch({
+    executablePath: program,
+    headless: true,
+    args: [...quietArguments, ...furtherArguments],
+  });
 }
 
 /** Opens a browser with a fresh profile, uses it and closes it. */

@@ -1,4 +1,5 @@
 import type { ReaderOptions } from 'zxing-wasm/reader';
+import { gtin14 } from '../../catalogue/gs1/check-digit.js';
 
 /**
  * The symbols the trade's packages bear: GS1 DataMatrix and QR above all; GS1-128, ITF-14, EAN and UPC on boxes, DataBar
@@ -36,6 +37,14 @@ export const readerOptions: ReaderOptions = {
   maxNumberOfSymbols: 20,
 };
 
+/**
+ * Whether a reading can be believed. Interleaved 2 of 5 has no check of its own, and a part of it reads as a shorter one
+ * (GS1 General Specifications, ITF-14 [S]), so it counts only as what the trade bears on it: a GTIN of 14 digits.
+ */
+export function isTrustworthy(symbologyIdentifier: string, text: string): boolean {
+  return !symbologyIdentifier.startsWith(']I') || (text.length === 14 && gtin14(text) !== undefined);
+}
+
 /** A part of a picture, in its own dots, and how many times as large it is looked at. */
 export interface Part {
   left: number;
@@ -53,7 +62,13 @@ const mostEnlarged = 2;
 
 /** How to look at a picture of a camera until a symbol is found: the whole, then the middle as sharp as it is. */
 export function partsOfFrame(width: number, height: number): Part[] {
-  const whole = { left: 0, top: 0, width, height, scale: Math.min(1, longestWhole / Math.max(width, height)) };
+  const whole = {
+    left: 0,
+    top: 0,
+    width,
+    height,
+    scale: Math.min(1, longestWhole / Math.max(width, height)),
+  };
   const middle = {
     left: Math.round(width / 4),
     top: Math.round(height / 4),

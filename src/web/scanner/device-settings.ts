@@ -2,8 +2,8 @@
 export interface DeviceSettings {
   /** The camera by the name the system gives it; empty for the one at the back. */
   camera: string;
-  /** Whether the camera was started here and not stopped by hand since. */
-  cameraStarted: boolean;
+  /** Whether the camera was stopped by hand; else it starts by itself where it may. */
+  cameraStopped: boolean;
   /** Whether verdicts sound. */
   sound: boolean;
   /** What the hand-held scanner types in place of a separator; empty for none. */
@@ -12,7 +12,7 @@ export interface DeviceSettings {
 
 const place = 'lotward-device';
 
-const untouched: DeviceSettings = { camera: '', cameraStarted: false, sound: false, separatorSubstitute: '' };
+const untouched: DeviceSettings = { camera: '', cameraStopped: false, sound: false, separatorSubstitute: '' };
 
 /** Signing out clears what the browser keeps; as long as the page is open the device keeps its settings here. */
 let current: DeviceSettings | undefined;

@@ -8,6 +8,9 @@ import { Note } from '../frame/note.js';
 import { Page } from '../frame/page.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
+import { deviceSettings } from '../scanner/device-settings.js';
+import { Scanner } from '../scanner/scanner.js';
+import { withSeparators } from '../scanner/typed-symbol.js';
 import { Events } from '../service/events.js';
 import { isProblem } from '../service/problem.js';
 import { useAction } from '../service/use-action.js';
@@ -51,7 +54,7 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
   const submit = () => {
     if (text.trim() === '') return;
     setText('');
-    show({ symbol: text });
+    show({ symbol: withSeparators(text, deviceSettings().separatorSubstitute) });
   };
   const opening = useAction(async (containerId: string) => {
     field.current?.focus();
@@ -71,6 +74,9 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
       {...(session && { lead: texts.tray.of(session.clientReference, session.procedureName) })}
     >
       <ProblemNote problem={tray.problem} />
+      {works && (
+        <Scanner field={field} scan={scans.last?.scan} onShown={(symbol) => scans.show({ symbol })} />
+      )}
       {works && (
         <Fields onSubmit={submit} label={texts.tray.scan}>
           <TextInput

@@ -1,4 +1,6 @@
 import { english, type Texts } from '../en/english.js';
+import { catalogueTexts } from './catalogue.js';
+import { scannerTextsGerman } from './scanner.js';
 
 /** Alles, was die Seiten sagen, auf Deutsch. */
-export const german: Texts = { ...english, language: 'de-DE' };
+export const german: Texts = { ...english, language: 'de-DE', ...scannerTextsGerman, ...catalogueTexts };

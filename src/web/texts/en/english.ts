@@ -1,8 +1,10 @@
 import { accessTexts } from './access.js';
 import { accountTexts } from './account.js';
+import { catalogueTexts } from './catalogue.js';
 import { commonTexts } from './common.js';
 import { frameTexts } from './frame.js';
 import { recordsTexts } from './records.js';
+import { scannerTexts } from './scanner.js';
 import { settingsTexts } from './settings.js';
 import { signInTexts } from './sign-in.js';
 import { stockTexts } from './stock.js';
@@ -22,7 +24,9 @@ export const english = {
   ...settingsTexts,
   ...todayTexts,
   ...trayTexts,
+  ...scannerTexts,
   ...stockTexts,
+  ...catalogueTexts,
   ...recordsTexts,
   ...vocabularyTexts,
 };
