@@ -4,17 +4,25 @@ import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import { PeoplePage } from '../access/people-page.js';
 import { ProgramsPage } from '../access/programs-page.js';
 import { TabletsPage } from '../access/tablets-page.js';
+import { CompaniesPage } from '../catalogue/companies-page.js';
+import { ConfigurationsPage } from '../catalogue/configurations-page.js';
+import { ProductsPage } from '../catalogue/products-page.js';
 import { GuardedPage } from '../frame/guarded-page.js';
 import { NoSuchPage } from '../frame/no-such-page.js';
 import { pathOf } from '../frame/places.js';
 import { SubPages } from '../frame/sub-pages.js';
 import { useTexts } from '../texts/texts.js';
+import { PlacesPage } from './places-page.js';
 
 /** The pages of settings in the order of their menu, each for whoever may do this. */
 const pages = [
   { path: 'people', needs: 'manage people', Open: PeoplePage },
   { path: 'tablets', needs: 'enrol tablets', Open: TabletsPage },
   { path: 'programs', needs: 'issue tokens', Open: ProgramsPage },
+  { path: 'products', needs: 'change the register', Open: ProductsPage },
+  { path: 'companies', needs: 'change the register', Open: CompaniesPage },
+  { path: 'configurations', needs: 'change the register', Open: ConfigurationsPage },
+  { path: 'places', needs: 'handle stock', Open: PlacesPage },
 ] as const satisfies {
   path: string;
   needs: Permission;

@@ -4,6 +4,10 @@ export const settingsTexts = {
       people: 'People',
       tablets: 'Tablets',
       programs: 'Programs',
+      products: 'Products',
+      companies: 'Makers and suppliers',
+      configurations: 'Cartridges',
+      places: 'Places',
     },
   },
 };
