@@ -19,7 +19,7 @@ export function Entry({
   below,
   children,
 }: {
-  name: string;
+  name: ReactNode;
   /** One word that sets it apart. */
   mark?: string | undefined;
   actions?: ReactNode;

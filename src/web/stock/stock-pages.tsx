@@ -1,9 +1,81 @@
+import type { ReactNode } from 'react';
+import { Navigate, Route, Routes, useParams } from 'react-router';
+import type { Permission } from '../../identity/permissions.js';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
-import { Page } from '../frame/page.js';
+import { GuardedPage } from '../frame/guarded-page.js';
+import { NoSuchPage } from '../frame/no-such-page.js';
+import { pathOf } from '../frame/places.js';
+import { SubPages } from '../frame/sub-pages.js';
+import type { Texts } from '../texts/en/english.js';
 import { useTexts } from '../texts/texts.js';
+import { LevelsPage } from './levels/levels-page.js';
+
+/** The pages of stock in the order of their menu, each for whoever may do this. */
+const pages = [
+  { path: 'levels', name: (texts) => texts.levels.title, needs: 'read stock', Open: LevelsPage },
+] as const satisfies {
+  path: string;
+  name: (texts: Texts) => string;
+  needs: Permission;
+  Open: (props: { standing: StandingView }) => ReactNode;
+}[];
+
+/** Pages of one thing: they stand in no menu. `id` is what the address ends with or names before its last word. */
+const pagesOfOne: readonly {
+  path: string;
+  needs: Permission;
+  Open: (props: { standing: StandingView; id: string }) => ReactNode;
+}[] = [];
 
 /** What lies on the shelves. */
 export function StockPages({ standing }: { standing: StandingView }) {
   const texts = useTexts();
-  return <Page above={standing.studioName} title={texts.stock.title} />;
+  const place = { studioId: standing.studioId, area: 'stock' } as const;
+  const offered = pages.filter(({ needs }) => standing.permissions.includes(needs));
+  const [first] = offered;
+  return (
+    <>
+      <SubPages
+        label={texts.frame.stock}
+        pages={offered.map(({ path, name }) => ({ to: pathOf(place, path), name: name(texts) }))}
+      />
+      <Routes>
+        {first && <Route index element={<Navigate to={first.path} replace />} />}
+        {pages.map(({ path, needs, Open }) => (
+          <Route
+            key={path}
+            path={path}
+            element={
+              <GuardedPage standing={standing} needs={needs}>
+                <Open standing={standing} />
+              </GuardedPage>
+            }
+          />
+        ))}
+        {pagesOfOne.map(({ path, needs, Open }) => (
+          <Route
+            key={path}
+            path={path}
+            element={
+              <GuardedPage standing={standing} needs={needs}>
+                <OfOne standing={standing} Open={Open} />
+              </GuardedPage>
+            }
+          />
+        ))}
+        <Route path="*" element={<NoSuchPage />} />
+      </Routes>
+    </>
+  );
+}
+
+function OfOne({
+  standing,
+  Open,
+}: {
+  standing: StandingView;
+  Open: (props: { standing: StandingView; id: string }) => ReactNode;
+}) {
+  const { id = '' } = useParams();
+  return <Open key={id} standing={standing} id={id} />;
 }

@@ -1,5 +1,45 @@
 export const stockTexts = {
-  stock: {
-    title: 'Stock',
+  find: {
+    label: 'Find a label, a lot or a product',
+    hint: 'A hand-held scanner types here. Or type the code of our label, a lot, or words of a name.',
+    find: 'Find',
+    nothing: (text: string) =>
+      `Nothing here carries “${text}”: no label, no lot and no product. Compare it with the label, sign by sign, or look through the lots.`,
+  },
+
+  levels: {
+    title: 'Levels',
+    lead: 'How much may still be used, by shade and by configuration. A bottle counts as one, however full.',
+    search: 'Shade, product or maker',
+    filter: 'Show',
+    everything: 'everything',
+    filters: {
+      low: 'what is low',
+      'ending soon': 'what has to be used soon',
+      held: 'what is on hold',
+      here: 'what is here',
+    },
+    kinds: { pigments: 'Pigments', cartridges: 'Cartridges', consumables: 'Other things' },
+    kindHints: {
+      pigments: 'By shade, in bottles.',
+      cartridges: 'By configuration, in pieces: cartridges that stand for each other count together.',
+      consumables: 'In bottles or pieces.',
+    },
+    nothingAtAll: 'No product is registered yet. Register one, then record what arrived.',
+    nothingFound: 'Nothing fits. Take words away, or show everything.',
+    usable: 'usable',
+    opened: 'opened',
+    reserved: 'on trays',
+    held: 'on hold',
+    past: 'past its date',
+    practice: 'for practice',
+    minimum: 'minimum',
+    noMinimum: 'none',
+    low: 'low',
+    endsSoon: (day: string) => `has to be used by ${day}`,
+    setMinimum: 'Set the minimum',
+    setMinimumOf: (name: string) => `Set the minimum of ${name}`,
+    minimumHint: 'At or below so many usable pieces it is low, and an alert opens.',
+    removeMinimum: 'Take the minimum away',
   },
 };

@@ -1,0 +1,38 @@
+import { endsSoon, type NearDays } from '../ends-soon.js';
+import type { LevelRow } from './level-rows.js';
+
+export const levelFilters = ['low', 'ending soon', 'held', 'here'] as const;
+export type LevelFilter = (typeof levelFilters)[number];
+
+/** Whether anything of it that may still be used has to be used soon. */
+export function anyEndsSoon({ toTake }: LevelRow, today: string, near: NearDays): boolean {
+  return toTake.some((one) => endsSoon(one, today, near));
+}
+
+/**
+ * Whether a line is looked for.
+ * @param text words that all stand in its name or in what tells it apart; capitals do not matter
+ * @param filter null: all of them
+ */
+export function isLookedFor(
+  row: LevelRow,
+  { text, filter }: { text: string; filter: LevelFilter | null },
+  today: string,
+  near: NearDays,
+): boolean {
+  const said = [row.name, ...row.about].join(' ').toLowerCase();
+  const words = text.toLowerCase().split(/\s+/);
+  if (!words.every((word) => said.includes(word))) return false;
+  switch (filter) {
+    case null:
+      return true;
+    case 'low':
+      return row.low;
+    case 'ending soon':
+      return anyEndsSoon(row, today, near);
+    case 'held':
+      return row.quantities.heldPieces > 0;
+    case 'here':
+      return row.quantities.onHandPieces > 0;
+  }
+}
