@@ -37,6 +37,8 @@ export const permissionTable = {
   'print labels': staffAndChain,
   'make blends': staff,
   'transfer stock': management,
+  // It adds makers and products too.
+  'take in opening stock': management,
 
   'read clients': staff,
   'change clients': staff,
@@ -45,6 +47,8 @@ export const permissionTable = {
 
   'read sessions': everyone,
   'plan sessions': staff,
+  // It finds clients and adds them too.
+  'take in bookings': ['owner', 'manager'],
   'work the tray': staff,
   'record late': staff,
   'change procedures': ['owner', 'manager'],

@@ -29,6 +29,7 @@ export type ProblemCode =
   | 'not-enough-stock'
   | 'decision-needed'
   | 'erasure-not-listed'
+  | 'unusable-file'
   | 'too-many-requests'
   | 'not-ready'
   | 'internal-error';
@@ -69,6 +70,7 @@ const titles: Record<ProblemCode, string> = {
   'not-enough-stock': 'Not enough stock',
   'decision-needed': 'A decision is needed',
   'erasure-not-listed': 'The erasure is not on the list of erasures',
+  'unusable-file': 'The file cannot be taken in',
   'too-many-requests': 'Too many requests',
   'not-ready': 'Not ready',
   'internal-error': 'Something went wrong on our side',

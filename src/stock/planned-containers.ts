@@ -2,6 +2,10 @@
 export const pieceFaults = ['broken seal', 'damaged package'] as const;
 export type PieceFault = (typeof pieceFaults)[number];
 
+/** More pieces in one line, or containers in one delivery, are a slip: nobody could label them or put them away. */
+export const mostPiecesInLine = 10_000;
+export const mostContainersInDelivery = 2_000;
+
 export interface PlannedContainer {
   form: 'bottle' | 'box';
   pieces: number;

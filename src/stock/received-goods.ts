@@ -78,16 +78,18 @@ function namedGoods(
  * number scanned must agree; a number not registered yet is taken as one piece of the product chosen, with a warning.
  *
  * @param traded what the scanned number stands for; undefined when it is not registered
+ * @param piecesEach pieces in each of what was counted by hand, where nothing was scanned
  */
 export function goodsOf(
   chosenProductId: string | undefined,
   scanned: ScannedGoods | null,
   traded: TradedAs | undefined,
+  piecesEach = 1,
 ): Goods | { field: 'productId' | 'symbol'; fault: string } {
   if (scanned === null) {
     return chosenProductId === undefined
       ? { field: 'productId', fault: 'choose the product, or scan its symbol' }
-      : { productId: chosenProductId, piecesEach: 1, packPieces: 1, warnings: [] };
+      : { productId: chosenProductId, piecesEach, packPieces: piecesEach, warnings: [] };
   }
   if (traded !== undefined) {
     if (chosenProductId !== undefined && chosenProductId !== traded.productId) {

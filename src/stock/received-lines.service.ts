@@ -8,14 +8,16 @@ import type { Transaction } from '../platform/database/transaction.js';
 import { occurredAt as acceptedInstant, maximumLateRecordDays } from '../platform/occurred-at.js';
 import { type FieldFault, faultsProblem, notFound, Problem, type ProblemCode } from '../platform/problem.js';
 import { Container } from './container.entity.js';
-import { type PlannedContainer, plannedContainers } from './planned-containers.js';
+import {
+  mostContainersInDelivery,
+  mostPiecesInLine,
+  type PlannedContainer,
+  plannedContainers,
+} from './planned-containers.js';
 import { type PrintedFacts, printedFacts } from './printed-facts.js';
 import { goodsOf, type ScannedGoods, scannedGoods } from './received-goods.js';
-import { type DeliveryLineDto, mostPiecesInLine } from './receiving.dto.js';
+import type { DeliveryLineDto } from './receiving.dto.js';
 import { StandingPlaces } from './standing-places.service.js';
-
-/** So many containers can be labelled and put away from one delivery; beyond it is a slip. */
-const mostContainersInDelivery = 2_000;
 
 /** A line that was understood: which product, what is printed, how many, and what stands on the shelf for it. */
 export interface ReceivedLine {
@@ -59,7 +61,17 @@ export class ReceivedLines {
     const goods = lines.map((line, index) => {
       const read = scanned[index] ?? null;
       if (line.symbol !== undefined && read === null) return null;
-      const decided = goodsOf(line.productId, read, read === null ? undefined : traded.get(read.gtin));
+      if (line.symbol !== undefined && line.piecesEach !== undefined) {
+        const message = 'the symbol tells it; leave one of the two out';
+        faults.push({ code: 'invalid-fields', field: `lines.${index}.piecesEach`, message });
+        return null;
+      }
+      const decided = goodsOf(
+        line.productId,
+        read,
+        read === null ? undefined : traded.get(read.gtin),
+        line.piecesEach,
+      );
       if (!('fault' in decided)) return decided;
       const code = decided.field === 'symbol' ? 'unusable-symbol' : 'invalid-fields';
       faults.push({ code, field: `lines.${index}.${decided.field}`, message: decided.fault });
@@ -106,6 +118,8 @@ export class ReceivedLines {
         at('unusable-quantity', 'faults', `${more}; a piece with two faults is named under one`);
         return [];
       }
+      const leftFault = remainingFault(dto, product);
+      if (leftFault !== null) at('unusable-quantity', 'remainingMicrolitres', leftFault);
       const warnings = [...known.warnings];
       if (product.archivedAt !== null) {
         warnings.push(
@@ -184,6 +198,19 @@ export class ReceivedLines {
     }
     return openedAt;
   }
+}
+
+function remainingFault(
+  { remainingMicrolitres, openedAt }: DeliveryLineDto,
+  { kind, volumeMicrolitres }: Product,
+): string | null {
+  if (remainingMicrolitres === undefined) return null;
+  if (kind !== 'pigment' || openedAt == null) {
+    return 'only a pigment that comes opened has less in it than its label says; leave it out';
+  }
+  return remainingMicrolitres <= (volumeMicrolitres ?? 0)
+    ? null
+    : `${remainingMicrolitres} µL are more than the ${volumeMicrolitres} µL of its label`;
 }
 
 function refuseTooManyContainers(lines: readonly ReceivedLine[]): void {

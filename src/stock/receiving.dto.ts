@@ -7,13 +7,13 @@ import { Nested, NestedList } from '../platform/nested.js';
 import { PlainText } from '../platform/plain-text.js';
 import { EventDto } from '../platform/request.dto.js';
 import { type SameCodeDecision, sameCodeDecisions } from './lot-match.js';
-import { type PieceFault, pieceFaults } from './planned-containers.js';
+import { mostPiecesInLine, type PieceFault, pieceFaults } from './planned-containers.js';
 import { type CodeState, codeStates, type LotCodeKind, lotCodeKinds } from './vocabulary.js';
 
 const maximumLines = 200;
 const maximumCodes = 10;
 const maximumDateLength = 20;
-export const mostPiecesInLine = 10_000;
+const mostMicrolitresLeft = 1_000_000;
 const mostUnitCostMinor = 100_000_000;
 export const deliveryOrigins = ['purchase', 'gift or sample', 'opening stock'] as const;
 
@@ -45,6 +45,8 @@ export class DeliveryLineDto {
   @IsOptional() @IsString() @MaxLength(maximumDateLength) manufacturedOn?: string | null;
   /** How many, of what the symbol stands for: a scanned pack counts with its content. Else pieces. */
   @IsInt() @Min(1) @Max(mostPiecesInLine) quantity: number;
+  /** Pieces in each of what is counted, where no symbol is given that tells it; each is put away by itself. Left out: 1. */
+  @MayBeLeftOut() @IsInt() @Min(1) @Max(mostPiecesInLine) piecesEach?: number;
   /** Cost of one piece in minor units of the studio's currency; null: unknown. */
   @IsOptional() @IsInt() @Min(0) @Max(mostUnitCostMinor) unitCostMinor?: number | null;
   /** The line of an order that this answers. */
@@ -59,6 +61,8 @@ export class DeliveryLineDto {
   @IsOptional()
   @IsInstant()
   openedAt?: string | null;
+  /** Pigments that come opened: what is estimated to be left in each bottle. Left out: what the label says. */
+  @MayBeLeftOut() @IsInt() @Min(0) @Max(mostMicrolitresLeft) remainingMicrolitres?: number;
   /** The answer to a code that is known with another use-by date. */
   @MayBeLeftOut() @IsIn(sameCodeDecisions) sameCodeDecision?: SameCodeDecision;
 }

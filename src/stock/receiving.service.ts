@@ -49,34 +49,40 @@ export class Receiving {
     const view = await this.transactions.write(
       actor,
       { id: dto.id, action: 'stock.receive', subject: { kind: 'delivery', id: dto.id }, content: dto },
-      async (transaction) => {
-        const receivedAt = acceptedInstant(dto.occurredAt, transaction.recordedAt, maximumLateRecordDays);
-        await this.refuseUnusablePurchase(transaction, dto, receivedAt);
-        const lines = await this.lines.understand(transaction, dto.lines, receivedAt);
-        const productIds = [...new Set(lines.map((line) => line.product.id))];
-        await transaction.lock('product', productIds);
-        const lots = await this.lots.decide(
-          transaction,
-          lines,
-          dto.origin === 'opening stock' ? 'opening stock' : 'delivery',
-        );
-
-        await this.lots.write(transaction, lots);
-        const blendProductIds = await this.blendDates.follow(transaction, { lotIds: redatedLotIds(lots) });
-        const putAway = await this.putAway(transaction, lines, lots, receivedAt);
-        const holds = await this.holds.place(transaction, putAway, receivedAt);
-        const joinedIds = lots.filter(({ isNew }) => !isNew).map(({ lot }) => lot.id);
-        told.push(...(await this.sentGoods.follow(transaction, joinedIds)));
-        const delivery = this.delivery(transaction, dto, receivedAt);
-        await transaction.insert(Delivery, delivery);
-        const deliveryLines = await this.deliveryLines(transaction, delivery.id, putAway);
-        await transaction.insert(DeliveryLine, deliveryLines);
-        await this.conditions.reevaluate(transaction, [...productIds, ...blendProductIds]);
-        return viewOf(delivery, deliveryLines, putAway, holds);
-      },
+      (transaction) => this.inside(transaction, dto, told),
     );
     await this.otherEnds.judge(told);
     return view;
+  }
+
+  /**
+   * Receives in the caller's transaction.
+   * @param told takes up whom the other ends of transfers must be told of, by `OtherEnds.judge` once it is committed
+   */
+  async inside(transaction: Transaction, dto: ReceiveDeliveryDto, told: string[]): Promise<ReceiptView> {
+    const receivedAt = acceptedInstant(dto.occurredAt, transaction.recordedAt, maximumLateRecordDays);
+    await this.refuseUnusablePurchase(transaction, dto, receivedAt);
+    const lines = await this.lines.understand(transaction, dto.lines, receivedAt);
+    const productIds = [...new Set(lines.map((line) => line.product.id))];
+    await transaction.lock('product', productIds);
+    const lots = await this.lots.decide(
+      transaction,
+      lines,
+      dto.origin === 'opening stock' ? 'opening stock' : 'delivery',
+    );
+
+    await this.lots.write(transaction, lots);
+    const blendProductIds = await this.blendDates.follow(transaction, { lotIds: redatedLotIds(lots) });
+    const putAway = await this.putAway(transaction, lines, lots, receivedAt);
+    const holds = await this.holds.place(transaction, putAway, receivedAt);
+    const joinedIds = lots.filter(({ isNew }) => !isNew).map(({ lot }) => lot.id);
+    told.push(...(await this.sentGoods.follow(transaction, joinedIds)));
+    const delivery = this.delivery(transaction, dto, receivedAt);
+    await transaction.insert(Delivery, delivery);
+    const deliveryLines = await this.deliveryLines(transaction, delivery.id, putAway);
+    await transaction.insert(DeliveryLine, deliveryLines);
+    await this.conditions.reevaluate(transaction, [...productIds, ...blendProductIds]);
+    return viewOf(delivery, deliveryLines, putAway, holds);
   }
 
   private async refuseUnusablePurchase(
@@ -221,9 +227,13 @@ function redatedLotIds(lots: readonly LotAtReceipt[]): string[] {
   return [...new Set(redated.map(({ lot }) => lot.id))];
 }
 
-/** Pigments are also kept by volume, as an estimate from the label; everything else by pieces only. */
-function microlitresOf({ product }: ReceivedLine, pieces: number): number {
-  return product.kind === 'pigment' ? (product.volumeMicrolitres ?? 0) * pieces : 0;
+/**
+ * Pigments are also kept by volume, as an estimate from the label, or of what is left in a bottle that comes opened: what
+ * was taken from it before it came is no movement here. Everything else is kept by pieces only.
+ */
+function microlitresOf({ product, dto }: ReceivedLine, pieces: number): number {
+  if (product.kind !== 'pigment') return 0;
+  return (dto.remainingMicrolitres ?? product.volumeMicrolitres ?? 0) * pieces;
 }
 
 function viewOf(

@@ -26,7 +26,7 @@ export class ReceivedContainerView {
   form: 'bottle' | 'box';
   state: 'sealed' | 'opened';
   pieces: number;
-  /** Labelled volume; 0 for what is counted in pieces only. */
+  /** Labelled volume, or what is left in one that came opened; 0 for what is counted in pieces only. */
   microlitres: number;
   placeId: string;
   ownerId: string | null;

@@ -44,6 +44,9 @@ import { Movement } from './movement.entity.js';
 import { MovementReversal } from './movement-reversal.service.js';
 import { MovementsController } from './movements.controller.js';
 import { OpenHolds } from './open-holds.service.js';
+import { OpeningStockController } from './opening-stock/opening-stock.controller.js';
+import { OpeningStock } from './opening-stock/opening-stock.service.js';
+import { StockRecordLookUp } from './opening-stock/stock-on-record.service.js';
 import { Place } from './place.entity.js';
 import { PlacesController } from './places.controller.js';
 import { Places } from './places.service.js';
@@ -104,6 +107,7 @@ export const stockEntities = [
     LotCorrectionsController,
     LotListController,
     MovementsController,
+    OpeningStockController,
     PlacesController,
     ReceivingController,
     TransfersController,
@@ -137,6 +141,7 @@ export const stockEntities = [
     LotTransfers,
     LotsAtReceipt,
     MovementReversal,
+    OpeningStock,
     OpenHolds,
     OtherEnds,
     Places,
@@ -149,6 +154,7 @@ export const stockEntities = [
     StandingHolds,
     StandingPlaces,
     StockConditions,
+    StockRecordLookUp,
     TransferConditions,
     TransferList,
     TransferRegister,

@@ -23,6 +23,8 @@ const readByRule = [
   'POST /blends useBy',
   'PUT /stock/levels subjectId',
   'POST /deliveries lines.*.symbol.text',
+  'POST /opening-stock text',
+  'POST /opening-stock/preview text',
   'PUT /procedures/{procedureId}/kit-list items.*.configuration',
 ];
 
@@ -102,13 +104,15 @@ describe.each(engines)('hostile texts, on %s', { timeout: 300_000 }, (engine) =>
     if (!request) throw new Error(`No request had ${field}.`);
     for (const text of hostileTexts) {
       const body = withValue(request.body, request.at, text) as object;
-      const answer = await service.send<ProblemBody & { kind: string }>(
+      const answer = await service.send<ProblemBody & { kind: string; usable: boolean }>(
         request.method,
         request.address,
         'id' in body ? { ...body, id: uuidv7() } : body,
       );
       // Reading a symbol answers what it is.
       if (path === '/symbols/read') expect(['invalid', 'text']).toContain(answer.body.kind);
+      // What would become of a file is an answer, too.
+      else if (path.endsWith('/preview')) expect(answer.body.usable).toBe(false);
       else expect([400, 404, 422]).toContain(answer.status);
     }
   });

@@ -1,3 +1,4 @@
+import { stringify } from 'csv-stringify/sync';
 import type { BlendView } from '../../../src/stock/blends.views.js';
 import type { ContainerChangeView } from '../../../src/stock/container-operations.views.js';
 import type { LevelView } from '../../../src/stock/levels.views.js';
@@ -70,6 +71,7 @@ export async function liveStock(
   await service.made(`/places/${left.id}/archive`);
   const shelf = new Shelf(service, texts, place.id);
   await receivePurchase(shelf, people, register);
+  await takeInOpeningStock(shelf);
   await handleBottles(shelf, people, register);
   await handleBoxes(shelf, register);
   await correctLots(shelf, register);
@@ -129,6 +131,26 @@ async function receivePurchase(
       },
     ],
   });
+}
+
+/** From a file, with a maker and a product that nobody knew. */
+async function takeInOpeningStock({ service, texts }: Shelf): Promise<void> {
+  const row = {
+    maker: texts('maker from a file'),
+    product: texts('product from a file'),
+    shade: texts('shade from a file'),
+    kind: 'pigment',
+    'bottle ml': '10',
+    lot: texts('lot from a file'),
+    'use by': '2097-12-31',
+    quantity: '1',
+    'opened on': '2026-01-05',
+    remaining: '60 %',
+    place: texts('shelf'),
+  };
+  const text = stringify([row], { header: true });
+  await service.made('/opening-stock/preview', { text, id: undefined });
+  await service.made('/opening-stock', { text });
 }
 
 async function handleBottles(shelf: Shelf, people: LivedPeople, register: LivedRegister): Promise<void> {
