@@ -3,9 +3,11 @@ import { hasChromium } from '../support/chromium.js';
 import { useDevices } from '../support/devices.js';
 import { type RunningService, startService, testOwner } from '../support/service.js';
 import { openWatched } from '../support/watched-page.js';
-import { accept, goTo, invite, signInAt } from '../support/web-steps.js';
+import { accept, goTo, invite, menuOf, signInAt } from '../support/web-steps.js';
 
 const hostile = '<script>document.title="x"</script> \'; DROP TABLE person;-- {{7*7}}';
+const withoutSettings = ['Start', 'Today', 'Stock', 'Records', 'My account'];
+const withSettings = ['Start', 'Today', 'Stock', 'Records', 'Settings', 'My account'];
 
 describe.skipIf(!hasChromium)('who gets into a studio, with a browser', () => {
   const withDevices = useDevices();
@@ -23,17 +25,8 @@ describe.skipIf(!hasChromium)('who gets into a studio, with a browser', () => {
         signInName: 'tove',
         password: 'seven quiet harbours blink',
       });
-      const menu = artist.page.getByRole('navigation').getByRole('link');
-      expect(await menu.allTextContents()).toEqual(['Start', 'Today', 'My account']);
-      const ownersMenu = owner.page.getByRole('navigation').getByRole('link');
-      expect(await ownersMenu.allTextContents()).toEqual([
-        'Start',
-        'Today',
-        'People',
-        'Tablets',
-        'Programs',
-        'My account',
-      ]);
+      expect(await menuOf(artist.page).allTextContents()).toEqual(withoutSettings);
+      expect(await menuOf(owner.page).allTextContents()).toEqual(withSettings);
 
       await artist.page.goto(owner.page.url());
       await artist.page.getByRole('heading', { name: 'Not for your role' }).waitFor();
@@ -47,6 +40,9 @@ describe.skipIf(!hasChromium)('who gets into a studio, with a browser', () => {
       // Leaving holds at once: the artist's next page shows it.
       await owner.page.getByRole('button', { name: 'I have it' }).click();
       expect(await owner.page.getByRole('textbox', { name: 'Link' }).count()).toBe(0);
+      // As the owner finds them after they came in.
+      await owner.page.reload();
+      await owner.page.getByText('Artist, signs in').waitFor();
       await owner.page.getByRole('button', { name: 'Change Tove Lind' }).click();
       const form = owner.page.getByRole('form', { name: 'Change Tove Lind' });
       await form.getByRole('checkbox', { name: 'Works here' }).uncheck();
@@ -94,8 +90,10 @@ describe.skipIf(!hasChromium)('who gets into a studio, with a browser', () => {
       await page.getByLabel('New password').fill('twelve paper boats hover');
       await page.getByRole('button', { name: 'Save and sign in' }).click();
       await page.getByRole('heading', { name: 'Signed in' }).waitFor();
-      const menu = page.getByRole('navigation').getByRole('link');
-      expect(await menu.allTextContents()).toEqual(['Start', 'Today', 'Tablets', 'Programs', 'My account']);
+      expect(await menuOf(page).allTextContents()).toEqual(withSettings);
+      await goTo(page, 'Tablets');
+      const pages = page.getByRole('navigation', { name: 'Pages: Settings' });
+      expect(await pages.getByRole('link', { name: 'People' }).count()).toBe(0);
     }));
 
   it('lets somebody with an account join another studio by it, and change between the two', () =>
@@ -112,10 +110,9 @@ describe.skipIf(!hasChromium)('who gets into a studio, with a browser', () => {
       await page.getByRole('heading', { name: 'Come in to Harbour Studio' }).waitFor();
       await page.getByRole('button', { name: 'Join as ida' }).click();
       await page.getByRole('heading', { level: 3, name: 'Harbour Studio' }).waitFor();
-      const menu = page.getByRole('navigation').getByRole('link');
-      expect(await menu.allTextContents()).toEqual(['Start', 'Today', 'My account']);
+      expect(await menuOf(page).allTextContents()).toEqual(withoutSettings);
       await page.getByRole('combobox', { name: 'Studio' }).selectOption({ label: 'Harbour Studio' });
-      expect(await menu.allTextContents()).toEqual(['Start', 'Today', 'Tablets', 'Programs', 'My account']);
+      expect(await menuOf(page).allTextContents()).toEqual(withSettings);
     }));
 
   it('makes a token, shows it once, and ends it at once', () =>
@@ -183,6 +180,9 @@ describe.skipIf(!hasChromium)('who gets into a studio, with a browser', () => {
       await press('Enter');
       await page.getByRole('heading', { name: 'Signed in' }).waitFor();
       expect(await focused()).toBe('Signed in');
+      await tabTo('Settings');
+      await press('Enter');
+      await page.getByRole('navigation', { name: 'Pages: Settings' }).waitFor();
       await tabTo('People');
       await press('Enter');
       await page.getByRole('heading', { level: 1, name: 'People' }).waitFor();

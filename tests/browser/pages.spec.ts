@@ -72,7 +72,7 @@ describe.skipIf(!hasChromium)('the pages', () => {
     },
     'a tray': async (browser) => {
       const { page } = await signInAt(browser, service.url);
-      await page.goto(`${service.url}/studios/${service.studioId}/sessions/${sessionInSetup}`);
+      await page.goto(`${service.url}/studios/${service.studioId}/today/trays/${sessionInSetup}`);
       await page.getByRole('textbox', { name: 'Scan' }).fill('HU-118');
       await page.keyboard.press('Enter');
       await page.getByText('Admitted', { exact: true }).waitFor();

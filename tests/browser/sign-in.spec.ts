@@ -50,10 +50,10 @@ describe.skipIf(!hasChromium)('signing in with a browser', () => {
       await ends.first().click();
       await expect.poll(() => ends.count()).toBe(before - 1);
 
-      await there.page.getByRole('link', { name: 'Programs' }).click();
+      await there.page.getByRole('link', { name: 'Settings' }).click();
       await there.page.getByText('You are signed out').waitFor();
       await fillSignIn(there.page, testOwner.signInName, testOwner.password);
-      await there.page.getByRole('heading', { level: 1, name: 'Programs' }).waitFor();
+      await there.page.getByRole('navigation', { name: 'Pages: Settings' }).waitFor();
       await here.page.getByRole('link', { name: 'Start' }).click();
       await here.page.getByRole('heading', { name: 'Signed in' }).waitFor();
       here.expectNoComplaint();

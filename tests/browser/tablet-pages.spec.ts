@@ -5,7 +5,7 @@ import { hasChromium } from '../support/chromium.js';
 import { useDevices } from '../support/devices.js';
 import { faultsEverywhere } from '../support/page-audit.js';
 import { type RunningService, startService } from '../support/service.js';
-import { accept, goTo, invite, signInAt } from '../support/web-steps.js';
+import { accept, goTo, invite, menuOf, signInAt } from '../support/web-steps.js';
 
 describe.skipIf(!hasChromium)('a shared tablet', () => {
   const withDevices = useDevices();
@@ -57,10 +57,7 @@ describe.skipIf(!hasChromium)('a shared tablet', () => {
       await page.keyboard.type('2');
       await page.keyboard.press('Enter');
       await page.getByText('Tove Lind, on a shared tablet, for tray work.').waitFor();
-      expect(await page.getByRole('navigation').getByRole('link').allTextContents()).toEqual([
-        'Start',
-        'Today',
-      ]);
+      expect(await menuOf(page).allTextContents()).toEqual(['Start', 'Today', 'Stock']);
       await page.goto(`${service.url}/account`);
       await page.getByRole('heading', { name: 'Not for your role' }).waitFor();
       await page.getByRole('button', { name: 'Somebody else' }).click();

@@ -38,6 +38,7 @@ export function startBrowser(furtherArguments: string[] = []): Promise<Browser> 
   return chromium.launch({
     executablePath: program,
     headless: true,
+    locale: 'en-GB',
     args: [...quietArguments, ...furtherArguments],
   });
 }
@@ -53,6 +54,7 @@ export async function withBrowser<Result>(
   const browser = await chromium.launchPersistentContext(profile, {
     executablePath: program,
     headless: true,
+    locale: 'en-GB',
     args: [...quietArguments, ...furtherArguments],
   });
   try {

@@ -1,4 +1,4 @@
-import type { BrowserContext, Page } from 'playwright-core';
+import type { BrowserContext, Locator, Page } from 'playwright-core';
 import { testOwner } from './service.js';
 import { openWatched, type Watched } from './watched-page.js';
 
@@ -20,9 +20,21 @@ export async function fillSignIn(page: Page, signInName: string, password: strin
   await page.getByRole('button', { name: 'Sign in', exact: true }).click();
 }
 
-/** Goes to a page of the menu. */
+/** The links of the menu that stands above every page. */
+export function menuOf(page: Page): Locator {
+  return page.getByRole('navigation', { name: 'Pages', exact: true }).getByRole('link');
+}
+
+const pagesOfSettings = ['People', 'Tablets', 'Programs'];
+
+/** Goes to a page of the menu, or of settings. */
 export async function goTo(page: Page, name: string): Promise<void> {
-  await page.getByRole('navigation').getByRole('link', { name }).click();
+  if (pagesOfSettings.includes(name)) {
+    await page.getByRole('link', { name: 'Settings', exact: true }).click();
+    await page.getByRole('navigation', { name: 'Pages: Settings' }).getByRole('link', { name }).click();
+  } else {
+    await page.getByRole('navigation').getByRole('link', { name, exact: true }).click();
+  }
   await page.getByRole('heading', { level: 1, name }).waitFor();
 }
 
