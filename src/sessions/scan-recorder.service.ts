@@ -1,26 +1,12 @@
 import { Injectable } from '@nestjs/common';
 import type { Transaction } from '../platform/database/transaction.js';
-import { judgeShelfLife } from '../stock/shelf-life.js';
 import { Scan } from './scan.entity.js';
-import type { ScanView, TrayThingView } from './tray.views.js';
+import type { ScanOutcome } from './scan-judgement.js';
+import { shownThing } from './shown-thing.js';
+import type { ScanView } from './tray.views.js';
 import { TrayLine } from './tray-line.entity.js';
-import type { Reason, TrayDecision } from './tray-rules.js';
-import { availablePieces, type TrayThing } from './tray-thing.js';
 import { UnmetDemand } from './unmet-demand.entity.js';
-import type { KnownBy, Verdict } from './vocabulary.js';
-
-/** What a scan was answered. */
-export interface ScanOutcome {
-  verdict: Verdict;
-  reasons: Reason[];
-  thing: TrayThing | null;
-  decision: TrayDecision | null;
-  /** What to take instead, or first. */
-  instead: TrayThing | null;
-  choices: TrayThing[];
-  /** The product of which nothing was left. */
-  unmetProductId: string | null;
-}
+import type { KnownBy } from './vocabulary.js';
 
 /** A scan that was judged, to be written and shown. */
 export interface JudgedScan {
@@ -98,28 +84,12 @@ export class ScanRecorder {
       verdict: outcome.verdict,
       reasons: outcome.reasons.map(({ code, message }) => ({ code, message })),
       knownBy,
-      thing: thing ? thingView(thing, occurredAt, timeZone) : null,
-      instead: outcome.instead ? thingView(outcome.instead, occurredAt, timeZone) : null,
-      choices: outcome.choices.map((choice) => thingView(choice, occurredAt, timeZone)),
+      thing: thing ? shownThing(thing, occurredAt, timeZone) : null,
+      instead: outcome.instead ? shownThing(outcome.instead, occurredAt, timeZone) : null,
+      choices: outcome.choices.map((choice) => shownThing(choice, occurredAt, timeZone)),
       offers: decision?.offers ?? [],
       trayLineId: admitted && decision?.addsLine ? id : null,
       occurredAt,
     };
   }
-}
-
-function thingView(thing: TrayThing, at: string, timeZone: string): TrayThingView {
-  const life = judgeShelfLife(thing, at, timeZone);
-  return {
-    containerId: thing.containerId,
-    lotId: thing.lotId,
-    productId: thing.productId,
-    label: thing.label,
-    labelCode: thing.labelCode,
-    lotCode: thing.lotCode,
-    state: thing.state,
-    lastDay: life.lastDay,
-    openedLifeFrom: life.openedLifeFrom,
-    availablePieces: availablePieces(thing),
-  };
 }

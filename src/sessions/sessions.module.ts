@@ -12,6 +12,8 @@ import { ClientExportPage } from './client-export-page.service.js';
 import { ClientTreatments } from './client-treatments.service.js';
 import { Completion } from './completion.service.js';
 import { Complications } from './complications.service.js';
+import { DayFactsController } from './day-facts.controller.js';
+import { DayFactsReader } from './day-facts.service.js';
 import { FollowedSessions } from './followed-sessions.service.js';
 import { HealedResults } from './healed-result.service.js';
 import { KitList } from './kit-list.entity.js';
@@ -82,6 +84,7 @@ export const sessionsEntities = [
     KitListsController,
     SessionsController,
     TrayController,
+    DayFactsController,
     TraceController,
     TouchUpController,
     LateRecordsController,
@@ -107,6 +110,7 @@ export const sessionsEntities = [
     FollowedSessions,
     TrayLookUp,
     TrayReader,
+    DayFactsReader,
     TrayRemoval,
     TrayReservations,
     SetupTray,

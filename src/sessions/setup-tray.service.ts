@@ -9,16 +9,21 @@ import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
 import { invalidField, type Problem } from '../platform/problem.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
-import { meantContainer, type Named, narrowed, type Pick } from './meant-container.js';
-import { type OnKitList, onKitList } from './on-kit-list.js';
-import { type ScanOutcome, ScanRecorder } from './scan-recorder.service.js';
+import { type Named, narrowed, type Pick } from './meant-container.js';
+import { onKitList } from './on-kit-list.js';
+import {
+  judgeScan,
+  type ScanFacts,
+  type ScanJudgement,
+  type ScanOutcome,
+  wantsStandIns,
+} from './scan-judgement.js';
+import { ScanRecorder } from './scan-recorder.service.js';
 import { SessionLock } from './session-lock.service.js';
-import { knownByOf, pieceSerialOf, serialOf, useByOf } from './symbol-facts.js';
+import { knownByOf, pieceSerialOf, serialOf } from './symbol-facts.js';
 import type { ScanDto } from './tray.dto.js';
 import type { ScanView } from './tray.views.js';
-import { trayFacts } from './tray-facts.js';
 import { type LineOnTray, TrayLookUp } from './tray-look-up.service.js';
-import { admit, firstUsable, noneLeft, type TrayDecision } from './tray-rules.js';
 import type { TraySession } from './tray-sessions.service.js';
 import { type TrayThing, trayThing } from './tray-thing.js';
 
@@ -97,10 +102,13 @@ export class SetupTray {
             localDay(at, actor.timeZone),
           );
     const session = await this.lock.forStep(transaction, sessionId, 'use tray');
-    const reading = read && (await this.lookUp.recognised(transaction.read, actor.studioId, read));
-    const named = reading
-      ? await this.lookUp.named(transaction.read, actor, reading)
-      : { ...(await this.lookUp.picked(transaction.read, actor, dto)), contentCount: null };
+    const { reading, named, contentCount } = read
+      ? await this.lookUp.named(transaction.read, actor, read)
+      : {
+          reading: null,
+          named: await this.lookUp.picked(transaction.read, actor, dto),
+          contentCount: null,
+        };
     const chosen = await this.narrowed(transaction, actor, named, dto);
     await transaction.lock('product', chosen.productIds);
     const facts = await this.factsOf(transaction, actor, chosen);
@@ -111,7 +119,7 @@ export class SetupTray {
       chosen.productIds,
     );
     const things = facts.map((fact) => trayThing(fact, session.assumedOpenedLife, lines));
-    const pieceSerial = pieceSerialOf(reading, named.contentCount);
+    const pieceSerial = pieceSerialOf(reading, contentCount);
     return { session, named: chosen, things, lines, reading, pieceSerial };
   }
 
@@ -148,64 +156,27 @@ export class SetupTray {
     dto: ScanDto,
     at: string,
   ): Promise<ScanOutcome> {
-    const { session, named, things, lines, reading, pieceSerial: serial } = loaded;
-    const open: ScanOutcome = {
-      verdict: 'question',
-      reasons: [],
-      thing: null,
-      decision: null,
-      instead: null,
-      choices: [],
-      unmetProductId: null,
-    };
-    const meant = meantContainer(named, things, at, actor.timeZone);
-    if (meant.kind === 'ask') return { ...open, reasons: [meant.reason], choices: meant.choices };
-    if (meant.kind === 'another container') {
-      throw contradicts('containerId');
-    }
-    if (meant.kind === 'none') {
-      const [productId = ''] = named.productIds;
-      const labels = await this.register.labels(transaction.read, actor.chainId, [productId]);
-      const label = labels.get(productId) ?? 'this product';
-      const standIns = await this.standIns(transaction, actor, session, productId);
-      const instead = firstUsable(standIns, at, actor.timeZone);
-      const unmetProductId = instead ? null : productId;
-      return { ...open, verdict: 'refused', reasons: [noneLeft(label, instead)], instead, unmetProductId };
-    }
-    const { thing } = meant;
-    const { touchUpFromDays: fromDays, touchUpToDays: toDays, id, artistId, visitKind } = session;
-    const scanned = trayFacts({
-      thing,
-      things,
-      lines,
-      containerNamed: named.containerId !== null,
-      session: { id, artistId, visitKind, touchUpDays: { fromDays, toDays } },
-      symbolUseBy: useByOf(reading),
-      symbolIsOwnLabel: reading?.kind === 'own label',
-      serial,
-      serialKnown:
-        serial !== null &&
-        (await this.lookUp.serialKnown(transaction.read, actor.studioId, thing.productId, serial)),
+    const { session, named, pieceSerial } = loaded;
+    const { read, studioId } = transaction;
+    const poolKeys = await this.poolKeys(transaction, actor, session, named);
+    const facts: ScanFacts = {
+      ...loaded,
+      productsWithSerial:
+        pieceSerial === null
+          ? []
+          : await this.lookUp.productsWithSerial(read, studioId, named.productIds, pieceSerial),
       another: dto.another === true,
-      onKitList: await this.onKitList(transaction, actor, session, thing.productId),
-      day: localDay(at, actor.timeZone),
-    });
-    let decision = admit(scanned, at, actor.timeZone);
-    if (needsStandIn(decision)) {
-      const others = await this.standIns(transaction, actor, session, thing.productId);
-      if (firstUsable(others, at, actor.timeZone))
-        decision = admit({ ...scanned, others }, at, actor.timeZone);
-    }
-    const nothingLeft = decision.reasons.some((reason) => reason.code === 'none left') && !decision.instead;
-    return {
-      ...open,
-      verdict: decision.verdict,
-      reasons: decision.reasons,
-      thing,
-      decision,
-      instead: decision.instead,
-      unmetProductId: nothingLeft ? thing.productId : null,
+      poolKeysOf: (productId) => poolKeys.get(productId) ?? [],
+      standIns: [],
+      productLabel: '',
     };
+    const outcome = outcomeOf(judgeScan(facts, at, actor.timeZone));
+    if (!wantsStandIns(outcome)) return outcome;
+    const productId = outcome.thing?.productId ?? named.productIds[0] ?? '';
+    const labels = await this.register.labels(read, actor.chainId, [productId]);
+    const standIns = await this.standIns(transaction, actor, session, productId);
+    const withStandIns = { ...facts, standIns, productLabel: labels.get(productId) ?? 'this product' };
+    return outcomeOf(judgeScan(withStandIns, at, actor.timeZone));
   }
 
   /** What is here of the products that stand for one by their configuration; looked for only where it is needed. */
@@ -225,24 +196,29 @@ export class SetupTray {
     return facts.map((fact) => trayThing(fact, session.assumedOpenedLife, lines));
   }
 
-  private async onKitList(
+  /** Keys of the pools of the products named; looked for only where the kit list names a configuration and not the product. */
+  private async poolKeys(
     transaction: Transaction,
     actor: Actor,
-    session: TraySession,
-    productId: string,
-  ): Promise<OnKitList> {
-    const { kitItems } = session;
-    const named = onKitList(kitItems, productId, []);
-    if (named !== 'no' || !kitItems?.some((item) => item.configuration !== null)) return named;
+    { kitItems }: TraySession,
+    { productIds }: Named,
+  ): Promise<Map<string, readonly string[]>> {
+    const isSettled = productIds.every((productId) => onKitList(kitItems, productId, []) !== 'no');
+    if (isSettled || !kitItems?.some((item) => item.configuration !== null)) return new Map();
     const pools = await this.pools.load(transaction.read, actor.chainId);
-    const pool = pools.find(({ productIds }) => productIds.includes(productId));
-    return onKitList(kitItems, productId, pool?.poolKeys ?? []);
+    return new Map(
+      productIds.flatMap((productId) => {
+        const pool = pools.find((one) => one.productIds.includes(productId));
+        return pool ? [[productId, pool.poolKeys]] : [];
+      }),
+    );
   }
 }
 
-/** Refused, and nothing of the same product may be used instead; a piece that was used says nothing of the others. */
-function needsStandIn({ verdict, reasons, instead }: TrayDecision): boolean {
-  return verdict === 'refused' && !instead && reasons.some((reason) => reason.code !== 'already used');
+/** @throws Problem invalid-fields when a container was picked that is none of those named */
+function outcomeOf(judgement: ScanJudgement): ScanOutcome {
+  if (judgement.kind === 'another container') throw contradicts('containerId');
+  return judgement.outcome;
 }
 
 function contradicts(field: keyof Pick): Problem {

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import type { Read } from '../platform/database/database.js';
+import { placeholders, type Read } from '../platform/database/database.js';
 import { notFound } from '../platform/problem.js';
 import type { KitItem } from './kit-list.entity.js';
 import type { BodyPlace, SessionState, VisitKind } from './vocabulary.js';
@@ -29,7 +29,15 @@ export interface TraySession {
 export class TraySessions {
   /** @throws Problem not-found */
   async load(read: Read, studioId: string, sessionId: string): Promise<TraySession> {
-    const [row] = await read<Omit<TraySession, 'kitItems'> & { kitItems: string | null }>(
+    const session = (await this.many(read, studioId, [sessionId])).get(sessionId);
+    if (!session) throw notFound('session', sessionId);
+    return session;
+  }
+
+  /** @returns by id; those that are not there are left out */
+  async many(read: Read, studioId: string, sessionIds: readonly string[]): Promise<Map<string, TraySession>> {
+    if (sessionIds.length === 0) return new Map();
+    const rows = await read<Omit<TraySession, 'kitItems'> & { kitItems: string | null }>(
       `SELECT session.id, session.client_id AS "clientId", session.artist_id AS "artistId",
          session.procedure_id AS "procedureId", session.visit_kind AS "visitKind", session.body_place AS "bodyPlace",
          session.state, session.version, session.planned_start AS "plannedStart",
@@ -43,10 +51,14 @@ export class TraySessions {
        FROM session
          JOIN procedure ON procedure.studio_id = session.studio_id AND procedure.id = session.procedure_id
          JOIN studio ON studio.id = session.studio_id
-       WHERE session.studio_id = $1 AND session.id = $2`,
-      [studioId, sessionId],
+       WHERE session.studio_id = $1 AND session.id IN (${placeholders(sessionIds)})`,
+      [studioId, ...sessionIds],
     );
-    if (!row) throw notFound('session', sessionId);
-    return { ...row, kitItems: row.kitItems === null ? null : (JSON.parse(row.kitItems) as KitItem[]) };
+    return new Map(
+      rows.map((row) => [
+        row.id,
+        { ...row, kitItems: row.kitItems === null ? null : (JSON.parse(row.kitItems) as KitItem[]) },
+      ]),
+    );
   }
 }

@@ -1341,6 +1341,40 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/opening-stock/preview": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Judges a CSV file of what lies on the shelf at the start, row by row; writes nothing. */
+        post: operations["OpeningStock_preview"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/opening-stock": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes the file in, whole or not at all; with any fault it is refused with what the preview would say. */
+        post: operations["OpeningStock_takeIn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/places": {
         parameters: {
             query?: never;
@@ -1917,6 +1951,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/day-facts": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What a device needs to judge today's trays without network: sessions by the client's reference, and what is here. */
+        get: operations["DayFacts_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/lots/{lotId}/trace": {
         parameters: {
             query?: never;
@@ -2467,7 +2518,7 @@ export interface components {
             /** @enum {string} */
             role: "owner" | "manager" | "artist" | "auditor" | "chain manager";
             /** @description What the requester may do there, by role, token or tablet. */
-            permissions: ("enrol tablets" | "hand out client data" | "erase clients" | "change procedures" | "read the audit log" | "see backups" | "see the studio" | "change the studio" | "add studios" | "manage people" | "issue tokens" | "see alerts" | "answer alerts" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "read clients" | "change clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "trace")[];
+            permissions: ("enrol tablets" | "hand out client data" | "erase clients" | "take in bookings" | "change procedures" | "read the audit log" | "see backups" | "see the studio" | "change the studio" | "add studios" | "manage people" | "issue tokens" | "see alerts" | "answer alerts" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "trace")[];
             /** @description The studio asks for a passkey and the requester signed in without one: nothing may be done there until then. */
             passkeyNeeded: boolean;
             /** @description The last day; null: no end. */
@@ -2531,7 +2582,7 @@ export interface components {
             /** @description As whom the token acts. */
             personId: string;
             name: string;
-            scopes: ("enrol tablets" | "hand out client data" | "erase clients" | "change procedures" | "read the audit log" | "see backups" | "see the studio" | "change the studio" | "add studios" | "manage people" | "issue tokens" | "see alerts" | "answer alerts" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "read clients" | "change clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "trace")[];
+            scopes: ("enrol tablets" | "hand out client data" | "erase clients" | "take in bookings" | "change procedures" | "read the audit log" | "see backups" | "see the studio" | "change the studio" | "add studios" | "manage people" | "issue tokens" | "see alerts" | "answer alerts" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "trace")[];
             createdAt: string;
             expiresAt: string;
             revokedAt: string | null;
@@ -2547,7 +2598,7 @@ export interface components {
             /** @description What the token is for. */
             name: string;
             /** @description What the token may be used for: permissions the person has. */
-            scopes: ("see the studio" | "change the studio" | "add studios" | "manage people" | "enrol tablets" | "issue tokens" | "see alerts" | "answer alerts" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "read clients" | "change clients" | "hand out client data" | "erase clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "change procedures" | "trace" | "read the audit log" | "see backups")[];
+            scopes: ("see the studio" | "change the studio" | "add studios" | "manage people" | "enrol tablets" | "issue tokens" | "see alerts" | "answer alerts" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "hand out client data" | "erase clients" | "read sessions" | "plan sessions" | "take in bookings" | "work the tray" | "record late" | "change procedures" | "trace" | "read the audit log" | "see backups")[];
             /** @description Whole days until it expires. */
             days: number;
         };
@@ -3781,6 +3832,85 @@ export interface components {
             /** @description Why. Of the thing and never of a client: it is kept in the clear. */
             reason: string;
         };
+        JudgeFileDto: {
+            text: string;
+        };
+        OpeningStockCountsView: {
+            rows: number;
+            faultyRows: number;
+            makers: number;
+            products: number;
+            lots: number;
+            containers: number;
+        };
+        FileFaultView: {
+            /** @description Number of the row as a spreadsheet counts them, the header being row 1; null when the file as a whole is meant. */
+            row: number | null;
+            column: string | null;
+            message: string;
+        };
+        CellFaultView: {
+            /** @description Name of the column; null when the row as a whole is meant. */
+            column: string | null;
+            message: string;
+        };
+        OpeningStockRowView: {
+            /** @description As a spreadsheet counts it: the header is row 1. */
+            row: number;
+            maker: string | null;
+            product: string | null;
+            shade: string | null;
+            /** @description The code by which its lot is known; null when there is none. */
+            code: string | null;
+            /** @description Last day of use, YYYY-MM-DD; null when none is printed. */
+            useBy: string | null;
+            pieces: number;
+            /** @description Bottles and boxes, each of which gets a label. */
+            containers: number;
+            /** @description Null: sealed. */
+            openedOn: string | null;
+            /** @description Estimated to be left in each opened bottle; null: as labelled. */
+            remainingMicrolitres: number | null;
+            place: string | null;
+            /** @description What it would make or join; nothing while it has faults. */
+            effects: ("new lot" | "new maker" | "new product" | "new GTIN" | "joins a lot" | "corrects a lot")[];
+            /** @description Why it would be put aside until somebody decides. */
+            setAside: ("no lot printed" | "lot unreadable" | "no use-by printed" | "already past")[];
+            faults: components["schemas"]["CellFaultView"][];
+            warnings: string[];
+        };
+        OpeningStockPreviewView: {
+            /** @description Whether it can be taken in as it is: there is no fault anywhere. */
+            usable: boolean;
+            counts: components["schemas"]["OpeningStockCountsView"];
+            /** @description Faults of the file as a whole or of its header; then no row was judged. */
+            faults: components["schemas"]["FileFaultView"][];
+            warnings: string[];
+            rows: components["schemas"]["OpeningStockRowView"][];
+        };
+        TakeInFileDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            text: string;
+        };
+        TakenInStockRowView: {
+            row: number;
+            lotId: string;
+            /** @description Whether this file brought its first goods. */
+            newLot: boolean;
+            containerIds: string[];
+            setAside: string[];
+            warnings: string[];
+        };
+        TakenInStockView: {
+            deliveryId: string;
+            recordedAt: string;
+            counts: components["schemas"]["OpeningStockCountsView"];
+            rows: components["schemas"]["TakenInStockRowView"][];
+        };
         PlaceView: {
             id: string;
             name: string;
@@ -3851,9 +3981,13 @@ export interface components {
             manufacturedOn?: string | null;
             /** @description How many, of what the symbol stands for: a scanned pack counts with its content. Else pieces. */
             quantity: number;
+            /** @description Pieces in each of what is counted, where no symbol is given that tells it; each is put away by itself. Left out: 1. */
+            piecesEach?: number;
             /** @description Cost of one piece in minor units of the studio's currency; null: unknown. */
             unitCostMinor?: number | null;
             faults?: components["schemas"]["FaultyPiecesDto"][];
+            /** @description Pigments that come opened: what is estimated to be left in each bottle. Left out: what the label says. */
+            remainingMicrolitres?: number;
             /**
              * @description The answer to a code that is known with another use-by date.
              * @enum {string}
@@ -3910,7 +4044,7 @@ export interface components {
             /** @enum {string} */
             state: "opened" | "sealed";
             pieces: number;
-            /** @description Labelled volume; 0 for what is counted in pieces only. */
+            /** @description Labelled volume, or what is left in one that came opened; 0 for what is counted in pieces only. */
             microlitres: number;
             placeId: string;
             ownerId: string | null;
@@ -5066,6 +5200,120 @@ export interface components {
             uses: components["schemas"]["CompletedUseView"][];
             /** @description Pieces that were opened and touched nobody. */
             wastedPieces: number;
+        };
+        DayKitItemView: {
+            productId: string | null;
+            configuration: string | null;
+            quantity: number;
+        };
+        DaySessionView: {
+            id: string;
+            /** @enum {string} */
+            state: "planned" | "in setup" | "completed" | "cancelled" | "not attended";
+            /** @description The client's short code; a name is nothing a device keeps. */
+            clientReference: string;
+            procedureName: string;
+            artistId: string;
+            /** @enum {string} */
+            visitKind: "patch test" | "first session" | "touch-up" | "refresh" | "correction" | "lightening" | "training";
+            plannedStart: string | null;
+            touchUpFromDays: number;
+            touchUpToDays: number;
+            /** @description The lines of its kit list; null: it has none. */
+            kitItems: components["schemas"]["DayKitItemView"][] | null;
+        };
+        DayHoldView: {
+            /** @enum {string} */
+            kind: "quarantine" | "recall" | "compliance";
+            reason: string;
+            /** @enum {string} */
+            on: "container" | "lot" | "parent lot";
+        };
+        DayContainerView: {
+            containerId: string;
+            lotId: string;
+            productId: string;
+            /** @enum {string} */
+            form: "bottle" | "box";
+            labelCode: string;
+            /** @enum {string} */
+            state: "opened" | "sealed" | "finished" | "discarded" | "practice only";
+            ownerId: string | null;
+            openedAt: string | null;
+            receivedAt: string;
+            pieces: number;
+            code: string | null;
+            useBy: string | null;
+            /** @enum {string} */
+            kind: "pigment" | "cartridge" | "consumable";
+            makerName: string;
+            productName: string;
+            shade: string | null;
+            /** @enum {string} */
+            stockForm: "container" | "pieces";
+            openedLife: string | null;
+            usableThrough: string | null;
+            holds: components["schemas"]["DayHoldView"][];
+        };
+        DayLabelView: {
+            code: string;
+            containerId: string;
+            lotId: string;
+            productId: string;
+        };
+        DayGtinView: {
+            gtin: string;
+            productId: string;
+            /** @description Pieces in the package with this number. */
+            contentCount: number;
+        };
+        DayLotCodeView: {
+            code: string;
+            lotId: string;
+            productId: string;
+            useBy: string | null;
+        };
+        DayLineView: {
+            id: string;
+            sessionId: string;
+            containerId: string;
+            lotId: string;
+            productId: string;
+            pieces: number;
+            serial: string | null;
+            /** @enum {string} */
+            knownBy: "own label" | "maker's symbol" | "typed" | "picked from a list";
+            admittedAt: string;
+        };
+        DaySerialView: {
+            productId: string;
+            serial: string;
+        };
+        DayPoolView: {
+            /** @description Products that stand for each other by their configuration. */
+            productIds: string[];
+            poolKeys: string[];
+        };
+        DayFactsView: {
+            studioId: string;
+            /** @description The service's clock. */
+            asOf: string;
+            /** @description The studio's local day, YYYY-MM-DD. */
+            day: string;
+            timeZone: string;
+            assumedOpenedLife: string | null;
+            /** @description Planned for the day, or in setup from whatever day. */
+            sessions: components["schemas"]["DaySessionView"][];
+            /** @description What is present. */
+            containers: components["schemas"]["DayContainerView"][];
+            labels: components["schemas"]["DayLabelView"][];
+            gtins: components["schemas"]["DayGtinView"][];
+            lotCodes: components["schemas"]["DayLotCodeView"][];
+            lines: components["schemas"]["DayLineView"][];
+            usedSerials: components["schemas"]["DaySerialView"][];
+            pools: components["schemas"]["DayPoolView"][];
+            /** @description Containers beyond what a device is given, which it does not know. */
+            containersLeftOut: number;
         };
         SisterLotView: {
             lotId: string;
@@ -8675,6 +8923,74 @@ export interface operations {
             };
         };
     };
+    OpeningStock_preview: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["JudgeFileDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OpeningStockPreviewView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    OpeningStock_takeIn: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TakeInFileDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TakenInStockView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     Places_list: {
         parameters: {
             query?: never;
@@ -9317,40 +9633,6 @@ export interface operations {
             };
         };
     };
-    ClientRights_preview: {
-        parameters: {
-            query: {
-                /** @description For what reason it would be asked. */
-                ground: "no longer necessary" | "consent withdrawn" | "objection" | "unlawful processing" | "erasure required by law" | "retention over";
-            };
-            header?: never;
-            path: {
-                studioId: string;
-                clientId: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["ErasurePreviewView"];
-                };
-            };
-            /** @description Anything else */
-            default: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
     ClientRights_erase: {
         parameters: {
             query?: never;
@@ -9373,6 +9655,40 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ErasureAnswerView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ClientRights_preview: {
+        parameters: {
+            query: {
+                /** @description For what reason it would be asked. */
+                ground: "no longer necessary" | "consent withdrawn" | "objection" | "unlawful processing" | "erasure required by law" | "retention over";
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                clientId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ErasurePreviewView"];
                 };
             };
             /** @description Anything else */
@@ -10197,6 +10513,36 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["CompletionView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    DayFacts_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DayFactsView"];
                 };
             };
             /** @description Anything else */
