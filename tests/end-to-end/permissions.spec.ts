@@ -84,8 +84,6 @@ const studioRoutes: Record<string, string> = {
   'POST /places/{placeId}/archive': 'oma.c.',
   'POST /opening-stock/preview': 'om..c.',
   'POST /opening-stock': 'om..c.',
-  'POST /opening-stock/preview': 'om..c.',
-  'POST /opening-stock': 'om..c.',
   'GET /deliveries': 'omarct',
   'POST /deliveries': 'oma.c.',
   'GET /deliveries/{deliveryId}': 'omarct',
