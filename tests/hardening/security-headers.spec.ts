@@ -1,3 +1,4 @@
+import { readdirSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { hasChromium, withBrowser } from '../support/chromium.js';
 import { rawRequest } from '../support/raw-http.js';
@@ -65,6 +66,20 @@ describe('the security headers', () => {
     expect(answer.headers).not.toHaveProperty('server');
     expect(answer.headers).not.toHaveProperty('x-powered-by');
     expect(answer.headers).not.toHaveProperty('strict-transport-security');
+  });
+
+  it('let a worker compile WebAssembly, which the reader of symbols is, and no page', async () => {
+    const files = readdirSync(new URL('../../dist/web/assets', import.meta.url));
+    const worker = files.filter((file) => file.includes('.worker-')).map((file) => `/assets/${file}`);
+    const script = files.filter((file) => /^index-.*\.js$/.test(file)).map((file) => `/assets/${file}`);
+    expect([worker.length, script.length]).toEqual([1, 1]);
+    const scriptsOf = async (path: string) => {
+      const answer = await rawRequest(service.url, { path, headers: { host: 'localhost' } });
+      expect(answer.status).toBe(200);
+      return directives(answer.headers['content-security-policy']).get('script-src');
+    };
+    expect(await scriptsOf(String(worker[0]))).toBe("'self' 'wasm-unsafe-eval'");
+    for (const path of [String(script[0]), '/', '/api/docs']) expect(await scriptsOf(path)).toBe("'self'");
   });
 
   it('insist on HTTPS for a year where people come by HTTPS', async () => {
