@@ -38,7 +38,6 @@ export function startBrowser(furtherArguments: string[] = []): Promise<Browser> 
   return chromium.launch({
     executablePath: program,
     headless: true,
-    locale: 'en-GB',
     args: [...quietArguments, ...furtherArguments],
   });
 }
