@@ -82,7 +82,7 @@ export class ScanRecorder {
       id,
       sessionId,
       verdict: outcome.verdict,
-      reasons: outcome.reasons.map(({ code, message }) => ({ code, message })),
+      reasons: outcome.reasons,
       knownBy,
       thing: thing ? shownThing(thing, occurredAt, timeZone) : null,
       instead: outcome.instead ? shownThing(outcome.instead, occurredAt, timeZone) : null,

@@ -1,10 +1,11 @@
 import { Column, Entity, PrimaryColumn } from 'typeorm';
+import type { ReasonFacts } from './reason-facts.js';
 import type { KnownBy, Verdict } from './vocabulary.js';
 
 export interface StoredReason {
   code: string;
   message: string;
-  facts: Record<string, string | number | null>;
+  facts: ReasonFacts;
 }
 
 /** What an artist showed to the tray and what it was answered; never changed. */

@@ -3,6 +3,7 @@ import { earlierExpiring, orderFirstExpired } from '../stock/first-expired.js';
 import type { ContainerLifeFacts } from '../stock/opened-life.js';
 import { isPast, judgeShelfLife, type ShelfLife } from '../stock/shelf-life.js';
 import type { OnKitList } from './on-kit-list.js';
+import type { ReasonFacts } from './reason-facts.js';
 import { asCandidate, availablePieces, describeThing, type HoldFact, type TrayThing } from './tray-thing.js';
 
 /** Why something is refused, the worst first. */
@@ -35,7 +36,7 @@ export interface Reason {
   code: RefusalCode | WarningCode | QuestionCode;
   /** A sentence for the artist: what was seen, what is allowed, what to do. */
   message: string;
-  facts: Record<string, string | number | null>;
+  facts: ReasonFacts;
 }
 
 export interface TrayFacts {
@@ -142,7 +143,7 @@ export function noneLeft(label: string, instead: TrayThing | null): Reason {
   return {
     code: 'none left',
     message: `Of ${label} nothing that may be used is here. ${next}`,
-    facts: { label },
+    facts: { label, ...insteadOf(instead) },
   };
 }
 
@@ -160,16 +161,17 @@ function asJudged({ thing, symbolUseBy, symbolIsOwnLabel }: TrayFacts): Containe
 function refusalsOf(facts: TrayFacts, life: ShelfLife, instead: TrayThing | null): Reason[] {
   const { thing } = facts;
   const reasons: Reason[] = [];
-  const add = (code: RefusalCode, seen: string, more: Reason['facts'] = {}) =>
+  const add = (code: RefusalCode, seen: string, more: ReasonFacts = {}) =>
     reasons.push({
       code,
       message: `${seen} ${instead ? `Take ${describeThing(instead)} instead.` : 'No other one that may be used is here.'}`,
-      facts: { label: thing.label, lotCode: thing.lotCode, ...more },
+      facts: { label: thing.label, lotCode: thing.lotCode, ...insteadOf(instead), ...more },
     });
 
   for (const hold of thing.holds.filter((hold) => hold.kind === 'recall').slice(0, 1)) {
     add('recalled', `${describeThing(thing)} is recalled${onWhat(hold)}. Put it aside; do not use it.`, {
       reason: hold.reason,
+      on: hold.on,
     });
   }
   for (const hold of thing.holds.filter((hold) => hold.kind !== 'recall').slice(0, 1)) {
@@ -178,6 +180,7 @@ function refusalsOf(facts: TrayFacts, life: ShelfLife, instead: TrayThing | null
       `${describeThing(thing)} is on hold (${hold.reason})${onWhat(hold)} until it is released.`,
       {
         reason: hold.reason,
+        on: hold.on,
       },
     );
   }
@@ -192,6 +195,7 @@ function refusalsOf(facts: TrayFacts, life: ShelfLife, instead: TrayThing | null
         : '';
     add('expired', `${describeThing(thing)} expired: its use-by was ${life.lastDay}.${misread}`, {
       lastDay: life.lastDay,
+      laterRecordedUseBy: misread === '' ? null : thing.useByLastDay,
     });
   }
   if (life.status === 'open too long') {
@@ -234,7 +238,7 @@ function refusalsOf(facts: TrayFacts, life: ShelfLife, instead: TrayThing | null
 function warningsOf(facts: TrayFacts, life: ShelfLife, at: string, timeZone: string): Reason[] {
   const { thing } = facts;
   const reasons: Reason[] = [];
-  const add = (code: WarningCode, message: string, more: Reason['facts'] = {}) =>
+  const add = (code: WarningCode, message: string, more: ReasonFacts = {}) =>
     reasons.push({ code, message, facts: { label: thing.label, lotCode: thing.lotCode, ...more } });
 
   if (life.status === 'no date known') add('no date known', `${thing.label}: ${life.sentence.next}`);
@@ -244,7 +248,11 @@ function warningsOf(facts: TrayFacts, life: ShelfLife, at: string, timeZone: str
       facts.symbolIsOwnLabel
         ? `The label says use-by ${facts.symbolUseBy}, the record ${thing.useByLastDay}, which counts: it was corrected after the label was printed. Print the label anew.`
         : `The symbol says use-by ${facts.symbolUseBy}, the record ${thing.useByLastDay}; the earlier is taken. Have the record corrected.`,
-      { symbolUseBy: facts.symbolUseBy, recordedUseBy: thing.useByLastDay },
+      {
+        symbolUseBy: facts.symbolUseBy,
+        recordedUseBy: thing.useByLastDay,
+        counted: facts.symbolIsOwnLabel ? 'record' : 'earlier',
+      },
     );
   }
   if (
@@ -266,7 +274,7 @@ function warningsOf(facts: TrayFacts, life: ShelfLife, at: string, timeZone: str
     add(
       'an earlier-expiring one is here',
       `${describeThing(earlier.thing)} ends first (${lastDay}). Take that one unless there is a reason.`,
-      { containerId: earlier.thing.containerId, lastDay },
+      { containerId: earlier.thing.containerId, lastDay, ...otherOf(earlier.thing) },
     );
   }
   if (thing.stockForm === 'container' && thing.state === 'sealed') {
@@ -276,6 +284,7 @@ function warningsOf(facts: TrayFacts, life: ShelfLife, at: string, timeZone: str
     if (open) {
       add('another bottle is open', `${describeThing(open.thing)} is open already. Finish it first.`, {
         containerId: open.thing.containerId,
+        ...otherOf(open.thing),
       });
     }
   }
@@ -301,6 +310,15 @@ function askAnother(facts: TrayFacts): Reason {
 /** Of several things the one to take first; null when none may be used. */
 export function firstUsable(things: readonly TrayThing[], at: string, timeZone: string): TrayThing | null {
   return orderFirstExpired(things.map(asCandidate), at, timeZone).order[0]?.thing ?? null;
+}
+
+function insteadOf(instead: TrayThing | null): ReasonFacts {
+  return { insteadLabel: instead?.label ?? null, insteadLotCode: instead?.lotCode ?? null };
+}
+
+/** The other container that a warning is about. */
+function otherOf(other: TrayThing): ReasonFacts {
+  return { otherLabel: other.label, otherLotCode: other.lotCode };
 }
 
 function onWhat(hold: HoldFact): string {

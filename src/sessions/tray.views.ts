@@ -1,10 +1,44 @@
 import type { KnownBy, SessionState, Verdict } from './vocabulary.js';
 
+/** What a reason's sentence is made of; which of them there are depends on its code. Days are `YYYY-MM-DD`. */
+export class ReasonFactsView {
+  /** Maker, product and shade of what was shown. */
+  label?: string;
+  lotCode?: string | null;
+  /** Null: nothing that may be used is here. */
+  insteadLabel?: string | null;
+  insteadLotCode?: string | null;
+  /** Why it is on hold, in the words of whoever put it there. */
+  reason?: string;
+  on?: 'container' | 'lot' | 'parent lot';
+  lastDay?: string | null;
+  openedLifeFrom?: 'label' | 'assumed' | 'sending studio' | 'none';
+  /** The use-by on record where the symbol's, which counts, is earlier. */
+  laterRecordedUseBy?: string | null;
+  symbolUseBy?: string;
+  recordedUseBy?: string;
+  /** Of two dates that differ. */
+  counted?: 'record' | 'earlier';
+  touchUpBy?: string;
+  state?: 'sealed' | 'opened' | 'finished' | 'discarded' | 'practice only';
+  pieces?: number;
+  reservedPieces?: number;
+  linesOnTray?: number;
+  choices?: number;
+  ownerId?: string;
+  /** The other container that a warning is about. */
+  containerId?: string;
+  otherLabel?: string;
+  otherLotCode?: string | null;
+}
+
 export class ReasonView {
   /** Stable code, such as `expired`. */
   code: string;
   /** A sentence for the artist. */
   message: string;
+  /** What the sentence is made of; left out where it says all, and in answers recorded before there were facts. */
+  facts?: ReasonFactsView;
 }
 
 export class TrayThingView {

@@ -4924,11 +4924,49 @@ export interface components {
              */
             occurredAt?: string;
         };
+        ReasonFactsView: {
+            /** @description Maker, product and shade of what was shown. */
+            label?: string;
+            lotCode?: string | null;
+            /** @description Null: nothing that may be used is here. */
+            insteadLabel?: string | null;
+            insteadLotCode?: string | null;
+            /** @description Why it is on hold, in the words of whoever put it there. */
+            reason?: string;
+            /** @enum {string} */
+            on?: "container" | "lot" | "parent lot";
+            lastDay?: string | null;
+            /** @enum {string} */
+            openedLifeFrom?: "none" | "label" | "assumed" | "sending studio";
+            /** @description The use-by on record where the symbol's, which counts, is earlier. */
+            laterRecordedUseBy?: string | null;
+            symbolUseBy?: string;
+            recordedUseBy?: string;
+            /**
+             * @description Of two dates that differ.
+             * @enum {string}
+             */
+            counted?: "earlier" | "record";
+            touchUpBy?: string;
+            /** @enum {string} */
+            state?: "opened" | "sealed" | "finished" | "discarded" | "practice only";
+            pieces?: number;
+            reservedPieces?: number;
+            linesOnTray?: number;
+            choices?: number;
+            ownerId?: string;
+            /** @description The other container that a warning is about. */
+            containerId?: string;
+            otherLabel?: string;
+            otherLotCode?: string | null;
+        };
         ReasonView: {
             /** @description Stable code, such as `expired`. */
             code: string;
             /** @description A sentence for the artist. */
             message: string;
+            /** @description What the sentence is made of; left out where it says all, and in answers recorded before there were facts. */
+            facts?: components["schemas"]["ReasonFactsView"];
         };
         TrayLineView: {
             id: string;
@@ -5205,6 +5243,8 @@ export interface components {
             productId: string | null;
             configuration: string | null;
             quantity: number;
+            /** @description How a person calls it. */
+            label: string;
         };
         DaySessionView: {
             id: string;
