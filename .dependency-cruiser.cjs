@@ -58,7 +58,13 @@ module.exports = {
       from: {},
       to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
     },
-    { name: 'not-to-unresolvable', severity: 'error', from: {}, to: { couldNotResolve: true } },
+    // `?url` asks the bundler for the address of a file.
+    {
+      name: 'not-to-unresolvable',
+      severity: 'error',
+      from: {},
+      to: { couldNotResolve: true, pathNot: '[?]url$' },
+    },
   ],
   options: {
     doNotFollow: { path: 'node_modules' },

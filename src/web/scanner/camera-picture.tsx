@@ -52,9 +52,16 @@ export function CameraPicture({
     };
   }, [stream, decoder]);
   return (
-    <div className={styles.look} data-seen={seen}>
-      <video ref={video} className={styles.picture} muted playsInline aria-label={texts.scanner.picture} />
-      <p>{texts.scanner.seen[seen]}</p>
-    </div>
+    <>
+      <video
+        ref={video}
+        className={styles.picture}
+        data-seen={seen}
+        muted
+        playsInline
+        aria-label={texts.scanner.picture}
+      />
+      <p className={styles.seen}>{texts.scanner.seen[seen]}</p>
+    </>
   );
 }

@@ -3,6 +3,7 @@ import { useRef, useState } from 'react';
 import { Note } from '../frame/note.js';
 import { useTexts } from '../texts/texts.js';
 import { type Decoder, ReadError } from './decoder.js';
+import styles from './scanner.module.css';
 
 type Outcome = { symbols: number } | { failed: 'no picture' | 'no reader' };
 
@@ -45,7 +46,7 @@ export function PhotoButton({
         onChange={(photo) => void read(photo)}
       >
         {(props) => (
-          <Button {...props} size="xl" variant="default" loading={busy}>
+          <Button {...props} className={styles.button} size="xl" variant="default" loading={busy}>
             {texts.scanner.photo}
           </Button>
         )}

@@ -45,33 +45,31 @@ export function Scanner({
   const stream = state.is === 'looking' && !readerFailed ? state.stream : undefined;
   return (
     <section className={styles.scanner} aria-label={texts.scanner.title}>
-      {stream && (
-        <CameraPicture
-          stream={stream}
-          decoder={decoder}
-          onShown={onShown}
-          onFailed={() => setReaderFailed(true)}
-        />
-      )}
       {fault && (
         <Note kind="fault">
           <p>{texts.scanner[fault]}</p>
           <p>{texts.scanner.stillWorks}</p>
         </Note>
       )}
-      <div className={styles.actions}>
-        {fault && (
-          <Button size="xl" onClick={start}>
-            {texts.scanner.startAgain}
-          </Button>
+      <div className={styles.look}>
+        {stream && (
+          <CameraPicture
+            stream={stream}
+            decoder={decoder}
+            onShown={onShown}
+            onFailed={() => setReaderFailed(true)}
+          />
         )}
-        {!fault && !camera.on && (
-          <Button size="xl" variant="default" onClick={start}>
-            {texts.scanner.start}
-          </Button>
-        )}
-        {stream && <TorchButton key={stream.id} stream={stream} />}
-        <PhotoButton decoder={decoder} onShown={onShown} />
+        <div className={styles.actions}>
+          {(fault || !camera.on) && (
+            <Button className={styles.button} size="xl" variant="default" onClick={start}>
+              {fault ? texts.scanner.startAgain : texts.scanner.start}
+            </Button>
+          )}
+          {stream && <TorchButton key={stream.id} stream={stream} />}
+          {/* Always here: a phone hides the page while it takes the photo. */}
+          <PhotoButton decoder={decoder} onShown={onShown} />
+        </div>
       </div>
       <details className={styles.settings}>
         <summary>{texts.scanner.settings}</summary>

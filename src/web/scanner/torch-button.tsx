@@ -1,6 +1,7 @@
 import { Button } from '@mantine/core';
 import { useState } from 'react';
 import { useTexts } from '../texts/texts.js';
+import styles from './scanner.module.css';
 import { hasTorch, setTorch } from './torch.js';
 
 /** The lamp beside the camera, where there is one. It goes out with the camera. */
@@ -14,7 +15,7 @@ export function TorchButton({ stream }: { stream: MediaStream }) {
       () => undefined,
     );
   return (
-    <Button size="xl" variant="default" aria-pressed={lit} onClick={turn}>
+    <Button className={styles.button} size="xl" variant="default" aria-pressed={lit} onClick={turn}>
       {lit ? texts.scanner.torchOff : texts.scanner.torchOn}
     </Button>
   );

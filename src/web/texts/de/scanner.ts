@@ -5,9 +5,9 @@ export const scannerTextsGerman: typeof scannerTexts = {
     title: 'Kamera und Scanner',
     picture: 'Was die Kamera sieht',
     seen: {
-      nothing: 'Sucht. Das Symbol vor die Kamera halten; es muss nichts gedrückt werden.',
+      nothing: 'Sucht. Ein Symbol vor die Kamera halten.',
       read: 'Gelesen.',
-      stays: 'Schon gelesen. Für ein weiteres gleiches Stück aus dem Bild nehmen und noch einmal zeigen.',
+      stays: 'Schon gelesen. Noch eines? Wegnehmen, dann zeigen.',
     },
     start: 'Kamera einschalten',
     startAgain: 'Kamera noch einmal einschalten',

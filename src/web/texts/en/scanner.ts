@@ -3,9 +3,9 @@ export const scannerTexts = {
     title: 'Camera and scanner',
     picture: 'What the camera sees',
     seen: {
-      nothing: 'Looking. Hold the symbol before the camera; nothing has to be pressed.',
+      nothing: 'Looking. Hold a symbol before the camera.',
       read: 'Read.',
-      stays: 'Read already. For one more of the same take it out of the picture and show it again.',
+      stays: 'Read already. One more? Take it away, then show it.',
     },
     start: 'Start the camera',
     startAgain: 'Start the camera again',
