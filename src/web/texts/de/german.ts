@@ -1,5 +1,6 @@
 import { english, type Texts } from '../en/english.js';
 import { catalogueTexts } from './catalogue.js';
+import { receivingTexts } from './receiving.js';
 import { scannerTextsGerman } from './scanner.js';
 import { stockTexts } from './stock.js';
 

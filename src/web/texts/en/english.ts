@@ -3,6 +3,7 @@ import { accountTexts } from './account.js';
 import { catalogueTexts } from './catalogue.js';
 import { commonTexts } from './common.js';
 import { frameTexts } from './frame.js';
+import { receivingTexts } from './receiving.js';
 import { recordsTexts } from './records.js';
 import { scannerTexts } from './scanner.js';
 import { settingsTexts } from './settings.js';
@@ -27,6 +28,7 @@ export const english = {
   ...scannerTexts,
   ...stockTexts,
   ...catalogueTexts,
+  ...receivingTexts,
   ...recordsTexts,
   ...vocabularyTexts,
 };
