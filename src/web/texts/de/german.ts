@@ -1,8 +1,35 @@
 import { english, type Texts } from '../en/english.js';
+import { accessTexts } from './access.js';
+import { accountTexts } from './account.js';
 import { catalogueTexts } from './catalogue.js';
+import { commonTexts } from './common.js';
+import { frameTexts } from './frame.js';
+import { offlineTexts } from './offline.js';
+import { reasonsTexts } from './reasons.js';
 import { receivingTexts } from './receiving.js';
 import { scannerTextsGerman } from './scanner.js';
+import { signInTexts } from './sign-in.js';
 import { stockTexts } from './stock.js';
+import { todayTexts } from './today.js';
+import { trayTexts } from './tray.js';
+import { vocabularyTexts } from './vocabulary.js';
 
 /** Alles, was die Seiten sagen, auf Deutsch. */
-export const german: Texts = { ...english, language: 'de-DE', ...scannerTextsGerman, ...catalogueTexts, ...stockTexts };
+export const german: Texts = {
+  ...english,
+  language: 'de-DE',
+  ...accessTexts,
+  ...accountTexts,
+  ...commonTexts,
+  ...frameTexts,
+  ...reasonsTexts,
+  ...signInTexts,
+  ...todayTexts,
+  ...vocabularyTexts,
+  ...scannerTextsGerman,
+  ...catalogueTexts,
+  ...receivingTexts,
+  ...stockTexts,
+  ...trayTexts,
+  ...offlineTexts,
+};

@@ -20,6 +20,9 @@ export const commonTexts = {
     toStart: 'To the start',
     notYours: 'Not for your role',
     notYoursDetail: 'In this studio your role has no part in this page. The owner can change what you are.',
+    language: 'Language',
+    brightness: 'Brightness',
+    brightnesses: { auto: 'as the device', light: 'light', dark: 'dark' },
   },
 
   /** What is said of a problem by its code, where the service's own words do not do. */
@@ -31,6 +34,9 @@ export const commonTexts = {
     'passkey-not-made':
       'No passkey was made: it was cancelled, took too long, or this device has one for you already.',
   } as Record<string, string | undefined>,
+
+  /** What is said of a problem before the service's own words, which are English. */
+  problemsInBrief: {} as Record<string, string | undefined>,
 
   shownOnce: {
     copy: 'Copy',

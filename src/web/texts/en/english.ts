@@ -1,8 +1,11 @@
 import { accessTexts } from './access.js';
 import { accountTexts } from './account.js';
 import { catalogueTexts } from './catalogue.js';
+import { clientsTexts } from './clients.js';
 import { commonTexts } from './common.js';
 import { frameTexts } from './frame.js';
+import { offlineTexts } from './offline.js';
+import { reasonsTexts } from './reasons.js';
 import { receivingTexts } from './receiving.js';
 import { recordsTexts } from './records.js';
 import { scannerTexts } from './scanner.js';
@@ -25,11 +28,14 @@ export const english = {
   ...settingsTexts,
   ...todayTexts,
   ...trayTexts,
+  ...offlineTexts,
   ...scannerTexts,
   ...stockTexts,
   ...catalogueTexts,
   ...receivingTexts,
   ...recordsTexts,
+  ...clientsTexts,
+  ...reasonsTexts,
   ...vocabularyTexts,
 };
 
