@@ -1,15 +1,19 @@
 import { styleNonce } from './look/style-nonce.js';
 import '@mantine/core/styles.css';
 import './look/look.css';
-import { MantineProvider } from '@mantine/core';
+import { localStorageColorSchemeManager, MantineProvider } from '@mantine/core';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { BrowserRouter } from 'react-router';
 import { App } from './app.js';
 import { cssVariables, theme } from './look/theme.js';
+import { keepAppOnDevice } from './offline/register.js';
 import { watchOneTimeSecret } from './sign-in/one-time-secret.js';
 
 watchOneTimeSecret();
+keepAppOnDevice();
+
+const brightness = localStorageColorSchemeManager({ key: 'lotward-brightness' });
 
 const root = document.getElementById('root');
 if (!root) throw new Error('The page has no place for the app.');
@@ -19,6 +23,7 @@ createRoot(root).render(
       theme={theme}
       cssVariablesResolver={cssVariables}
       defaultColorScheme="auto"
+      colorSchemeManager={brightness}
       getStyleNonce={() => styleNonce}
     >
       <BrowserRouter>

@@ -1,6 +1,10 @@
 import { Button, NativeSelect } from '@mantine/core';
 import { type ReactNode, useEffect, useState } from 'react';
 import { useNavigate } from 'react-router';
+import { DisplayChoices } from '../account/display-choices.js';
+import { forgetTheDay } from '../offline/device-store.js';
+import { NetworkNote } from '../offline/network-note.js';
+import { Sender } from '../offline/sender.js';
 import { useAction } from '../service/use-action.js';
 import { useRequester } from '../sign-in/requester.js';
 import { signOut } from '../sign-in/sign-in.requests.js';
@@ -24,6 +28,8 @@ export function Frame({ path, children }: { path: string; children: ReactNode })
   const studio = studios.find(({ studioId }) => studioId === (named ?? chosen)) ?? studios[0];
 
   const leaving = useAction(async () => {
+    // Also when the service is not reached: then the sign-in itself ends with its time.
+    await forgetTheDay().catch(() => undefined);
     await signOut();
     // The next page load starts from nothing, so nothing of this person stays in the window.
     window.location.assign('/');
@@ -97,9 +103,14 @@ export function Frame({ path, children }: { path: string; children: ReactNode })
         </nav>
       </header>
       <main id="content" tabIndex={-1} className={styles.main}>
+        <Sender />
+        <NetworkNote standing={studio} />
         <ProblemNote problem={leaving.problem} />
         {children}
       </main>
+      <footer className={styles.foot}>
+        <DisplayChoices />
+      </footer>
     </>
   );
 }

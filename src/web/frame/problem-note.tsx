@@ -3,7 +3,7 @@ import type { ServiceProblem } from '../service/problem.js';
 import { useTexts } from '../texts/texts.js';
 import { Note } from './note.js';
 
-/** Why something failed, in the service's own words, and how long to wait where it says so. */
+/** Why something failed, by its code or in the service's own words, and how long to wait where it says so. */
 export function ProblemNote({
   problem,
   secondsToWait = 0,
@@ -15,16 +15,18 @@ export function ProblemNote({
   if (!problem) return null;
   const { faults = [], detail, code } = problem.document;
   const own = texts.problems[code];
+  const brief = texts.problemsInBrief[code];
   return (
     <Note kind="fault">
+      {brief !== undefined && <p>{brief}</p>}
       {faults.length > 1 ? (
-        <ul>
+        <ul lang="en">
           {faults.map(({ field, message }) => (
             <li key={`${field} ${message}`}>{message}</li>
           ))}
         </ul>
       ) : (
-        <p>{own ?? withCommands(detail)}</p>
+        <p {...(own === undefined && { lang: 'en' })}>{own ?? withCommands(detail)}</p>
       )}
       {secondsToWait > 0 && <p aria-live="off">{texts.app.waiting(secondsToWait)}</p>}
     </Note>

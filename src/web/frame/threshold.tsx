@@ -1,5 +1,6 @@
 import { Title } from '@mantine/core';
 import { type ReactNode, useEffect } from 'react';
+import { DisplayChoices } from '../account/display-choices.js';
 import { useTexts } from '../texts/texts.js';
 import { Mark } from './mark.js';
 import styles from './threshold.module.css';
@@ -25,6 +26,9 @@ export function Threshold({ title, lead, children }: { title: string; lead?: str
           {lead !== undefined && <p className={styles.lead}>{lead}</p>}
         </header>
         {children}
+        <footer className={styles.foot}>
+          <DisplayChoices />
+        </footer>
       </main>
     </div>
   );

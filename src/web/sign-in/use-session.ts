@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useState } from 'react';
 import type { RequesterView } from '../../identity/sign-in/sign-in.views.js';
+import { forgetTheDay, keepRequester, keptRequester } from '../offline/device-store.js';
 import { isProblem, ServiceProblem } from '../service/problem.js';
 import { onSignedOut } from '../service/request.js';
 import { askWhoIsSignedIn } from './sign-in.requests.js';
@@ -19,23 +20,31 @@ export function useSession(path: string): { session: Session; refresh(): Promise
 
   const refresh = useCallback(async () => {
     try {
-      setSession({ state: 'signed in', requester: await askWhoIsSignedIn() });
+      const requester = await askWhoIsSignedIn();
+      setSession({ state: 'signed in', requester });
+      await keepRequester(requester).catch(() => undefined);
     } catch (error) {
       if (!(error instanceof ServiceProblem)) throw error;
       if (isProblem(error, 'sign-in-needed')) return;
-      // Who was signed in is taken to be so still; what they ask for next will show it.
-      setSession((before) => (before.state === 'signed in' ? before : { state: 'unknown', problem: error }));
+      // Who was signed in is taken to be so still, also by a page that opens without network; what they ask for next will
+      // show it.
+      const kept = isProblem(error, 'unreachable') ? await keptRequester().catch(() => undefined) : undefined;
+      setSession((before) => {
+        if (before.state === 'signed in') return before;
+        return kept ? { state: 'signed in', requester: kept } : { state: 'unknown', problem: error };
+      });
     }
   }, []);
 
   useEffect(
     () =>
-      onSignedOut(() =>
+      onSignedOut(() => {
         setSession((before) => ({
           state: 'signed out',
           again: before.state === 'signed in' || (before.state === 'signed out' && before.again),
-        })),
-      ),
+        }));
+        forgetTheDay().catch(() => undefined);
+      }),
     [],
   );
 

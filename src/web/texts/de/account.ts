@@ -4,8 +4,6 @@ export const accountTexts: typeof english = {
   account: {
     title: 'Mein Konto',
     lead: (name) => `Sie melden sich als ${name} an.`,
-    display: 'Anzeige',
-    displayHint: 'Gilt auf diesem Gerät, für alle, die es benutzen.',
     signIns: 'Wo Sie angemeldet sind',
     signInsHint: 'Eine Anmeldung kennen Sie nicht? Melden Sie sie ab und ändern Sie dann das Passwort.',
     thisOne: 'dieser Browser',

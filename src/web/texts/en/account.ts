@@ -2,8 +2,6 @@ export const accountTexts = {
   account: {
     title: 'My account',
     lead: (name: string) => `You sign in as ${name}.`,
-    display: 'Display',
-    displayHint: 'Holds on this device, for everybody who uses it.',
     signIns: 'Where you are signed in',
     signInsHint: 'One you do not know? Sign it out, then change the password.',
     thisOne: 'this browser',
