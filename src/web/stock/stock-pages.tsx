@@ -6,6 +6,10 @@ import { GuardedPage } from '../frame/guarded-page.js';
 import { NoSuchPage } from '../frame/no-such-page.js';
 import { pathOf } from '../frame/places.js';
 import { SubPages } from '../frame/sub-pages.js';
+import { DeliveriesPage } from '../receiving/deliveries/deliveries-page.js';
+import { DeliveryPage } from '../receiving/deliveries/delivery-page.js';
+import { LabelsPage } from '../receiving/labels/labels-page.js';
+import { ReceivePage } from '../receiving/receive-page.js';
 import type { Texts } from '../texts/en/english.js';
 import { useTexts } from '../texts/texts.js';
 import { LevelsPage } from './levels/levels-page.js';
@@ -13,6 +17,9 @@ import { LevelsPage } from './levels/levels-page.js';
 /** The pages of stock in the order of their menu, each for whoever may do this. */
 const pages = [
   { path: 'levels', name: (texts) => texts.levels.title, needs: 'read stock', Open: LevelsPage },
+  { path: 'receive', name: (texts) => texts.receiving.title, needs: 'receive stock', Open: ReceivePage },
+  { path: 'deliveries', name: (texts) => texts.deliveries.title, needs: 'read stock', Open: DeliveriesPage },
+  { path: 'labels', name: (texts) => texts.labels.title, needs: 'print labels', Open: LabelsPage },
 ] as const satisfies {
   path: string;
   name: (texts: Texts) => string;
@@ -25,7 +32,7 @@ const pagesOfOne: readonly {
   path: string;
   needs: Permission;
   Open: (props: { standing: StandingView; id: string }) => ReactNode;
-}[] = [];
+}[] = [{ path: 'deliveries/:id', needs: 'read stock', Open: DeliveryPage }];
 
 /** What lies on the shelves. */
 export function StockPages({ standing }: { standing: StandingView }) {
