@@ -4,7 +4,8 @@ import bwipjs from 'bwip-js';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { prepareZXingModule, readBarcodes } from 'zxing-wasm/reader';
 import { readSymbol } from '../../src/catalogue/barcode.js';
-import { isTrustworthy, readerOptions } from '../../src/web/scanner/decoding.js';
+import { readerOptions } from '../../src/web/scanner/decoding.js';
+import { isHandedOn } from '../../src/web/scanner/handed-on.js';
 
 // The reader of the pages, with the very options of the pages, on symbols drawn by bwip-js. The identifiers are those of
 // the GS1 General Specifications, figure on symbology identifiers [S], and of ISO/IEC 15424 [M] for what is not GS1's.
@@ -39,7 +40,7 @@ describe('the reader of the pages', () => {
     const quiet = { paddingwidth: 12, paddingheight: 12, backgroundcolor: 'ffffff' };
     const picture = await bwipjs.toBuffer({ bcid, text, scale: 3, ...quiet });
     const results = await readBarcodes(new Uint8Array(picture), readerOptions);
-    return results.filter((result) => isTrustworthy(result.symbologyIdentifier, result.text));
+    return results.filter((result) => isHandedOn(result.symbologyIdentifier, result.text));
   };
 
   it.each(drawn)(

@@ -24,7 +24,7 @@ export function CameraPicture({
 }) {
   const texts = useTexts();
   const video = useRef<HTMLVideoElement>(null);
-  const [seen, setSeen] = useState<'nothing' | 'read' | 'stays'>('nothing');
+  const [seen, setSeen] = useState<'loading' | 'nothing' | 'read' | 'stays'>('loading');
   const listeners = useRef({ onShown, onFailed });
   listeners.current = { onShown, onFailed };
   useEffect(() => {
@@ -32,6 +32,8 @@ export function CameraPicture({
     if (!element) return;
     const ending = new AbortController();
     let before = nothingShown;
+    // Until the reader has answered once it is being loaded, which takes a while over a weak network.
+    setSeen('loading');
     let lastShownAt = 0;
     element.srcObject = stream;
     // It is stopped again before it plays, at times; then there is nothing to be said.

@@ -2,7 +2,8 @@
 import { prepareZXingModule, readBarcodes } from 'zxing-wasm/reader';
 import wasmUrl from 'zxing-wasm/reader/zxing_reader.wasm?url';
 import type { ReadAnswer, ReadRequest } from './decoder.protocol.js';
-import { isTrustworthy, type Part, partsOfFrame, partsOfPhoto, readerOptions } from './decoding.js';
+import { type Part, partsOfFrame, partsOfPhoto, readerOptions } from './decoding.js';
+import { isHandedOn } from './handed-on.js';
 
 const worker = globalThis as unknown as {
   onmessage: (event: { data: ReadRequest }) => void;
@@ -29,7 +30,7 @@ async function symbolsOf(picture: ImageBitmap, parts: Part[]): Promise<string[]>
   for (const part of parts) {
     const results = await readBarcodes(dotsOf(picture, part), readerOptions);
     const symbols = results
-      .filter(({ isValid, symbologyIdentifier, text }) => isValid && isTrustworthy(symbologyIdentifier, text))
+      .filter(({ isValid, symbologyIdentifier, text }) => isValid && isHandedOn(symbologyIdentifier, text))
       .map(({ symbologyIdentifier, text }) => symbologyIdentifier + text);
     if (symbols.length > 0) return [...new Set(symbols)];
   }

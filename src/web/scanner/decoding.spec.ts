@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isTrustworthy, partsOfFrame, partsOfPhoto } from './decoding.js';
+import { partsOfFrame, partsOfPhoto } from './decoding.js';
 
 const dots = ({ width, height, scale }: { width: number; height: number; scale: number }) =>
   width * scale * (height * scale);
@@ -29,11 +29,4 @@ describe('a photo', () => {
   it('is made smaller when no phone could hold it', () => {
     for (const part of partsOfPhoto(12_000, 9_000)) expect(dots(part)).toBeLessThanOrEqual(24_000_001);
   });
-});
-
-it('believes interleaved 2 of 5 only when it is a whole GTIN, and every other symbol that checks itself', () => {
-  expect(isTrustworthy(']I1', '19506000134359')).toBe(true);
-  for (const part of ['19506000134358', '506000134359', '1234', ''])
-    expect(isTrustworthy(']I0', part)).toBe(false);
-  for (const identifier of [']d2', ']C1', ']E0', ']A0']) expect(isTrustworthy(identifier, 'AB')).toBe(true);
 });

@@ -1,5 +1,4 @@
 import type { ReaderOptions } from 'zxing-wasm/reader';
-import { gtin14 } from '../../catalogue/gs1/check-digit.js';
 
 /**
  * The symbols the trade's packages bear: GS1 DataMatrix and QR above all; GS1-128, ITF-14, EAN and UPC on boxes, DataBar
@@ -36,14 +35,6 @@ export const readerOptions: ReaderOptions = {
   tryDownscale: true,
   maxNumberOfSymbols: 20,
 };
-
-/**
- * Whether a reading can be believed. Interleaved 2 of 5 has no check of its own, and a part of it reads as a shorter one
- * (GS1 General Specifications, ITF-14 [S]), so it counts only as what the trade bears on it: a GTIN of 14 digits.
- */
-export function isTrustworthy(symbologyIdentifier: string, text: string): boolean {
-  return !symbologyIdentifier.startsWith(']I') || (text.length === 14 && gtin14(text) !== undefined);
-}
 
 /** A part of a picture, in its own dots, and how many times as large it is looked at. */
 export interface Part {

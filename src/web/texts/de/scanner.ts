@@ -5,6 +5,7 @@ export const scannerTextsGerman: typeof scannerTexts = {
     title: 'Kamera und Scanner',
     picture: 'Was die Kamera sieht',
     seen: {
+      loading: 'Der Symbolleser wird geladen …',
       nothing: 'Sucht. Ein Symbol vor die Kamera halten.',
       read: 'Gelesen.',
       stays: 'Schon gelesen. Noch eines? Wegnehmen, dann zeigen.',

@@ -3,6 +3,7 @@ export const scannerTexts = {
     title: 'Camera and scanner',
     picture: 'What the camera sees',
     seen: {
+      loading: 'The reader of symbols is being loaded …',
       nothing: 'Looking. Hold a symbol before the camera.',
       read: 'Read.',
       stays: 'Read already. One more? Take it away, then show it.',
