@@ -1,0 +1,60 @@
+import { useState } from 'react';
+import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
+import { Entries } from '../frame/entries.js';
+import { MoreButton } from '../frame/more-button.js';
+import { ProblemNote } from '../frame/problem-note.js';
+import { Section } from '../frame/section.js';
+import { useAnswer } from '../service/use-answer.js';
+import { usePages } from '../service/use-pages.js';
+import { useTexts } from '../texts/texts.js';
+import { AuditEntry } from './audit-entry.js';
+import { AuditFilterForm } from './audit-filter-form.js';
+import { type AuditFilters, listAuditEntries, listPeople } from './records.requests.js';
+import { StudioPage } from './studio-page.js';
+import { ExportSection, VerificationSection } from './verification-section.js';
+
+/** Who did what and when, whether it is whole, and a copy to take away. */
+export function AuditLogPage({ standing }: { standing: StandingView }) {
+  const texts = useTexts();
+  const { studioId } = standing;
+  return (
+    <StudioPage standing={standing} title={texts.auditLog.title} lead={texts.auditLog.lead}>
+      {(timeZone) => (
+        <>
+          <VerificationSection studioId={studioId} />
+          <ExportSection studioId={studioId} />
+          <AuditEntries studioId={studioId} timeZone={timeZone} />
+        </>
+      )}
+    </StudioPage>
+  );
+}
+
+function AuditEntries({ studioId, timeZone }: { studioId: string; timeZone: string }) {
+  const texts = useTexts();
+  const [filters, setFilters] = useState<AuditFilters>({ order: 'newest' });
+  const people = useAnswer(['people', studioId], () => listPeople(studioId));
+  const list = usePages(['audit log', studioId, JSON.stringify(filters)], (after) =>
+    listAuditEntries(studioId, filters, after),
+  );
+  const nameOf = (id: string | null) =>
+    id === null
+      ? texts.auditLog.service
+      : (people.answer?.find((person) => person.id === id)?.name ?? texts.records.unknownPerson);
+  return (
+    <Section title={texts.auditLog.entries}>
+      <AuditFilterForm people={people.answer ?? []} timeZone={timeZone} onShow={setFilters} />
+      <ProblemNote problem={list.problem ?? people.problem} />
+      {list.items === undefined && list.problem === undefined && <p role="status">{texts.app.loading}</p>}
+      {list.items?.length === 0 && <p>{list.hasMore ? texts.auditLog.noneYet : texts.auditLog.none}</p>}
+      {list.items !== undefined && list.items.length > 0 && (
+        <Entries label={texts.auditLog.entries}>
+          {list.items.map((entry) => (
+            <AuditEntry key={entry.sequence} entry={entry} timeZone={timeZone} nameOf={nameOf} />
+          ))}
+        </Entries>
+      )}
+      <MoreButton list={list} />
+    </Section>
+  );
+}

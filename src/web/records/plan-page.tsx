@@ -1,0 +1,131 @@
+import { Button } from '@mantine/core';
+import { useRef, useState } from 'react';
+import { useNavigate, useSearchParams } from 'react-router';
+import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
+import { showClient } from '../clients/clients.requests.js';
+import { FindClient } from '../clients/find-client.js';
+import { Fields } from '../frame/fields.js';
+import { Note } from '../frame/note.js';
+import { pathOf } from '../frame/places.js';
+import { ProblemNote } from '../frame/problem-note.js';
+import { Section } from '../frame/section.js';
+import { RequestIds } from '../service/request-ids.js';
+import { useAction } from '../service/use-action.js';
+import { useAnswer } from '../service/use-answer.js';
+import { useTexts } from '../texts/texts.js';
+import { type PlanDraft, PlanFields } from './plan-fields.js';
+import { type Plan, planSession } from './records.requests.js';
+import { StudioPage } from './studio-page.js';
+import { useStudioTime } from './use-studio-time.js';
+
+/** Plans a session: for whom, then what, when and by whom. */
+export function PlanPage({ standing }: { standing: StandingView }) {
+  const texts = useTexts();
+  return (
+    <StudioPage standing={standing} title={texts.plan.title} lead={texts.plan.lead}>
+      {(timeZone) => <PlanSession standing={standing} timeZone={timeZone} />}
+    </StudioPage>
+  );
+}
+
+const empty: PlanDraft = {
+  artistId: '',
+  procedureId: '',
+  visitKind: '',
+  bodyPlace: '',
+  bodyPlaceDetail: '',
+  follows: '',
+};
+
+function PlanSession({ standing, timeZone }: { standing: StandingView; timeZone: string }) {
+  const texts = useTexts();
+  const open = useNavigate();
+  const { studioId, personId } = standing;
+  const [search, setSearch] = useSearchParams();
+  const clientId = search.get('client') ?? undefined;
+  const [draft, setDraft] = useState<PlanDraft>({ ...empty, artistId: personId });
+  const start = useStudioTime(undefined, timeZone);
+  const ids = useRef(new RequestIds()).current;
+  const { run, busy, problem } = useAction(async () => {
+    if (clientId === undefined || start.instant === undefined) return;
+    const plan = { ...planOf(draft, start.instant), clientId };
+    const planned = await planSession(studioId, { id: ids.for(plan), ...plan });
+    await open(pathOf({ studioId, area: 'records' }, 'sessions', planned.id));
+  });
+  return (
+    <>
+      <Section title={texts.plan.client} hint={texts.plan.clientHint}>
+        {clientId === undefined ? (
+          <FindClient studioId={studioId} onChosen={({ id }) => setSearch({ client: id })} />
+        ) : (
+          <ChosenClient studioId={studioId} clientId={clientId} onOther={() => setSearch({})} />
+        )}
+      </Section>
+      <Section title={texts.plan.submit}>
+        <Fields onSubmit={() => void run()} label={texts.plan.title}>
+          <PlanFields
+            studioId={studioId}
+            clientId={clientId}
+            draft={draft}
+            start={start}
+            isNew
+            problem={problem}
+            onChange={setDraft}
+          />
+          <ProblemNote problem={problem} />
+          {clientId === undefined && (
+            <Note kind="plain">
+              <p>{texts.plan.clientMissing}</p>
+            </Note>
+          )}
+          <div>
+            <Button
+              type="submit"
+              loading={busy}
+              disabled={clientId === undefined || start.instant === undefined}
+            >
+              {texts.plan.submit}
+            </Button>
+          </div>
+        </Fields>
+      </Section>
+    </>
+  );
+}
+
+function ChosenClient({
+  studioId,
+  clientId,
+  onOther,
+}: {
+  studioId: string;
+  clientId: string;
+  onOther: () => void;
+}) {
+  const texts = useTexts();
+  const { answer, problem } = useAnswer(['client', studioId, clientId], () => showClient(studioId, clientId));
+  return (
+    <>
+      <ProblemNote problem={problem} />
+      {answer && <p>{texts.plan.chosenClient(answer.reference)}</p>}
+      <Button variant="default" onClick={onOther}>
+        {texts.plan.otherClient}
+      </Button>
+    </>
+  );
+}
+
+/** @throws when the form let something through that it requires */
+function planOf(draft: PlanDraft, plannedStart: string): Plan {
+  const { artistId, procedureId, visitKind, bodyPlace, bodyPlaceDetail, follows } = draft;
+  if (visitKind === '') throw new Error('A plan without a kind of visit.');
+  return {
+    artistId,
+    procedureId,
+    visitKind,
+    plannedStart,
+    ...(bodyPlace !== '' && { bodyPlace }),
+    ...(bodyPlaceDetail.trim() !== '' && { bodyPlaceDetail: bodyPlaceDetail.trim() }),
+    ...(follows !== '' && { followsSessionId: follows === 'none' ? null : follows }),
+  };
+}
