@@ -13,13 +13,20 @@ const folder = fileURLToPath(new URL('../web', import.meta.url));
 /** Where the page says its style nonce, in `src/web/index.html`. */
 const noncePlace = 'STYLE_NONCE';
 
-const yearSeconds = 31_536_000;
+const daySeconds = 86_400;
+const yearSeconds = 365 * daySeconds;
 
 /** Scripts that run beside the page; a browser holds each to the policy it came with, not to that of the page. */
 const workerScript = /^\/assets\/[^/]+\.worker-[^/]+\.js$/;
 
+/** Files whose names stay while their content changes: a browser asks each time whether they did. */
+const namedFiles = [
+  { path: '/service-worker.js', type: 'text/javascript; charset=utf-8', policy: workerPolicy },
+  { path: '/manifest.webmanifest', type: 'application/manifest+json', policy: undefined },
+];
+
 /** Under these a path means one thing only; what is not there is not found. */
-const withoutPages = /^\/(api|health|assets)(\/|$)/;
+const withoutPages = /^\/(api|health|assets|icons)(\/|$)/;
 
 /**
  * Serves the web app: its files to be kept for good, since another content has another name, and its one page at every
@@ -50,6 +57,20 @@ export async function serveWebApp(server: FastifyInstance, log: Log): Promise<vo
       maxAge: yearSeconds * 1000,
     });
   });
+  await server.register(fastifyStatic, {
+    root: join(folder, 'icons'),
+    prefix: '/icons/',
+    wildcard: false,
+    decorateReply: false,
+    maxAge: daySeconds * 1000,
+  });
+  for (const { path, type, policy } of namedFiles) {
+    const content = readFileSync(join(folder, path));
+    server.get(path, (_, reply) => {
+      if (policy) reply.helmet({ contentSecurityPolicy: policy });
+      return reply.type(type).header('cache-control', 'no-cache').send(content);
+    });
+  }
   server.get('/*', (request, reply) => {
     const [path = '/'] = request.url.split('?');
     if (withoutPages.test(path)) return reply.callNotFound();

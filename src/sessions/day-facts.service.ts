@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { ConfigurationPools } from '../catalogue/configuration-pools.service.js';
+import { ProductRegister } from '../catalogue/product-register.service.js';
 import { localDay } from '../identity/local-day.js';
 import type { Actor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
@@ -23,6 +24,7 @@ export class DayFactsReader {
     private readonly traySessions: TraySessions,
     private readonly containerFacts: ContainerFacts,
     private readonly pools: ConfigurationPools,
+    private readonly register: ProductRegister,
   ) {}
 
   async show(actor: Actor): Promise<DayFactsView> {
@@ -62,7 +64,11 @@ export class DayFactsReader {
   }
 
   /** Those of the day that are still to come or in setup, and trays left from another day. */
-  private async sessions(read: Read, { studioId, timeZone }: Actor, day: string): Promise<DaySessionView[]> {
+  private async sessions(
+    read: Read,
+    { studioId, chainId, timeZone }: Actor,
+    day: string,
+  ): Promise<DaySessionView[]> {
     const range = instantsOfDays(day, day, timeZone);
     const rows = await read<NamedSession>(
       `SELECT session.id, client.reference AS "clientReference", procedure.name AS "procedureName"
@@ -79,9 +85,15 @@ export class DayFactsReader {
       studioId,
       rows.map((row) => row.id),
     );
+    const kitItems = [...loaded.values()].flatMap((session) => session.kitItems ?? []);
+    const labels = await this.register.labels(
+      read,
+      chainId,
+      kitItems.flatMap((item) => item.productId ?? []),
+    );
     return rows.flatMap((row) => {
       const session = loaded.get(row.id);
-      return session ? [daySession(row, session)] : [];
+      return session ? [daySession(row, session, labels)] : [];
     });
   }
 
@@ -139,8 +151,17 @@ interface NamedSession {
   procedureName: string;
 }
 
-function daySession(named: NamedSession, session: TraySession): DaySessionView {
-  const { artistId, visitKind, state, plannedStart, touchUpFromDays, touchUpToDays, kitItems } = session;
+function daySession(
+  named: NamedSession,
+  session: TraySession,
+  labels: ReadonlyMap<string, string>,
+): DaySessionView {
+  const { artistId, visitKind, state, plannedStart, touchUpFromDays, touchUpToDays } = session;
+  const kitItems =
+    session.kitItems?.map((item) => ({
+      ...item,
+      label: (item.productId === null ? item.configuration : labels.get(item.productId)) ?? '',
+    })) ?? null;
   return { ...named, artistId, visitKind, state, plannedStart, touchUpFromDays, touchUpToDays, kitItems };
 }
 

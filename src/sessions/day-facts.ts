@@ -9,6 +9,9 @@ import type { KnownBy, SessionState } from './vocabulary.js';
 
 /** A session of the day as a device knows it: the client by reference only. */
 export interface DaySession extends JudgedSession {
+  kitItems:
+    | readonly { productId: string | null; configuration: string | null; quantity: number; label: string }[]
+    | null;
   state: SessionState;
   clientReference: string;
   procedureName: string;

@@ -1,10 +1,11 @@
-import type { KitItem } from './kit-list.entity.js';
 import type { KnownBy, SessionState, VisitKind } from './vocabulary.js';
 
-export class DayKitItemView implements KitItem {
+export class DayKitItemView {
   productId: string | null;
   configuration: string | null;
   quantity: number;
+  /** How a person calls it. */
+  label: string;
 }
 
 export class DaySessionView {

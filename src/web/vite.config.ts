@@ -1,9 +1,11 @@
+import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { appFiles, serviceWorkerName } from './offline/app-files.js';
 
 /** The web app. `npx vite src/web` serves it while it is written, on top of a service that runs on port 3000. */
 export default defineConfig({
-  plugins: [react()],
+  plugins: [react(), appFiles()],
   build: {
     outDir: '../../dist/web',
     emptyOutDir: true,
@@ -12,6 +14,15 @@ export default defineConfig({
     target: 'es2022',
     // kB as they lie on the disk; less than a third of it goes over the network.
     chunkSizeWarningLimit: 750,
+    rolldownOptions: {
+      input: {
+        index: fileURLToPath(new URL('index.html', import.meta.url)),
+        [serviceWorkerName]: fileURLToPath(new URL('offline/service-worker.ts', import.meta.url)),
+      },
+      output: {
+        entryFileNames: ({ name }) => (name === serviceWorkerName ? '[name].js' : 'assets/[name]-[hash].js'),
+      },
+    },
   },
   // Named after its file, `….worker-….js`: the service gives it a content policy of its own.
   worker: { format: 'es' },

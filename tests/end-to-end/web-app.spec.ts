@@ -24,7 +24,7 @@ describe('the web app, as it is served', () => {
 
   it('has files that are kept for good, for their names change with their content', async () => {
     const page = await (await get('/')).text();
-    const files = [...page.matchAll(/(?:src|href)="(\/[^"]+)"/g)].map(([, file]) => file ?? '');
+    const files = [...page.matchAll(/(?:src|href)="(\/assets\/[^"]+)"/g)].map(([, file]) => file ?? '');
     expect(files.some((file) => file.endsWith('.js'))).toBe(true);
     expect(files.some((file) => file.endsWith('.css'))).toBe(true);
     for (const file of files) {
@@ -35,6 +35,27 @@ describe('the web app, as it is served', () => {
     }
   });
 
+  it('can be put on a device: with a manifest, its pictures, and a script that keeps every file', async () => {
+    const manifest = await get('/manifest.webmanifest');
+    expect(manifest.headers.get('content-type')).toContain('application/manifest+json');
+    const { icons, start_url: start } = (await manifest.json()) as {
+      icons: { src: string; sizes: string }[];
+      start_url: string;
+    };
+    expect(start).toBe('/');
+    // What browsers ask for before they offer to install an app [S].
+    expect(icons.map(({ sizes }) => sizes)).toEqual(expect.arrayContaining(['192x192', '512x512']));
+    for (const { src } of icons) {
+      expect((await get(src)).headers.get('content-type')).toBe('image/png');
+    }
+    const worker = await get('/service-worker.js');
+    expect(worker.headers.get('cache-control')).toBe('no-cache');
+    expect(worker.headers.get('content-type')).toContain('javascript');
+    const files = [...(await worker.text()).matchAll(/"(\/assets\/[^"]+)"/g)].map(([, file]) => file ?? '');
+    expect(files.some((file) => file.endsWith('.wasm'))).toBe(true);
+    for (const file of files) expect((await get(file)).status).toBe(200);
+  });
+
   it.each([
     '/api',
     '/api/',
@@ -43,6 +64,8 @@ describe('the web app, as it is served', () => {
     '/health',
     '/health/nothing',
     '/assets/',
+    '/icons/',
+    '/icons/none.png',
     '/assets/index-00000000.js',
     '/assets/../index.html',
     '/assets/..%2findex.html',

@@ -1,3 +1,4 @@
+import { tellReached } from './connection.js';
 import type { AnswerOf, BodyOf, Method, ParametersOf, PathOf } from './operations.js';
 import { type ProblemDocument, ServiceProblem } from './problem.js';
 
@@ -61,12 +62,22 @@ async function send(method: Method, path: string, body: unknown): Promise<Respon
       body: body === undefined ? null : JSON.stringify(body),
     });
   } catch {
-    throw new ServiceProblem({ status: 0, code: 'unreachable', title: '', detail: '' });
+    tellReached(false);
+    throw unreachable();
   }
-  if (response.ok) return response;
+  if (response.ok) {
+    tellReached(true);
+    return response;
+  }
   const problem = new ServiceProblem(await problemOf(response));
+  tellReached(problem.code !== 'unreachable');
   if (problem.code === 'sign-in-needed') for (const listener of signedOutListeners) listener();
   throw problem;
+}
+
+/** There was no answer, so it is not known whether anything was changed. */
+export function unreachable(): ServiceProblem {
+  return new ServiceProblem({ status: 0, code: 'unreachable', title: '', detail: '' });
 }
 
 async function problemOf(response: Response): Promise<ProblemDocument> {

@@ -1,0 +1,90 @@
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { RequesterView } from '../../identity/sign-in/sign-in.views.js';
+import type { DayFactsView } from '../../sessions/day-facts.views.js';
+import type { Difference } from './difference.js';
+import type { WaitingWrite } from './waiting-write.js';
+
+/**
+ * What this device keeps beyond a page. Guarantees: of a client nothing but the reference; the facts of the day and who is
+ * signed in are gone with signing out; what waits to be sent, and what turned out otherwise and was not seen yet, stays
+ * until it is sent or seen.
+ */
+interface Kept extends DBSchema {
+  /** By studio. */
+  facts: { key: string; value: DayFactsView };
+  /** One entry: who is signed in, without the name by which they sign in. */
+  requester: { key: string; value: RequesterView };
+  waiting: { key: string; value: WaitingWrite };
+  differences: { key: string; value: Difference };
+}
+
+let opened: Promise<IDBPDatabase<Kept>> | undefined;
+
+/** @throws DOMException where the browser keeps nothing, such as in a private window */
+function open(): Promise<IDBPDatabase<Kept>> {
+  opened ??= openDB<Kept>('lotward', 1, {
+    upgrade(database) {
+      database.createObjectStore('facts');
+      database.createObjectStore('requester');
+      database.createObjectStore('waiting', { keyPath: 'id' });
+      database.createObjectStore('differences', { keyPath: 'id' });
+    },
+    terminated() {
+      opened = undefined;
+    },
+  });
+  opened.catch(() => {
+    opened = undefined;
+  });
+  return opened;
+}
+
+const requesterKey = 'signed in';
+
+export async function keptFacts(studioId: string): Promise<DayFactsView | undefined> {
+  return (await open()).get('facts', studioId);
+}
+
+export async function keepFacts(facts: DayFactsView): Promise<void> {
+  await (await open()).put('facts', facts, facts.studioId);
+}
+
+export async function keptRequester(): Promise<RequesterView | undefined> {
+  return (await open()).get('requester', requesterKey);
+}
+
+/** The name by which somebody signs in is left out: it may be their e-mail address. */
+export async function keepRequester(requester: RequesterView): Promise<void> {
+  const signInName = requester.signInName === null ? null : '';
+  await (await open()).put('requester', { ...requester, signInName }, requesterKey);
+}
+
+/** At signing out. What waits stays. */
+export async function forgetTheDay(): Promise<void> {
+  const database = await open();
+  await Promise.all([database.clear('facts'), database.clear('requester')]);
+}
+
+export async function waitingWrites(): Promise<WaitingWrite[]> {
+  return (await open()).getAll('waiting');
+}
+
+export async function keepWaiting(write: WaitingWrite): Promise<void> {
+  await (await open()).put('waiting', write);
+}
+
+export async function dropWaiting(id: string): Promise<void> {
+  await (await open()).delete('waiting', id);
+}
+
+export async function keptDifferences(): Promise<Difference[]> {
+  return (await open()).getAll('differences');
+}
+
+export async function keepDifference(difference: Difference): Promise<void> {
+  await (await open()).put('differences', difference);
+}
+
+export async function dropDifference(id: string): Promise<void> {
+  await (await open()).delete('differences', id);
+}

@@ -1,0 +1,65 @@
+import type { ScanView } from '../../sessions/tray.views.js';
+import type { ServiceProblem } from '../service/problem.js';
+import type { JudgedHere, WaitingWrite } from './waiting-write.js';
+
+/** What the service answered otherwise than this device had judged, or did not take at all; kept until it was seen. */
+export interface Difference {
+  /** Of the write. */
+  id: string;
+  occurredAt: string;
+  studioId: string;
+  sessionId: string;
+  personId: string;
+  /** What it was about, as far as it is known. */
+  label: string | null;
+  judgedHere: JudgedHere['verdict'] | null;
+  /** Null when the service took nothing of it. */
+  judgedThere: ScanView['verdict'] | null;
+  /** Why, in the service's words, the worst first. */
+  reasons: string[];
+}
+
+/** Whether it lies on the tray by this verdict. */
+function isOnTray(verdict: ScanView['verdict']): boolean {
+  return verdict === 'admitted' || verdict === 'warned';
+}
+
+/**
+ * What an artist has to be told when the service judged a scan that was judged here before: that it lies on the tray by
+ * one and not by the other, or that it was taken for another container. Undefined when both say the same.
+ */
+export function differenceOf(write: WaitingWrite, answer: ScanView): Difference | undefined {
+  const judgedHere = write.kind === 'scan' ? write.judgedHere : undefined;
+  if (!judgedHere) return undefined;
+  const sameThing = judgedHere.containerId === (answer.thing?.containerId ?? null);
+  if (isOnTray(judgedHere.verdict) === isOnTray(answer.verdict) && (sameThing || !isOnTray(answer.verdict))) {
+    return undefined;
+  }
+  return {
+    ...factsOf(write),
+    label: answer.thing?.label ?? judgedHere.label,
+    judgedThere: answer.verdict,
+    reasons: answer.reasons.map(({ message }) => message),
+  };
+}
+
+/** What was kept without network and then refused by the service: nobody saw the refusal where it happened. */
+export function refusalOf(write: WaitingWrite, problem: ServiceProblem): Difference {
+  const { detail, faults = [] } = problem.document;
+  return {
+    ...factsOf(write),
+    label: labelOf(write),
+    judgedThere: null,
+    reasons: faults.length > 0 ? faults.map(({ message }) => message) : [detail],
+  };
+}
+
+function factsOf(write: WaitingWrite): Omit<Difference, 'label' | 'judgedThere' | 'reasons'> {
+  const { id, occurredAt, studioId, sessionId, personId } = write;
+  const judgedHere = write.kind === 'scan' ? (write.judgedHere?.verdict ?? null) : null;
+  return { id, occurredAt, studioId, sessionId, personId, judgedHere };
+}
+
+function labelOf(write: WaitingWrite): string | null {
+  return write.kind === 'scan' ? (write.judgedHere?.label ?? write.shown.symbol ?? null) : null;
+}

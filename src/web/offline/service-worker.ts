@@ -1,0 +1,60 @@
+/// <reference lib="webworker" />
+/**
+ * Lets the app open without network: its files are kept on the device, its one page as it was last served. Nothing that
+ * the API answers is ever kept here. Files of the version before stay one version longer, for pages that are still open.
+ */
+/** Put in by the build: every file of the app, and a digest of all of them. */
+declare const __FILES__: string[];
+declare const __VERSION__: string;
+
+const worker = globalThis as unknown as ServiceWorkerGlobalScope;
+
+const prefix = 'lotward-app-';
+const cacheName = `${prefix}${__VERSION__}`;
+const page = '/';
+/** A page that does not come in this time is taken from the device. */
+const pageMilliseconds = 3_000;
+
+worker.addEventListener('install', (event) => {
+  event.waitUntil(
+    (async () => {
+      const cache = await caches.open(cacheName);
+      await cache.addAll([page, ...__FILES__]);
+      await worker.skipWaiting();
+    })(),
+  );
+});
+
+worker.addEventListener('activate', (event) => {
+  event.waitUntil(
+    (async () => {
+      // In the order in which they were made.
+      const ours = (await caches.keys()).filter((name) => name.startsWith(prefix) && name !== cacheName);
+      await Promise.all(ours.slice(0, -1).map((name) => caches.delete(name)));
+      await worker.clients.claim();
+    })(),
+  );
+});
+
+worker.addEventListener('fetch', (event) => {
+  const { request } = event;
+  const { origin, pathname } = new URL(request.url);
+  if (request.method !== 'GET' || origin !== worker.location.origin) return;
+  if (pathname.startsWith('/api/') || pathname.startsWith('/health/')) return;
+  if (request.mode === 'navigate') event.respondWith(pageOf(request));
+  else if (pathname.startsWith('/assets/')) event.respondWith(fileOf(request));
+});
+
+/** From the service when it answers in time, so that an upgrade is seen at once. */
+async function pageOf(request: Request): Promise<Response> {
+  try {
+    return await fetch(request, { signal: AbortSignal.timeout(pageMilliseconds) });
+  } catch {
+    return (await caches.match(page, { cacheName })) ?? Response.error();
+  }
+}
+
+/** A file never changes: another content has another name. */
+async function fileOf(request: Request): Promise<Response> {
+  return (await caches.match(request)) ?? fetch(request);
+}

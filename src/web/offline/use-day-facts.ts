@@ -1,0 +1,61 @@
+import { type QueryClient, useQuery } from '@tanstack/react-query';
+import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
+import type { DayFactsView } from '../../sessions/day-facts.views.js';
+import type { ScanView } from '../../sessions/tray.views.js';
+import { isProblem } from '../service/problem.js';
+import { request } from '../service/request.js';
+import { keepFacts, keptFacts } from './device-store.js';
+
+const askAgainMilliseconds = 60_000;
+
+const keyOf = (studioId: string) => ['day facts', studioId] as const;
+
+/**
+ * What this device knows of the day, asked for again and again while a page is looked at; without network what it last was
+ * told, as long as it is of this day. Undefined for whoever lays no trays, and when nothing is known.
+ */
+export function useDayFacts({ studioId, permissions }: StandingView): DayFactsView | undefined {
+  const { data } = useQuery({
+    queryKey: keyOf(studioId),
+    queryFn: () => toldOrKept(studioId),
+    enabled: permissions.includes('work the tray'),
+    refetchInterval: askAgainMilliseconds,
+  });
+  return data ?? undefined;
+}
+
+async function toldOrKept(studioId: string): Promise<DayFactsView | null> {
+  try {
+    const facts = await request('GET', '/studios/{studioId}/day-facts', { studioId });
+    // Where the browser keeps nothing, the page knows it until it is closed.
+    await keepFacts(facts).catch(() => undefined);
+    return facts;
+  } catch (error) {
+    if (!isProblem(error, 'unreachable')) throw error;
+    const kept = await keptFacts(studioId).catch(() => undefined);
+    return kept && (await isOfToday(kept)) ? kept : null;
+  }
+}
+
+async function isOfToday({ day, timeZone }: DayFactsView): Promise<boolean> {
+  // The calendar is loaded with the pages that need it, not with the first.
+  const { localDay } = await import('../../identity/local-day.js');
+  return localDay(new Date().toISOString(), timeZone) === day;
+}
+
+/** A line that the service has just told of is known at once, and not only when the facts are asked for again. */
+export function noteLine(answers: QueryClient, studioId: string, scan: ScanView): void {
+  const { trayLineId, thing, sessionId, knownBy, occurredAt } = scan;
+  if (trayLineId === null || !thing) return;
+  answers.setQueryData<DayFactsView | null>(keyOf(studioId), (facts) => {
+    if (!facts || facts.lines.some(({ id }) => id === trayLineId)) return facts;
+    const { containerId, lotId, productId } = thing;
+    const container = facts.containers.find((one) => one.containerId === containerId);
+    const line = {
+      ...{ id: trayLineId, sessionId, containerId, lotId, productId, knownBy, admittedAt: occurredAt },
+      pieces: container?.stockForm === 'pieces' ? 1 : 0,
+      serial: null,
+    };
+    return { ...facts, lines: [...facts.lines, line] };
+  });
+}
