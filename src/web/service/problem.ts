@@ -5,6 +5,8 @@ export interface ProblemDocument {
   title: string;
   detail: string;
   faults?: { field: string; message: string }[];
+  /** What is wrong with single lines of a tray that was to be completed. */
+  lines?: { lineId: string; code: string; message: string }[];
   /** Whole seconds until it makes sense to try again. */
   retryAfterSeconds?: number;
 }

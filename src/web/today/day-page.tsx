@@ -16,6 +16,7 @@ import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
 import { writtenDay, writtenTime } from '../texts/written-dates.js';
 import { listSessionsInSetup, listSessionsOfDay, showStudio, startSetup } from './sessions.requests.js';
+import { WalkInForm } from './walk-in-form.js';
 
 /** The day's sessions, by the client's reference: a name is nothing to be read from the other end of the room. */
 export function DayPage({ standing }: { standing: StandingView }) {
@@ -27,6 +28,7 @@ export function DayPage({ standing }: { standing: StandingView }) {
     <Page above={studioName} title={texts.day.title} lead={texts.day.lead}>
       <ProblemNote problem={studio.problem} />
       {timeZone !== undefined && <Day standing={standing} timeZone={timeZone} />}
+      {standing.permissions.includes('work the tray') && <WalkInForm standing={standing} />}
     </Page>
   );
 }

@@ -1,6 +1,7 @@
 import { Route, Routes, useParams } from 'react-router';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import { NoSuchPage } from '../frame/no-such-page.js';
+import { CompletionPage } from '../tray/completion/completion-page.js';
 import { TrayPage } from '../tray/tray-page.js';
 import { DayPage } from './day-page.js';
 
@@ -10,6 +11,7 @@ export function TodayPages({ standing }: { standing: StandingView }) {
     <Routes>
       <Route index element={<DayPage standing={standing} />} />
       <Route path="trays/:sessionId" element={<Tray standing={standing} />} />
+      <Route path="trays/:sessionId/completion" element={<Completion standing={standing} />} />
       <Route path="*" element={<NoSuchPage />} />
     </Routes>
   );
@@ -18,4 +20,9 @@ export function TodayPages({ standing }: { standing: StandingView }) {
 function Tray({ standing }: { standing: StandingView }) {
   const { sessionId = '' } = useParams();
   return <TrayPage key={sessionId} standing={standing} sessionId={sessionId} />;
+}
+
+function Completion({ standing }: { standing: StandingView }) {
+  const { sessionId = '' } = useParams();
+  return <CompletionPage key={sessionId} standing={standing} sessionId={sessionId} />;
 }

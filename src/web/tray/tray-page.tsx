@@ -1,42 +1,54 @@
-import { Button, Group, TextInput } from '@mantine/core';
-import { useRef, useState } from 'react';
+import { Button } from '@mantine/core';
+import { useCallback, useRef, useState } from 'react';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
-import { Entries, Entry } from '../frame/entries.js';
-import { Fields } from '../frame/fields.js';
 import { NoSuchPage } from '../frame/no-such-page.js';
 import { Note } from '../frame/note.js';
 import { Page } from '../frame/page.js';
 import { ProblemNote } from '../frame/problem-note.js';
-import { Section } from '../frame/section.js';
-import { deviceSettings } from '../scanner/device-settings.js';
 import { Scanner } from '../scanner/scanner.js';
-import { withSeparators } from '../scanner/typed-symbol.js';
 import { Events } from '../service/events.js';
 import { isProblem } from '../service/problem.js';
 import { useAction } from '../service/use-action.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
 import { listSessionsInSetup } from '../today/sessions.requests.js';
-import { openContainer, type Shown, showTray } from './tray.requests.js';
-import { TrayLine } from './tray-line.js';
+import { laidThings } from './laid-things.js';
+import { ScanField } from './scan-field.js';
+import { TakeOver } from './take-over.js';
+import { openContainer, type Shown, showTray, takeOff } from './tray.requests.js';
+import { TrayBar } from './tray-bar.js';
+import styles from './tray-page.module.css';
+import { type TrayTab, TrayTabs } from './tray-tabs.js';
+import { useMixes } from './use-mixes.js';
 import { useScans } from './use-scans.js';
-import { VerdictPanel } from './verdict-panel.js';
-
-/** Longer than any symbol of a thing on a tray. */
-const longestSymbol = 500;
+import { NoVerdict, VerdictPanel } from './verdict-panel.js';
 
 /**
- * Where a tray is laid: what a hand-held scanner types, or a lot typed from a label, is judged at once. Nothing has to be
- * pressed between two scans.
+ * Where a tray is laid, on a device on a stand: whatever is shown to the camera, typed by a hand-held scanner or typed from
+ * a label is judged at once, and the verdict is the main thing. Nothing has to be pressed between two scans.
  */
 export function TrayPage({ standing, sessionId }: { standing: StandingView; sessionId: string }) {
   const texts = useTexts();
-  const { studioId, studioName, permissions } = standing;
+  const { studioId, studioName, personId, permissions } = standing;
+  const whose = { studioId, sessionId, personId };
   const tray = useAnswer(['tray', studioId, sessionId], () => showTray(studioId, sessionId));
   const inSetup = useAnswer(['sessions in setup', studioId], () => listSessionsInSetup(studioId));
   const session = inSetup.answer?.find(({ id }) => id === sessionId);
-  const scans = useScans(studioId, sessionId, tray.reload);
-  const [text, setText] = useState('');
+  const lines = tray.answer?.lines ?? [];
+  const things = laidThings(lines);
+  const mixes = useMixes(
+    whose,
+    (containerId) => lines.find((line) => line.containerId === containerId)?.label ?? '',
+  );
+  const { reload: reloadTray } = tray;
+  const { reload: reloadMixes } = mixes;
+  /** Another tablet may work at the same tray. */
+  const reload = useCallback(async () => {
+    await Promise.all([reloadTray(), reloadMixes()]);
+  }, [reloadTray, reloadMixes]);
+  const scans = useScans(whose, reload);
+  const [tab, setTab] = useState<TrayTab>('tray');
+  const [chosenMixId, chooseMix] = useState<string>();
   /** A container that was opened just now: it is not offered again. */
   const [openedId, setOpenedId] = useState<string>();
   const events = useRef(new Events()).current;
@@ -44,29 +56,32 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
 
   const show = (shown: Shown) => {
     // The field is there for the next scan at once, also after a button was pressed.
-    field.current?.focus();
+    field.current?.focus({ preventScroll: true });
     scans.show(shown);
   };
   const sendAgain = () => {
-    field.current?.focus();
+    field.current?.focus({ preventScroll: true });
     scans.sendAgain();
   };
-  const submit = () => {
-    if (text.trim() === '') return;
-    setText('');
-    show({ symbol: withSeparators(text, deviceSettings().separatorSubstitute) });
-  };
   const opening = useAction(async (containerId: string) => {
-    field.current?.focus();
+    field.current?.focus({ preventScroll: true });
     await openContainer(studioId, containerId, events.of({ opened: containerId }));
     events.renew();
     setOpenedId(containerId);
     await tray.reload();
   });
+  const takingBack = useAction(async (lineId: string) => {
+    field.current?.focus({ preventScroll: true });
+    await takeOff(studioId, sessionId, lineId, events.of({ off: lineId }));
+    events.renew();
+    await tray.reload();
+  });
 
   if (isProblem(tray.problem, 'not-found')) return <NoSuchPage />;
   const works = permissions.includes('work the tray') && tray.answer?.state === 'in setup';
-  const lines = tray.answer?.lines.filter(({ state }) => state === 'on tray') ?? [];
+  const last = scans.last;
+  const lastThing = things.find(({ containerId }) => containerId === last?.scan.thing?.containerId);
+  const lastLineId = last?.scan.trayLineId ?? undefined;
   return (
     <Page
       above={studioName}
@@ -74,81 +89,66 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
       {...(session && { lead: texts.tray.of(session.clientReference, session.procedureName) })}
     >
       <ProblemNote problem={tray.problem} />
-      {works && (
-        <Scanner field={field} scan={scans.last?.scan} onShown={(symbol) => scans.show({ symbol })} />
-      )}
-      {works && (
-        <Fields onSubmit={submit} label={texts.tray.scan}>
-          <TextInput
-            ref={field}
-            autoFocus
-            label={texts.tray.scan}
-            description={texts.tray.scanHint}
-            autoComplete="off"
-            autoCapitalize="off"
-            spellCheck={false}
-            maxLength={longestSymbol}
-            value={text}
-            onChange={(event) => setText(event.currentTarget.value)}
-          />
-          <ProblemNote problem={scans.problem ?? opening.problem} />
-          {scans.waiting > 0 && !scans.busy && (
-            <Note kind="fault">
-              <p>{texts.tray.waiting(scans.waiting)}</p>
-              <Button variant="default" onClick={sendAgain}>
-                {texts.tray.sendAgain}
-              </Button>
-            </Note>
-          )}
-          <div>
-            <Button type="submit">{texts.tray.judge}</Button>
-          </div>
-        </Fields>
-      )}
+      {tray.answer === undefined && tray.problem === undefined && <p>{texts.app.loading}</p>}
       {tray.answer && tray.answer.state !== 'in setup' && (
         <Note kind="plain">
           <p>{texts.tray.notInSetup(texts.sessionStates[tray.answer.state])}</p>
         </Note>
       )}
-      {scans.last && (
-        <VerdictPanel
-          scan={scans.last.scan}
-          symbol={scans.last.symbol}
-          openedId={openedId}
-          busy={scans.busy || opening.busy}
-          onShow={show}
-          onOpen={(containerId) => void opening.run(containerId)}
-        />
-      )}
-      {tray.answer && (
-        <Section title={texts.tray.lines} hint={texts.tray.linesHint}>
-          {lines.length === 0 && <p>{texts.tray.empty}</p>}
-          {lines.length > 0 && (
-            <Entries label={texts.tray.lines}>
-              {lines.map((line) => (
-                <TrayLine
-                  key={line.id}
-                  studioId={studioId}
-                  sessionId={sessionId}
-                  line={line}
-                  works={works}
-                  onTakenOff={tray.reload}
-                />
-              ))}
-            </Entries>
+      <div className={styles.tray}>
+        <div className={styles.look}>
+          {works && (
+            <Scanner field={field} scan={scans.last?.scan} onShown={(symbol) => scans.show({ symbol })} />
           )}
-        </Section>
-      )}
-      {tray.answer && tray.answer.lacking.length > 0 && (
-        <Section title={texts.tray.lacking} hint={texts.tray.lackingHint}>
-          <Entries label={texts.tray.lacking}>
-            {tray.answer.lacking.map(({ label, quantityPieces }) => (
-              <Entry key={label} name={label}>
-                <Group gap="xs">{texts.tray.pieces(quantityPieces)}</Group>
-              </Entry>
-            ))}
-          </Entries>
-        </Section>
+          {last ? (
+            <VerdictPanel
+              scan={last.scan}
+              symbol={last.symbol}
+              pieces={lastThing?.pieces ?? 0}
+              openedId={openedId}
+              busy={scans.busy || opening.busy || takingBack.busy}
+              onShow={show}
+              onOpen={(containerId) => void opening.run(containerId)}
+              onTakeOff={
+                works && lastLineId !== undefined && lastThing?.lineIds.includes(lastLineId)
+                  ? () => void takingBack.run(lastLineId)
+                  : undefined
+              }
+            />
+          ) : (
+            works && <NoVerdict />
+          )}
+          <ProblemNote problem={scans.problem ?? opening.problem ?? takingBack.problem} />
+          {scans.waiting > 0 && !scans.busy && (
+            <Note kind="fault">
+              <p>{texts.tray.waiting(scans.waiting)}</p>
+              <Button size="xl" variant="default" mt="sm" onClick={sendAgain}>
+                {texts.tray.sendAgain}
+              </Button>
+            </Note>
+          )}
+          {works && <ScanField field={field} onShown={(symbol) => show({ symbol })} />}
+        </div>
+        {tray.answer && (
+          <TrayTabs
+            whose={whose}
+            session={session}
+            things={things}
+            works={works}
+            mixes={mixes}
+            tab={tab}
+            chosenMixId={chosenMixId}
+            onTab={setTab}
+            onChooseMix={chooseMix}
+            onTakenOff={tray.reload}
+          />
+        )}
+      </div>
+      {works && tray.answer && (
+        <>
+          <TakeOver waiting={scans.waiting + mixes.waiting} />
+          <TrayBar studioId={studioId} sessionId={sessionId} lacking={tray.answer.lacking} />
+        </>
       )}
     </Page>
   );

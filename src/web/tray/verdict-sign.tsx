@@ -15,15 +15,15 @@ const strokes: Record<Verdict, string> = {
   question: 'M18.500 19.500a5.500 5.500 0 1 1 8 5c-2 1-2.500 2-2.500 4M24 34v.5',
 };
 
-/** The shape of a verdict; its word stands beside it. */
-export function VerdictSign({ verdict, size }: { verdict: Verdict; size: number }) {
+/** The shape of a verdict in the colour of the text around it, its inside in that of the ground; its word stands beside it. */
+export function VerdictSign({ verdict, ground }: { verdict: Verdict; ground: string }) {
   return (
-    <svg width={size} height={size} viewBox="0 0 48 48" aria-hidden="true" focusable="false">
+    <svg viewBox="0 0 48 48" aria-hidden="true" focusable="false">
       <path d={outlines[verdict]} fill="currentColor" />
       <path
         d={strokes[verdict]}
         fill="none"
-        stroke="var(--lotward-sheet)"
+        stroke={ground}
         strokeWidth="5"
         strokeLinecap="round"
         strokeLinejoin="round"

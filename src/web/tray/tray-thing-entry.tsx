@@ -1,25 +1,26 @@
 import { Button } from '@mantine/core';
 import { useRef } from 'react';
-import type { TrayLineView } from '../../sessions/tray.views.js';
 import { Entry } from '../frame/entries.js';
 import { Note } from '../frame/note.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Events } from '../service/events.js';
 import { useAction } from '../service/use-action.js';
+import { refusedSinceText } from '../texts/reason-text.js';
 import { useTexts } from '../texts/texts.js';
+import type { LaidThing } from './laid-things.js';
 import { takeOff } from './tray.requests.js';
 
-/** One thing that lies on the tray; what may not be used any more says so here. */
-export function TrayLine({
+/** One thing that lies on the tray, with its running total; what may not be used any more says so here. */
+export function TrayThingEntry({
   studioId,
   sessionId,
-  line,
+  thing,
   works,
   onTakenOff,
 }: {
   studioId: string;
   sessionId: string;
-  line: TrayLineView;
+  thing: LaidThing;
   /** Whether the tray is still laid, by somebody who may. */
   works: boolean;
   onTakenOff: () => Promise<void>;
@@ -27,37 +28,40 @@ export function TrayLine({
   const texts = useTexts();
   const events = useRef(new Events()).current;
   const { run, busy, problem } = useAction(async () => {
-    await takeOff(studioId, sessionId, line.id, events.of({ off: line.id }));
+    const lineId = thing.lineIds.at(-1);
+    if (lineId === undefined) return;
+    await takeOff(studioId, sessionId, lineId, events.of({ off: lineId }));
     events.renew();
     await onTakenOff();
   });
   const facts = [
-    texts.tray.lot(line.lotCode ?? line.labelCode),
-    line.stockForm === 'pieces' && texts.tray.pieces(line.pieces),
-    texts.knownBy[line.knownBy],
+    texts.tray.lot(thing.lotCode ?? thing.labelCode),
+    thing.stockForm === 'pieces' && texts.tray.pieces(thing.pieces),
+    texts.knownBy[thing.knownBy],
   ].filter((fact) => fact !== false);
   return (
     <Entry
-      name={line.label}
+      name={thing.label}
       actions={
         works && (
           <Button
+            size="xl"
             variant="default"
             loading={busy}
-            aria-label={texts.tray.takeOffOf(line.label)}
+            aria-label={texts.tray.takeOffOf(thing.label, thing.pieces)}
             onClick={() => void run()}
           >
-            {texts.tray.takeOff}
+            {thing.pieces > 1 ? texts.tray.takeOneOff : texts.tray.takeOff}
           </Button>
         )
       }
       below={
         <>
           <ProblemNote problem={problem} />
-          {line.refusedNow.length > 0 && (
+          {thing.refusedNow.length > 0 && (
             <Note kind="fault">
-              {line.refusedNow.map(({ code, message }) => (
-                <p key={code}>{message}</p>
+              {thing.refusedNow.map((reason) => (
+                <p key={reason.code}>{refusedSinceText(texts, reason)}</p>
               ))}
             </Note>
           )}

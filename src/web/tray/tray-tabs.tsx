@@ -1,0 +1,108 @@
+import { Tabs } from '@mantine/core';
+import type { SessionListItemView } from '../../sessions/sessions.views.js';
+import { Entries } from '../frame/entries.js';
+import { useTexts } from '../texts/texts.js';
+import type { LaidThing } from './laid-things.js';
+import { LastVisit } from './last-visit.js';
+import { MixesPanel } from './mixes-panel.js';
+import styles from './tray-page.module.css';
+import { TrayThingEntry } from './tray-thing-entry.js';
+import type { useMixes } from './use-mixes.js';
+
+export type TrayTab = 'tray' | 'mixes' | 'last visit';
+
+/** What stands beside the verdict: what lies on the tray, the mixes, and what was mixed the last time. */
+export function TrayTabs({
+  whose: { studioId, sessionId },
+  session,
+  things,
+  works,
+  mixes,
+  tab,
+  chosenMixId,
+  onTab,
+  onChooseMix,
+  onTakenOff,
+}: {
+  whose: { studioId: string; sessionId: string };
+  /** Undefined once it is over. */
+  session: SessionListItemView | undefined;
+  things: readonly LaidThing[];
+  works: boolean;
+  mixes: ReturnType<typeof useMixes>;
+  tab: TrayTab;
+  chosenMixId: string | undefined;
+  onTab: (tab: TrayTab) => void;
+  onChooseMix: (mixId: string) => void;
+  onTakenOff: () => Promise<void>;
+}) {
+  const texts = useTexts();
+  const pieces = things.reduce((sum, thing) => sum + thing.pieces, 0);
+  const bottles = things.filter(({ stockForm }) => stockForm === 'container').length;
+  return (
+    <Tabs
+      className={styles.laid}
+      keepMounted={false}
+      value={tab}
+      onChange={(chosen) => chosen !== null && onTab(chosen as TrayTab)}
+    >
+      <Tabs.List grow>
+        <Tabs.Tab className={styles.tab} value="tray">
+          {texts.tray.linesCount(things.length)}
+        </Tabs.Tab>
+        <Tabs.Tab className={styles.tab} value="mixes">
+          {texts.tray.mixesCount(mixes.mixes?.length ?? 0)}
+        </Tabs.Tab>
+        {session && (
+          <Tabs.Tab className={styles.tab} value="last visit">
+            {texts.lastVisit.title}
+          </Tabs.Tab>
+        )}
+      </Tabs.List>
+      <Tabs.Panel className={styles.panel} value="tray">
+        <p className={styles.hint}>{texts.tray.linesHint}</p>
+        {things.length === 0 && <p>{texts.tray.empty}</p>}
+        {things.length > 0 && (
+          <>
+            <p role="status">{texts.tray.runningTotal(pieces, bottles)}</p>
+            <Entries label={texts.tray.lines}>
+              {things.map((thing) => (
+                <TrayThingEntry
+                  key={thing.containerId}
+                  studioId={studioId}
+                  sessionId={sessionId}
+                  thing={thing}
+                  works={works}
+                  onTakenOff={onTakenOff}
+                />
+              ))}
+            </Entries>
+          </>
+        )}
+      </Tabs.Panel>
+      <Tabs.Panel className={styles.panel} value="mixes">
+        <MixesPanel
+          mixes={mixes}
+          things={things}
+          chosenId={chosenMixId}
+          works={works}
+          onChoose={onChooseMix}
+        />
+      </Tabs.Panel>
+      {session && (
+        <Tabs.Panel className={styles.panel} value="last visit">
+          <LastVisit
+            studioId={studioId}
+            session={session}
+            things={things}
+            works={works}
+            onRepeat={(label, parts) => {
+              onChooseMix(mixes.begin(label, parts));
+              onTab('mixes');
+            }}
+          />
+        </Tabs.Panel>
+      )}
+    </Tabs>
+  );
+}
