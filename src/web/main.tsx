@@ -1,5 +1,5 @@
 import { styleNonce } from './look/style-nonce.js';
-import '@mantine/core/styles.css';
+import './look/components.css';
 import './look/look.css';
 import { localStorageColorSchemeManager, MantineProvider } from '@mantine/core';
 import { StrictMode } from 'react';
