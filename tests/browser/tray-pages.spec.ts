@@ -63,10 +63,7 @@ describe.skipIf(!hasChromium)('laying a tray on the pages', () => {
       await verdict.getByText('Which one?').waitFor();
       await verdict.getByRole('button', { name: '+1, another piece' }).click();
       const lines = page.getByRole('list', { name: 'On the tray' });
-      await lines
-        .getByText(/lot CL-9/)
-        .nth(1)
-        .waitFor();
+      await lines.getByText(/lot CL-9, 2 pieces/).waitFor();
 
       // Without network what was scanned waits, and counts once when it is sent again.
       await browser.setOffline(true);
@@ -84,7 +81,7 @@ describe.skipIf(!hasChromium)('laying a tray on the pages', () => {
       await page.getByRole('alert').waitFor();
       await page.reload();
       await lines.getByText(/lot HU-118/).waitFor();
-      await lines.getByRole('button', { name: /Take off .*Umber/ }).click();
+      await lines.getByRole('button', { name: /Take off: .*Umber/ }).click();
       await lines.getByText(/lot HU-118/).waitFor({ state: 'detached' });
       watched.expectNoComplaint();
     }));
