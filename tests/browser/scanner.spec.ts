@@ -214,8 +214,21 @@ describe.skipIf(!hasChromium)('the scanner', () => {
         return { release: async () => { globalThis.awake -= 1; } };
       };
       globalThis.tracks = [];
+      globalThis.asked = [];
+      const list = MediaDevices.prototype.enumerateDevices;
+      // Another camera, and a lamp beside it, as a tablet has them and this picture has not.
+      MediaDevices.prototype.enumerateDevices = async function () {
+        const devices = await list.apply(this);
+        const [camera] = devices.filter(({ kind }) => kind === 'videoinput');
+        return [...devices, { kind: 'videoinput', label: 'Another camera', deviceId: camera.deviceId }];
+      };
+      MediaStreamTrack.prototype.getCapabilities = () => ({ torch: true });
+      MediaStreamTrack.prototype.applyConstraints = async ({ advanced: [{ torch }] }) => {
+        globalThis.torch = torch;
+      };
       const open = MediaDevices.prototype.getUserMedia;
       MediaDevices.prototype.getUserMedia = async function (...given) {
+        globalThis.asked.push(given[0].video.deviceId === undefined ? 'any' : 'a certain one');
         const stream = await open.apply(this, given);
         globalThis.tracks.push(...stream.getTracks());
         return stream;
@@ -257,6 +270,18 @@ describe.skipIf(!hasChromium)('the scanner', () => {
     await page.getByRole('button', { name: 'Start the camera again' }).click();
     await picture.waitFor();
 
+    await page.getByRole('button', { name: 'Lamp on' }).click();
+    await page.getByRole('button', { name: 'Lamp off' }).waitFor();
+    expect(await page.evaluate('torch')).toBe(true);
+    await page.getByText('Settings of this device').click();
+    await page.getByLabel('Camera', { exact: true }).selectOption('Another camera');
+    await page.getByRole('button', { name: 'Lamp on' }).waitFor();
+    expect(await page.evaluate('asked.at(-1)')).toBe('a certain one');
+    await page.reload();
+    await picture.waitFor();
+    // It is remembered on this device.
+    expect(await page.evaluate('asked')).toEqual(['a certain one']);
+
     await page.getByRole('link', { name: 'Today' }).first().click();
     await page.getByRole('heading', { level: 1, name: 'Today' }).waitFor();
     expect(await active()).toEqual([0, 0]);
@@ -265,7 +290,8 @@ describe.skipIf(!hasChromium)('the scanner', () => {
   });
 
   it('says what to do when the camera is not allowed, in use or needs HTTPS, or the reader is not there', async () => {
-    const device = await withCamera.newContext({ locale: 'en-GB' });
+    // What the app keeps on the device would hide that the network fails.
+    const device = await withCamera.newContext({ locale: 'en-GB', serviceWorkers: 'block' });
     const { page } = await openTray(device);
     const fault = page.getByRole('alert');
     const again = page.getByRole('button', { name: 'Start the camera again' });
@@ -297,11 +323,24 @@ describe.skipIf(!hasChromium)('the scanner', () => {
 
   it('works without a camera: by photo, and by a scanner that types', () =>
     withDevices(async (device) => {
+      await device.addInitScript(`(() => {
+        globalThis.tones = [];
+        const Plain = OscillatorNode;
+        globalThis.OscillatorNode = class extends Plain {
+          constructor(context, options) {
+            super(context, options);
+            globalThis.tones.push(options.frequency);
+          }
+        };
+      })()`);
       const watched = await openTray(device);
       const { page, sessionId } = watched;
       const sent = symbolsSentBy(page);
       await page.getByRole('button', { name: 'Start the camera' }).click();
       await page.getByRole('alert').getByText('No camera was found.').waitFor();
+
+      // Nothing of the reader is loaded before there is something to read.
+      expect(watched.requested.filter((address) => /decoder|zxing/.test(address))).toEqual([]);
 
       const show = async (name: string, buffer: Buffer) => {
         await page.locator('input[type=file]').setInputFiles({ name, mimeType: 'image/png', buffer });
@@ -352,7 +391,15 @@ describe.skipIf(!hasChromium)('the scanner', () => {
       await substitute.fill('');
       await substitute.pressSequentially('|');
       expect([await substitute.inputValue(), await scan.inputValue()]).toEqual(['|', '']);
+      // It sounds only when that is chosen, and differently for each verdict.
+      expect(await page.evaluate('tones')).toEqual([]);
       await page.getByLabel('A short sound at each verdict').check();
+      await vi.waitUntil(async () => (await page.evaluate<number[]>('tones')).length > 0);
+      await substitute.blur();
+      await page.keyboard.type(`]d201${umberGtin}10HU-101`);
+      await page.keyboard.press('Enter');
+      await vi.waitUntil(async () => (await page.evaluate<number[]>('tones')).length > 2);
+      expect(await page.evaluate('tones')).toEqual([660, 990, 330, 247, 185]);
       expect(await faultsEverywhere(page)).toEqual([]);
       watched.expectNoComplaint();
     }));
