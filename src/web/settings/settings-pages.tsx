@@ -13,9 +13,13 @@ import { pathOf } from '../frame/places.js';
 import { SubPages } from '../frame/sub-pages.js';
 import { useTexts } from '../texts/texts.js';
 import { PlacesPage } from './places-page.js';
+import { ProceduresPage } from './procedures/procedures-page.js';
+import { StudioPage } from './studio/studio-page.js';
+import { ThresholdsPage } from './thresholds-page.js';
 
 /** The pages of settings in the order of their menu, each for whoever may do this. */
 const pages = [
+  { path: 'studio', needs: 'see the studio', Open: StudioPage },
   { path: 'people', needs: 'manage people', Open: PeoplePage },
   { path: 'tablets', needs: 'enrol tablets', Open: TabletsPage },
   { path: 'programs', needs: 'issue tokens', Open: ProgramsPage },
@@ -23,6 +27,8 @@ const pages = [
   { path: 'companies', needs: 'change the register', Open: CompaniesPage },
   { path: 'configurations', needs: 'change the register', Open: ConfigurationsPage },
   { path: 'places', needs: 'handle stock', Open: PlacesPage },
+  { path: 'procedures', needs: 'read sessions', Open: ProceduresPage },
+  { path: 'thresholds', needs: 'see the studio', Open: ThresholdsPage },
 ] as const satisfies {
   path: string;
   needs: Permission;

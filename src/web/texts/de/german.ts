@@ -8,6 +8,7 @@ import { offlineTexts } from './offline.js';
 import { reasonsTexts } from './reasons.js';
 import { receivingTexts } from './receiving.js';
 import { scannerTextsGerman } from './scanner.js';
+import { settingsTexts } from './settings.js';
 import { signInTexts } from './sign-in.js';
 import { stockTexts } from './stock.js';
 import { todayTexts } from './today.js';
@@ -23,6 +24,7 @@ export const german: Texts = {
   ...commonTexts,
   ...frameTexts,
   ...reasonsTexts,
+  ...settingsTexts,
   ...signInTexts,
   ...todayTexts,
   ...vocabularyTexts,

@@ -1,0 +1,72 @@
+import { Button } from '@mantine/core';
+import { type ReactNode, useRef, useState } from 'react';
+import { Fields } from '../frame/fields.js';
+import { Note } from '../frame/note.js';
+import { isProblem, type ServiceProblem } from '../service/problem.js';
+import { RequestIds } from '../service/request-ids.js';
+import { useAction } from '../service/use-action.js';
+import { ProblemOrSignInAgain } from '../sign-in/sign-in-again.js';
+import { useTexts } from '../texts/texts.js';
+import type { Edits } from './use-edits.js';
+
+/**
+ * A form that changes what others may change too. Where somebody was faster it says so and shows what they made of it;
+ * what was written here stays, and is saved when it is asked for again.
+ */
+export function ChangeForm<Draft extends object>({
+  label,
+  edits,
+  version,
+  save,
+  reload,
+  children,
+}: {
+  label: string;
+  edits: Edits<Draft>;
+  /** What is changed was read at this version. */
+  version: number;
+  save: (id: string) => Promise<unknown>;
+  /** Reads it anew. */
+  reload: () => Promise<void>;
+  children: (problem: ServiceProblem | undefined) => ReactNode;
+}) {
+  const texts = useTexts();
+  const ids = useRef(new RequestIds()).current;
+  const [saved, setSaved] = useState(false);
+  const { run, busy, problem } = useAction(async () => {
+    setSaved(false);
+    try {
+      await save(ids.for({ version, ...edits.changes }));
+    } catch (error) {
+      if (isProblem(error, 'stale-version')) await reload();
+      throw error;
+    }
+    ids.renew();
+    await reload();
+    edits.forget();
+    setSaved(true);
+  });
+  const isStale = problem !== undefined && isProblem(problem, 'stale-version');
+  return (
+    <Fields onSubmit={() => void run()} label={label}>
+      {children(problem)}
+      {isStale ? (
+        <Note kind="fault">
+          <p>{texts.settings.stale}</p>
+        </Note>
+      ) : (
+        <ProblemOrSignInAgain problem={problem} onSignedIn={run} />
+      )}
+      {saved && !edits.isChanged && (
+        <Note kind="good">
+          <p>{texts.settings.saved}</p>
+        </Note>
+      )}
+      <div>
+        <Button type="submit" loading={busy} disabled={!edits.isChanged}>
+          {texts.app.save}
+        </Button>
+      </div>
+    </Fields>
+  );
+}

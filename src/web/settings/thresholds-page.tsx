@@ -1,0 +1,60 @@
+import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
+import type { StudioView } from '../../identity/studios.views.js';
+import { Entries, Entry } from '../frame/entries.js';
+import { PageLink } from '../frame/navigation.js';
+import { Page } from '../frame/page.js';
+import { pathOf } from '../frame/places.js';
+import { ProblemNote } from '../frame/problem-note.js';
+import { Section } from '../frame/section.js';
+import { useAnswer } from '../service/use-answer.js';
+import { useTexts } from '../texts/texts.js';
+import { assumedLifeOf, writtenLife } from './assumed-life.js';
+import { showStudio } from './settings.requests.js';
+import { ThresholdsForm } from './thresholds-form.js';
+
+/** From when on the studio is told of what ends or runs out. */
+export function ThresholdsPage({
+  standing: { studioId, studioName, permissions },
+}: {
+  standing: StandingView;
+}) {
+  const texts = useTexts();
+  const words = texts.thresholds;
+  const { answer: studio, problem, reload } = useAnswer(['studio', studioId], () => showStudio(studioId));
+  const mayChange = permissions.includes('change the studio');
+  return (
+    <Page above={studioName} title={words.title} lead={words.lead}>
+      <Section title={words.dates} hint={words.datesHint}>
+        <ProblemNote problem={problem} />
+        {!studio && !problem && <p>{texts.app.loading}</p>}
+        {studio &&
+          (mayChange ? <ThresholdsForm studio={studio} reload={reload} /> : <Facts studio={studio} />)}
+      </Section>
+      <Section title={words.levels} hint={words.levelsHint}>
+        <PageLink to={pathOf({ studioId, area: 'stock' }, 'levels')} alone>
+          {words.toLevels}
+        </PageLink>
+      </Section>
+    </Page>
+  );
+}
+
+function Facts({ studio }: { studio: StudioView }) {
+  const texts = useTexts();
+  const words = texts.thresholds;
+  const facts = [
+    [words.useByNear, words.days(studio.useByNearDays)],
+    [words.openedLifeEnding, words.days(studio.openedLifeEndingDays)],
+    [words.assumedLife, writtenLife(assumedLifeOf(studio.assumedOpenedLife), texts)],
+    [words.morning, studio.morning],
+  ] as const;
+  return (
+    <Entries label={words.dates}>
+      {facts.map(([name, value]) => (
+        <Entry key={name} name={name}>
+          <p>{value}</p>
+        </Entry>
+      ))}
+    </Entries>
+  );
+}

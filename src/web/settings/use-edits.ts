@@ -1,0 +1,47 @@
+import { useState } from 'react';
+
+type Value = string | boolean;
+
+/** What is being changed of something that others may change meanwhile. */
+export interface Edits<Draft> {
+  /** As it would be saved: what was edited here, else what is saved. */
+  draft: Draft;
+  set(change: Partial<Draft>): void;
+  /** Only what would be changed, so that what others changed beside it stays. */
+  changes: Partial<Draft>;
+  isChanged: boolean;
+  /** What somebody else made of a field since it was edited here; undefined when nobody did. */
+  meanwhile<Field extends keyof Draft>(field: Field): Draft[Field] | undefined;
+  forget(): void;
+}
+
+/**
+ * Keeps only the fields that were edited, each with what it was edited from: read anew after somebody else's change, nothing
+ * that was written here is lost, and nothing of theirs is overwritten unseen.
+ */
+export function useEdits<Draft extends Record<keyof Draft, Value>>(saved: Draft): Edits<Draft> {
+  type Field = keyof Draft;
+  const [edited, setEdited] = useState<{ [Name in Field]?: { value: Draft[Name]; from: Draft[Name] } }>({});
+  const names = (Object.keys(edited) as Field[]).filter((name) => edited[name] !== undefined);
+  const written = Object.fromEntries(names.map((name) => [name, edited[name]?.value])) as Partial<Draft>;
+  const changed = names.filter((name) => edited[name]?.value !== saved[name]);
+  return {
+    draft: { ...saved, ...written },
+    set: (change) =>
+      setEdited((before) => {
+        const after = { ...before };
+        for (const name of Object.keys(change) as Field[]) {
+          const value = change[name] as Draft[Field];
+          after[name] = { value, from: before[name]?.from ?? saved[name] };
+        }
+        return after;
+      }),
+    changes: Object.fromEntries(changed.map((name) => [name, written[name]])) as Partial<Draft>,
+    isChanged: changed.length > 0,
+    meanwhile: (field) => {
+      const edit = edited[field];
+      return edit && edit.from !== saved[field] && edit.value !== saved[field] ? saved[field] : undefined;
+    },
+    forget: () => setEdited({}),
+  };
+}
