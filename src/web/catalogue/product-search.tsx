@@ -36,7 +36,9 @@ export function ProductSearch({
       ...(kind && { kind }),
     }),
   );
-  const found = answer?.items.filter(isOffered);
+  const offered = answer?.items.filter(isOffered);
+  // Without a word a long register says nothing; a short one is its own answer.
+  const found = asked === '' && (offered?.length ?? 0) > mostShown ? undefined : offered;
   return (
     <div>
       <TextInput
@@ -61,19 +63,22 @@ export function ProductSearch({
         </p>
       )}
       {found && found.length > 0 && (
-        <ul className={styles.found} aria-label={texts.products.found}>
+        <ul className={styles.found} aria-label={texts.products.foundBy(label)}>
           {found.slice(0, mostShown).map((product) => (
             <li key={product.id}>
-              <Button variant="default" justify="flex-start" fullWidth onClick={() => onChosen(product)}>
+              <Button
+                variant="default"
+                fullWidth
+                className={styles.foundOne ?? ''}
+                onClick={() => onChosen(product)}
+              >
                 {wordsOfProduct(product)}
               </Button>
             </li>
           ))}
         </ul>
       )}
-      {answer && (answer.next !== null || answer.items.length > mostShown) && (
-        <p className={styles.explained}>{texts.products.moreFound}</p>
-      )}
+      {found && found.length > mostShown && <p className={styles.explained}>{texts.products.moreFound}</p>}
     </div>
   );
 }

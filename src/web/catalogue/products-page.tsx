@@ -1,4 +1,4 @@
-import { Checkbox, TextInput } from '@mantine/core';
+import { Button, Checkbox, TextInput } from '@mantine/core';
 import { useDebouncedValue } from '@mantine/hooks';
 import { useState } from 'react';
 import type { ProductView } from '../../catalogue/products.views.js';
@@ -26,6 +26,7 @@ export function ProductsPage({ standing: { studioId, studioName } }: { standing:
   const [text, setText] = useState('');
   const [kind, setKind] = useState<ProductKind | ''>('');
   const [archived, setArchived] = useState(false);
+  const [adding, setAdding] = useState(false);
   const [added, setAdded] = useState<ProductView>();
   const [asked] = useDebouncedValue(text.trim(), 200);
   const list = usePages(['products', studioId, asked, kind, String(archived)], (after) =>
@@ -39,6 +40,26 @@ export function ProductsPage({ standing: { studioId, studioName } }: { standing:
   const isFiltered = asked !== '' || kind !== '';
   return (
     <Page above={studioName} title={words.title} lead={words.lead}>
+      <Section title={words.add} hint={words.addHint}>
+        {added && (
+          <Note kind="good">
+            <p>{words.added(wordsOfProduct(added))}</p>
+          </Note>
+        )}
+        {adding ? (
+          <AddProductForm
+            studioId={studioId}
+            label={words.add}
+            onAdded={async (product) => {
+              setAdded(product);
+              await list.reload();
+            }}
+            onCancel={() => setAdding(false)}
+          />
+        ) : (
+          <Button onClick={() => setAdding(true)}>{words.add}</Button>
+        )}
+      </Section>
       <Section title={words.list} hint={words.listHint}>
         <div className={styles.search}>
           <TextInput
@@ -56,6 +77,7 @@ export function ProductsPage({ standing: { studioId, studioName } }: { standing:
             onChange={setKind}
           />
           <Checkbox
+            className={styles.tick ?? ''}
             label={words.showArchived}
             checked={archived}
             onChange={(event) => setArchived(event.currentTarget.checked)}
@@ -74,21 +96,6 @@ export function ProductsPage({ standing: { studioId, studioName } }: { standing:
           </Entries>
         )}
         <MoreButton list={list} />
-      </Section>
-      <Section title={words.add} hint={words.addHint}>
-        {added && (
-          <Note kind="good">
-            <p>{words.added(wordsOfProduct(added))}</p>
-          </Note>
-        )}
-        <AddProductForm
-          studioId={studioId}
-          label={words.add}
-          onAdded={async (product) => {
-            setAdded(product);
-            await list.reload();
-          }}
-        />
       </Section>
     </Page>
   );

@@ -22,7 +22,8 @@ const typedLine: LineDraft = {
   lotCode: ' HU-118 ',
   useBy: '2028-10',
 };
-const handedIn = (line: LineDraft) => handedInLine(line, 'shelf', 'EUR');
+const handedIn = (line: LineDraft) =>
+  handedInLine(line, { usualPlaceId: 'shelf', currency: 'EUR', timeZone: 'Europe/Vienna' });
 const lacks = (line: LineDraft) => lacksOfLine(line, 'shelf', 'EUR');
 
 it('hands in the symbol and leaves out what it says', () => {
@@ -87,6 +88,14 @@ it('says that nothing is printed instead of guessing', () => {
   expect(handedIn({ ...typedLine, codeState: 'none printed', noUseBy: true })).not.toHaveProperty('codes');
 });
 
+it('says of a bottle that came opened since when, by the day of the studio, and what is left', () => {
+  const bottle = { ...product, stockForm: 'container', kind: 'pigment' } as ProductView;
+  const line = { ...typedLine, product: bottle, openedOn: '2026-07-01', millilitresLeft: '7,5' };
+  expect(handedIn(line)).toMatchObject({ openedAt: '2026-06-30T22:00:00Z', remainingMicrolitres: 7500 });
+  // Pieces are used once each, so nothing of them comes opened.
+  expect(handedIn({ ...line, product: { ...bottle, stockForm: 'pieces' } })).not.toHaveProperty('openedAt');
+});
+
 describe('what is lacking', () => {
   it('is nothing for what was scanned whole or typed whole', () => {
     expect(lacks(scannedLine)).toEqual([]);
@@ -105,6 +114,7 @@ describe('what is lacking', () => {
     [{ faulty: { 'broken seal': '1', 'damaged package': '1' } }, 'faulty'],
     [{ price: 'free' }, 'price'],
     [{ price: '1.234' }, 'price'],
+    [{ millilitresLeft: 'half' }, 'left'],
     [{ again: 1 }, 'again'],
     [{ question: { recorded: ['2027-01-31'], choices: ['separate lot'] } }, 'decision'],
   ])('is told: %j', (change, lack) => {

@@ -1,3 +1,4 @@
+import { Temporal } from 'temporal-polyfill';
 import { pieceFaults } from '../../stock/planned-containers.js';
 import { readUseBy } from '../../stock/use-by.js';
 import type { BodyOf } from '../service/operations.js';
@@ -15,6 +16,7 @@ export type LineLack =
   | 'quantity'
   | 'faulty'
   | 'price'
+  | 'left'
   | 'again'
   | 'decision'
   | 'place';
@@ -37,6 +39,7 @@ export function lacksOfLine(line: LineDraft, usualPlaceId: string, currency: str
   const mostFaulty = Number(line.quantity) * piecesInOne(line);
   if (faulty.some((pieces) => !/^\d+$/.test(pieces.trim())) || sum > mostFaulty) lacks.push('faulty');
   if (minorUnitsOf(line.price, currency) === undefined) lacks.push('price');
+  if (microlitresOf(line.millilitresLeft) === undefined) lacks.push('left');
   if (line.again > 0) lacks.push('again');
   if (line.question !== null && line.decision === '') lacks.push('decision');
   if ((line.placeId || usualPlaceId) === '') lacks.push('place');
@@ -44,7 +47,10 @@ export function lacksOfLine(line: LineDraft, usualPlaceId: string, currency: str
 }
 
 /** A line as the service takes it; only of one that lacks nothing. */
-export function handedInLine(line: LineDraft, usualPlaceId: string, currency: string): DeliveryLine {
+export function handedInLine(
+  line: LineDraft,
+  { usualPlaceId, currency, timeZone }: { usualPlaceId: string; currency: string; timeZone: string },
+): DeliveryLine {
   const { scanned, product, contentCount } = line;
   const hasSymbol = scanned !== null && scanned.gtin !== null;
   const isRegistered = hasSymbol && contentCount !== null;
@@ -66,9 +72,18 @@ export function handedInLine(line: LineDraft, usualPlaceId: string, currency: st
     placeId: line.placeId || usualPlaceId,
     ...(line.ownerId !== '' && { ownerId: line.ownerId }),
     ...(faults.length > 0 && { faults }),
+    ...openedFacts(line, timeZone),
     ...(unitCostMinor != null && { unitCostMinor }),
     ...(line.decision !== '' && { sameCodeDecision: line.decision }),
   };
+}
+
+/** From the first moment of the day that is named, in the studio. */
+function openedFacts({ product, openedOn, millilitresLeft }: LineDraft, timeZone: string) {
+  if (product?.stockForm !== 'container' || openedOn === '') return {};
+  const openedAt = Temporal.PlainDate.from(openedOn).toZonedDateTime(timeZone).toInstant().toString();
+  const left = product.kind === 'pigment' ? microlitresOf(millilitresLeft) : null;
+  return { openedAt, ...(left != null && { remainingMicrolitres: left }) };
 }
 
 /** A symbol that names no product is not handed on; what it says is. */
@@ -97,6 +112,13 @@ function symbolOf({ text, symbologyIdentifier }: { text: string; symbologyIdenti
 
 function isCount(text: string): boolean {
   return /^[1-9]\d*$/.test(text.trim());
+}
+
+/** @returns null for nothing, undefined for what is no number */
+function microlitresOf(millilitres: string): number | null | undefined {
+  const shown = millilitres.trim().replace(',', '.');
+  if (shown === '') return null;
+  return /^\d{1,4}(\.\d{1,3})?$/.test(shown) ? Math.round(Number(shown) * 1000) : undefined;
 }
 
 /** @returns null for nothing, undefined for what is no amount of the currency */

@@ -29,6 +29,10 @@ export interface LineDraft {
   placeId: string;
   /** Empty: the studio's. */
   ownerId: string;
+  /** YYYY-MM-DD, for bottles that come opened. */
+  openedOn: string;
+  /** Millilitres left in each of them; empty: what the label says. */
+  millilitresLeft: string;
   /** Of one piece, in the studio's currency. */
   price: string;
   /** The code is known with another date: which ones, and what may be decided. */
@@ -81,6 +85,8 @@ export function newLine(
     faulty: nothingFaulty,
     placeId: '',
     ownerId: '',
+    openedOn: '',
+    millilitresLeft: '',
     price: '',
     question: null,
     decision: '',
@@ -114,6 +120,8 @@ function fieldsChanged(change: Partial<LineDraft>): ReadonlySet<string> {
     placeId: ['placeId'],
     ownerId: ['ownerId'],
     price: ['unitCostMinor'],
+    openedOn: ['openedAt', 'remainingMicrolitres'],
+    millilitresLeft: ['remainingMicrolitres'],
   };
   return new Set(Object.keys(change).flatMap((field) => names[field as keyof LineDraft] ?? []));
 }

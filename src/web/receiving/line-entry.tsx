@@ -46,7 +46,7 @@ export function LineEntry({ line, around }: { line: LineDraft; around: LineSurro
   const place = placeOfLine(line, around);
   const lacks = lacksOfLine(line, usualPlaceId, currency).filter((lack) => !askedAtTheLine.has(lack));
   const facts = [
-    line.codeState !== 'printed' ? texts.receiving.codeStates[line.codeState] : lot !== '' && words.lot(lot),
+    line.codeState === 'printed' ? lot !== '' && words.lot(lot) : words.lotStates[line.codeState],
     useBy !== null
       ? words.usableThrough(writtenDay(useBy, texts.language))
       : line.noUseBy
@@ -60,14 +60,16 @@ export function LineEntry({ line, around }: { line: LineDraft; around: LineSurro
       mark={each === 1 ? words.pieces(Number(line.quantity) || 0) : words.packs(line.quantity, each)}
       actions={
         <>
-          <Button
-            variant="default"
-            aria-label={words.changeOf(name)}
-            aria-expanded={line.open}
-            onClick={() => delivery.changeLine(key, { open: !line.open })}
-          >
-            {line.open ? words.done : words.change}
-          </Button>
+          {product !== null && (
+            <Button
+              variant="default"
+              aria-label={words.changeOf(name)}
+              aria-expanded={line.open}
+              onClick={() => delivery.changeLine(key, { open: !line.open })}
+            >
+              {line.open ? words.done : words.change}
+            </Button>
+          )}
           <Button
             variant="default"
             aria-label={words.takeOutOf(name)}

@@ -20,7 +20,7 @@ export function LineForm({ line, around }: { line: LineDraft; around: LineSurrou
   const words = texts.receiving;
   const { studioId, delivery, places, currency, onAnswered } = around;
   const { answer: people = [] } = useAnswer(['people', studioId], () => listPeopleHere(studioId));
-  const { key, scanned, product } = line;
+  const { key, scanned, product, contentCount } = line;
   const set = (change: Partial<LineDraft>) => delivery.changeLine(key, change);
   const faultOf = (...fields: string[]) => line.faults.find(({ field }) => fields.includes(field))?.message;
   const symbolFaults = line.faults.filter(({ field }) => !fieldsShown.has(field));
@@ -64,6 +64,13 @@ export function LineForm({ line, around }: { line: LineDraft; around: LineSurrou
               <p key={`${field} ${message}`}>{message}</p>
             ))}
           </Note>
+        )}
+        {(scanned === null || contentCount === null) && (
+          <div>
+            <Button variant="subtle" onClick={() => set({ product: null })}>
+              {words.otherProduct}
+            </Button>
+          </div>
         )}
         {scanned !== null && (
           <div>
@@ -161,6 +168,28 @@ export function LineForm({ line, around }: { line: LineDraft; around: LineSurrou
               error={faultOf('manufacturedOn')}
               onChange={(event) => set({ manufacturedOn: event.currentTarget.value })}
             />
+            {product?.stockForm === 'container' && (
+              <TextInput
+                type="date"
+                label={words.openedOn}
+                description={words.openedOnHint}
+                value={line.openedOn}
+                error={faultOf('openedAt')}
+                onChange={(event) => set({ openedOn: event.currentTarget.value })}
+              />
+            )}
+            {product?.kind === 'pigment' && line.openedOn !== '' && (
+              <TextInput
+                label={words.left}
+                description={words.leftHint}
+                inputMode="decimal"
+                autoComplete="off"
+                maxLength={8}
+                value={line.millilitresLeft}
+                error={faultOf('remainingMicrolitres')}
+                onChange={(event) => set({ millilitresLeft: event.currentTarget.value })}
+              />
+            )}
             <Choice
               label={words.owner}
               description={words.ownerHint}
@@ -206,6 +235,8 @@ const fieldsShown: ReadonlySet<string> = new Set([
   'placeId',
   'ownerId',
   'unitCostMinor',
+  'openedAt',
+  'remainingMicrolitres',
   'faults',
 ]);
 

@@ -73,7 +73,7 @@ function ReceivedLine({
   const words = texts.receiving;
   const { lot, containers, holds, warnings } = line;
   const facts = [
-    lot.code === null ? texts.receiving.codeStates[lot.codeState] : words.lot(lot.code),
+    lot.code === null ? words.lotStates[lot.codeState] : words.lot(lot.code),
     lot.isNew ? words.newLot : words.moreOfLot,
     lot.useBy === null ? words.noUseBy : words.usableThrough(writtenDay(lot.useBy, texts.language)),
     [...new Set(containers.map(({ placeId }) => places.find(({ id }) => id === placeId)?.name))].join(', '),

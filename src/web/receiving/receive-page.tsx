@@ -33,11 +33,12 @@ export function ReceivePage({ standing }: { standing: StandingView }) {
   const places = placesHere.answer?.filter(({ archived }) => !archived) ?? [];
   const usualPlaceId = places.some(({ id }) => id === draft.placeId) ? draft.placeId : (places[0]?.id ?? '');
   const currency = studio.answer?.currency ?? 'EUR';
+  const timeZone = studio.answer?.timeZone ?? 'UTC';
   const mayChangeRegister = permissions.includes('change the register');
   const field = useRef<HTMLInputElement>(null);
   const top = useRef<HTMLDivElement>(null);
   const readings = useReadings(studioId, delivery);
-  const taking = useTakingIn(studioId, delivery, { usualPlaceId, currency });
+  const taking = useTakingIn(studioId, delivery, { usualPlaceId, currency, timeZone });
   const isTakenIn = draft.receipt !== undefined;
   useEffect(() => {
     if (isTakenIn) top.current?.focus();

@@ -13,11 +13,12 @@ import { receiveDelivery } from './receiving.requests.js';
 export function useTakingIn(
   studioId: string,
   delivery: KeptDelivery,
-  { usualPlaceId, currency }: { usualPlaceId: string; currency: string },
+  studio: { usualPlaceId: string; currency: string; timeZone: string },
 ) {
   const [reviewed, setReviewed] = useState(false);
   const { run, busy, problem } = useAction(async () => {
     const draft = delivery.read();
+    const { usualPlaceId, currency } = studio;
     setReviewed(true);
     // As they were scanned, the first first.
     const sent = [...draft.lines].reverse();
@@ -29,7 +30,7 @@ export function useTakingIn(
     }
     const content = {
       ...deliveryFacts(draft),
-      lines: sent.map((line) => handedInLine(line, usualPlaceId, currency)),
+      lines: sent.map((line) => handedInLine(line, studio)),
     };
     try {
       const receipt = await receiveDelivery(studioId, { ...delivery.events.of(content), ...content });

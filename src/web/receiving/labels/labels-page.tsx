@@ -33,7 +33,16 @@ export function LabelsPage({ standing: { studioId, studioName } }: { standing: S
   return (
     <Page above={studioName} title={words.title} lead={words.lead}>
       <Section title={words.which} hint={words.whichHint}>
-        <ProductSearch studioId={studioId} label={texts.receiving.product} onChosen={choose} />
+        {product?.id === source?.id && product ? (
+          <Group gap="sm">
+            <span>{wordsOfProduct(product)}</span>
+            <Button variant="subtle" onClick={() => setProduct(undefined)}>
+              {texts.products.chooseAnother}
+            </Button>
+          </Group>
+        ) : (
+          <ProductSearch studioId={studioId} label={texts.receiving.product} onChosen={choose} />
+        )}
         <p>
           <PageLink to={pathOf({ studioId, area: 'stock' }, 'deliveries')}>{words.orDelivery}</PageLink>
         </p>
@@ -116,7 +125,7 @@ function factsOf(
   texts: ReturnType<typeof useTexts>,
 ): string {
   return [
-    lotCode === null ? texts.receiving.codeStates[codeState] : texts.receiving.lot(lotCode),
+    lotCode === null ? texts.receiving.lotStates[codeState] : texts.receiving.lot(lotCode),
     useBy === null
       ? texts.receiving.noUseBy
       : texts.receiving.usableThrough(writtenDay(useBy, texts.language)),

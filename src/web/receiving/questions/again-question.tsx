@@ -12,14 +12,24 @@ export function AgainQuestion({ line, around }: { line: LineDraft; around: LineS
   const texts = useTexts();
   const words = texts.receiving;
   const { delivery, onAnswered } = around;
-  const { key, again, scanned, product, contentCount } = line;
+  const { key, again, scanned, product, contentCount, lotCode } = line;
   const name = product ? wordsOfProduct(product) : words.unknownProduct;
   const answer = (change: Partial<LineDraft>) => {
     delivery.changeLine(key, { again: 0, ...change });
     onAnswered();
   };
-  // A symbol that tells no lot stands on every lot of the product.
-  const mayBeAnotherLot = scanned !== null && scanned.lotCode === null;
+  /** A symbol that tells no lot stands on every lot of the product, and one code may stand on two shades. */
+  const somethingElse = () => {
+    answer({});
+    delivery.putInFront(
+      newLine(
+        uuidv7(),
+        scanned !== null && scanned.lotCode === null
+          ? { scanned, product, contentCount }
+          : { lotCode: scanned?.lotCode ?? lotCode },
+      ),
+    );
+  };
   return (
     <fieldset className={styles.question} aria-label={words.againOf(name)}>
       <p>{words.again(again)}</p>
@@ -30,17 +40,9 @@ export function AgainQuestion({ line, around }: { line: LineDraft; around: LineS
         <Button variant="default" onClick={() => answer({})}>
           {words.sameOne}
         </Button>
-        {mayBeAnotherLot && (
-          <Button
-            variant="default"
-            onClick={() => {
-              answer({});
-              delivery.putInFront(newLine(uuidv7(), { scanned, product, contentCount }));
-            }}
-          >
-            {words.anotherLot}
-          </Button>
-        )}
+        <Button variant="default" onClick={somethingElse}>
+          {words.somethingElse}
+        </Button>
       </Group>
     </fieldset>
   );

@@ -35,10 +35,10 @@ export const catalogueTexts: typeof english = {
     allKinds: 'Alle Arten',
     showArchived: 'Auch archivierte',
     empty:
-      'Noch keine. Legen Sie unten das erste an oder beim Wareneingang: Scannen Sie, was noch unbekannt ist.',
+      'Noch keine. Legen Sie oben das erste an oder beim Wareneingang: Scannen Sie, was noch unbekannt ist.',
     noneYet: 'Es gibt noch keine Produkte.',
     noneFound: (text) => `Nichts heißt „${text}“.`,
-    found: 'Gefundene Produkte',
+    foundBy: (label) => `${label}: gefundene Produkte`,
     moreFound: 'Es gibt noch mehr: Tippen Sie ein weiteres Wort davon.',
     chooseAnother: 'Ein anderes wählen',
     kind: 'Art',
