@@ -9,7 +9,10 @@ import styles from './scan-field.module.css';
 /** Longer than any symbol of a thing on a tray. */
 const longestSymbol = 500;
 
-/** Where a hand-held scanner types, and whoever reads a label without one. */
+/**
+ * Where a hand-held scanner types, and whoever reads a label without one. It is not focused by itself, for that would open
+ * the keyboard of a tablet; what a scanner types comes here all the same.
+ */
 export function ScanField({
   field,
   action,
@@ -32,7 +35,6 @@ export function ScanField({
       <div className={styles.row}>
         <TextInput
           ref={field}
-          autoFocus
           className={styles.field}
           size="xl"
           label={texts.tray.scan}

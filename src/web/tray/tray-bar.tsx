@@ -37,6 +37,7 @@ export function TrayBar({
       </p>
       <Button
         component={Link}
+        className={styles.way}
         to={pathOf({ studioId, area: 'today' }, 'trays', sessionId, 'completion')}
         size="xl"
         variant="default"

@@ -41,6 +41,7 @@ export function VerdictPanel({
     panel.current?.scrollIntoView({ block: 'nearest' });
   }, [scan.id]);
   const date = lastDayOf(scan, texts);
+  const why = reasons.flatMap(({ code }) => texts.reasonWords[code] ?? []).join(' · ');
   return (
     <div className={styles.verdict} data-verdict={verdict} role="status" ref={panel}>
       <div className={styles.head}>
@@ -48,25 +49,23 @@ export function VerdictPanel({
         <div className={styles.words}>
           <p className={styles.word}>{texts.verdicts[verdict]}</p>
           {thing && <p className={styles.thing}>{thing.label}</p>}
+          {why !== '' && <p className={styles.why}>{why}</p>}
           {thing && pieces > 0 && <p className={styles.thing}>{texts.tray.onTrayNow(pieces)}</p>}
         </div>
       </div>
       <div className={styles.more}>
         {date !== undefined && <p className={styles.date}>{date}</p>}
-        {reasons.length > 0 && (
-          <ul className={styles.reasons}>
-            {reasons.map((reason) => (
-              <li key={reason.code}>
-                <span className={styles.why}>{texts.reasonWords[reason.code]}</span>
-                {reasonText(texts, reason)}
-              </li>
-            ))}
-          </ul>
-        )}
         {instead && (
           <p className={styles.instead}>
             {texts.tray.takeInstead(instead.label, instead.lotCode ?? instead.labelCode)}
           </p>
+        )}
+        {reasons.length > 0 && (
+          <ul className={styles.reasons}>
+            {reasons.map((reason) => (
+              <li key={reason.code}>{reasonText(texts, reason)}</li>
+            ))}
+          </ul>
         )}
         {(offers.length > 0 || choices.length > 0 || onTakeOff) && (
           <Group gap="sm">

@@ -20,9 +20,9 @@ export const trayTexts: typeof english = {
     onTrayNow: (count) => `${count} auf dem Tablett`,
     takeInstead: (label, code) => `Nehmen Sie stattdessen ${label}, ${code}.`,
     waiting: (count) =>
-      `${count} ${count === 1 ? 'Scan wartet' : 'Scans warten'} darauf, gesendet zu werden. Lassen Sie diese Seite offen; erneut gesendet zählt jeder einmal.`,
+      `${count} ${count === 1 ? 'Scan wartet' : 'Scans warten'} darauf, gesendet zu werden. Was wartet, bleibt auf diesem Gerät und zählt einmal, wie oft es auch gesendet wird.`,
     pressesWait: (count) =>
-      `${count} ${count === 1 ? 'Tastendruck wartet' : 'Tastendrücke warten'} darauf, gesendet zu werden. Lassen Sie diese Seite offen; erneut gesendet zählt jeder einmal.`,
+      `${count} ${count === 1 ? 'Tastendruck wartet' : 'Tastendrücke warten'} darauf, gesendet zu werden. Was wartet, bleibt auf diesem Gerät und zählt einmal, wie oft es auch gesendet wird.`,
     sendAgain: 'Erneut senden',
     oneMore: '+1, ein weiteres Stück',
     openIt: 'Ich öffne es jetzt',

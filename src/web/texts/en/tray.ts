@@ -21,9 +21,9 @@ export const trayTexts = {
     onTrayNow: (count: number) => `${count} on the tray`,
     takeInstead: (label: string, code: string) => `Take ${label}, ${code}, instead.`,
     waiting: (count: number) =>
-      `${count} ${count === 1 ? 'scan waits' : 'scans wait'} to be sent. Keep this page open; sent again, each counts once.`,
+      `${count} ${count === 1 ? 'scan waits' : 'scans wait'} to be sent. What waits stays on this device and counts once, however often it is sent.`,
     pressesWait: (count: number) =>
-      `${count} ${count === 1 ? 'press waits' : 'presses wait'} to be sent. Keep this page open; sent again, each counts once.`,
+      `${count} ${count === 1 ? 'press waits' : 'presses wait'} to be sent. What waits stays on this device and counts once, however often it is sent.`,
     sendAgain: 'Send again',
     oneMore: '+1, another piece',
     openIt: 'I open it now',

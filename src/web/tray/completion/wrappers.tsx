@@ -41,10 +41,7 @@ export function Wrappers({
     if (found.length > 0) onLines(found);
     else setOffered(await containersOf(studioId, wrapper));
   });
-  const show = (symbol: string) => {
-    field.current?.focus({ preventScroll: true });
-    void reading.run(symbol);
-  };
+  const show = (symbol: string) => void reading.run(symbol);
   const labelOf = ({ makerName, productName, shade }: ContainerView) =>
     [makerName, productName, shade].filter((word) => word !== null).join(' ');
   return (
