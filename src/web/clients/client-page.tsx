@@ -72,6 +72,7 @@ function Client({ standing, clientId }: { standing: StandingView; clientId: stri
               timeZone={timeZone}
               filters={{ clientId }}
               empty={texts.client.noSessions}
+              belowSection
             />
           </Section>
           <TouchUpsSection studioId={studioId} clientId={clientId} timeZone={timeZone} />

@@ -10,7 +10,7 @@ import { ComplicationsForm } from './complications-form.js';
 import { HealedResultForm } from './healed-result-form.js';
 import { ReverseUses } from './reverse-uses.js';
 
-type OpenForm = 'use' | 'complications' | 'healed';
+type OpenForm = 'use' | 'reversal' | 'complications' | 'healed';
 
 /** What is put right or added after a session was completed: each by a form of its own. */
 export function LateRecords({
@@ -54,20 +54,30 @@ export function LateRecords({
         </Note>
       )}
       {open === undefined && (
-        <>
-          <Group gap="sm" mt={remarks.length > 0 ? 'md' : 0}>
-            <Button variant="default" onClick={() => start('use')}>
-              {texts.late.addUse}
+        <Group gap="sm" mt={remarks.length > 0 ? 'md' : 0}>
+          <Button variant="default" onClick={() => start('use')}>
+            {texts.late.addUse}
+          </Button>
+          {session.uses.some((use) => use.reversal === null) && (
+            <Button variant="default" onClick={() => start('reversal')}>
+              {texts.late.reverseUse}
             </Button>
-            <Button variant="default" onClick={() => start('complications')}>
-              {texts.late.addComplications}
-            </Button>
-            <Button variant="default" onClick={() => start('healed')}>
-              {session.healedResult === null ? texts.late.recordHealed : texts.late.correctHealed}
-            </Button>
-          </Group>
-          <ReverseUses studioId={studioId} session={session} onReversed={onRecorded} />
-        </>
+          )}
+          <Button variant="default" onClick={() => start('complications')}>
+            {texts.late.addComplications}
+          </Button>
+          <Button variant="default" onClick={() => start('healed')}>
+            {session.healedResult === null ? texts.late.recordHealed : texts.late.correctHealed}
+          </Button>
+        </Group>
+      )}
+      {open === 'reversal' && (
+        <ReverseUses
+          studioId={studioId}
+          session={session}
+          onReversed={onRecorded}
+          onDone={() => setOpen(undefined)}
+        />
       )}
       {open === 'use' && <AddUseForm {...form} people={people} />}
       {open === 'complications' && <ComplicationsForm key={session.version} {...form} onStale={onRecorded} />}

@@ -82,7 +82,7 @@ function PlanSession({ standing, timeZone }: { standing: StandingView; timeZone:
             <Button
               type="submit"
               loading={busy}
-              disabled={clientId === undefined || start.instant === undefined}
+              disabled={clientId === undefined || (start.local !== '' && start.instant === undefined)}
             >
               {texts.plan.submit}
             </Button>

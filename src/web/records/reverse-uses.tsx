@@ -7,6 +7,7 @@ import { ProblemNote } from '../frame/problem-note.js';
 import { Events } from '../service/events.js';
 import { useAction } from '../service/use-action.js';
 import { useTexts } from '../texts/texts.js';
+import { amountOf } from './amount-of.js';
 import { reverseUse } from './records.requests.js';
 
 /** The uses that stand, each of which can be reversed when it was a mistake. */
@@ -14,18 +15,18 @@ export function ReverseUses({
   studioId,
   session,
   onReversed,
+  onDone,
 }: {
   studioId: string;
   session: SessionView;
   onReversed: () => Promise<void>;
+  onDone: () => void;
 }) {
   const texts = useTexts();
   const [reversing, setReversing] = useState<UseView>();
   const standing = session.uses.filter((use) => use.reversal === null);
-  if (standing.length === 0) return null;
   return (
     <>
-      <Group mt="lg" />
       <Entries label={texts.late.usesThatStand}>
         {standing.map((use) => (
           <Entry
@@ -41,10 +42,18 @@ export function ReverseUses({
               </Button>
             }
           >
-            <p>{`${texts.session.lot} ${use.lotCode ?? texts.session.noLotCode}`}</p>
+            <p>
+              {[
+                `${texts.session.lot} ${use.lotCode ?? texts.session.noLotCode}`,
+                amountOf(use, session.mixes, texts),
+              ].join(', ')}
+            </p>
           </Entry>
         ))}
       </Entries>
+      <Button mt="md" variant="default" onClick={onDone}>
+        {texts.app.cancel}
+      </Button>
       <Modal
         opened={reversing !== undefined}
         onClose={() => setReversing(undefined)}

@@ -18,12 +18,15 @@ export function SessionList({
   timeZone,
   filters,
   empty,
+  belowSection = false,
 }: {
   standing: StandingView;
   timeZone: string;
   filters: SessionFilters;
   /** What is said where there are none. */
   empty?: string;
+  /** Whether a section has a heading above the days. */
+  belowSection?: boolean;
 }) {
   const texts = useTexts();
   const { studioId } = standing;
@@ -40,7 +43,9 @@ export function SessionList({
         const title = day === null ? texts.sessionList.noStart : writtenDay(day, texts.language);
         return (
           <div key={day} className={styles.day}>
-            <Title order={3}>{title}</Title>
+            <Title order={belowSection ? 3 : 2} size="h3">
+              {title}
+            </Title>
             <ul className={styles.sessions} aria-label={texts.sessionList.list(title)}>
               {sessions.map((session) => (
                 <SessionRow key={session.id} studioId={studioId} session={session} timeZone={timeZone} />

@@ -6,6 +6,7 @@ import { pathOf } from '../frame/places.js';
 import type { Texts } from '../texts/en/english.js';
 import { useTexts } from '../texts/texts.js';
 import { writtenDay } from '../texts/written-dates.js';
+import { amountOf } from './amount-of.js';
 import styles from './use-table.module.css';
 import { writtenAtStudio } from './written-at-studio.js';
 
@@ -86,25 +87,6 @@ function UseRows({ studioId, use, ...known }: { studioId: string; use: UseView }
       )}
     </tbody>
   );
-}
-
-function amountOf(
-  { pieces, drops, microlitres, mixId }: UseView,
-  mixes: readonly MixView[],
-  texts: Texts,
-): string {
-  const mix = mixes.find(({ id }) => id === mixId);
-  const amounts = [
-    pieces > 0 && texts.session.pieces(pieces),
-    drops !== null && texts.session.drops(drops),
-    microlitres > 0 && texts.session.microlitres(microlitres.toLocaleString(texts.language)),
-  ].filter((amount) => amount !== false);
-  return [
-    amounts.length === 0 ? texts.session.amountUnknown : amounts.join(', '),
-    mix && texts.session.inMix(mix.label),
-  ]
-    .filter(Boolean)
-    .join(', ');
 }
 
 function remarksOf(

@@ -231,6 +231,7 @@ export const recordsTexts = {
     submitUse: 'Record the use',
     usesAdded: 'The use is recorded.',
     lotMade: 'The lot was not on record: it is now, with this use as the first thing known of it.',
+    reverseUse: 'Reverse a use',
     reverse: 'Reverse',
     reverseOf: (product: string, lot: string) => `Reverse the use of ${product}, lot ${lot}`,
     reverseQuestion:
