@@ -13,7 +13,7 @@ const contentPolicy = {
   fontSrc: ["'self'"],
   connectSrc: ["'self'"],
   mediaSrc: ["'self'", 'blob:'],
-  workerSrc: ["'self'", 'blob:'],
+  workerSrc: ["'self'"],
   manifestSrc: ["'self'"],
   objectSrc: ["'none'"],
   frameAncestors: ["'none'"],

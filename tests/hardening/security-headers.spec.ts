@@ -56,6 +56,7 @@ describe('the security headers', () => {
     expect(policy.get('frame-ancestors')).toBe("'none'");
     expect(policy.get('form-action')).toBe("'self'");
     expect(policy.get('script-src')).toBe("'self'");
+    expect(policy.get('worker-src')).toBe("'self'");
     expect(answer.headers).toMatchObject({
       'x-content-type-options': 'nosniff',
       'referrer-policy': 'no-referrer',
