@@ -7,6 +7,7 @@ import { SignIn1795600000006 } from './1795600000006-sign-in.js';
 import { Transfers1795600000007 } from './1795600000007-transfers.js';
 import { Retention1795600000008 } from './1795600000008-retention.js';
 import { Passkeys1795600000009 } from './1795600000009-passkeys.js';
+import { Bookings1795600000010 } from './1795600000010-bookings.js';
 
 /** The history of the schema, in order. Append only: a landed migration is never edited. */
 export const migrations = [
@@ -19,4 +20,5 @@ export const migrations = [
   Transfers1795600000007,
   Retention1795600000008,
   Passkeys1795600000009,
+  Bookings1795600000010,
 ];

@@ -27,9 +27,11 @@ const withoutSpec: Record<string, string> = {
   'src/catalogue/vocabulary.ts': 'words',
   'src/clients/sealing-contexts.ts': 'names of sealing contexts',
   'src/identity/sign-in/sign-in-method.ts': 'words',
+  'src/sessions/bookings/booking-columns.ts': 'words, checked in booking-row.spec.ts',
   'src/sessions/sealing-contexts.ts': 'names of sealing contexts',
   'src/sessions/tray-thing.ts': 'the facts of the tray, checked in tray-rules.spec.ts',
   'src/sessions/vocabulary.ts': 'words',
+  'src/stock/opening-stock/opening-stock-columns.ts': 'words, checked in opening-stock-preview.spec.ts',
   'src/stock/vocabulary.ts': 'words',
 };
 

@@ -68,6 +68,7 @@ export class NewSessions {
       healedResultSealed: null,
       version: 1,
       createdAt: recordedAt,
+      bookingHash: null,
       ...course,
     };
     await transaction.insert(Session, session);

@@ -32,4 +32,9 @@ export class Session {
   @Column('text', { nullable: true }) healedResultSealed: string | null;
   @Column('integer') version: number;
   @Column('text') createdAt: string;
+  /**
+   * Keyed hash of the id under which a list of bookings or a calendar knows it, so that it is taken in once. It stays after
+   * an erasure: else an old calendar would bring the client back. Null for what came from no list, or has no id there.
+   */
+  @Column('text', { nullable: true }) bookingHash: string | null;
 }

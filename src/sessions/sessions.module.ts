@@ -6,6 +6,10 @@ import { IdentityModule } from '../identity/identity.module.js';
 import { StockModule } from '../stock/stock.module.js';
 import { Amendments } from './amendments.service.js';
 import { BlendAncestry } from './blend-ancestry.service.js';
+import { BookingFiles } from './bookings/booking-file.service.js';
+import { BookingsController } from './bookings/bookings.controller.js';
+import { Bookings } from './bookings/bookings.service.js';
+import { BookingsOnRecordLookUp } from './bookings/bookings-on-record.service.js';
 import { ClientExportController } from './client-export.controller.js';
 import { ClientExports } from './client-export.service.js';
 import { ClientExportPage } from './client-export-page.service.js';
@@ -89,6 +93,7 @@ export const sessionsEntities = [
     TouchUpController,
     LateRecordsController,
     ClientExportController,
+    BookingsController,
   ],
   providers: [
     Procedures,
@@ -133,6 +138,9 @@ export const sessionsEntities = [
     SplitLots,
     Amendments,
     Complications,
+    BookingFiles,
+    BookingsOnRecordLookUp,
+    Bookings,
   ],
 })
 export class SessionsModule {}

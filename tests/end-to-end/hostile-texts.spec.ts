@@ -23,6 +23,8 @@ const readByRule = [
   'POST /blends useBy',
   'PUT /stock/levels subjectId',
   'POST /deliveries lines.*.symbol.text',
+  'POST /bookings text',
+  'POST /bookings/preview text',
   'POST /opening-stock text',
   'POST /opening-stock/preview text',
   'PUT /procedures/{procedureId}/kit-list items.*.configuration',

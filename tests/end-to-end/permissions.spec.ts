@@ -147,6 +147,8 @@ const studioRoutes: Record<string, string> = {
   'PUT /procedures/{procedureId}/kit-list': 'om....',
   'GET /sessions': 'omarct',
   'POST /sessions': 'oma...',
+  'POST /bookings/preview': 'om....',
+  'POST /bookings': 'om....',
   'POST /sessions/walk-in': 'oma..t',
   'POST /sessions/late': 'oma...',
   'GET /sessions/{sessionId}': 'omarct',

@@ -26,6 +26,8 @@ import { walkStudio } from '../support/walk.js';
 const tooCommon = ['Owner', 'none'];
 /** Told to the service and refused by it: not even so may they be kept. */
 const refused = { name: 'Quirin Falkenhayn', contact: 'quirin@example.org' };
+/** Brought by a list of bookings. */
+const listed = { name: 'Benedikta Sonnleitner', contact: 'benedikta@example.org' };
 const signInName = testOwner.signInName;
 
 /** The demo as a process of its own, on a folder that stays. */
@@ -113,6 +115,16 @@ describe.each(engines)('after the demo and all else, on %s,', (engine) => {
       ground: 'objection',
       overrides: ['no legal obligation applies'],
     });
+    const booking = 'client name,contact,visit,planned start\n';
+    const soon = new Date(Date.now() + 86_400_000).toISOString();
+    const list = `${booking}${listed.name},${listed.contact},first session,${soon}\n`;
+    const ids = { artistId: studio.ownerId, procedureId: studio.procedureId };
+    await service.made('/bookings/preview', { text: list, ...ids, id: undefined });
+    await service.made('/bookings', { text: list, ...ids });
+    const faulty = `${booking}${refused.name},${refused.contact},${refused.name},03/04/2027\n${refused.name}`;
+    await service.post('/bookings/preview', { text: faulty, ...ids, id: undefined });
+    await service.post('/bookings', { text: faulty, ...ids });
+    await service.post('/opening-stock', { text: `maker\n${refused.name}` });
     // What is refused, cannot be read, or leads nowhere is logged more than anything else.
     for (const body of [
       { ...refused, colour: refused.name },
@@ -172,6 +184,7 @@ describe.each(engines)('after the demo and all else, on %s,', (engine) => {
       ...Object.values(texts),
       'Wilma Vergangen',
       'moved to the coast',
+      ...Object.values(listed),
       ...Object.values(refused),
       signInName,
     ].filter((text) => !tooCommon.includes(text));

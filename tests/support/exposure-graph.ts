@@ -311,6 +311,7 @@ async function insertSessions(
       healedResultSealed: null,
       version: 1,
       createdAt: recordedAt,
+      bookingHash: null,
     });
   }
 }

@@ -104,18 +104,22 @@ function readRow<Name extends string>(
   for (const [index, name] of header.entries()) {
     const cell = (record[index] ?? '').trim();
     if (cell === '') continue;
-    if (cell.length > maximumCellCharacters) {
-      const message = `has ${cell.length} characters; at most ${maximumCellCharacters} are taken`;
-      row.faults.push({ column: name, message });
-    } else if (cell.includes(unreadable)) {
-      const message = 'holds a character that could not be read; save the file as UTF-8';
-      row.faults.push({ column: name, message });
-    } else if (unseen.test(cell)) {
-      const message = 'holds a line break or another character that cannot be seen; take it out';
-      row.faults.push({ column: name, message });
-    } else row.cells[name] = cell;
+    const message = cellFault(cell);
+    if (message !== null) row.faults.push({ column: name, message });
+    else row.cells[name] = cell;
   }
   return row;
+}
+
+/** What no text in a file may be, in words that follow the name of its column; null when nothing is wrong. */
+export function cellFault(cell: string): string | null {
+  if (cell.length > maximumCellCharacters) {
+    return `has ${cell.length} characters; at most ${maximumCellCharacters} are taken`;
+  }
+  if (cell.includes(unreadable)) return 'holds a character that could not be read; save the file as UTF-8';
+  return unseen.test(cell)
+    ? 'holds a line break or another character that cannot be seen; take it out'
+    : null;
 }
 
 /** All records, blank ones too, so that their places are the numbers of rows in a spreadsheet. */

@@ -1,3 +1,4 @@
+import { stringify } from 'csv-stringify/sync';
 import type { AlertPageView } from '../../../src/alerts/alerts.views.js';
 import type { WrittenClientView } from '../../../src/clients/clients.views.js';
 import type { CompletionView } from '../../../src/sessions/completion.views.js';
@@ -213,6 +214,24 @@ export async function liveVisits(
   await service.changed('PUT', `/procedures/${procedure.id}/kit-list`, { items });
   const { artistId } = people;
   await service.changed('PUT', `/procedures/${procedure.id}/kit-list`, { artistId, items });
+
+  const list = {
+    text: stringify(
+      [
+        {
+          'client name': texts.ofClient('client from a list'),
+          contact: texts.ofClient('contact from a list'),
+          'planned start': minutes(300),
+        },
+      ],
+      { header: true },
+    ),
+    artistId,
+    procedureId: procedure.id,
+    visitKind: 'patch test',
+  };
+  await service.made('/bookings/preview', { ...list, id: undefined });
+  await service.made('/bookings', list);
 
   const client = await service.made<WrittenClientView>('/clients', {
     name: texts.ofClient('client'),
