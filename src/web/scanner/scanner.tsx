@@ -25,8 +25,8 @@ export function Scanner({
 }: {
   /** Where a hand-held scanner types. */
   field: RefObject<HTMLInputElement | null>;
-  /** What the last scan was answered; it sounds where that is chosen. */
-  scan: Pick<ScanView, 'verdict'> | undefined;
+  /** What the last scan was answered, null before any; it sounds where that is chosen. Left out where nothing is judged. */
+  scan?: Pick<ScanView, 'verdict'> | null | undefined;
   /** A symbol of the camera or of a photo, its symbology identifier in front, such as `]d2`. */
   onShown: (symbol: string) => void;
 }) {
@@ -74,7 +74,7 @@ export function Scanner({
       <details className={styles.settings}>
         <summary>{texts.scanner.settings}</summary>
         {stream && <CameraChoice stream={stream} onChoose={camera.choose} />}
-        <VerdictSound scan={scan} />
+        {scan !== undefined && <VerdictSound scan={scan} />}
         <SeparatorField />
         {camera.on && (
           <Button variant="default" onClick={camera.stop}>

@@ -6,7 +6,7 @@ import { changeDeviceSettings, deviceSettings } from './device-settings.js';
 import { Sounder } from './sounder.js';
 
 /** A short sound at each verdict, off unless it is chosen for this device. */
-export function VerdictSound({ scan }: { scan: Pick<ScanView, 'verdict'> | undefined }) {
+export function VerdictSound({ scan }: { scan: Pick<ScanView, 'verdict'> | null }) {
   const texts = useTexts();
   const [on, setOn] = useState(deviceSettings().sound);
   const sounder = useRef(new Sounder()).current;
