@@ -142,6 +142,11 @@ describe.skipIf(!hasChromium)('receiving and the catalogue on the pages', () => 
       expect(pdf.subarray(0, 4).toString()).toBe('%PDF');
       expect(pagesOf(pdf)).toHaveLength(2);
 
+      // Later they are found again by the delivery.
+      await page.getByRole('link', { name: 'Show this delivery' }).click();
+      await page.getByRole('link', { name: 'Print labels of this delivery' }).click();
+      await page.getByRole('button', { name: 'Make the PDF of 5 labels' }).waitFor();
+
       // The API says the same, once.
       const { items } = await service.seen<{ items: Delivery[] }>('/deliveries');
       expect(items).toMatchObject([
@@ -170,7 +175,12 @@ describe.skipIf(!hasChromium)('receiving and the catalogue on the pages', () => 
     withDevices(async (browser) => {
       const { page } = await signInAt(browser, service.url);
       await toReceiving(page);
+      // What cannot be read for want of a network waits.
+      await browser.setOffline(true);
       await scan(page, 'CL-2041');
+      await page.getByText('1 scan waits to be read; nothing is lost.').waitFor();
+      await browser.setOffline(false);
+      await page.getByRole('button', { name: 'Read again' }).click();
       const typed = line(page, 'Which product?');
       await typed.getByRole('textbox', { name: 'Product' }).fill('liner');
       await typed.getByRole('button', { name: 'Corvin Needleworks Liner 1207RL' }).click();

@@ -6,7 +6,7 @@ import { ProblemNote } from '../frame/problem-note.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useTexts } from '../texts/texts.js';
 import { addProduct } from './catalogue.requests.js';
-import { newProductDraft } from './product-draft.js';
+import { newProductDraft, type ProductDraft } from './product-draft.js';
 import { ProductFields } from './product-fields.js';
 import { useProductForm } from './use-product-form.js';
 
@@ -14,18 +14,24 @@ import { useProductForm } from './use-product-form.js';
 export function AddProductForm({
   studioId,
   label,
+  start = newProductDraft('pigment'),
+  onDraft,
   onAdded,
   onCancel,
 }: {
   studioId: string;
   label: string;
+  /** What was filled in before. */
+  start?: ProductDraft;
+  /** Keeps what is filled in, where the form may be left before it is done. */
+  onDraft?: (draft: ProductDraft) => void;
   onAdded: (product: ProductView) => Promise<void>;
   onCancel?: () => void;
 }) {
   const texts = useTexts();
   const ids = useRef(new RequestIds()).current;
   const form = useProductForm(
-    newProductDraft('pigment'),
+    start,
     (draft, fields) => {
       const product = { kind: draft.kind, makerId: draft.makerId, name: draft.name.trim(), ...fields };
       return addProduct(studioId, { id: ids.for(product), ...product });
@@ -36,9 +42,13 @@ export function AddProductForm({
       await onAdded(product);
     },
   );
+  const change = (draft: ProductDraft) => {
+    form.setDraft(draft);
+    onDraft?.(draft);
+  };
   return (
     <Fields onSubmit={() => void form.run()} label={label}>
-      <ProductFields studioId={studioId} isNew {...form} onChange={form.setDraft} />
+      <ProductFields studioId={studioId} isNew {...form} onChange={change} />
       <ProblemNote problem={form.remaining} />
       <Group gap="sm">
         <Button type="submit" loading={form.busy}>

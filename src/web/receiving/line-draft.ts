@@ -2,6 +2,7 @@ import type { ProductView } from '../../catalogue/products.views.js';
 import type { SameCodeDecision } from '../../stock/lot-match.js';
 import type { PieceFault } from '../../stock/planned-containers.js';
 import type { CodeState } from '../../stock/vocabulary.js';
+import type { ProductDraft } from '../catalogue/product-draft.js';
 import type { ScannedGoods } from './scanned-goods.js';
 
 /** A line of a delivery as it is being put together; what was typed is kept as it was typed. */
@@ -40,6 +41,8 @@ export interface LineDraft {
   decision: SameCodeDecision | '';
   /** What the service said of it when it was last handed in. */
   faults: LineFault[];
+  /** A product that is being made for it, and whether it is rather chosen now; null while none is. */
+  making: { content: string; product: ProductDraft; shown: boolean } | null;
   /** Whether its fields are shown. */
   open: boolean;
 }
@@ -91,6 +94,7 @@ export function newLine(
     question: null,
     decision: '',
     faults: [],
+    making: null,
     open: scanned === null || scanned.lotCode === null || scanned.useBy === null,
   };
 }

@@ -60,14 +60,13 @@ export function LineEntry({ line, around }: { line: LineDraft; around: LineSurro
       mark={each === 1 ? words.pieces(Number(line.quantity) || 0) : words.packs(line.quantity, each)}
       actions={
         <>
-          {product !== null && (
+          {product !== null && !line.open && (
             <Button
               variant="default"
               aria-label={words.changeOf(name)}
-              aria-expanded={line.open}
-              onClick={() => delivery.changeLine(key, { open: !line.open })}
+              onClick={() => delivery.changeLine(key, { open: true })}
             >
-              {line.open ? words.done : words.change}
+              {words.change}
             </Button>
           )}
           <Button
@@ -94,7 +93,7 @@ export function LineEntry({ line, around }: { line: LineDraft; around: LineSurro
               ))}
             </Note>
           )}
-          {reviewed && lacks.length > 0 && (
+          {reviewed && product !== null && lacks.length > 0 && (
             <Note kind="fault">
               {lacks.map((lack) => (
                 <p key={lack}>{words.lacks[lack]}</p>

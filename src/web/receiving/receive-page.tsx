@@ -44,6 +44,15 @@ export function ReceivePage({ standing }: { standing: StandingView }) {
     if (isTakenIn) top.current?.focus();
   }, [isTakenIn]);
 
+  const isUnfinished = !isTakenIn && draft.lines.length > 0;
+  useEffect(() => {
+    if (!isUnfinished) return;
+    // Another page of the app keeps it; closing or loading the window anew does not.
+    const ask = (event: BeforeUnloadEvent) => event.preventDefault();
+    window.addEventListener('beforeunload', ask);
+    return () => window.removeEventListener('beforeunload', ask);
+  }, [isUnfinished]);
+
   const around: LineSurroundings = {
     studioId,
     delivery,

@@ -1,3 +1,4 @@
+import { VisuallyHidden } from '@mantine/core';
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import { Entries, Entry } from '../../frame/entries.js';
 import { MoreButton } from '../../frame/more-button.js';
@@ -9,7 +10,7 @@ import { Section } from '../../frame/section.js';
 import { usePages } from '../../service/use-pages.js';
 import { useTexts } from '../../texts/texts.js';
 import { listDeliveries } from '../receiving.requests.js';
-import { factsOfDelivery, nameOfDelivery } from './delivery-words.js';
+import { factsOfDelivery, nameOfDelivery, productsOf } from './delivery-words.js';
 
 /** What arrived, the latest first. */
 export function DeliveriesPage({
@@ -43,11 +44,13 @@ export function DeliveriesPage({
                 mark={words.lines(delivery.lines.length)}
                 actions={
                   <PageLink to={pathOf(place, 'deliveries', delivery.id)} alone>
-                    {words.show(nameOfDelivery(delivery, texts))}
+                    {words.show}
+                    <VisuallyHidden> {nameOfDelivery(delivery, texts)}</VisuallyHidden>
                   </PageLink>
                 }
               >
                 <p>{factsOfDelivery(delivery, texts).join(', ')}</p>
+                <p>{productsOf(delivery)}</p>
               </Entry>
             ))}
           </Entries>

@@ -3,6 +3,7 @@ import { useRef, useState } from 'react';
 import type { ProductView } from '../../../catalogue/products.views.js';
 import { AddProductForm } from '../../catalogue/add-product-form.js';
 import { addGtin } from '../../catalogue/catalogue.requests.js';
+import { newProductDraft } from '../../catalogue/product-draft.js';
 import { ContentField } from '../../catalogue/product-gtins.js';
 import { ProductSearch } from '../../catalogue/product-search.js';
 import { wordsOfProduct } from '../../catalogue/product-words.js';
@@ -24,16 +25,17 @@ export function UnknownProduct({ line, around }: { line: LineDraft; around: Line
   const { studioId, delivery, mayChangeRegister, onAnswered } = around;
   const gtin = line.scanned?.gtin ?? null;
   const joins = gtin !== null && mayChangeRegister;
-  const [way, setWay] = useState<'choose' | 'make'>('choose');
   const [chosen, setChosen] = useState<ProductView>();
-  const [content, setContent] = useState('1');
+  const [content, setContent] = useState(line.making?.content ?? '1');
+  const makes = line.making?.shown === true;
+  const keep = (making: LineDraft['making']) => delivery.changeLine(line.key, { making });
   const ids = useRef(new RequestIds()).current;
 
   const know = (product: ProductView, contentCount: number | null) => {
     const same = delivery
       .read()
       .lines.filter(({ key, scanned }) => key === line.key || (gtin !== null && scanned?.gtin === gtin));
-    for (const { key } of same) delivery.changeLine(key, { product, contentCount });
+    for (const { key } of same) delivery.changeLine(key, { product, contentCount, making: null });
     onAnswered();
   };
   const { run, busy, problem } = useAction(async (product: ProductView) => {
@@ -54,36 +56,48 @@ export function UnknownProduct({ line, around }: { line: LineDraft; around: Line
       {mayChangeRegister && (
         <Group gap="sm">
           <Button
-            variant={way === 'choose' ? 'filled' : 'default'}
-            aria-pressed={way === 'choose'}
-            onClick={() => setWay('choose')}
+            variant={makes ? 'default' : 'filled'}
+            aria-pressed={!makes}
+            onClick={() => keep(line.making && { ...line.making, shown: false })}
           >
             {words.chooseProduct}
           </Button>
           <Button
-            variant={way === 'make' ? 'filled' : 'default'}
-            aria-pressed={way === 'make'}
-            onClick={() => setWay('make')}
+            variant={makes ? 'filled' : 'default'}
+            aria-pressed={makes}
+            onClick={() =>
+              keep({ content, product: line.making?.product ?? newProductDraft('pigment'), shown: true })
+            }
           >
             {words.makeProduct}
           </Button>
         </Group>
       )}
-      {joins && <ContentField value={content} onChange={setContent} />}
-      {way === 'choose' && (
+      {joins && (
+        <ContentField
+          value={content}
+          onChange={(pieces) => {
+            setContent(pieces);
+            if (line.making) keep({ ...line.making, content: pieces });
+          }}
+        />
+      )}
+      {!makes && (
         <ProductSearch
           studioId={studioId}
           label={joins ? words.joinTo : words.product}
           onChosen={(product) => void run(product)}
         />
       )}
-      {way === 'make' && (
+      {makes && line.making && (
         <AddProductForm
           studioId={studioId}
           label={words.makeProduct}
+          start={line.making.product}
+          onDraft={(product) => keep({ content, product, shown: true })}
           onAdded={async (product) => {
             // Should its number be refused, the product is there to be chosen.
-            setWay('choose');
+            keep(null);
             await run(product);
           }}
         />

@@ -203,7 +203,7 @@ export const receivingTexts: typeof english = {
     none: 'Noch ist nichts angekommen.',
     one: 'Lieferung',
     lines: (count) => plural(count, 'Zeile', 'Zeilen'),
-    show: (name) => `${name} zeigen`,
+    show: 'Zeigen',
     from: (supplier) => `von ${supplier}`,
     reference: (number) => `Nummer ${number}`,
     orderedOn: (day) => `bestellt ${day}`,

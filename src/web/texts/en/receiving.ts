@@ -210,7 +210,7 @@ export const receivingTexts = {
     none: 'Nothing has arrived yet.',
     one: 'Delivery',
     lines: (count: number) => plural(count, 'line', 'lines'),
-    show: (name: string) => `Show ${name}`,
+    show: 'Show',
     from: (supplier: string) => `from ${supplier}`,
     reference: (number: string) => `number ${number}`,
     orderedOn: (day: string) => `ordered ${day}`,
