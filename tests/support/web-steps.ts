@@ -25,13 +25,16 @@ export function menuOf(page: Page): Locator {
   return page.getByRole('navigation', { name: 'Pages', exact: true }).getByRole('link');
 }
 
-const pagesOfSettings = ['People', 'Tablets', 'Programs'];
+const pagesOfSettings = ['Studio', 'People', 'Tablets', 'Programs', 'Procedures', 'Thresholds'];
 
 /** Goes to a page of the menu, or of settings. */
 export async function goTo(page: Page, name: string): Promise<void> {
   if (pagesOfSettings.includes(name)) {
     await page.getByRole('link', { name: 'Settings', exact: true }).click();
-    await page.getByRole('navigation', { name: 'Pages: Settings' }).getByRole('link', { name }).click();
+    await page
+      .getByRole('navigation', { name: 'Pages: Settings' })
+      .getByRole('link', { name, exact: true })
+      .click();
   } else {
     await page.getByRole('navigation').getByRole('link', { name, exact: true }).click();
   }
