@@ -140,6 +140,16 @@ export function SessionSheet({
               at(session.healedResult.occurredAt),
             )}
             {session.healedResult.note !== null && ` ${session.healedResult.note}`}
+            {session.healedResult.seenAtSessionId !== null && (
+              <>
+                {' '}
+                <PageLink
+                  to={pathOf({ studioId, area: 'records' }, 'sessions', session.healedResult.seenAtSessionId)}
+                >
+                  {texts.session.healedSeenAt}
+                </PageLink>
+              </>
+            )}
           </p>
         </Part>
       )}

@@ -2,11 +2,13 @@ import { english, type Texts } from '../en/english.js';
 import { accessTexts } from './access.js';
 import { accountTexts } from './account.js';
 import { catalogueTexts } from './catalogue.js';
+import { clientsTexts } from './clients.js';
 import { commonTexts } from './common.js';
 import { frameTexts } from './frame.js';
 import { offlineTexts } from './offline.js';
 import { reasonsTexts } from './reasons.js';
 import { receivingTexts } from './receiving.js';
+import { recordsTexts } from './records.js';
 import { scannerTextsGerman } from './scanner.js';
 import { settingsTexts } from './settings.js';
 import { signInTexts } from './sign-in.js';
@@ -34,4 +36,6 @@ export const german: Texts = {
   ...stockTexts,
   ...trayTexts,
   ...offlineTexts,
+  ...recordsTexts,
+  ...clientsTexts,
 };

@@ -60,7 +60,6 @@ export const clientsTexts = {
     dueDone: 'taken up',
     ofVisit: (procedure: string, day: string) => `${procedure}, ${day}`,
     notUsable: (product: string, lot: string) => `${product}, lot ${lot}, will not last until then.`,
-    following: 'Followed by',
     lots: 'Lots that touched them',
     lotsHint: 'Directly, in a mix or in a house blend.',
     showLots: 'Show the lots',

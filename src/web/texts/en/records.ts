@@ -2,7 +2,6 @@ import type { BodyPlace } from '../../../sessions/vocabulary.js';
 
 export const recordsTexts = {
   records: {
-    title: 'Records',
     pages: {
       sessions: 'Sessions',
       clients: 'Clients',
@@ -43,7 +42,6 @@ export const recordsTexts = {
     artist: 'Artist',
     anyArtist: 'any',
     show: 'Show',
-    clientFilter: (reference: string) => `Only client ${reference}.`,
     oneClient: 'Only one client.',
     allClients: 'Show all clients',
     ofClient: 'By a client’s reference',
@@ -53,7 +51,6 @@ export const recordsTexts = {
     plan: 'Plan a session',
     noStart: 'Without a time',
     list: (day: string) => `Sessions of ${day}`,
-    shown: (count: number) => `${count} shown`,
   },
 
   plan: {
@@ -99,11 +96,9 @@ export const recordsTexts = {
     print: 'Print',
     showName: 'Show the name',
     hideName: 'Leave the name out',
-    nameNote: 'Each look at a record is kept.',
     toTray: 'To the tray',
     client: 'Client',
     name: 'Name',
-    nameErased: 'erased',
     when: 'Date and time',
     whenNone: 'not known',
     planned: 'Planned start',
@@ -177,8 +172,6 @@ export const recordsTexts = {
     cautions:
       'Lotward keeps records; it does not decide what is safe. Local codes, the label, the safety data sheet and licensed practice come first. Sterile barriers are checked by eye.',
     printed: (when: string) => `Printed ${when}.`,
-    more: 'More about this',
-    allLots: 'Every lot that touched this client',
     plan: 'The plan',
     planHint: 'What is planned can be changed until the session is over.',
     change: 'Change the plan',
@@ -224,11 +217,9 @@ export const recordsTexts = {
     pieces: 'Pieces',
     appliedAt: 'Put on',
     removedAt: 'Taken off',
-    appliedHint: 'For an anaesthetic. May be left empty.',
     appliedBy: 'Put on by',
     reason: 'Reason, if it should not have been used',
     reasonHint: 'Kept sealed. May be left empty.',
-    submitUse: 'Record the use',
     usesAdded: 'The use is recorded.',
     lotMade: 'The lot was not on record: it is now, with this use as the first thing known of it.',
     reverseUse: 'Reverse a use',
@@ -248,7 +239,6 @@ export const recordsTexts = {
     seenAt: 'Seen at which visit',
     seenAtNone: 'at none',
     occurredAt: 'When',
-    submit: 'Record it',
   },
 
   auditLog: {
@@ -260,7 +250,6 @@ export const recordsTexts = {
     verify: 'Verify now',
     whole: 'Whole: everything fits together.',
     broken: (count: number) => `Broken: ${count} ${count === 1 ? 'thing does' : 'things do'} not fit.`,
-    first: 'First:',
     counted: (entries: string, rows: string, balances: string) =>
       `${entries} entries, ${rows} rows and ${balances} balances were looked at.`,
     heads: (count: number) =>
@@ -297,7 +286,6 @@ export const recordsTexts = {
     made: 'made',
     changed: 'changed',
     removed: 'removed',
-    digest: 'SHA-256 of the row',
     hash: 'Hash',
     previousHash: 'Hash of the entry before',
     subject: 'About',
