@@ -15,6 +15,8 @@ export default defineConfig({
     // kB as they lie on the disk; less than a third of it goes over the network.
     chunkSizeWarningLimit: 750,
     rolldownOptions: {
+      // How long the parts of a build take is nothing to be told at a start.
+      checks: { bundlerTimings: false },
       input: {
         index: fileURLToPath(new URL('index.html', import.meta.url)),
         [serviceWorkerName]: fileURLToPath(new URL('offline/service-worker.ts', import.meta.url)),

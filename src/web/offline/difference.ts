@@ -26,21 +26,24 @@ function isOnTray(verdict: ScanView['verdict']): boolean {
 
 /**
  * What an artist has to be told when the service judged a scan that was judged here before: that it lies on the tray by
- * one and not by the other, or that it was taken for another container. Undefined when both say the same.
+ * one and not by the other, that it was taken for another container, or what became of something this device did not know.
+ * Undefined when both say the same, and when the service judged it alone.
  */
 export function differenceOf(write: WaitingWrite, answer: ScanView): Difference | undefined {
   const judgedHere = write.kind === 'scan' ? write.judgedHere : undefined;
-  if (!judgedHere) return undefined;
-  const sameThing = judgedHere.containerId === (answer.thing?.containerId ?? null);
-  if (isOnTray(judgedHere.verdict) === isOnTray(answer.verdict) && (sameThing || !isOnTray(answer.verdict))) {
-    return undefined;
-  }
+  if (judgedHere === undefined) return undefined;
+  if (judgedHere !== null && saysTheSame(judgedHere, answer)) return undefined;
   return {
     ...factsOf(write),
-    label: answer.thing?.label ?? judgedHere.label,
+    label: answer.thing?.label ?? labelOf(write),
     judgedThere: answer.verdict,
     reasons: answer.reasons.map(({ message }) => message),
   };
+}
+
+function saysTheSame(here: JudgedHere, there: ScanView): boolean {
+  if (isOnTray(here.verdict) !== isOnTray(there.verdict)) return false;
+  return !isOnTray(there.verdict) || here.containerId === (there.thing?.containerId ?? null);
 }
 
 /** What was kept without network and then refused by the service: nobody saw the refusal where it happened. */

@@ -88,7 +88,7 @@ class Outgoing {
   }
 
   /** Notes how a scan was judged here, when the service has not answered it meanwhile. */
-  judgedHere(id: string, judgedHere: JudgedHere): void {
+  judgedHere(id: string, judgedHere: JudgedHere | null): void {
     const write = this.state.waiting.find((one) => one.id === id);
     if (write?.kind !== 'scan') return;
     const judged = { ...write, judgedHere };

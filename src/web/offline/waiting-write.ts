@@ -27,7 +27,8 @@ export type WaitingWrite = {
   personId: string;
 } & (
   | { kind: 'setup' }
-  | { kind: 'scan'; shown: Shown; judgedHere?: JudgedHere }
+  /** Null: this device did not know what was shown. Left out: it was not asked. */
+  | { kind: 'scan'; shown: Shown; judgedHere?: JudgedHere | null }
   | { kind: 'mix press'; press: MixPress }
 );
 

@@ -15,12 +15,13 @@ import { listSessionsInSetup } from '../today/sessions.requests.js';
 import { laidThings } from './laid-things.js';
 import { ScanField } from './scan-field.js';
 import { TakeOver } from './take-over.js';
-import { openContainer, type Shown, showTray, takeOff } from './tray.requests.js';
+import { openContainer, takeOff } from './tray.requests.js';
 import { TrayBar } from './tray-bar.js';
 import styles from './tray-page.module.css';
 import { type TrayTab, TrayTabs } from './tray-tabs.js';
 import { useMixes } from './use-mixes.js';
 import { useScans } from './use-scans.js';
+import { useTray } from './use-tray.js';
 import { NoVerdict, VerdictPanel } from './verdict-panel.js';
 
 /**
@@ -31,9 +32,10 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
   const texts = useTexts();
   const { studioId, studioName, personId, permissions } = standing;
   const whose = { studioId, sessionId, personId };
-  const tray = useAnswer(['tray', studioId, sessionId], () => showTray(studioId, sessionId));
+  const tray = useTray(standing, sessionId);
   const inSetup = useAnswer(['sessions in setup', studioId], () => listSessionsInSetup(studioId));
   const session = inSetup.answer?.find(({ id }) => id === sessionId);
+  const called = session ?? tray.facts?.sessions.find(({ id }) => id === sessionId);
   const lines = tray.answer?.lines ?? [];
   const things = laidThings(lines);
   const mixes = useMixes(
@@ -46,7 +48,7 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
   const reload = useCallback(async () => {
     await Promise.all([reloadTray(), reloadMixes()]);
   }, [reloadTray, reloadMixes]);
-  const scans = useScans(whose, reload);
+  const scans = useScans(whose, tray.facts, reload);
   const [tab, setTab] = useState<TrayTab>('tray');
   const [chosenMixId, chooseMix] = useState<string>();
   /** A container that was opened just now: it is not offered again. */
@@ -54,24 +56,13 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
   const events = useRef(new Events()).current;
   const field = useRef<HTMLInputElement>(null);
 
-  const show = (shown: Shown) => {
-    // The field is there for the next scan at once, also after a button was pressed.
-    field.current?.focus({ preventScroll: true });
-    scans.show(shown);
-  };
-  const sendAgain = () => {
-    field.current?.focus({ preventScroll: true });
-    scans.sendAgain();
-  };
   const opening = useAction(async (containerId: string) => {
-    field.current?.focus({ preventScroll: true });
     await openContainer(studioId, containerId, events.of({ opened: containerId }));
     events.renew();
     setOpenedId(containerId);
     await tray.reload();
   });
   const takingBack = useAction(async (lineId: string) => {
-    field.current?.focus({ preventScroll: true });
     await takeOff(studioId, sessionId, lineId, events.of({ off: lineId }));
     events.renew();
     await tray.reload();
@@ -86,7 +77,7 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
     <Page
       above={studioName}
       title={texts.tray.title}
-      {...(session && { lead: texts.tray.of(session.clientReference, session.procedureName) })}
+      {...(called && { lead: texts.tray.of(called.clientReference, called.procedureName) })}
     >
       <ProblemNote problem={tray.problem} />
       {tray.answer === undefined && tray.problem === undefined && <p>{texts.app.loading}</p>}
@@ -98,7 +89,11 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
       <div className={styles.tray}>
         <div className={styles.look}>
           {works && (
-            <Scanner field={field} scan={scans.last?.scan} onShown={(symbol) => scans.show({ symbol })} />
+            <Scanner
+              field={field}
+              scan={scans.last?.scan ?? null}
+              onShown={(symbol) => scans.show({ symbol })}
+            />
           )}
           {last ? (
             <VerdictPanel
@@ -107,7 +102,7 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
               pieces={lastThing?.pieces ?? 0}
               openedId={openedId}
               busy={scans.busy || opening.busy || takingBack.busy}
-              onShow={show}
+              onShow={scans.show}
               onOpen={(containerId) => void opening.run(containerId)}
               onTakeOff={
                 works && lastLineId !== undefined && lastThing?.lineIds.includes(lastLineId)
@@ -119,15 +114,25 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
             works && <NoVerdict />
           )}
           <ProblemNote problem={scans.problem ?? opening.problem ?? takingBack.problem} />
-          {scans.waiting > 0 && !scans.busy && (
+          {last?.onDevice && (
+            <Note kind="plain">
+              <p>{texts.offline.judgedHere}</p>
+            </Note>
+          )}
+          {scans.isUnknown && (
+            <Note kind="fault">
+              <p>{texts.offline.notKnownHere}</p>
+            </Note>
+          )}
+          {scans.problem && scans.waiting > 0 && !scans.busy && (
             <Note kind="fault">
               <p>{texts.tray.waiting(scans.waiting)}</p>
-              <Button size="xl" variant="default" mt="sm" onClick={sendAgain}>
+              <Button size="xl" variant="default" mt="sm" onClick={scans.sendAgain}>
                 {texts.tray.sendAgain}
               </Button>
             </Note>
           )}
-          {works && <ScanField field={field} onShown={(symbol) => show({ symbol })} />}
+          {works && <ScanField field={field} onShown={(symbol) => scans.show({ symbol })} />}
         </div>
         {tray.answer && (
           <TrayTabs

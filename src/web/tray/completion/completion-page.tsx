@@ -9,6 +9,7 @@ import { Page } from '../../frame/page.js';
 import { pathOfTray } from '../../frame/places.js';
 import { ProblemNote } from '../../frame/problem-note.js';
 import { Section } from '../../frame/section.js';
+import { useWaiting } from '../../offline/use-waiting.js';
 import { Events } from '../../service/events.js';
 import { isProblem } from '../../service/problem.js';
 import { useAction } from '../../service/use-action.js';
@@ -18,7 +19,6 @@ import { listSessionsInSetup } from '../../today/sessions.requests.js';
 import { forget, useKept } from '../kept.js';
 import { complete, showTray } from '../tray.requests.js';
 import { useMixes } from '../use-mixes.js';
-import { useScans } from '../use-scans.js';
 import { writtenAmount } from '../written-amounts.js';
 import { BesidesList } from './besides-list.js';
 import { Completed } from './completed.js';
@@ -57,8 +57,8 @@ function Finish({ standing, sessionId }: { standing: StandingView; sessionId: st
   const lines = tray.answer?.lines.filter(({ state }) => state === 'on tray') ?? [];
   const mixes = useMixes(whose, () => '');
   // What was scanned and pressed before has to arrive first.
-  const scans = useScans(whose, tray.reload);
-  const waiting = scans.waiting + mixes.waiting;
+  const scans = useWaiting('scan', whose, () => void tray.reload());
+  const waiting = scans.waiting.length + mixes.waiting;
   const sendAgain = () => {
     scans.sendAgain();
     mixes.sendAgain();
