@@ -102,15 +102,14 @@ export function KitListForm({
                 change(lines.map((each) => (each === line ? { ...line, pieces: value } : each)))
               }
             />
-            {index > 0 && (
-              <Button
-                variant="default"
-                aria-label={words.upOf(wordsOfItem(line, pools, texts))}
-                onClick={() => change(oneUp(lines, index))}
-              >
-                ↑
-              </Button>
-            )}
+            <Button
+              variant="default"
+              disabled={index === 0}
+              aria-label={words.upOf(wordsOfItem(line, pools, texts))}
+              onClick={() => change(oneUp(lines, index))}
+            >
+              ↑
+            </Button>
             <Button
               variant="default"
               aria-label={words.removeOf(wordsOfItem(line, pools, texts))}

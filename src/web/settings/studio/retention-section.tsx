@@ -59,19 +59,21 @@ export function RetentionSection({ studio, reload }: { studio: StudioView; reloa
                 {words.presetSource(preset.years, preset.source)} {words.howSure[preset.howSure]}
               </p>
             )}
-            <TextField
-              edits={edits}
-              field="retentionYears"
-              problem={problem}
-              label={words.retentionYears}
-              description={retentionPreset === 'own' ? words.yearsOfOwn : words.yearsOfPreset}
-              type="number"
-              inputMode="numeric"
-              min={0}
-              max={100}
-              step={1}
-              required={retentionPreset === 'own'}
-            />
+            {retentionPreset !== '' && (
+              <TextField
+                edits={edits}
+                field="retentionYears"
+                problem={problem}
+                label={words.retentionYears}
+                description={retentionPreset === 'own' ? words.yearsOfOwn : words.yearsOfPreset}
+                type="number"
+                inputMode="numeric"
+                min={0}
+                max={100}
+                step={1}
+                required={retentionPreset === 'own'}
+              />
+            )}
             {retentionPreset === 'own' && (
               <TextField
                 edits={edits}

@@ -1,4 +1,4 @@
-import { english, type Texts } from '../en/english.js';
+import type { Texts } from '../en/english.js';
 import { accessTexts } from './access.js';
 import { accountTexts } from './account.js';
 import { catalogueTexts } from './catalogue.js';
@@ -17,9 +17,8 @@ import { todayTexts } from './today.js';
 import { trayTexts } from './tray.js';
 import { vocabularyTexts } from './vocabulary.js';
 
-/** Alles, was die Seiten sagen, auf Deutsch. */
+/** Alles, was die Seiten sagen, auf Deutsch. Fehlt etwas, so lässt sich die App nicht bauen. */
 export const german: Texts = {
-  ...english,
   language: 'de-DE',
   ...accessTexts,
   ...accountTexts,

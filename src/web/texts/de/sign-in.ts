@@ -32,7 +32,7 @@ export const signInTexts: typeof english = {
     withPasskey: 'Mit einem Passkey anmelden',
     or: 'oder',
     forgotten:
-      'Passwort vergessen? Die Inhaberin oder der Inhaber macht Ihnen einen neuen Link. Sie selbst bekommen einen an der Konsole durch',
+      'Passwort vergessen? Die Inhaberin oder der Inhaber macht Ihnen einen neuen Link und bekommt den eigenen an der Konsole durch',
     setUpOpen: 'Hier hat noch niemand ein Konto',
     setUpOpenDetail:
       'Öffnen Sie den Link, der an der Konsole ausgegeben wurde, an der Lotward gestartet wurde.',
