@@ -291,6 +291,48 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
       watched.expectNoComplaint();
     }));
 
+  it('say what stands against an erasure before it is asked for, and erase whom a person names', () =>
+    withDevices(async (browser) => {
+      const { version } = await service.seen<{ version: number }>('');
+      await service.patch('', { version, retentionPreset: 'own', retentionYears: 2 });
+      const long = new Date(Date.now() - 5 * 365.25 * 86_400_000).toISOString();
+      const late = await service.made<{ clientId: string; clientReference: string }>('/sessions/late', {
+        source: 'paper',
+        occurredAt: long,
+        client: { name: 'Long Ago' },
+        artistId: studio.ownerId,
+        procedureId: studio.procedureId,
+        visitKind: 'first session',
+        uses: [],
+        signedBy: studio.ownerId,
+      });
+      const watched = await signInAt(browser, service.url);
+      const { page } = watched;
+      await page.goto(address('retention'));
+      await page.getByRole('checkbox', { name: `Erase ${late.clientReference}` }).check();
+      expect(await page.getByRole('checkbox').count()).toBe(1);
+      await page.getByRole('button', { name: 'Erase 1 client' }).click();
+      const dialog = page.getByRole('dialog');
+      await dialog.getByText(late.clientReference).waitFor();
+      await dialog.getByRole('button', { name: 'Erase 1 client' }).click();
+      await page.getByText('1 client is erased.').waitFor();
+      expect(await service.seen(`/clients/${late.clientId}`)).toMatchObject({ name: null });
+
+      const fresh = await makeTreatedClient(service, studio);
+      await page.goto(address('clients', fresh.clientId));
+      await page.getByLabel('Why it is asked for').selectOption({ label: 'The client objects' });
+      await page.getByText('As it stands, it would be refused:').waitFor();
+      await page.getByRole('button', { name: 'Have the refusal recorded' }).waitFor();
+      expect(await service.seen(`/clients/${fresh.clientId}/erasure`)).toMatchObject({ items: [] });
+      await page.getByRole('checkbox', { name: 'No legal obligation applies here' }).check();
+      await page.getByText('With what you say, the client would be erased.').waitFor();
+      await page.getByRole('button', { name: 'Erase the client' }).click();
+      await page.getByRole('dialog').getByRole('button', { name: 'Erase the client' }).click();
+      await page.getByText(/^Erased .* gone for good\./).waitFor();
+      expect(await textOf(page)).not.toContain(texts.name);
+      watched.expectNoComplaint();
+    }));
+
   const screens: Record<string, (page: Page) => Promise<unknown>> = {
     sessions: async (page) => {
       await page.goto(address('sessions'));

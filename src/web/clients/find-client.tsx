@@ -1,4 +1,4 @@
-import { Button, TextInput } from '@mantine/core';
+import { Button, Space, TextInput } from '@mantine/core';
 import { useState } from 'react';
 import type { ClientView } from '../../clients/clients.views.js';
 import { Entries, Entry } from '../frame/entries.js';
@@ -46,6 +46,7 @@ export function FindClient({
           </Button>
         </div>
       </Fields>
+      <Space h="lg" />
       <div role="status">
         {found?.length === 0 && (
           <Note kind="plain">

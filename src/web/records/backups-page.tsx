@@ -1,3 +1,4 @@
+import { Space } from '@mantine/core';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import { Note } from '../frame/note.js';
 import { ProblemNote } from '../frame/problem-note.js';
@@ -42,6 +43,7 @@ export function BackupsPage({ standing }: { standing: StandingView }) {
                 ]}
               />
             )}
+            <Space h="lg" />
             <Note kind="plain">
               <p>{texts.backups.keys}</p>
             </Note>

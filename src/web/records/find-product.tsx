@@ -1,4 +1,4 @@
-import { Button, Group, TextInput } from '@mantine/core';
+import { Button, Group, Space, TextInput } from '@mantine/core';
 import { useState } from 'react';
 import { Entries, Entry } from '../frame/entries.js';
 import { Fields } from '../frame/fields.js';
@@ -65,7 +65,7 @@ export function FindProduct({
           </Button>
         </Group>
       </Fields>
-      <Group mt="lg" />
+      <Space h="lg" />
       {found?.products.length === 0 && (
         <Note kind="plain">
           <p>{texts.late.noProduct}</p>

@@ -123,7 +123,11 @@ function remarksOf(
       use.recordedAt > firstRecordedAt &&
       texts.session.addedLater(at(use.recordedAt), nameOf(use.personId)),
     use.reversal !== null &&
-      texts.session.reversedAt(at(use.reversal.recordedAt), nameOf(use.reversal.personId)),
-    use.reversal !== null && use.reversal.reason !== null && texts.session.because(use.reversal.reason),
+      [
+        texts.session.reversedAt(at(use.reversal.recordedAt), nameOf(use.reversal.personId)),
+        use.reversal.reason !== null && texts.session.because(use.reversal.reason),
+      ]
+        .filter((part) => part !== false)
+        .join(' '),
   ].filter((remark) => remark !== false);
 }
