@@ -199,11 +199,13 @@ describe.skipIf(!hasChromium)('a session from walk-in to sign-off, and several a
       await page.getByText('2 used · 0 opened, not used · 0 back').waitFor();
       // It arrives while the page is open: the service does not take the completion, and the line says why.
       await service.made('/holds', { kind: 'recall', reason: 'recall notice', lotId: held.lot.id });
-      await page.reload();
+      await page.getByRole('button', { name: 'Finish and sign' }).click();
       await page.getByText('One thing is on hold: say whether used or not.').waitFor();
       expect(await page.getByRole('button', { name: 'Finish and sign' }).isDisabled()).toBe(true);
       const line = page.getByRole('group', { name: /lot CL-HELD/ });
       await line.getByText('Was it used or not?').waitFor();
+      await line.getByText(/was put on hold after it was laid out/).waitFor();
+      expect(await faultsEverywhere(page)).toEqual([]);
       await line.getByLabel('Used', { exact: true }).check();
       await line.getByLabel('Why it was used').fill('opened before the notice came');
       await page.getByRole('button', { name: 'Finish and sign' }).click();
@@ -236,7 +238,7 @@ describe.skipIf(!hasChromium)('a session from walk-in to sign-off, and several a
           page
             .locator('[data-verdict]')
             .filter({ hasText: 'Fine liner' })
-            .getByText(/^(Admitted|Refused|Which one\?)$/)
+            .getByText(/^(Admitted|Refused|Another one\?)$/)
             .textContent(),
         ),
       );

@@ -41,13 +41,17 @@ export function VerdictPanel({
     panel.current?.scrollIntoView({ block: 'nearest' });
   }, [scan.id]);
   const date = lastDayOf(scan, texts);
-  const why = reasons.flatMap(({ code }) => texts.reasonWords[code] ?? []).join(' · ');
+  const words = reasons.flatMap(({ code }) => texts.reasonWords[code] ?? []);
+  const [question] = words;
+  // A question is its own word: which one, or another one.
+  const word = verdict === 'question' && question !== undefined ? question : texts.verdicts[verdict];
+  const why = verdict === 'question' ? '' : words.join(' · ');
   return (
     <div className={styles.verdict} data-verdict={verdict} role="status" ref={panel}>
       <div className={styles.head}>
         <VerdictSign verdict={verdict} ground="var(--verdict)" />
         <div className={styles.words}>
-          <p className={styles.word}>{texts.verdicts[verdict]}</p>
+          <p className={styles.word}>{word}</p>
           {thing && <p className={styles.thing}>{thing.label}</p>}
           {why !== '' && <p className={styles.why}>{why}</p>}
           {thing && pieces > 0 && <p className={styles.thing}>{texts.tray.onTrayNow(pieces)}</p>}

@@ -37,6 +37,8 @@ export const completionTexts: typeof english = {
       'Nichts in diesem Studio hat dieses Symbol oder diesen Code. Sehen Sie noch einmal auf das Etikett, oder tragen Sie es später in der Akte der Sitzung nach.',
     notOnTray:
       'Das lag nicht auf dem Tablett. Wurde es verwendet? Es wird in jedem Fall aufgezeichnet, gleich welches Datum es trägt.',
+    oneMoreThanLaid:
+      'Alle Verpackungen dieser Stücke wurden schon gezeigt. Wurde eines mehr verwendet, als auf dem Tablett lag? Wenn diese zweimal gezeigt wurde, dann nicht.',
     usedBesidesOf: (label, code, state) => `Verwendet: ${label}, ${code}, ${state}`,
     notUsed: 'Es wurde nicht verwendet',
     besides: 'Außerdem verwendet',

@@ -36,6 +36,8 @@ export const completionTexts = {
     unknownWrapper:
       'Nothing of this studio has that symbol or code. Look at the label again, or record it later in the session’s record.',
     notOnTray: 'This was not on the tray. Was it used? It is recorded all the same, whatever its dates.',
+    oneMoreThanLaid:
+      'All wrappers of these pieces were shown already. Was one more used than lay on the tray? If this one was shown twice, it was not.',
     usedBesidesOf: (label: string, code: string, state: string) => `Used: ${label}, ${code}, ${state}`,
     notUsed: 'It was not used',
     besides: 'Used besides the tray',

@@ -1,9 +1,7 @@
 import { Button } from '@mantine/core';
-import type { ReactNode } from 'react';
 import { outcomes as allOutcomes, type Outcome } from '../../../sessions/completion-rules.js';
 import { useTexts } from '../../texts/texts.js';
 import bar from '../tray-page.module.css';
-import styles from './completion.module.css';
 
 /** What will be booked in a few words, and the one press that does it. */
 export function CompletionBar({
@@ -13,7 +11,6 @@ export function CompletionBar({
   busy,
   ready,
   onComplete,
-  children,
 }: {
   /** How many things it has still to be said of. */
   undecided: number;
@@ -22,8 +19,6 @@ export function CompletionBar({
   busy: boolean;
   ready: boolean;
   onComplete: () => void;
-  /** The way back. */
-  children: ReactNode;
 }) {
   const texts = useTexts();
   const told = allOutcomes.map((outcome) => {
@@ -35,12 +30,9 @@ export function CompletionBar({
       <p className={bar.lacking} role="status">
         {undecided > 0 ? <strong>{texts.completion.undecided(undecided)}</strong> : told.join(' · ')}
       </p>
-      <div className={styles.ways}>
-        {children}
-        <Button size="xl" loading={busy} disabled={!ready} onClick={onComplete}>
-          {texts.completion.complete}
-        </Button>
-      </div>
+      <Button size="xl" loading={busy} disabled={!ready} onClick={onComplete}>
+        {texts.completion.complete}
+      </Button>
     </div>
   );
 }

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import type { TrayLineView } from '../../../sessions/tray.views.js';
-import { completionOf, untouched } from './completion-draft.js';
+import { completionOf, outcomeOf, untouched } from './completion-draft.js';
 
 const line = (id: string, others: Partial<TrayLineView> = {}): TrayLineView => ({
   id,
@@ -23,14 +23,15 @@ const line = (id: string, others: Partial<TrayLineView> = {}): TrayLineView => (
 const bottle = (id: string) => line(id, { stockForm: 'container', isPigment: true, pieces: 0 });
 const mixed = new Set(['mixed']);
 
-it('fills in that pieces and mixed bottles were used and other bottles go back', () => {
-  const completion = completionOf(untouched, [line('piece'), bottle('mixed'), bottle('loose')], mixed, 'me');
-  expect(completion).toEqual({
-    lines: [
-      { trayLineId: 'piece', outcome: 'used' },
-      { trayLineId: 'mixed', outcome: 'used' },
-      { trayLineId: 'loose', outcome: 'back unopened' },
-    ],
+it('takes it that pieces and mixed bottles were used and other bottles go back', () => {
+  const lines = [line('piece'), bottle('mixed'), bottle('loose')];
+  expect(lines.map((each) => outcomeOf(untouched, each, mixed))).toEqual(['used', 'used', 'back unopened']);
+});
+
+it('names what was said only, so that the service asks of what is put on hold meanwhile', () => {
+  const draft = { ...untouched, outcomes: { piece: 'opened unused' as const } };
+  expect(completionOf(draft, [line('piece'), line('other piece')], mixed, 'me')).toEqual({
+    lines: [{ trayLineId: 'piece', outcome: 'opened unused' }],
     besides: [],
     complications: null,
     signedBy: 'me',
@@ -57,8 +58,9 @@ it('asks nothing of what expired while it lay there, for dates were judged when 
 
 it('sends no amount of what was not used', () => {
   const draft = { ...untouched, drops: { loose: 3 } };
-  expect(completionOf(draft, [bottle('loose')], mixed, 'me')?.lines).toEqual([
-    { trayLineId: 'loose', outcome: 'back unopened' },
+  const back = { ...draft, outcomes: { loose: 'opened unused' as const } };
+  expect(completionOf(back, [bottle('loose')], mixed, 'me')?.lines).toEqual([
+    { trayLineId: 'loose', outcome: 'opened unused' },
   ]);
   expect(
     completionOf({ ...draft, outcomes: { loose: 'used' } }, [bottle('loose')], mixed, 'me')?.lines,

@@ -49,7 +49,10 @@ export function outcomeOf(
   return draft.outcomes[line.id] ?? prefilledOutcome(line, mixedContainerIds);
 }
 
-/** The completion as the service takes it, every line named; undefined while something has still to be said. */
+/**
+ * The completion as the service takes it; undefined while something has still to be said. Only what somebody said is named:
+ * of the rest the service takes the same for granted, unless it was put on hold at this very moment, and then it asks.
+ */
 export function completionOf(
   draft: CompletionDraft,
   lines: readonly TrayLineView[],
@@ -60,6 +63,7 @@ export function completionOf(
   for (const line of lines) {
     const outcome = outcomeOf(draft, line, mixedContainerIds);
     if (outcome === null) return undefined;
+    if (draft.outcomes[line.id] === undefined) continue;
     const drops = draft.drops[line.id] ?? 0;
     const reason = draft.reasons[line.id]?.trim() ?? '';
     said.push({

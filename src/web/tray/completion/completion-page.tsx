@@ -82,7 +82,13 @@ function Finish({ standing, sessionId }: { standing: StandingView; sessionId: st
   const completion = completionOf(draft, lines, mixedIds, personId);
   const completing = useAction(async () => {
     if (!completion) return;
-    await complete(studioId, sessionId, { ...completion, ...events.of(completion) });
+    try {
+      await complete(studioId, sessionId, { ...completion, ...events.of(completion) });
+    } catch (error) {
+      // What changed since, such as a hold, is shown at its line.
+      await tray.reload();
+      throw error;
+    }
     setBookedBesides(draft.besides);
     forget(key);
     await tray.reload();
@@ -90,10 +96,13 @@ function Finish({ standing, sessionId }: { standing: StandingView; sessionId: st
   const faults = completing.problem?.document.lines ?? [];
 
   const change = (part: Partial<CompletionDraft>) => setDraft((before) => ({ ...before, ...part }));
-  /** Of several alike, the first whose wrapper was not shown yet. */
-  const showLines = (found: typeof lines) => {
-    const line = found.find(({ id }) => !draft.wrappers.includes(id)) ?? found[0];
-    if (!line) return;
+  /** Of several alike, the first whose wrapper was not shown yet; false: there are more wrappers than pieces. */
+  const showLines = (found: typeof lines): boolean => {
+    const [first] = found;
+    const line =
+      found.find(({ id }) => !draft.wrappers.includes(id)) ??
+      (first?.stockForm === 'container' ? first : undefined);
+    if (!line) return false;
     setCalledId(line.id);
     setDraft((before) => ({
       ...before,
@@ -104,7 +113,15 @@ function Finish({ standing, sessionId }: { standing: StandingView; sessionId: st
           ? { ...before.outcomes, [line.id]: 'used' }
           : before.outcomes,
     }));
+    return true;
   };
+  const addBesides = (added: Besides) =>
+    setDraft((before) => {
+      const same = before.besides.find(({ containerId }) => containerId === added.containerId);
+      const others = before.besides.filter((each) => each !== same);
+      const amount = added.isCounted ? (same?.amount ?? 0) + added.amount : added.amount;
+      return { ...before, besides: [...others, { ...added, amount }] };
+    });
 
   if (isProblem(tray.problem, 'not-found')) return <NoSuchPage />;
   const state = tray.answer?.state;
@@ -132,6 +149,15 @@ function Finish({ standing, sessionId }: { standing: StandingView; sessionId: st
       )}
       {state === 'in setup' && mixes.mixes && (
         <div className={styles.form}>
+          <Button
+            component={Link}
+            to={pathOfTray({ studioId, sessionId })}
+            size="xl"
+            variant="default"
+            className={styles.back ?? ''}
+          >
+            {texts.completion.backToTray}
+          </Button>
           {waiting > 0 && (
             <Note kind="fault">
               <p>{texts.completion.waiting(waiting)}</p>
@@ -168,15 +194,7 @@ function Finish({ standing, sessionId }: { standing: StandingView; sessionId: st
               lines={lines}
               field={field}
               onLines={showLines}
-              onBesides={(besides) =>
-                setDraft((before) => ({
-                  ...before,
-                  besides: [
-                    ...before.besides.filter(({ containerId }) => containerId !== besides.containerId),
-                    besides,
-                  ],
-                }))
-              }
+              onBesides={addBesides}
             />
           </Section>
           <SigningFields studioId={studioId} personId={personId} draft={draft} onChange={change} />
@@ -188,11 +206,7 @@ function Finish({ standing, sessionId }: { standing: StandingView; sessionId: st
             busy={completing.busy}
             ready={completion !== undefined && waiting === 0}
             onComplete={() => void completing.run()}
-          >
-            <Button component={Link} to={pathOfTray({ studioId, sessionId })} size="xl" variant="default">
-              {texts.completion.backToTray}
-            </Button>
-          </CompletionBar>
+          />
         </div>
       )}
     </Page>

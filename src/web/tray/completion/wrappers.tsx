@@ -27,19 +27,26 @@ export function Wrappers({
   studioId: string;
   lines: readonly TrayLineView[];
   field: RefObject<HTMLInputElement | null>;
-  /** Every line the wrapper can belong to. */
-  onLines: (lines: TrayLineView[]) => void;
+  /** Every line the wrapper can belong to. @returns whether it was the wrapper of one */
+  onLines: (lines: TrayLineView[]) => boolean;
   onBesides: (besides: Besides) => void;
 }) {
   const texts = useTexts();
   /** What a wrapper that is not of the tray can have come from. */
   const [offered, setOffered] = useState<ContainerView[]>();
+  /** Whether more wrappers were shown than pieces lay on the tray. */
+  const [isOneMore, setOneMore] = useState(false);
   const reading = useAction(async (symbol: string) => {
     setOffered(undefined);
     const wrapper = await readWrapper(studioId, symbol);
     const found = linesOfWrapper(lines, wrapper);
-    if (found.length > 0) onLines(found);
-    else setOffered(await containersOf(studioId, wrapper));
+    if (found.length > 0 && onLines(found)) return;
+    const containers = await containersOf(studioId, wrapper);
+    // By a code that stands on the label besides the lot, such as a batch.
+    const laid = lines.filter((line) => containers.some(({ id }) => id === line.containerId));
+    if (found.length === 0 && laid.length > 0 && onLines(laid)) return;
+    setOneMore(laid.length > 0);
+    setOffered(containers);
   });
   const show = (symbol: string) => void reading.run(symbol);
   const labelOf = ({ makerName, productName, shade }: ContainerView) =>
@@ -56,7 +63,7 @@ export function Wrappers({
       )}
       {offered && offered.length > 0 && (
         <Note kind="plain">
-          <p>{texts.completion.notOnTray}</p>
+          <p>{isOneMore ? texts.completion.oneMoreThanLaid : texts.completion.notOnTray}</p>
           <div className={styles.offers}>
             {offered.map((container) => (
               <Button
