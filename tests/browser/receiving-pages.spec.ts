@@ -80,9 +80,10 @@ describe.skipIf(!hasChromium)('receiving and the catalogue on the pages', () => 
       await first.getByText('1 × 20 pieces').waitFor();
       // The same symbol again is never counted in silence.
       await scan(page, `01${boxGtin}1728103110CL-2041`);
-      await first.getByText('The same symbol was scanned again. Is that another one?').waitFor();
+      const again = page.getByRole('group', { name: 'Corvin Needleworks Liner 1207RL, scanned again' });
+      await again.getByText('The same symbol was scanned again. Is that another one?').waitFor();
       await first.getByText('1 × 20 pieces').waitFor();
-      await first.getByRole('button', { name: '+1', exact: true }).click();
+      await again.getByRole('button', { name: '+1', exact: true }).click();
       await first.getByText('2 × 20 pieces').waitFor();
 
       // Another lot, of which the month only is given; two boxes told apart by their serial numbers.
@@ -268,6 +269,21 @@ describe.skipIf(!hasChromium)('receiving and the catalogue on the pages', () => 
       await page.getByLabel('Archived ones too').check();
       await fine.getByRole('button', { name: /^Restore/ }).click();
       await fine.getByRole('button', { name: /^Archive/ }).waitFor();
+
+      // Somebody else changes it meanwhile: that is said, and what they made of it is shown.
+      await fine.getByRole('button', { name: /^Change/ }).click();
+      const { items } = await service.seen<{ items: { id: string; version: number }[] }>(
+        '/products?text=fine',
+      );
+      const [changed] = items;
+      await service.patch(`/products/${changed?.id}`, { version: changed?.version, machineFit: 'bayonet' });
+      await fine.getByLabel('Membrane').selectOption('yes');
+      await fine.getByRole('button', { name: 'Save' }).click();
+      await fine.getByText(/changed by someone else/).waitFor();
+      expect(await fine.getByLabel('Fits which machines').inputValue()).toBe('bayonet');
+      await fine.getByLabel('Membrane').selectOption('yes');
+      await fine.getByRole('button', { name: 'Save' }).click();
+      await fine.getByText(/bayonet, with membrane/).waitFor();
 
       await open(page, 'settings/configurations', 'Cartridges that stand for each other');
       const declare = page.getByRole('form', { name: 'Declare two as equal' });

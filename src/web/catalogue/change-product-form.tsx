@@ -1,4 +1,4 @@
-import { useRef } from 'react';
+import { useRef, useState } from 'react';
 import type { ProductView } from '../../catalogue/products.views.js';
 import { Fields } from '../frame/fields.js';
 import { SaveOrCancel } from '../frame/save-or-cancel.js';
@@ -51,6 +51,12 @@ export function ChangeProductForm({
       await onChanged();
     },
   );
+  const [version, setVersion] = useState(product.version);
+  if (version !== product.version) {
+    // Somebody else changed it: what is shown is what a change would be made from.
+    setVersion(product.version);
+    form.setDraft(draftOfProduct(product));
+  }
   return (
     <Fields onSubmit={() => void form.run()} label={texts.products.changeOf(wordsOfProduct(product))}>
       <ProductFields studioId={studioId} isNew={false} {...form} onChange={form.setDraft} />

@@ -50,6 +50,7 @@ export function CompanyField({
         label={words.one}
         description={words.hint}
         value={value}
+        required={none === undefined}
         none={none ?? texts.companies.choose}
         choices={(answer ?? []).map((company) => ({ value: company.id, label: company.name }))}
         error={error}

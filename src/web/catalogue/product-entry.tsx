@@ -64,7 +64,6 @@ export function ProductEntry({
           <ProblemNote problem={problem} />
           {open === 'fields' && (
             <ChangeProductForm
-              key={product.version}
               studioId={studioId}
               product={product}
               onChanged={async () => {

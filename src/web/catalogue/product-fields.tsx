@@ -45,10 +45,11 @@ export function ProductFields({
       onChange={(event) => set({ [field]: event.currentTarget.value })}
     />
   );
-  const amount = (field: AmountField, label: string, hint: string, at: string) => (
+  const amount = (field: AmountField, label: string, hint: string, at: string, required = false) => (
     <TextInput
       label={label}
       description={hint}
+      required={required}
       inputMode="decimal"
       maxLength={12}
       autoComplete="off"
@@ -120,7 +121,7 @@ export function ProductFields({
             choices={pigmentRoles.map((role) => ({ value: role, label: words.pigmentRoles[role] }))}
             onChange={(role) => role !== '' && set({ pigmentRole: role })}
           />
-          {amount('millilitres', words.millilitres, words.millilitresHint, 'volumeMicrolitres')}
+          {amount('millilitres', words.millilitres, words.millilitresHint, 'volumeMicrolitres', true)}
           {openedLife}
           {amount('dropMicrolitres', words.drop, words.dropHint, 'dropMicrolitres')}
           {text('colourIndexNumbers', words.colourIndex, words.colourIndexHint)}

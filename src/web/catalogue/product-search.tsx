@@ -52,7 +52,8 @@ export function ProductSearch({
           // Enter belongs to the search, not to the form around it.
           if (event.key !== 'Enter') return;
           event.preventDefault();
-          const [only, ...others] = found ?? [];
+          // Only what was found by this very text.
+          const [only, ...others] = asked === text.trim() ? (found ?? []) : [];
           if (only && others.length === 0) onChosen(only);
         }}
       />

@@ -25,6 +25,8 @@ export interface LineSurroundings {
   mayChangeRegister: boolean;
   /** Whether it was tried to take the delivery in: then what is lacking is said. */
   reviewed: boolean;
+  /** The line that is asked about right below the scan field; undefined when none is. */
+  askedAbove: string | undefined;
   /** Puts the cursor where the next scan is typed. */
   onAnswered: () => void;
 }
@@ -84,7 +86,7 @@ export function LineEntry({ line, around }: { line: LineDraft; around: LineSurro
       below={
         <div className={styles.below} id={idOfLine(key)} tabIndex={-1}>
           {product === null && <UnknownProduct line={line} around={around} />}
-          {line.again > 0 && <AgainQuestion line={line} around={around} />}
+          {line.again > 0 && key !== around.askedAbove && <AgainQuestion line={line} around={around} />}
           <SameCodeQuestion line={line} around={around} />
           {(!line.open || product === null) && line.faults.length > 0 && (
             <Note kind="fault">

@@ -36,13 +36,9 @@ export function ReceivePage({ standing }: { standing: StandingView }) {
   const timeZone = studio.answer?.timeZone ?? 'UTC';
   const mayChangeRegister = permissions.includes('change the register');
   const field = useRef<HTMLInputElement>(null);
-  const top = useRef<HTMLDivElement>(null);
   const readings = useReadings(studioId, delivery);
   const taking = useTakingIn(studioId, delivery, { usualPlaceId, currency, timeZone });
   const isTakenIn = draft.receipt !== undefined;
-  useEffect(() => {
-    if (isTakenIn) top.current?.focus();
-  }, [isTakenIn]);
 
   const isUnfinished = !isTakenIn && draft.lines.length > 0;
   useEffect(() => {
@@ -61,6 +57,7 @@ export function ReceivePage({ standing }: { standing: StandingView }) {
     currency,
     mayChangeRegister,
     reviewed: taking.reviewed,
+    askedAbove: readings.last?.kind === 'asked' ? readings.last.key : undefined,
     onAnswered: () => field.current?.focus({ preventScroll: true }),
   };
   if (draft.receipt) {
@@ -68,17 +65,15 @@ export function ReceivePage({ standing }: { standing: StandingView }) {
       draft.lines.flatMap(({ product }) => (product ? [[product.id, wordsOfProduct(product)] as const] : [])),
     );
     return (
-      <Page above={studioName} title={words.title}>
-        <div ref={top} tabIndex={-1}>
-          <ReceiptPart
-            studioId={studioId}
-            receipt={draft.receipt}
-            names={names}
-            places={places}
-            mayPrint={permissions.includes('print labels')}
-            onNext={() => delivery.startAnew()}
-          />
-        </div>
+      <Page key="taken in" above={studioName} title={words.title}>
+        <ReceiptPart
+          studioId={studioId}
+          receipt={draft.receipt}
+          names={names}
+          places={places}
+          mayPrint={permissions.includes('print labels')}
+          onNext={() => delivery.startAnew()}
+        />
       </Page>
     );
   }
@@ -87,7 +82,7 @@ export function ReceivePage({ standing }: { standing: StandingView }) {
     <Page above={studioName} title={words.title} lead={words.lead}>
       <ProblemNote problem={studio.problem ?? placesHere.problem} />
       <Section title={words.scanTitle} hint={words.scanTitleHint}>
-        <ScanPart field={field} delivery={delivery} draft={draft} readings={readings} />
+        <ScanPart field={field} draft={draft} readings={readings} around={around} />
       </Section>
       <Section title={words.lines} hint={words.linesHint}>
         {lastOut && (
@@ -128,6 +123,7 @@ export function ReceivePage({ standing }: { standing: StandingView }) {
           usualPlaceId={usualPlaceId}
           currency={currency}
           reviewed={taking.reviewed}
+          ready={studio.answer !== undefined && placesHere.answer !== undefined}
           busy={taking.busy}
           problem={taking.problem}
           onTakeIn={() => void taking.run()}

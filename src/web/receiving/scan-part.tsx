@@ -9,8 +9,10 @@ import { deviceSettings } from '../scanner/device-settings.js';
 import { Scanner } from '../scanner/scanner.js';
 import { withSeparators } from '../scanner/typed-symbol.js';
 import { useTexts } from '../texts/texts.js';
-import type { DeliveryDraft, KeptDelivery } from './delivery-draft.js';
+import type { DeliveryDraft } from './delivery-draft.js';
 import { newLine } from './line-draft.js';
+import type { LineSurroundings } from './line-entry.js';
+import { AgainQuestion } from './questions/again-question.js';
 import styles from './receiving.module.css';
 import type { ScanOutcome, useReadings } from './use-readings.js';
 
@@ -20,14 +22,14 @@ const longestSymbol = 500;
 /** Where goods are scanned in, and what came of the last scan. */
 export function ScanPart({
   field,
-  delivery,
   draft,
   readings,
+  around,
 }: {
   field: RefObject<HTMLInputElement | null>;
-  delivery: KeptDelivery;
   draft: DeliveryDraft;
   readings: ReturnType<typeof useReadings>;
+  around: LineSurroundings;
 }) {
   const texts = useTexts();
   const words = texts.receiving;
@@ -70,9 +72,9 @@ export function ScanPart({
           </Button>
         </Note>
       )}
-      {last && <Outcome last={last} draft={draft} onMakers={readings.takeForMakers} />}
+      {last && <Outcome last={last} draft={draft} around={around} onMakers={readings.takeForMakers} />}
       <Group>
-        <Button variant="default" onClick={() => delivery.putInFront(newLine(uuidv7(), {}))}>
+        <Button variant="default" onClick={() => around.delivery.putInFront(newLine(uuidv7(), {}))}>
           {words.byHand}
         </Button>
       </Group>
@@ -83,10 +85,12 @@ export function ScanPart({
 function Outcome({
   last,
   draft,
+  around,
   onMakers,
 }: {
   last: ScanOutcome;
   draft: DeliveryDraft;
+  around: LineSurroundings;
   onMakers: ReturnType<typeof useReadings>['takeForMakers'];
 }) {
   const texts = useTexts();
@@ -136,8 +140,8 @@ function Outcome({
     );
   }
   return line.again === 0 ? null : (
-    <Note kind="plain">
-      <p>{words.scannedAgain(name)}</p>
-    </Note>
+    <div role="status">
+      <AgainQuestion line={line} around={around} />
+    </div>
   );
 }

@@ -16,6 +16,7 @@ export function TakeInPart({
   usualPlaceId,
   currency,
   reviewed,
+  ready,
   busy,
   problem,
   onTakeIn,
@@ -24,6 +25,8 @@ export function TakeInPart({
   usualPlaceId: string;
   currency: string;
   reviewed: boolean;
+  /** Whether it is known where it can go, and in which currency and time zone. */
+  ready: boolean;
   busy: boolean;
   problem: ServiceProblem | undefined;
   onTakeIn: () => void;
@@ -65,7 +68,7 @@ export function TakeInPart({
       )}
       {!standsAtLines && <ProblemNote problem={problem} />}
       <div>
-        <Button mt="md" loading={busy} onClick={onTakeIn}>
+        <Button mt="md" loading={busy} disabled={!ready} onClick={onTakeIn}>
           {words.takeIn}
         </Button>
       </div>

@@ -32,6 +32,9 @@ export function AgainQuestion({ line, around }: { line: LineDraft; around: LineS
   };
   return (
     <fieldset className={styles.question} aria-label={words.againOf(name)}>
+      <p>
+        <strong>{name}</strong>
+      </p>
       <p>{words.again(again)}</p>
       <Group gap="sm">
         <Button onClick={() => answer({ quantity: oneMore(line, again).quantity })}>

@@ -26,7 +26,6 @@ export const receivingTexts: typeof english = {
     scannedMore: (name, quantity) => `${name}: nach der Seriennummer eines mehr, jetzt ${quantity}.`,
     scannedSamePiece: (name) =>
       `${name}: Genau dieses Stück wurde nach seiner Seriennummer schon gescannt. Es wird nicht noch einmal gezählt.`,
-    scannedAgain: (name) => `${name}: noch einmal dasselbe Symbol. Sagen Sie unten, ob es ein weiteres ist.`,
 
     lines: 'Was ankam',
     linesHint: 'Die zuletzt gescannte Zeile steht oben.',

@@ -28,7 +28,6 @@ export const receivingTexts = {
       `${name}: one more by its serial number, ${quantity} now.`,
     scannedSamePiece: (name: string) =>
       `${name}: this very piece was scanned already, by its serial number. It is not counted again.`,
-    scannedAgain: (name: string) => `${name}: the same symbol again. Say below whether it is another one.`,
 
     lines: 'What arrived',
     linesHint: 'The line that was scanned last stands on top.',
