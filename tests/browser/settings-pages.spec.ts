@@ -102,9 +102,10 @@ describe.skipIf(!hasChromium)('the settings of a studio', () => {
       expect(await faultsEverywhere(page)).toEqual([]);
 
       const [, lips] = await service.seen<{ id: string }[]>('/procedures');
-      const list = await service.seen<{ items: { productId: string | null; quantity: number }[] }>(
-        `/procedures/${lips?.id}/kit-list`,
-      );
+      const list = await service.seen<{
+        version: number;
+        items: { productId: string | null; quantity: number }[];
+      }>(`/procedures/${lips?.id}/kit-list`);
       expect(list.items.map(({ productId, quantity }) => [productId, quantity])).toEqual([
         [null, 2],
         [studio.umberId, 1],
@@ -112,6 +113,18 @@ describe.skipIf(!hasChromium)('the settings of a studio', () => {
       await page.reload();
       await page.getByRole('button', { name: 'Kit list of Shaded lips' }).click();
       await page.getByText('any cartridge 1205RLLT').waitFor();
+
+      // Somebody else empties the list while it is written on here.
+      const path = `/procedures/${lips?.id}/kit-list`;
+      expect((await service.put(path, { items: [], version: list.version })).status).toBe(200);
+      await form.getByLabel(/^Pieces of any cartridge/).fill('3');
+      await form.getByRole('button', { name: 'Save' }).click();
+      await form.getByText('Somebody else changed this list in the meantime').waitFor();
+      await form.getByText('Nothing is needed.').waitFor();
+      expect((await service.seen<{ items: object[] }>(path)).items).toEqual([]);
+      await form.getByRole('button', { name: 'Save' }).click();
+      await form.getByText('Saved.').waitFor();
+      expect((await service.seen<{ items: object[] }>(path)).items).toHaveLength(2);
       watched.expectNoComplaint();
     }));
 

@@ -52,7 +52,7 @@ export const accountTexts: typeof english = {
     passkeysAtLocalhost: 'Lotward als localhost öffnen',
     pin: 'PIN für Tablets',
     pinHint: (studio) =>
-      `Daran erkennen Sie die Tablets in den Behandlungsräumen von ${studio}, nur für die Arbeit am Tablett. 4 bis 8 Ziffern.`,
+      `Daran erkennen die Tablets in den Behandlungsräumen von ${studio} Sie wieder, nur für die Arbeit am Tablett. 4 bis 8 Ziffern.`,
     pinLabel: 'Neue PIN',
     pinChosen: (when) => `Gewählt ${when}.`,
     noPin: 'Sie haben keine; ein Ausweis geht auch ohne.',
