@@ -5,7 +5,7 @@ export function writtenVolume(microlitres: number, language: string): string {
   return new Intl.NumberFormat(language, {
     style: 'unit',
     unit: 'milliliter',
-    maximumFractionDigits: 1,
+    maximumFractionDigits: 2,
   }).format(microlitres / 1000);
 }
 
@@ -29,7 +29,7 @@ export function writtenChange(
   const volume = new Intl.NumberFormat(texts.language, {
     style: 'unit',
     unit: 'milliliter',
-    maximumFractionDigits: 1,
+    maximumFractionDigits: 2,
     signDisplay: 'exceptZero',
   }).format(microlitres / 1000);
   if (microlitres === 0) return texts.amounts.change(counted);

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import type { ShownContainerView } from '../../../stock/container-list.views.js';
 import type { ContainerChangeView } from '../../../stock/container-operations.views.js';
+import { isPast } from '../../../stock/shelf-life.js';
 import { PageLink } from '../../frame/navigation.js';
 import { NoSuchPage } from '../../frame/no-such-page.js';
 import { Page } from '../../frame/page.js';
@@ -83,6 +84,9 @@ function ContainerParts({
       <Section title={texts.container.time} hint={texts.container.timeHint}>
         <p>
           <Sign standing={sign}>{texts.conditions[condition]}</Sign>
+          {isPast(life.status) && sign === 'fault' && condition !== life.status && (
+            <Sign standing="fault">{texts.conditions[life.status]}</Sign>
+          )}
           {life.lastDay !== null && texts.container.through(writtenDay(life.lastDay, texts.language))}
           {life.daysLeft !== null && life.daysLeft >= 0 && sign !== 'over' && (
             <> {texts.container.daysLeft(life.daysLeft)}</>

@@ -11,6 +11,7 @@ import { useAction } from '../../service/use-action.js';
 import { useTexts } from '../../texts/texts.js';
 import type { StudioFacts } from '../use-studio-facts.js';
 import { allowedOperations, type Operation } from './allowed-operations.js';
+import { containerCondition } from './container-condition.js';
 import { type GivenOperation, recordOperation } from './containers.requests.js';
 import { CountForm } from './count-form.js';
 import { OperationForm } from './operation-form.js';
@@ -31,6 +32,7 @@ export function OperationsSection({
   const [asking, setAsking] = useState<Operation>();
   const events = useRef(new Events()).current;
   const allowed = allowedOperations(container, permissions);
+  const { standing } = containerCondition(container, facts.near);
   const record = async (given: GivenOperation) => {
     const change = await recordOperation(studioId, container.id, given, events.of(given));
     events.renew();
@@ -43,7 +45,12 @@ export function OperationsSection({
     switch (operation) {
       case 'open':
         return (
-          <Button key={operation} loading={opening.busy} onClick={() => void opening.run()}>
+          <Button
+            key={operation}
+            variant={standing === 'fault' ? 'default' : 'filled'}
+            loading={opening.busy}
+            onClick={() => void opening.run()}
+          >
             {texts.operations[operation]}
           </Button>
         );

@@ -21,6 +21,9 @@ const signs: Record<TimeMarkKind, string> = {
   'use-by': 'M-7-9H7V9H-7z',
 };
 
+/** Points at what lies too far away to be drawn to scale. */
+const beyond = 'M-8-9L2 0L-8 9M0-9L10 0L0 9';
+
 /**
  * The time of one container as a line: when it came, was opened and has to be used up, and where today stands. The words
  * beside it say the same.
@@ -43,7 +46,7 @@ export function TimeBarPicture({
           {bar.marks.map((mark) => (
             <li key={mark.kind}>
               <svg width="22" height="22" viewBox="-18 -18 36 36" aria-hidden="true" focusable="false">
-                <path d={signs[mark.kind]} className={styles.sign} data-kind={mark.kind} />
+                <MarkSign mark={mark} />
               </svg>
               <span>{words(mark, texts)}</span>
             </li>
@@ -73,12 +76,14 @@ export function SmallTimeBar({
 
 function BarLine({ bar, standing }: { bar: ReturnType<typeof timeBar>; standing: string }) {
   // What React makes may hold signs that an address inside a picture may not.
-  const hatching = `hatching-${useId().replace(/\W/g, '')}`;
+  const id = useId().replace(/\W/g, '');
+  const left = bar.left && across(bar.left, 14);
+  const over = bar.over && across(bar.over, 14);
   return (
     <svg className={styles.bar} height="44" aria-hidden="true" focusable="false">
       <defs>
         <pattern
-          id={hatching}
+          id={`hatching-${id}`}
           width="8"
           height="8"
           patternUnits="userSpaceOnUse"
@@ -86,41 +91,32 @@ function BarLine({ bar, standing }: { bar: ReturnType<typeof timeBar>; standing:
         >
           <rect width="3.500" height="8" className={styles.hatch} />
         </pattern>
+        <pattern id={`stripes-${id}`} width="10" height="44" patternUnits="userSpaceOnUse">
+          <rect width="7" height="44" className={styles.stripe} />
+        </pattern>
       </defs>
       <rect x="0" y="21" width="100%" height="2" className={styles.track} />
-      <StretchOf stretch={bar.gone} className={styles.gone} height={6} />
-      <StretchOf stretch={bar.left} className={styles.left} standing={standing} height={14} />
-      {bar.over && (
-        <>
-          <StretchOf stretch={bar.over} className={styles.over} height={14} />
-          <rect {...across(bar.over, 14)} fill={`url(#${hatching})`} />
-        </>
-      )}
+      {bar.gone && <rect {...across(bar.gone, 6)} className={styles.gone} />}
+      {left && <rect {...left} className={styles.left} data-standing={standing} />}
+      {left && standing === 'care' && <rect {...left} fill={`url(#stripes-${id})`} />}
+      {left && standing === 'fault' && <rect {...left} fill={`url(#hatching-${id})`} />}
+      {over && <rect {...over} className={styles.over} />}
+      {over && <rect {...over} fill={`url(#hatching-${id})`} />}
       {bar.marks.map((mark) => (
         <svg key={mark.kind} x={`${inset(mark.at)}%`} y="22" overflow="visible" aria-hidden="true">
-          <path
-            d={mark.isBeyond ? 'M-8-9L2 0L-8 9M0-9L10 0L0 9' : signs[mark.kind]}
-            className={mark.isBeyond ? styles.beyond : styles.sign}
-            data-kind={mark.kind}
-          />
+          <MarkSign mark={mark} />
         </svg>
       ))}
     </svg>
   );
 }
 
-function StretchOf({
-  stretch,
-  className,
-  height,
-  standing,
-}: {
-  stretch: Stretch | null;
-  className: string | undefined;
-  height: number;
-  standing?: string;
-}) {
-  return stretch && <rect {...across(stretch, height)} className={className} data-standing={standing} />;
+function MarkSign({ mark: { kind, isBeyond } }: { mark: TimeMark }) {
+  return isBeyond ? (
+    <path d={beyond} className={styles.beyond} />
+  ) : (
+    <path d={signs[kind]} className={styles.sign} data-kind={kind} />
+  );
 }
 
 function across({ from, to }: Stretch, height: number) {

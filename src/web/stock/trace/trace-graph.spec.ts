@@ -133,7 +133,17 @@ describe('the graph of a trace', () => {
           const from = byKey.get(edge.from);
           const to = byKey.get(edge.to);
           expect((from?.layer ?? 0) < (to?.layer ?? 0)).toBe(true);
-          expect(edge.fromX < edge.toX).toBe(true);
+          const xs = edge.points.map(({ x }) => x);
+          expect(xs).toEqual([...new Set(xs)].sort((one, other) => one - other));
+          expect(xs).toHaveLength(2 * ((to?.layer ?? 0) - (from?.layer ?? 0)));
+          // Where it passes a layer it touches no node.
+          for (const { x, y } of edge.points.slice(1, -1)) {
+            const touched = nodes.filter(
+              (node) =>
+                x >= node.x && x <= node.x + sizes.nodeWidth && y >= node.y && y <= node.y + sizes.nodeHeight,
+            );
+            expect(touched).toEqual([]);
+          }
         }
         for (const [index, one] of nodes.entries()) {
           expect(one.x >= 0 && one.x + sizes.nodeWidth <= width).toBe(true);

@@ -16,12 +16,17 @@ export interface DrawnNode extends TraceNode {
   y: number;
 }
 
+export interface Point {
+  x: number;
+  y: number;
+}
+
 export interface DrawnEdge extends TraceEdge {
-  /** From the middle of the right side of one node to that of the left side of the other. */
-  fromX: number;
-  fromY: number;
-  toX: number;
-  toY: number;
+  /**
+   * From the middle of the right side of one node to that of the left side of the other. Between them it enters and leaves
+   * each layer that it passes, where room is kept for it, so that it runs behind no node.
+   */
+  points: Point[];
 }
 
 export interface TraceGraph {
@@ -35,39 +40,80 @@ export interface TraceGraph {
 const stages: Record<TraceNodeKind, number> = { lot: 0, blend: 0, container: 1, mix: 2, session: 3 };
 const sweeps = 4;
 
+/** What takes room in a layer: a node, or the way of an edge that passes the layer. */
+interface Slot {
+  key: string;
+  node: TraceNode | null;
+}
+
 /**
- * Lays a trace out in layers from left to right. Each node stands once, right of all that leads to it; nodes of a layer
- * stand below each other in an order that keeps lines short (the barycentre heuristic of Sugiyama, Tagawa and Toda, 1981
- * [S]), and never on each other.
+ * Lays a trace out in layers from left to right. Each node stands once, right of all that leads to it; what stands in a
+ * layer stands below each other in an order that keeps lines short (the barycentre heuristic of Sugiyama, Tagawa and Toda,
+ * 1981 [M]), and never on each other.
  */
 export function traceGraph({ nodes, edges }: TraceNodes, sizes: GraphSizes): TraceGraph {
-  const layers = inOrder(layersOf(nodes, edges), edges);
-  const { nodeWidth, nodeHeight, acrossGap, downGap } = sizes;
-  const heightOf = (count: number) => Math.max(0, count * (nodeHeight + downGap) - downGap);
-  const height = Math.max(0, ...layers.map((layer) => heightOf(layer.length)));
-  const drawn = layers.flatMap((layer, number) =>
-    layer.map(
-      (node, index): DrawnNode => ({
-        ...node,
-        layer: number,
-        x: number * (nodeWidth + acrossGap),
-        y: (height - heightOf(layer.length)) / 2 + index * (nodeHeight + downGap),
-      }),
-    ),
+  const layersOfNodes = layersOf(nodes, edges);
+  const layerOf = new Map(layersOfNodes.flatMap((layer, at) => layer.map(({ key }) => [key, at] as const)));
+  const ways = edges.map((edge) => wayOf(edge, layerOf));
+  const steps = ways.flatMap((keys) => keys.slice(1).map((to, at) => ({ from: keys[at] ?? '', to })));
+  const layers = inOrder(
+    layersOfNodes.map((layer, at): Slot[] => [
+      ...layer.map((node) => ({ key: node.key, node })),
+      ...ways.flatMap((keys) =>
+        keys.filter((key) => key.endsWith(passing(at))).map((key) => ({ key, node: null })),
+      ),
+    ]),
+    steps,
   );
-  const byKey = new Map(drawn.map((node) => [node.key, node]));
+  const { nodeWidth, nodeHeight, acrossGap, downGap } = sizes;
+  const roomOf = ({ node }: Slot) => (node === null ? wayHeight : nodeHeight);
+  const heightOf = (layer: readonly Slot[]) =>
+    Math.max(
+      0,
+      layer.reduce((sum, slot) => sum + roomOf(slot) + downGap, -downGap),
+    );
+  const height = Math.max(0, ...layers.map(heightOf));
+  const corners = new Map<string, Point>();
+  for (const [at, layer] of layers.entries()) {
+    let y = (height - heightOf(layer)) / 2;
+    for (const slot of layer) {
+      corners.set(slot.key, { x: at * (nodeWidth + acrossGap), y });
+      y += roomOf(slot) + downGap;
+    }
+  }
+  const cornerOf = (key: string): Point => corners.get(key) ?? { x: 0, y: 0 };
   return {
-    nodes: drawn,
-    edges: edges.flatMap((edge): DrawnEdge[] => {
-      const from = byKey.get(edge.from);
-      const to = byKey.get(edge.to);
-      if (!from || !to) return [];
-      const middle = nodeHeight / 2;
-      return [{ ...edge, fromX: from.x + nodeWidth, fromY: from.y + middle, toX: to.x, toY: to.y + middle }];
+    nodes: layers.flatMap((layer, at) =>
+      layer.flatMap(({ key, node }): DrawnNode[] =>
+        node === null ? [] : [{ ...node, layer: at, ...cornerOf(key) }],
+      ),
+    ),
+    edges: edges.map((edge, index): DrawnEdge => {
+      const way = ways[index] ?? [];
+      const points = way.flatMap((key, at): Point[] => {
+        const { x, y } = cornerOf(key);
+        const isEnd = at === 0 || at === way.length - 1;
+        const middle = y + (isEnd ? nodeHeight : wayHeight) / 2;
+        const left = { x, y: middle };
+        const right = { x: x + nodeWidth, y: middle };
+        return at === 0 ? [right] : isEnd ? [left] : [left, right];
+      });
+      return { ...edge, points };
     }),
     width: Math.max(0, layers.length * (nodeWidth + acrossGap) - acrossGap),
     height,
   };
+}
+
+/** So much room is kept for a line that passes a layer. */
+const wayHeight = 8;
+const passing = (layer: number) => ` passing ${layer}`;
+
+/** What an edge goes by: its first node, a place in each layer it passes, its last node. */
+function wayOf({ from, to }: TraceEdge, layerOf: ReadonlyMap<string, number>): string[] {
+  const first = layerOf.get(from) ?? 0;
+  const between = Math.max(0, (layerOf.get(to) ?? 0) - first - 1);
+  return [from, ...Array.from({ length: between }, (_, at) => `${from} ${to}${passing(first + 1 + at)}`), to];
 }
 
 /** Stage by stage; within a stage a node stands one layer after the last that leads to it. */
@@ -99,7 +145,7 @@ function layersOf(nodes: readonly TraceNode[], edges: readonly TraceEdge[]): Tra
 }
 
 /** Each node near the middle of what leads to it, then of what it leads to, and so on. */
-function inOrder(layers: readonly TraceNode[][], edges: readonly TraceEdge[]): TraceNode[][] {
+function inOrder(layers: readonly Slot[][], edges: readonly Pick<TraceEdge, 'from' | 'to'>[]): Slot[][] {
   const before = leadingTo(edges);
   const after = leadingTo(edges.map(({ from, to }) => ({ from: to, to: from })));
   let ordered = layers.map((layer) => [...layer]);

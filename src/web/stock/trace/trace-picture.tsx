@@ -99,9 +99,20 @@ function pathOfNode(studioId: string, { kind, id, sessionId }: DrawnNode): strin
   return pathOf({ studioId, area: 'stock' }, kind === 'container' ? 'containers' : 'lots', id);
 }
 
-function pathBetween({ fromX, fromY, toX, toY }: DrawnEdge): string {
-  const bend = (toX - fromX) / 2;
-  return `M${fromX} ${fromY}C${fromX + bend} ${fromY} ${toX - bend} ${toY} ${toX} ${toY}`;
+/** Bent between layers, straight where it passes one. */
+function pathBetween({ points: [start, ...others] }: DrawnEdge): string {
+  if (!start) return '';
+  let last = start;
+  let path = `M${start.x} ${start.y}`;
+  for (const [index, point] of others.entries()) {
+    const bend = (point.x - last.x) / 2;
+    path +=
+      index % 2 === 1
+        ? `L${point.x} ${point.y}`
+        : `C${last.x + bend} ${last.y} ${point.x - bend} ${point.y} ${point.x} ${point.y}`;
+    last = point;
+  }
+  return path;
 }
 
 function cut(text: string): string {

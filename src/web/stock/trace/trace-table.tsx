@@ -33,7 +33,7 @@ export function TraceTable({ studioId, uses }: { studioId: string; uses: readonl
                 </PageLink>
                 <div className={styles.more}>{use.procedureName}</div>
               </th>
-              <td>{use.clientReference}</td>
+              <td className={styles.reference}>{use.clientReference}</td>
               <td>
                 <PageLink alone to={pathOf({ studioId, area: 'stock' }, 'lots', use.lotId)}>
                   {use.lotCode ?? texts.lot.withoutCode}
