@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { hasChromium } from '../support/chromium.js';
 import { useDevices } from '../support/devices.js';
@@ -11,7 +12,8 @@ import {
   walkIn,
 } from '../support/sample-studio.js';
 import { type RunningService, startService, testOwner } from '../support/service.js';
-import { accept, fillSignIn, goTo, invite, signInAt } from '../support/web-steps.js';
+import { openWatched } from '../support/watched-page.js';
+import { fillSignIn, goTo, signInAt } from '../support/web-steps.js';
 
 interface Scan {
   trayLineId: string | null;
@@ -67,8 +69,10 @@ describe.skipIf(!hasChromium)('a session from walk-in to sign-off, and several a
   };
   const isVerdict = (page: Page, word: string) =>
     page.locator('[data-verdict]').getByText(word, { exact: true }).waitFor();
+  const trayAddress = (sessionId: string) =>
+    `${service.url}/studios/${service.studioId}/today/trays/${sessionId}`;
   const openTray = async (page: Page, sessionId: string) => {
-    await page.goto(`${service.url}/studios/${service.studioId}/today/trays/${sessionId}`);
+    await page.goto(trayAddress(sessionId));
     await page.getByRole('heading', { level: 1, name: 'Tray' }).waitFor();
   };
 
@@ -120,7 +124,7 @@ describe.skipIf(!hasChromium)('a session from walk-in to sign-off, and several a
       await cup.getByText('11 drops', { exact: false }).waitFor();
       await page.getByRole('button', { name: /^−1 drop of .*Umber/ }).click();
       await cup.getByText('10 drops, about 400 µl').waitFor();
-      await page.getByRole('button', { name: 'New mix' }).click();
+      await page.getByRole('button', { name: 'New mix' }).dblclick();
       await page.getByRole('region', { name: 'Mix 2' }).waitFor();
       await more.click();
       await page.getByText('Mix 2: 1 drop, about 40 µl').waitFor();
@@ -195,7 +199,7 @@ describe.skipIf(!hasChromium)('a session from walk-in to sign-off, and several a
         await service.made(`/sessions/${sessionId}/scans`, { symbol });
       }
       const { page } = await signInAt(browser, service.url);
-      await page.goto(`${service.url}/studios/${service.studioId}/today/trays/${sessionId}/completion`);
+      await page.goto(`${trayAddress(sessionId)}/completion`);
       await page.getByText('2 used · 0 opened, not used · 0 back').waitFor();
       // It arrives while the page is open: the service does not take the completion, and the line says why.
       await service.made('/holds', { kind: 'recall', reason: 'recall notice', lotId: held.lot.id });
@@ -252,7 +256,7 @@ describe.skipIf(!hasChromium)('a session from walk-in to sign-off, and several a
           .waitFor();
     }));
 
-  it('has the tray again after signing in in its place, with what was scanned meanwhile', () =>
+  it('has tray and finish again after signing in in their place, with what was scanned and chosen', () =>
     withDevices(async (browser) => {
       const sessionId = await walkIn(service, studio);
       const { page } = await signInAt(browser, service.url);
@@ -269,41 +273,53 @@ describe.skipIf(!hasChromium)('a session from walk-in to sign-off, and several a
         .waitFor();
       const { lines } = await service.seen<{ lines: unknown[] }>(`/sessions/${sessionId}/tray`);
       expect(lines).toHaveLength(1);
+
+      await page.getByRole('link', { name: 'Finish' }).click();
+      await page.getByLabel('Opened, not used').check();
+      await browser.clearCookies();
+      await page.getByRole('button', { name: 'Finish and sign' }).click();
+      await page.getByRole('heading', { name: 'Sign in' }).waitFor();
+      await fillSignIn(page, testOwner.signInName, testOwner.password);
+      await page.getByText('0 used · 1 opened, not used · 0 back').waitFor();
+      await page.getByRole('button', { name: 'Finish and sign' }).click();
+      await page.getByRole('heading', { level: 1, name: 'Session finished' }).waitFor();
+      const session = await service.seen<{ tray: { settledAs: string }[] }>(`/sessions/${sessionId}`);
+      expect(session.tray.map(({ settledAs }) => settledAs)).toEqual(['opened unused']);
     }));
 
   it('is taken over on a shared tablet by PIN, with the same tray open', () =>
-    withDevices(async (desk, tablet, phone) => {
+    withDevices(async (tablet, phone) => {
       const sessionId = await walkIn(service, studio);
-      const owner = await signInAt(desk, service.url);
-      const choosePin = (page: Page, pin: string) =>
+      /** Asks the service as whoever is signed in at a page. */
+      const ask = (page: Page, method: string, path: string, body: object) =>
         page.evaluate(
-          async ([address, digits]) => {
+          async ([verb, address, content]) => {
             const headers = { 'content-type': 'application/json' };
-            return (await fetch(address, { method: 'PUT', headers, body: JSON.stringify({ pin: digits }) }))
-              .status;
+            return (await fetch(address, { method: verb, headers, body: content })).status;
           },
-          [`/api/v1/me/studios/${service.studioId}/pin`, pin] as const,
+          [method, `/api/v1${path}`, JSON.stringify(body)] as const,
         );
-      const artist = await accept(phone, await invite(owner.page, 'Tove Lind'), {
-        signInName: 'tove',
-        password: 'seven quiet harbours blink',
-      });
-      expect(await choosePin(artist.page, '840362')).toBe(200);
-      expect(await choosePin(owner.page, '517293')).toBe(200);
+      const pinPath = `/me/studios/${service.studioId}/pin`;
+      const tove = await service.made<{ id: string }>('/people', { name: 'Tove Lind', role: 'artist' });
+      const { link } = await service.made<{ link: string }>(`/people/${tove.id}/invitation`);
+      const { page: own } = await openWatched(phone, service.url);
+      const account = { signInName: 'tove', password: 'seven quiet harbours blink' };
+      const secret = new URL(link).hash.slice(1);
+      expect(await ask(own, 'POST', '/invitation/accept', { secret, ...account })).toBeLessThan(300);
+      expect(await ask(own, 'PUT', pinPath, { pin: '840362' })).toBe(200);
 
       const { page } = await signInAt(tablet, service.url);
-      await goTo(page, 'Tablets');
-      await page.getByLabel('Name of the tablet').fill('Room 4');
-      await page.getByRole('button', { name: 'Make this device a tablet' }).click();
-      await page.getByRole('button', { name: 'Make this device a tablet' }).click();
+      expect(await ask(page, 'PUT', pinPath, { pin: '517293' })).toBe(200);
+      const enrolled = { id: uuidv7(), name: 'Room 4' };
+      expect(await ask(page, 'POST', `/studios/${service.studioId}/tablets`, enrolled)).toBe(201);
       const signInWith = async (name: RegExp, pin: string) => {
         await page.getByRole('button', { name }).click();
         await page.keyboard.type(pin);
         await page.keyboard.press('Enter');
       };
+      await page.goto(trayAddress(sessionId));
       await signInWith(/Tove Lind/, '840362');
-      await page.getByText('on a shared tablet, for tray work').waitFor();
-      await openTray(page, sessionId);
+      await page.getByRole('heading', { level: 1, name: 'Tray' }).waitFor();
       await show(page, 'CL-9');
       await isVerdict(page, 'Admitted');
       await page.getByRole('button', { name: 'Somebody else takes over' }).click();

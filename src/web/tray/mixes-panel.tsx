@@ -25,6 +25,11 @@ export function MixesPanel({
   const shown = mixes.mixes ?? [];
   const chosen = shown.find(({ id }) => id === chosenId) ?? shown.at(-1);
   const bottles = things.filter(({ isPigment }) => isPigment);
+  /** A second press begins no second empty cup. */
+  const begin = () => {
+    const empty = shown.find(({ parts }) => parts.every(({ drops }) => drops === 0));
+    onChoose(empty?.id ?? mixes.begin(texts.tray.mixNumber(shown.length + 1)));
+  };
   return (
     <div className={styles.mixes}>
       {mixes.waiting > 0 && !mixes.busy && (
@@ -53,11 +58,7 @@ export function MixesPanel({
             </Button>
           ))}
           {works && (
-            <Button
-              size="xl"
-              variant={shown.length === 0 ? 'filled' : 'default'}
-              onClick={() => onChoose(mixes.begin(texts.tray.mixNumber(shown.length + 1)))}
-            >
+            <Button size="xl" variant={shown.length === 0 ? 'filled' : 'default'} onClick={begin}>
               {texts.tray.newMix}
             </Button>
           )}

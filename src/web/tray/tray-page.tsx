@@ -1,9 +1,11 @@
 import { Button } from '@mantine/core';
 import { useCallback, useRef, useState } from 'react';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
+import { PageLink } from '../frame/navigation.js';
 import { NoSuchPage } from '../frame/no-such-page.js';
 import { Note } from '../frame/note.js';
 import { Page } from '../frame/page.js';
+import { pathOfTray } from '../frame/places.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Scanner } from '../scanner/scanner.js';
 import { Events } from '../service/events.js';
@@ -84,6 +86,11 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
       {tray.answer && tray.answer.state !== 'in setup' && (
         <Note kind="plain">
           <p>{texts.tray.notInSetup(texts.sessionStates[tray.answer.state])}</p>
+          {tray.answer.state === 'completed' && (
+            <PageLink to={`${pathOfTray({ studioId, sessionId })}/completion`} alone>
+              {texts.completion.booked}
+            </PageLink>
+          )}
         </Note>
       )}
       <div className={styles.tray}>

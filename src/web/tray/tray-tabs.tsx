@@ -46,7 +46,7 @@ export function TrayTabs({
       value={tab}
       onChange={(chosen) => chosen !== null && onTab(chosen as TrayTab)}
     >
-      <Tabs.List grow>
+      <Tabs.List grow aria-label={texts.tray.title}>
         <Tabs.Tab className={styles.tab} value="tray">
           {texts.tray.linesCount(things.length)}
         </Tabs.Tab>

@@ -59,6 +59,8 @@ export const completionTexts: typeof english = {
     me: 'Wer angemeldet ist',
     waiting: (count) =>
       `${count} ${count === 1 ? 'Eingabe wartet' : 'Eingaben warten'} noch darauf, gesendet zu werden. Die Sitzung lässt sich abschließen, sobald alles angekommen ist.`,
+    ofOthers: (count) =>
+      `${count} ${count === 1 ? 'Eingabe, die jemand anderes an diesem Tablett machte, wartet' : 'Eingaben, die jemand anderes an diesem Tablett machte, warten'} noch auf diesem Gerät. Die Person soll sich hier anmelden, bevor die Sitzung abgeschlossen wird.`,
     undecided: (count) =>
       `${count === 1 ? 'Eines ist' : `${count} sind`} gesperrt: Sagen Sie, ob es verwendet wurde.`,
     counted: (count, outcome) => `${count} ${counted[outcome]}`,

@@ -58,6 +58,8 @@ export const completionTexts = {
     me: 'Whoever is signed in',
     waiting: (count: number) =>
       `${count} ${count === 1 ? 'thing' : 'things'} scanned or dropped still ${count === 1 ? 'waits' : 'wait'} to be sent. The session can be finished when they have arrived.`,
+    ofOthers: (count: number) =>
+      `${count} ${count === 1 ? 'thing' : 'things'} somebody else scanned or dropped at this tray still ${count === 1 ? 'waits' : 'wait'} on this device. Let them sign in here before the session is finished.`,
     undecided: (count: number) =>
       `${count === 1 ? 'One thing is' : `${count} things are`} on hold: say whether used or not.`,
     counted: (count: number, outcome: Outcome) => `${count} ${counted[outcome]}`,

@@ -9,6 +9,7 @@ import { Page } from '../../frame/page.js';
 import { pathOfTray } from '../../frame/places.js';
 import { ProblemNote } from '../../frame/problem-note.js';
 import { Section } from '../../frame/section.js';
+import { useOutgoing } from '../../offline/outgoing.js';
 import { useWaiting } from '../../offline/use-waiting.js';
 import { Events } from '../../service/events.js';
 import { isProblem } from '../../service/problem.js';
@@ -59,6 +60,10 @@ function Finish({ standing, sessionId }: { standing: StandingView; sessionId: st
   // What was scanned and pressed before has to arrive first.
   const scans = useWaiting('scan', whose, () => void tray.reload());
   const waiting = scans.waiting.length + mixes.waiting;
+  /** Of others at this device, who have to be signed in for it to be sent. */
+  const ofOthers = useOutgoing().waiting.filter(
+    (write) => write.sessionId === sessionId && write.personId !== personId,
+  ).length;
   const sendAgain = () => {
     scans.sendAgain();
     mixes.sendAgain();
@@ -164,6 +169,11 @@ function Finish({ standing, sessionId }: { standing: StandingView; sessionId: st
               <Button size="xl" variant="default" mt="sm" onClick={sendAgain}>
                 {texts.tray.sendAgain}
               </Button>
+            </Note>
+          )}
+          {ofOthers > 0 && (
+            <Note kind="fault">
+              <p>{texts.completion.ofOthers(ofOthers)}</p>
             </Note>
           )}
           <Section title={texts.completion.things} hint={texts.completion.thingsHint}>
