@@ -28,6 +28,7 @@ const withoutSpec: Record<string, string> = {
   'src/clients/sealing-contexts.ts': 'names of sealing contexts',
   'src/identity/sign-in/sign-in-method.ts': 'words',
   'src/sessions/bookings/booking-columns.ts': 'words, checked in booking-row.spec.ts',
+  'src/sessions/reason-facts.ts': 'a type, checked in tray-rules.spec.ts',
   'src/sessions/sealing-contexts.ts': 'names of sealing contexts',
   'src/sessions/tray-thing.ts': 'the facts of the tray, checked in tray-rules.spec.ts',
   'src/sessions/vocabulary.ts': 'words',
