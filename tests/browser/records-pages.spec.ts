@@ -14,6 +14,7 @@ import { makeUsualVisit, type UsualVisit } from '../support/usual-visit.js';
 import { openWatched, type Watched } from '../support/watched-page.js';
 import { signInAt } from '../support/web-steps.js';
 
+const aMonthAgo = new Date(Date.now() - 30 * 86_400_000).toISOString().slice(0, 10);
 /** Where pictures of the screens go, for whoever wants to look at them. */
 const pictures = process.env.SCREENSHOTS;
 
@@ -200,6 +201,25 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
       watched.expectNoComplaint();
     }));
 
+  it('take a visit from a paper form, whose uses are added on its page', () =>
+    withDevices(async (browser) => {
+      const watched = await signInAt(browser, service.url);
+      const { page } = watched;
+      await page.goto(address('sessions', `late?client=${studio.clientId}`));
+      const form = page.getByRole('form', { name: 'Record a visit afterwards' });
+      await form.getByLabel('When it took place').fill(`${aMonthAgo}T10:15`);
+      await form.getByLabel('Procedure').selectOption('Powder brows');
+      await form.getByLabel('Visit').selectOption('patch test');
+      await form.getByLabel('There were no complications').check();
+      await form.getByRole('button', { name: 'Record the visit' }).click();
+      await sheetOf(page).getByText('afterwards, from paper').waitFor();
+      await sheetOf(page)
+        .getByText(/, 10:15 \(/)
+        .waitFor();
+      await page.getByRole('button', { name: 'Add a use' }).waitFor();
+      watched.expectNoComplaint();
+    }));
+
   it('find a client by their contact, with nothing personal in any address or title', () =>
     withDevices(async (browser) => {
       const watched = await signInAt(browser, service.url);
@@ -344,6 +364,10 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
       await page.getByLabel('Follows').waitFor();
       await page.getByLabel('Planned start').fill('2027-10-31T02:30');
       await page.getByText('This time comes twice').waitFor();
+    },
+    'a visit afterwards': async (page) => {
+      await page.goto(address('sessions', 'late'));
+      await page.getByLabel('Who signs off').waitFor();
     },
     session: async (page) => {
       await page.goto(address('sessions', usual.sessionId));

@@ -58,6 +58,8 @@ export function ChangePlanForm({
         clientId={session.client.id}
         draft={draft}
         start={start}
+        startLabel={texts.plan.start}
+        startFault={problem?.faultOf('plannedStart')}
         isNew={false}
         problem={problem}
         onChange={setDraft}

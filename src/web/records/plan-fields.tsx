@@ -22,12 +22,23 @@ export interface PlanDraft {
   follows: string;
 }
 
+export const emptyPlan: PlanDraft = {
+  artistId: '',
+  procedureId: '',
+  visitKind: '',
+  bodyPlace: '',
+  bodyPlaceDetail: '',
+  follows: '',
+};
+
 /** What is planned of a session, apart from whose it is. */
 export function PlanFields({
   studioId,
   clientId,
   draft,
   start,
+  startLabel,
+  startFault,
   isNew,
   problem,
   onChange,
@@ -37,6 +48,9 @@ export function PlanFields({
   clientId: string | undefined;
   draft: PlanDraft;
   start: WrittenStudioTime;
+  startLabel: string;
+  /** What was wrong with the time. */
+  startFault: string | undefined;
   isNew: boolean;
   problem: ServiceProblem | undefined;
   onChange: (draft: PlanDraft) => void;
@@ -52,7 +66,7 @@ export function PlanFields({
     <>
       <ProblemNote problem={people.problem ?? procedures.problem} />
       {procedures.answer?.length === 0 && <p>{texts.plan.noProcedures}</p>}
-      <StudioTimeField label={texts.plan.start} time={start} error={problem?.faultOf('plannedStart')} />
+      <StudioTimeField label={startLabel} time={start} error={startFault} />
       <Choice
         label={texts.plan.procedure}
         required

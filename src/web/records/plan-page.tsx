@@ -1,9 +1,7 @@
 import { Button } from '@mantine/core';
 import { useRef, useState } from 'react';
-import { useNavigate, useSearchParams } from 'react-router';
+import { useNavigate } from 'react-router';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
-import { showClient } from '../clients/clients.requests.js';
-import { FindClient } from '../clients/find-client.js';
 import { Fields } from '../frame/fields.js';
 import { Note } from '../frame/note.js';
 import { pathOf } from '../frame/places.js';
@@ -11,9 +9,9 @@ import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
-import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
-import { type PlanDraft, PlanFields } from './plan-fields.js';
+import { ClientOfSession, useClientOfSession } from './client-of-session.js';
+import { emptyPlan, type PlanDraft, PlanFields } from './plan-fields.js';
 import { type Plan, planSession } from './records.requests.js';
 import { StudioPage } from './studio-page.js';
 import { useStudioTime } from './use-studio-time.js';
@@ -28,22 +26,12 @@ export function PlanPage({ standing }: { standing: StandingView }) {
   );
 }
 
-const empty: PlanDraft = {
-  artistId: '',
-  procedureId: '',
-  visitKind: '',
-  bodyPlace: '',
-  bodyPlaceDetail: '',
-  follows: '',
-};
-
 function PlanSession({ standing, timeZone }: { standing: StandingView; timeZone: string }) {
   const texts = useTexts();
   const open = useNavigate();
   const { studioId, personId } = standing;
-  const [search, setSearch] = useSearchParams();
-  const clientId = search.get('client') ?? undefined;
-  const [draft, setDraft] = useState<PlanDraft>({ ...empty, artistId: personId });
+  const clientId = useClientOfSession();
+  const [draft, setDraft] = useState<PlanDraft>({ ...emptyPlan, artistId: personId });
   const start = useStudioTime(undefined, timeZone);
   const ids = useRef(new RequestIds()).current;
   const { run, busy, problem } = useAction(async () => {
@@ -54,13 +42,7 @@ function PlanSession({ standing, timeZone }: { standing: StandingView; timeZone:
   });
   return (
     <>
-      <Section title={texts.plan.client} hint={texts.plan.clientHint}>
-        {clientId === undefined ? (
-          <FindClient studioId={studioId} onChosen={({ id }) => setSearch({ client: id })} />
-        ) : (
-          <ChosenClient studioId={studioId} clientId={clientId} onOther={() => setSearch({})} />
-        )}
-      </Section>
+      <ClientOfSession studioId={studioId} clientId={clientId} />
       <Section title={texts.plan.submit}>
         <Fields onSubmit={() => void run()} label={texts.plan.title}>
           <PlanFields
@@ -68,6 +50,8 @@ function PlanSession({ standing, timeZone }: { standing: StandingView; timeZone:
             clientId={clientId}
             draft={draft}
             start={start}
+            startLabel={texts.plan.start}
+            startFault={problem?.faultOf('plannedStart')}
             isNew
             problem={problem}
             onChange={setDraft}
@@ -89,28 +73,6 @@ function PlanSession({ standing, timeZone }: { standing: StandingView; timeZone:
           </div>
         </Fields>
       </Section>
-    </>
-  );
-}
-
-function ChosenClient({
-  studioId,
-  clientId,
-  onOther,
-}: {
-  studioId: string;
-  clientId: string;
-  onOther: () => void;
-}) {
-  const texts = useTexts();
-  const { answer, problem } = useAnswer(['client', studioId, clientId], () => showClient(studioId, clientId));
-  return (
-    <>
-      <ProblemNote problem={problem} />
-      {answer && <p>{texts.plan.chosenClient(answer.reference)}</p>}
-      <Button variant="default" onClick={onOther}>
-        {texts.plan.otherClient}
-      </Button>
     </>
   );
 }

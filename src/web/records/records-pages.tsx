@@ -10,6 +10,7 @@ import { SubPages } from '../frame/sub-pages.js';
 import { useTexts } from '../texts/texts.js';
 import { AuditLogPage } from './audit-log-page.js';
 import { BackupsPage } from './backups-page.js';
+import { LateVisitPage } from './late-visit-page.js';
 import { PlanPage } from './plan-page.js';
 import { RetentionPage } from './retention-page.js';
 import { SessionPage } from './session-page.js';
@@ -21,6 +22,7 @@ type Name = 'sessions' | 'clients' | 'log' | 'backups' | 'retention';
 const pages = [
   { path: 'sessions', name: 'sessions', needs: 'read sessions', Open: SessionsPage },
   { path: 'sessions/plan', needs: 'plan sessions', Open: PlanPage },
+  { path: 'sessions/late', needs: 'record late', Open: LateVisitPage },
   { path: 'sessions/:sessionId', needs: 'read sessions', Open: SessionPage },
   { path: 'clients', name: 'clients', needs: 'read clients', Open: ClientsPage },
   { path: 'clients/:clientId', needs: 'read sessions', Open: ClientPage },

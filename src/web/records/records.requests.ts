@@ -49,6 +49,9 @@ export const showRecord = (studioId: string, sessionId: string) =>
 
 export const planSession = (studioId: string, plan: Plan & { id: string; clientId: string }) =>
   request('POST', '/studios/{studioId}/sessions', { studioId }, plan);
+export type LateVisit = BodyOf<'POST', '/studios/{studioId}/sessions/late'>;
+export const recordLateVisit = (studioId: string, visit: LateVisit) =>
+  request('POST', '/studios/{studioId}/sessions/late', { studioId }, visit);
 export const changePlan = (
   studioId: string,
   sessionId: string,

@@ -1,4 +1,5 @@
 import { Title } from '@mantine/core';
+import { memo, useMemo } from 'react';
 import { localDay } from '../../identity/local-day.js';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import type { SessionListItemView } from '../../sessions/sessions.views.js';
@@ -33,7 +34,8 @@ export function SessionList({
   const list = usePages(['sessions', studioId, JSON.stringify(filters)], (after) =>
     listSessions(studioId, filters, after),
   );
-  const days = byDay(list.items ?? [], timeZone);
+  const { items } = list;
+  const days = useMemo(() => byDay(items ?? [], timeZone), [items, timeZone]);
   return (
     <>
       <ProblemNote problem={list.problem} />
@@ -59,7 +61,8 @@ export function SessionList({
   );
 }
 
-function SessionRow({
+/** Shown again only when it changed: a list may hold thousands of them. */
+const SessionRow = memo(function SessionRow({
   studioId,
   session,
   timeZone,
@@ -90,7 +93,7 @@ function SessionRow({
       </PageLink>
     </li>
   );
-}
+});
 
 /** The list comes in the order of its starts, so each day is one stretch of it. */
 function byDay(items: readonly SessionListItemView[], timeZone: string) {

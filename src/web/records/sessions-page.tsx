@@ -1,3 +1,4 @@
+import { Group } from '@mantine/core';
 import { useSearchParams } from 'react-router';
 import { localDay } from '../../identity/local-day.js';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
@@ -29,13 +30,18 @@ function Sessions({ standing, timeZone }: { standing: StandingView; timeZone: st
   const show = (changed: Filters) => setSearch(searchOf(changed));
   return (
     <>
-      {permissions.includes('plan sessions') && (
-        <p>
+      <Group gap="xl" mb="md">
+        {permissions.includes('plan sessions') && (
           <PageLink to={pathOf({ studioId, area: 'records' }, 'sessions', 'plan')} alone>
             {texts.sessionList.plan}
           </PageLink>
-        </p>
-      )}
+        )}
+        {permissions.includes('record late') && (
+          <PageLink to={pathOf({ studioId, area: 'records' }, 'sessions', 'late')} alone>
+            {texts.lateVisit.title}
+          </PageLink>
+        )}
+      </Group>
       <SessionFilters key={search.toString()} standing={standing} filters={filters} onShow={show} />
       <OneClientFilter
         standing={standing}

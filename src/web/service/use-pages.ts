@@ -1,5 +1,5 @@
 import { useInfiniteQuery } from '@tanstack/react-query';
-import { useCallback } from 'react';
+import { useCallback, useMemo } from 'react';
 import { ServiceProblem } from './problem.js';
 
 /** One page of a list: `next`, handed in as `after`, leads to the next one; null on the last. */
@@ -33,10 +33,12 @@ export function usePages<Item>(
   const reload = useCallback(async () => {
     await refetch();
   }, [refetch]);
+  // The same list as long as nothing new came: whoever shows thousands of rows need not look at each again.
+  const items = useMemo(() => data?.pages.flatMap((page) => page.items), [data]);
   const more = useCallback(() => void fetchNextPage(), [fetchNextPage]);
   if (error !== null && !(error instanceof ServiceProblem)) throw error;
   return {
-    items: data?.pages.flatMap(({ items }) => items),
+    items,
     problem: error ?? undefined,
     hasMore: hasNextPage,
     isAsking: isFetching,

@@ -82,6 +82,20 @@ export const recordsTexts: typeof english = {
     change: 'Plan ändern',
   },
 
+  lateVisit: {
+    title: 'Besuch nachtragen',
+    lead: 'Ein Besuch, der stattgefunden hat: von einem Papierformular oder aus der Erinnerung. Was verwendet wurde, kommt danach auf seiner Seite dazu, von den Verpackungen oder vom Papier.',
+    visit: 'Der Besuch',
+    source: 'Woher',
+    paper: 'Von einem Papierformular',
+    memory: 'Aus der Erinnerung oder von einem Gerät, das weg war',
+    when: 'Wann er stattfand',
+    noComplications: 'Es gab keine Komplikationen',
+    noComplicationsHint: 'Weder dies noch Worte: Es ist nicht bekannt.',
+    signedBy: 'Wer zeichnet',
+    submit: 'Besuch erfassen',
+  },
+
   studioTime: {
     never:
       'Diese Zeit gibt es an dem Tag nicht: Die Uhren werden vorgestellt. Nehmen Sie eine frühere oder spätere.',

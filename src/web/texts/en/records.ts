@@ -83,6 +83,20 @@ export const recordsTexts = {
     change: 'Change the plan',
   },
 
+  lateVisit: {
+    title: 'Record a visit afterwards',
+    lead: 'A visit that took place: from a paper form, or from memory. What was used is added on its page next, from the wrappers or the paper.',
+    visit: 'The visit',
+    source: 'Where it comes from',
+    paper: 'A paper form',
+    memory: 'Memory, or a device that was away',
+    when: 'When it took place',
+    noComplications: 'There were no complications',
+    noComplicationsHint: 'Neither this nor any words: it is not known.',
+    signedBy: 'Who signs off',
+    submit: 'Record the visit',
+  },
+
   studioTime: {
     never: 'This time does not come on that day: the clocks are put forward. Take an earlier or a later one.',
     twice: 'This time comes twice on that day, since the clocks are put back. Which one is meant?',
