@@ -5,6 +5,7 @@ import { type ContainerChoice, type ContainerFact, ContainerFacts } from './cont
 import type { ContainerView } from './container-list.views.js';
 import { lastUsableDay } from './opened-life.js';
 import { judgeShelfLife } from './shelf-life.js';
+import type { SummarySettings } from './stock-level-summary.js';
 import { containerLife } from './stock-on-hand.js';
 
 /** Shows containers with their life judged at an instant, inside a transaction or outside. */
@@ -27,6 +28,17 @@ export async function assumedOpenedLife(read: Read, studioId: string): Promise<s
     [studioId],
   );
   return studio?.assumed_opened_life ?? null;
+}
+
+/** What the studio chose about how stock is summed up. */
+export async function summarySettings(read: Read, studioId: string): Promise<SummarySettings> {
+  const [settings] = await read<SummarySettings>(
+    `SELECT assumed_opened_life AS "assumedOpenedLife", use_by_near_days AS "useByNearDays",
+       opened_life_ending_days AS "openedLifeEndingDays"
+     FROM studio WHERE id = $1`,
+    [studioId],
+  );
+  return settings ?? { assumedOpenedLife: null, useByNearDays: 0, openedLifeEndingDays: 0 };
 }
 
 export function containerView(

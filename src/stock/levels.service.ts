@@ -9,7 +9,7 @@ import { Transactions } from '../platform/database/transactions.js';
 import { notFound, Problem, staleVersion } from '../platform/problem.js';
 import { containerCandidate } from './container-candidate.js';
 import { type ContainerFact, ContainerFacts } from './container-facts.service.js';
-import { assumedOpenedLife } from './container-views.service.js';
+import { summarySettings } from './container-views.service.js';
 import { orderFirstExpired } from './first-expired.js';
 import type { RemoveLevelDto, SetLevelDto } from './levels.dto.js';
 import type { ConfigurationLevelView, LevelView, ProductLevelView, StockLevelsView } from './levels.views.js';
@@ -17,7 +17,7 @@ import { lastUsableDay } from './opened-life.js';
 import { Reservations, type Reserved } from './reservations.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { StockLevel } from './stock-level.entity.js';
-import { summariseStock } from './stock-level-summary.js';
+import { type SummarySettings, summariseStock } from './stock-level-summary.js';
 
 const maximumProducts = 2_000;
 const maximumLevels = 4_000;
@@ -73,9 +73,9 @@ export class Levels {
       take: maximumLevels,
     });
     const levels = new Map(set.map((level) => [levelKey(level.subjectKind, level.subjectId), level]));
-    const assumed = await assumedOpenedLife(this.database.read, studioId);
+    const settings = await summarySettings(this.database.read, studioId);
     const count = (containers: ContainerFact[], level: StockLevel | undefined) =>
-      this.count(actor, containers, level, assumed, reserved);
+      this.count(actor, containers, level, settings, reserved);
     const pools = await this.pools.load(this.database.read, chainId);
     return {
       products: products.map((product) => ({
@@ -205,14 +205,14 @@ export class Levels {
     actor: Actor,
     containers: ContainerFact[],
     level: StockLevel | undefined,
-    assumed: string | null,
+    settings: SummarySettings,
     reserved: ReadonlyMap<string, Reserved>,
   ): Counted {
     const at = this.clock.now();
     const { timeZone } = actor;
-    const quantities = summariseStock(containers, assumed, at, timeZone);
+    const quantities = summariseStock(containers, settings, at, timeZone);
     const { order } = orderFirstExpired(
-      containers.map((fact) => containerCandidate(fact, assumed, timeZone)),
+      containers.map((fact) => containerCandidate(fact, settings.assumedOpenedLife, timeZone)),
       at,
       timeZone,
     );

@@ -4,11 +4,11 @@ import { NamedId } from '../platform/named-id.js';
 import { PlainText } from '../platform/plain-text.js';
 import { PageDto } from '../platform/request.dto.js';
 
-const states = ['usable', 'held', 'expired', 'empty'] as const;
+const states = ['usable', 'ending soon', 'held', 'expired', 'empty'] as const;
 
 export class LotPageDto extends PageDto {
   @MayBeLeftOut() @NamedId() productId?: string;
-  /** Lots of which anything is usable, held or expired, or of which nothing is left. */
+  /** Lots of which anything is usable, has to be used soon, is held or expired, or of which nothing is left. */
   @MayBeLeftOut() @IsIn(states) state?: (typeof states)[number];
   /** Any code printed for the lot, corrected ones included, whole; capitals do not matter. */
   @MayBeLeftOut() @PlainText(60) code?: string;

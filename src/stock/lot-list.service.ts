@@ -4,7 +4,7 @@ import { Clock } from '../platform/clock.js';
 import { Database, type SqlValue } from '../platform/database/database.js';
 import { defaultPageSize, pageOf, refuseUnknownStart } from '../platform/page.js';
 import { type ContainerFact, ContainerFacts } from './container-facts.service.js';
-import { assumedOpenedLife } from './container-views.service.js';
+import { summarySettings } from './container-views.service.js';
 import type { LotPageDto } from './lot-list.dto.js';
 import type { LotPageView, LotQuantitiesView, LotSummaryView } from './lot-list.views.js';
 import { summariseStock } from './stock-level-summary.js';
@@ -29,6 +29,7 @@ const lotsJudgedAtOnce = 200;
 type LotState = NonNullable<LotPageDto['state']>;
 const piecesOf: Record<Exclude<LotState, 'empty'>, keyof LotQuantitiesView> = {
   usable: 'usablePieces',
+  'ending soon': 'endingSoonPieces',
   held: 'heldPieces',
   expired: 'expiredPieces',
 };
@@ -105,11 +106,11 @@ export class LotList {
       if (containers) containers.push(fact);
       else byLot.set(fact.lotId, [fact]);
     }
-    const assumed = await assumedOpenedLife(this.database.read, studioId);
+    const settings = await summarySettings(this.database.read, studioId);
     const at = this.clock.now();
     return lots.map((lot) => ({
       ...lot,
-      quantities: summariseStock(byLot.get(lot.id) ?? [], assumed, at, timeZone),
+      quantities: summariseStock(byLot.get(lot.id) ?? [], settings, at, timeZone),
     }));
   }
 }

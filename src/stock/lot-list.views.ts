@@ -3,6 +3,8 @@ import { ContainerView } from './container-list.views.js';
 /** What is here of a lot, in pieces; a bottle is one. Each piece counts once among usable, held, expired and practice. */
 export class LotQuantitiesView {
   usablePieces: number;
+  /** Those of the usable that have to be used soon, by the days the studio set. */
+  endingSoonPieces: number;
   onHandPieces: number;
   /** By the book, an estimate. */
   onHandMicrolitres: number;

@@ -17,14 +17,16 @@ const bottle: SummarisedContainer = {
   usableThrough: null,
   holds: [],
 };
+const settings = { assumedOpenedLife: null, useByNearDays: 30, openedLifeEndingDays: 14 };
 const summary = (...containers: SummarisedContainer[]) =>
-  summariseStock(containers, null, at, 'Europe/Vienna');
+  summariseStock(containers, settings, at, 'Europe/Vienna');
 
 describe('summariseStock', () => {
   it('counts what is in date, opened or sealed, as usable', () => {
     const open: SummarisedContainer = { ...bottle, state: 'opened', openedAt: '2026-06-01T08:00:00.000Z' };
     expect(summary(bottle, { ...open, microlitres: 4_000 })).toEqual({
       usablePieces: 2,
+      endingSoonPieces: 0,
       onHandPieces: 2,
       onHandMicrolitres: 19_000,
       heldPieces: 0,
@@ -46,6 +48,23 @@ describe('summariseStock', () => {
       expiredPieces: 2,
       openedContainers: 0,
     });
+  });
+
+  it('counts among the usable what has to be used soon, opened by days of its own', () => {
+    const near = { ...bottle, useBy: '2026-07-15' };
+    expect(summary(near, { ...bottle, useBy: '2026-07-16' })).toMatchObject({
+      usablePieces: 2,
+      endingSoonPieces: 1,
+    });
+    const opened: SummarisedContainer = { ...bottle, state: 'opened', openedAt: '2025-12-29T08:00:00.000Z' };
+    expect(summary(opened).endingSoonPieces).toBe(1);
+    expect(summary({ ...opened, openedAt: '2025-12-30T08:00:00.000Z' }).endingSoonPieces).toBe(0);
+    for (const other of [
+      { ...near, useBy: '2026-06-14' },
+      { ...near, holds: [{ on: 'lot' as const }] },
+    ]) {
+      expect(summary(other).endingSoonPieces).toBe(0);
+    }
   });
 
   it('is usable through the end of its last day', () => {

@@ -6,10 +6,21 @@ export interface SummarisedContainer extends ContainerOnHand {
   microlitres: number;
 }
 
+/** What the studio chose. */
+export interface SummarySettings {
+  /** Opened life taken where the label gives none; null: none is taken. */
+  assumedOpenedLife: string | null;
+  /** How many days before its last day something is to be used soon: sealed, and opened. */
+  useByNearDays: number;
+  openedLifeEndingDays: number;
+}
+
 /** How much of a product, a pool or a lot is here, in pieces; a bottle is one, however full. */
 export interface StockLevelSummary {
   /** In date, not held, not kept for practice. */
   usablePieces: number;
+  /** Those of the usable that have to be used soon. */
+  endingSoonPieces: number;
   /** All that is here by the book, whatever its state. */
   onHandPieces: number;
   onHandMicrolitres: number;
@@ -30,12 +41,13 @@ export interface StockLevelSummary {
  */
 export function summariseStock(
   containers: readonly SummarisedContainer[],
-  assumedOpenedLife: string | null,
+  { assumedOpenedLife, useByNearDays, openedLifeEndingDays }: SummarySettings,
   at: string,
   timeZone: string,
 ): StockLevelSummary {
   const summary: StockLevelSummary = {
     usablePieces: 0,
+    endingSoonPieces: 0,
     onHandPieces: 0,
     onHandMicrolitres: 0,
     heldPieces: 0,
@@ -48,12 +60,14 @@ export function summariseStock(
     if (hasEnded(state)) continue;
     summary.onHandPieces += pieces;
     summary.onHandMicrolitres += microlitres;
-    const { status } = judgeShelfLife(containerLife(container, assumedOpenedLife), at, timeZone);
+    const { status, daysLeft } = judgeShelfLife(containerLife(container, assumedOpenedLife), at, timeZone);
     if (state === 'practice only') summary.practicePieces += pieces;
     else if (container.holds.length > 0) summary.heldPieces += pieces;
     else if (isPast(status)) summary.expiredPieces += pieces;
     else {
       summary.usablePieces += pieces;
+      const near = container.openedAt === null ? useByNearDays : openedLifeEndingDays;
+      if (daysLeft !== null && daysLeft <= near) summary.endingSoonPieces += pieces;
       if (container.openedAt !== null && pieces > 0) summary.openedContainers += 1;
     }
   }

@@ -455,6 +455,18 @@ describe.each(engines)('stock on %s', (engine) => {
       expect(await inState('empty')).toBe(1);
     });
 
+    it('finds lots of which something has to be used soon, by the days of the studio', async () => {
+      const { useByNearDays } = await service.seen<{ useByNearDays: number }>('');
+      await studio.receive(brown, { code: 'SOON-1', useBy: dayAhead(useByNearDays - 1), quantity: 2 });
+      await studio.receive(brown, { code: 'SOON-2', useBy: dayAhead(useByNearDays + 2) });
+      const soon = (code: string) =>
+        service.seen<LotPageView>(`/lots?code=${code}&state=${encodeURIComponent('ending soon')}`);
+      expect((await soon('SOON-1')).items).toMatchObject([
+        { quantities: { usablePieces: 2, endingSoonPieces: 2 } },
+      ]);
+      expect((await soon('SOON-2')).items).toEqual([]);
+    });
+
     it('names the delivery in which a lot arrived', async () => {
       const { lot: received } = await studio.receive(brown, { code: 'FIND-9', quantity: 3 });
       const [delivery, ...further] = (await lot(received.id)).deliveries;

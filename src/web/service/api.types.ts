@@ -2206,6 +2206,40 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/bookings/preview": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Judges a list of bookings, CSV or iCalendar, row by row; writes nothing but who was looked for. */
+        post: operations["Bookings_preview"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/bookings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes the list in, whole or not at all; with any fault it is refused with what the preview would say. */
+        post: operations["Bookings_takeIn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/backups": {
         parameters: {
             query?: never;
@@ -3498,6 +3532,8 @@ export interface components {
         };
         LotQuantitiesView: {
             usablePieces: number;
+            /** @description Those of the usable that have to be used soon, by the days the studio set. */
+            endingSoonPieces: number;
             onHandPieces: number;
             /** @description By the book, an estimate. */
             onHandMicrolitres: number;
@@ -5741,6 +5777,103 @@ export interface components {
             erasureAnswers: components["schemas"]["ErasureAnswerView"][];
             /** @description Who was shown the record, the latest first; this export is the first of them. */
             accesses: components["schemas"]["ExportedAccessView"][];
+        };
+        JudgeBookingsDto: {
+            text: string;
+            /**
+             * Format: uuid
+             * @description Whose bookings those are that name nobody.
+             */
+            artistId?: string;
+            /**
+             * Format: uuid
+             * @description Of bookings that name none. In a calendar left out: entries that name none are no bookings.
+             */
+            procedureId?: string;
+            /**
+             * @description Of bookings that say none.
+             * @enum {string}
+             */
+            visitKind?: "patch test" | "first session" | "touch-up" | "refresh" | "correction" | "lightening" | "training";
+        };
+        BookingCountsView: {
+            rows: number;
+            faultyRows: number;
+            sessions: number;
+            clients: number;
+            onRecord: number;
+            leftOut: number;
+        };
+        BookingRowView: {
+            /** @description Of a table as a spreadsheet counts it, the header being row 1; of a calendar which of its entries, from 1. */
+            row: number;
+            /** @description Who comes, as the file says it; null when it names a reference. Told to whoever brought the file, kept nowhere. */
+            clientName: string | null;
+            /** @description Of a client on record. */
+            clientReference: string | null;
+            /** @description Whether the client is not on record yet, and would be put there by this row or by one above. */
+            newClient: boolean;
+            artist: string | null;
+            procedure: string | null;
+            visitKind: string | null;
+            /** @description Instant; null when it is at fault. */
+            plannedStart: string | null;
+            /**
+             * @description What it would do; null while it has faults.
+             * @enum {string|null}
+             */
+            effect: "new session" | "on record already" | "left out" | null;
+            /** @description The session that is on record already. */
+            sessionId: string | null;
+            faults: components["schemas"]["CellFaultView"][];
+            warnings: string[];
+        };
+        BookingsPreviewView: {
+            /** @description Whether it can be taken in as it is: there is no fault anywhere. */
+            usable: boolean;
+            /** @enum {string} */
+            kind: "table" | "calendar";
+            counts: components["schemas"]["BookingCountsView"];
+            /** @description Faults of the file as a whole or of its header; then no row was judged. */
+            faults: components["schemas"]["FileFaultView"][];
+            rows: components["schemas"]["BookingRowView"][];
+        };
+        TakeInBookingsDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            text: string;
+            /**
+             * Format: uuid
+             * @description Whose bookings those are that name nobody.
+             */
+            artistId?: string;
+            /**
+             * Format: uuid
+             * @description Of bookings that name none. In a calendar left out: entries that name none are no bookings.
+             */
+            procedureId?: string;
+            /**
+             * @description Of bookings that say none.
+             * @enum {string}
+             */
+            visitKind?: "patch test" | "first session" | "touch-up" | "refresh" | "correction" | "lightening" | "training";
+        };
+        TakenInBookingView: {
+            row: number;
+            sessionId: string;
+            plannedStart: string;
+            clientId: string;
+            clientReference: string;
+            newClient: boolean;
+        };
+        TakenInBookingsView: {
+            recordedAt: string;
+            counts: components["schemas"]["BookingCountsView"];
+            /** @description The sessions that were made. */
+            rows: components["schemas"]["TakenInBookingView"][];
         };
         FailedBackupView: {
             at: string;
@@ -8896,8 +9029,8 @@ export interface operations {
                 productId?: string;
                 /** @description Any code printed for the lot, corrected ones included, whole; capitals do not matter. */
                 code?: string;
-                /** @description Lots of which anything is usable, held or expired, or of which nothing is left. */
-                state?: "usable" | "held" | "expired" | "empty";
+                /** @description Lots of which anything is usable, has to be used soon, is held or expired, or of which nothing is left. */
+                state?: "usable" | "ending soon" | "held" | "expired" | "empty";
                 /** @description How many at most, 1 to 200. */
                 limit?: number;
             };
@@ -11055,6 +11188,74 @@ export interface operations {
                 };
                 content: {
                     "text/html": string;
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Bookings_preview: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["JudgeBookingsDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BookingsPreviewView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Bookings_takeIn: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TakeInBookingsDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TakenInBookingsView"];
                 };
             };
             /** @description Anything else */

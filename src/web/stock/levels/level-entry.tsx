@@ -31,7 +31,8 @@ export function LevelEntry({
   const { name, about, productIds, quantities, reservedPieces, level, low, toTake } = row;
   const [productId] = productIds;
   const lots = pathOf({ studioId, area: 'stock' }, 'lots');
-  const first = toTake.find((one) => endsSoon(one, today, near));
+  const soon = toTake.filter((one) => endsSoon(one, today, near)).map(({ lastDay }) => lastDay ?? '');
+  const [first] = soon.sort();
   const figures: (Figure | false)[] = [
     { name: texts.levels.usable, value: quantities.usablePieces, isMain: true },
     { name: texts.levels.opened, value: quantities.openedContainers },
@@ -79,11 +80,14 @@ export function LevelEntry({
       }
     >
       <p>{about.join(', ')}</p>
-      {(low || first) && (
+      {(low || quantities.endingSoonPieces > 0) && (
         <p>
           {low && <Sign standing="care">{texts.levels.low}</Sign>}
-          {first?.lastDay != null && (
-            <Sign standing="care">{texts.levels.endsSoon(writtenDay(first.lastDay, texts.language))}</Sign>
+          {quantities.endingSoonPieces > 0 && (
+            <Sign standing="care">
+              {texts.levels.endingSoon(quantities.endingSoonPieces)}
+              {first !== undefined && `, ${texts.levels.endsBy(writtenDay(first, texts.language))}`}
+            </Sign>
           )}
         </p>
       )}

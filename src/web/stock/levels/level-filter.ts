@@ -1,13 +1,7 @@
-import { endsSoon, type NearDays } from '../ends-soon.js';
 import type { LevelRow } from './level-rows.js';
 
 export const levelFilters = ['low', 'ending soon', 'held', 'here'] as const;
 export type LevelFilter = (typeof levelFilters)[number];
-
-/** Whether anything of it that may still be used has to be used soon. */
-export function anyEndsSoon({ toTake }: LevelRow, today: string, near: NearDays): boolean {
-  return toTake.some((one) => endsSoon(one, today, near));
-}
 
 /**
  * Whether a line is looked for.
@@ -17,8 +11,6 @@ export function anyEndsSoon({ toTake }: LevelRow, today: string, near: NearDays)
 export function isLookedFor(
   row: LevelRow,
   { text, filter }: { text: string; filter: LevelFilter | null },
-  today: string,
-  near: NearDays,
 ): boolean {
   const said = [row.name, ...row.about].join(' ').toLowerCase();
   const words = text.toLowerCase().split(/\s+/);
@@ -29,7 +21,7 @@ export function isLookedFor(
     case 'low':
       return row.low;
     case 'ending soon':
-      return anyEndsSoon(row, today, near);
+      return row.quantities.endingSoonPieces > 0;
     case 'held':
       return row.quantities.heldPieces > 0;
     case 'here':

@@ -41,7 +41,7 @@ function SearchedLevels({ standing, searched }: { standing: StandingView; search
       ? kinds.map((kind) => ({
           ...{ kind, today, near, all: rows[kind].length },
           found: rows[kind].filter((row) =>
-            isLookedFor(row, { text, filter: filter === '' ? null : filter }, today, near),
+            isLookedFor(row, { text, filter: filter === '' ? null : filter }),
           ),
         }))
       : undefined;

@@ -25,10 +25,13 @@ export function LotEntry({ studioId, lot }: { studioId: string; lot: LotSummaryV
       <p>
         {lot.makerName}, {writtenUseBy(lot, texts)}
       </p>
-      {(isEmpty || quantities.heldPieces > 0 || quantities.expiredPieces > 0) && (
+      {(isEmpty || quantities.heldPieces + quantities.expiredPieces + quantities.endingSoonPieces > 0) && (
         <p>
           {isEmpty && <Sign standing="over">{texts.lot.empty}</Sign>}
           {quantities.heldPieces > 0 && <Sign standing="fault">{texts.conditions['on hold']}</Sign>}
+          {quantities.endingSoonPieces > 0 && (
+            <Sign standing="care">{texts.levels.endingSoon(quantities.endingSoonPieces)}</Sign>
+          )}
           {quantities.expiredPieces > 0 && <Sign standing="fault">{texts.levels.past}</Sign>}
         </p>
       )}

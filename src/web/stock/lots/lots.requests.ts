@@ -3,7 +3,7 @@ import type { LotCodeKind } from '../../../stock/vocabulary.js';
 import type { Event } from '../../service/events.js';
 import { request } from '../../service/request.js';
 
-export const lotStates = ['usable', 'held', 'expired', 'empty'] as const;
+export const lotStates = ['usable', 'ending soon', 'held', 'expired', 'empty'] as const;
 export type LotState = (typeof lotStates)[number];
 
 export interface LotChoice {

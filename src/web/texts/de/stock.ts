@@ -39,7 +39,8 @@ export const stockTexts: typeof english = {
     minimum: 'Mindestbestand',
     noMinimum: 'keiner',
     low: 'knapp',
-    endsSoon: (day) => `bis ${day} zu verwenden`,
+    endingSoon: (count) => `${count} bald zu verwenden`,
+    endsBy: (day) => `bis ${day}`,
     setMinimum: 'Mindestbestand setzen',
     setMinimumOf: (name) => `Mindestbestand setzen: ${name}`,
     minimumHint: 'Sind nur noch so viele oder weniger verwendbar, ist es knapp und wird gemeldet.',
@@ -185,6 +186,7 @@ export const stockTexts: typeof english = {
     state: 'Zeigen',
     states: {
       usable: 'was verwendet werden darf',
+      'ending soon': 'was bald verwendet werden muss',
       held: 'was gesperrt ist',
       expired: 'was abgelaufen ist',
       empty: 'was aufgebraucht ist',

@@ -48,7 +48,8 @@ export const stockTexts = {
     minimum: 'minimum',
     noMinimum: 'none',
     low: 'low',
-    endsSoon: (day: string) => `has to be used by ${day}`,
+    endingSoon: (count: number) => `${count} to be used soon`,
+    endsBy: (day: string) => `by ${day}`,
     setMinimum: 'Set the minimum',
     setMinimumOf: (name: string) => `Set the minimum of ${name}`,
     minimumHint: 'At or below so many usable pieces it is low, and an alert opens.',
@@ -193,6 +194,7 @@ export const stockTexts = {
     state: 'Show',
     states: {
       usable: 'what may be used',
+      'ending soon': 'what has to be used soon',
       held: 'what is on hold',
       expired: 'what is past its date',
       empty: 'what is used up',
