@@ -53,6 +53,8 @@ export async function serveWebApp(server: FastifyInstance, log: Log): Promise<vo
       prefix: '/assets/',
       wildcard: false,
       decorateReply: false,
+      // The build has left each file compressed beside it.
+      preCompressed: true,
       immutable: true,
       maxAge: yearSeconds * 1000,
     });

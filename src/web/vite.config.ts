@@ -1,11 +1,11 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
-import { appFiles, serviceWorkerName } from './offline/app-files.js';
+import { appFiles, compressedFiles, serviceWorkerName } from './offline/app-files.js';
 
 /** The web app. `npx vite src/web` serves it while it is written, on top of a service that runs on port 3000. */
 export default defineConfig({
-  plugins: [react(), appFiles()],
+  plugins: [react(), appFiles(), compressedFiles()],
   build: {
     outDir: '../../dist/web',
     emptyOutDir: true,

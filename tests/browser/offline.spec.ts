@@ -4,8 +4,8 @@ import type { TrayView } from '../../src/sessions/tray.views.js';
 import { hasChromium } from '../support/chromium.js';
 import { useDevices } from '../support/devices.js';
 import { makeSampleStudio, receive, type SampleStudio } from '../support/sample-studio.js';
-import { type RunningService, startService } from '../support/service.js';
-import { goTo, signInAt } from '../support/web-steps.js';
+import { type RunningService, startService, testOwner } from '../support/service.js';
+import { fillSignIn, goTo, signInAt } from '../support/web-steps.js';
 
 describe.skipIf(!hasChromium)('laying a tray without network', () => {
   const withDevices = useDevices({ keepsApp: true });
@@ -38,23 +38,19 @@ describe.skipIf(!hasChromium)('laying a tray without network', () => {
     await page.keyboard.press('Enter');
   };
   /** Until the app's own files lie on the device. */
-  const appIsKept = (page: Page) => page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-  const keptOnDevice = (page: Page, store: string) =>
-    page.evaluate(
-      (name) =>
-        new Promise<unknown[]>((settle, fail) => {
-          const opening = indexedDB.open('lotward');
-          opening.onerror = () => fail(opening.error);
-          opening.onsuccess = () => {
-            const reading = opening.result.transaction(name).objectStore(name).getAll();
-            reading.onsuccess = () => {
-              opening.result.close();
-              settle(reading.result);
-            };
-          };
-        }),
-      store,
-    );
+  const appIsKept = (page: Page) => page.evaluate('navigator.serviceWorker.ready.then(() => undefined)');
+  const keptOnDevice = (page: Page, store: string): Promise<unknown> =>
+    page.evaluate(`new Promise((settle, fail) => {
+      const opening = indexedDB.open('lotward');
+      opening.onerror = () => fail(opening.error);
+      opening.onsuccess = () => {
+        const reading = opening.result.transaction('${store}').objectStore('${store}').getAll();
+        reading.onsuccess = () => {
+          opening.result.close();
+          settle(reading.result);
+        };
+      };
+    })`);
 
   it('judges by the same rules, keeps what was scanned through a new page, and sends each once when the service is back', () =>
     withDevices(async (browser) => {
@@ -140,9 +136,20 @@ describe.skipIf(!hasChromium)('laying a tray without network', () => {
       const { page } = await signInAt(browser, service.url);
       await goTo(page, 'Today');
       await page.getByText(/^This device knows the day as of /).waitFor();
+      await page.getByRole('link', { name: 'To the tray' }).click();
+      await page.getByRole('list', { name: 'On the tray' }).waitFor();
+      // Scans do not get through, and signing out does.
+      await page.route('**/scans', (route) => route.abort());
+      await show(page, 'CL-9');
+      await page.getByText(/^Judged on this device/).waitFor();
       await page.getByRole('button', { name: 'Sign out' }).click();
       await page.getByRole('heading', { level: 1, name: 'Sign in' }).waitFor();
       expect(await keptOnDevice(page, 'facts')).toEqual([]);
       expect(await keptOnDevice(page, 'requester')).toEqual([]);
+      expect(await keptOnDevice(page, 'waiting')).toMatchObject([{ shown: { symbol: 'CL-9' } }]);
+
+      await page.unroute('**/scans');
+      await fillSignIn(page, testOwner.signInName, testOwner.password);
+      await expect.poll(() => keptOnDevice(page, 'waiting'), { timeout: 15_000 }).toEqual([]);
     }));
 });

@@ -35,6 +35,36 @@ describe('the web app, as it is served', () => {
     }
   });
 
+  it('goes over the network compressed, at most 250 kB before the first page of work stands', async () => {
+    const asked = new Set<string>();
+    let bytes = 0;
+    const take = async (file: string) => {
+      if (asked.has(file)) return;
+      asked.add(file);
+      const answer = await rawRequest(service.url, {
+        path: file,
+        headers: { host: 'localhost', 'accept-encoding': 'gzip' },
+      });
+      expect([file, answer.headers['content-encoding']]).toEqual([file, 'gzip']);
+      bytes += Number(answer.headers['content-length']);
+      // What it imports at once; what is loaded when it is needed is imported by a call.
+      const source = await (await get(file)).text();
+      for (const [, name] of source.matchAll(/(?:from|^import|;import)\s*"\.\/([^"]+)"/g)) {
+        await take(`/assets/${name}`);
+      }
+    };
+    const page = await (await get('/')).text();
+    const first = [...page.matchAll(/(?:src|href)="(\/assets\/[^"]+\.(?:js|css))"/g)].map(
+      ([, file]) => file ?? '',
+    );
+    const worker = await (await get('/service-worker.js')).text();
+    const today = [...worker.matchAll(/"(\/assets\/today-pages-[^"]+)"/g)].map(([, file]) => file ?? '');
+    expect(today.length).toBeGreaterThan(0);
+    for (const file of [...first, ...today]) await take(file);
+    expect(bytes).toBeGreaterThan(100_000);
+    expect(bytes).toBeLessThanOrEqual(250_000);
+  });
+
   it('can be put on a device: with a manifest, its pictures, and a script that keeps every file', async () => {
     const manifest = await get('/manifest.webmanifest');
     expect(manifest.headers.get('content-type')).toContain('application/manifest+json');

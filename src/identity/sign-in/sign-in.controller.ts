@@ -64,8 +64,8 @@ export class SignInController {
   ): Promise<void> {
     await this.browserSignIns.end(request);
     this.cookies.clear(reply);
-    // Whatever the browser kept of people's data goes with them.
-    void reply.header('clear-site-data', '"cache", "storage"');
+    // What the browser kept of answers goes with them; the app forgets the day itself, and keeps what waits to be sent.
+    void reply.header('clear-site-data', '"cache"');
   }
 
   /** What the holder of an invitation is asked for. */

@@ -1,7 +1,6 @@
 import { Button } from '@mantine/core';
-import { Suspense } from 'react';
+import { lazy, Suspense } from 'react';
 import { Navigate, Route, Routes, useLocation } from 'react-router';
-import { AccountPage } from '../account/account-page.js';
 import { Answers } from '../service/answers.js';
 import { SignedInContext } from '../sign-in/requester.js';
 import { useSession } from '../sign-in/use-session.js';
@@ -14,6 +13,8 @@ import { PageFault } from './page-fault.js';
 import { ProblemNote } from './problem-note.js';
 import { StudioPages } from './studio-pages.js';
 import { Threshold } from './threshold.js';
+
+const AccountPage = lazy(async () => ({ default: (await import('../account/account-page.js')).AccountPage }));
 
 /**
  * The pages for whoever is signed in. When nobody is (any more), signing in takes the page's place, and the page is there

@@ -1,27 +1,8 @@
-import { type DayFacts, type DayLine } from '../../sessions/day-facts.js';
+import { type DayFacts } from '../../sessions/day-facts.js';
 import { type KitNeed, kitLack } from '../../sessions/kit-lack.js';
 import { refusedNow } from '../../sessions/refused-now.js';
 import type { KitGapView, TrayLineView, TrayView } from '../../sessions/tray.views.js';
 import { trayThing } from '../../sessions/tray-thing.js';
-import type { WaitingWrite } from './waiting-write.js';
-
-/** The lines that scans judged on this device have put on trays, which the service does not know yet. */
-export function linesJudgedHere(waiting: readonly WaitingWrite[]): DayLine[] {
-  return waiting.flatMap((write) => (write.kind === 'scan' ? (write.judgedHere?.line ?? []) : []));
-}
-
-/** The facts of the day with what has happened on this device since. */
-export function withWaiting<Facts extends DayFacts>(facts: Facts, waiting: readonly WaitingWrite[]): Facts {
-  const begun = new Set(waiting.flatMap((write) => (write.kind === 'setup' ? write.sessionId : [])));
-  const known = new Set(facts.lines.map(({ id }) => id));
-  return {
-    ...facts,
-    sessions: facts.sessions.map((session) =>
-      begun.has(session.id) ? { ...session, state: 'in setup' as const } : session,
-    ),
-    lines: [...facts.lines, ...linesJudgedHere(waiting).filter(({ id }) => !known.has(id))],
-  };
-}
 
 /**
  * A tray as it lies by what this device knows.

@@ -1,147 +1,113 @@
-import { Button } from '@mantine/core';
-import { useRef } from 'react';
-import { useNavigate } from 'react-router';
 import { localDay } from '../../identity/local-day.js';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import type { DayFactsView } from '../../sessions/day-facts.views.js';
-import type { SessionListItemView } from '../../sessions/sessions.views.js';
-import { Entries, Entry } from '../frame/entries.js';
-import { PageLink } from '../frame/navigation.js';
+import { Entries } from '../frame/entries.js';
 import { Page } from '../frame/page.js';
-import { pathOfTray } from '../frame/places.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
-import { outgoing, useOutgoing } from '../offline/outgoing.js';
-import { withWaiting } from '../offline/tray-on-device.js';
 import { useDayFacts } from '../offline/use-day-facts.js';
 import { useConnection } from '../service/connection.js';
-import { Events } from '../service/events.js';
-import { isProblem } from '../service/problem.js';
-import { useAction } from '../service/use-action.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
-import { writtenDay, writtenTime } from '../texts/written-dates.js';
-import { listSessionsInSetup, listSessionsOfDay, showStudio, startSetup } from './sessions.requests.js';
+import { writtenDay } from '../texts/written-dates.js';
+import { AlertEntry } from './alert-entry.js';
+import { listAlerts, mostAlerts } from './alerts.requests.js';
+import { type DayPart, partOfAlert, partOfSession, parts, worstFirst } from './day-plan.js';
+import { FirstSteps } from './first-steps.js';
+import { SessionEntry } from './session-entry.js';
+import { showStudio } from './sessions.requests.js';
+import { useSessionsOfDay } from './use-sessions-of-day.js';
+import { listPeople } from './walk-in.requests.js';
 import { WalkInForm } from './walk-in-form.js';
 
-/** The day's sessions, by the client's reference: a name is nothing to be read from the other end of the room. */
+/**
+ * What one person has to do: their sessions and what has to be seen to, in one list; who works alone finds all of it
+ * there. Clients stand here by reference: a name is nothing to be read from the other end of the room.
+ */
 export function DayPage({ standing }: { standing: StandingView }) {
   const texts = useTexts();
   const { studioId, studioName } = standing;
   const studio = useAnswer(['studio', studioId], () => showStudio(studioId));
   const facts = useDayFacts(standing);
   const timeZone = studio.answer?.timeZone ?? facts?.timeZone;
+  const today = timeZone && localDay(new Date().toISOString(), timeZone);
   return (
-    <Page above={studioName} title={texts.day.title} lead={texts.day.lead}>
+    <Page
+      above={studioName}
+      title={texts.day.title}
+      lead={today ? texts.day.leadOf(writtenDay(today, texts.language)) : texts.day.lead}
+    >
       {timeZone === undefined && <ProblemNote problem={studio.problem} />}
-      {timeZone !== undefined && <Day standing={standing} timeZone={timeZone} facts={facts} />}
+      <FirstSteps standing={standing} />
+      {today && timeZone && <Day standing={standing} today={today} timeZone={timeZone} facts={facts} />}
       {standing.permissions.includes('work the tray') && <WalkInForm standing={standing} />}
     </Page>
   );
 }
 
-type DaySession = Pick<
-  SessionListItemView,
-  'id' | 'clientReference' | 'procedureName' | 'visitKind' | 'state' | 'plannedStart'
-> & { artistName?: string | null };
-
 function Day({
   standing,
+  today,
   timeZone,
   facts,
 }: {
   standing: StandingView;
+  today: string;
   timeZone: string;
   /** What this device knows of the day. */
   facts: DayFactsView | undefined;
 }) {
   const texts = useTexts();
-  const { studioId } = standing;
-  const today = localDay(new Date().toISOString(), timeZone);
-  const ofDay = useAnswer(['sessions of day', studioId, today], () => listSessionsOfDay(studioId, today));
-  const inSetup = useAnswer(['sessions in setup', studioId], () => listSessionsInSetup(studioId));
+  const { studioId, personId, role } = standing;
   const { isReached } = useConnection();
-  const { waiting } = useOutgoing();
-  const here = isReached ? undefined : facts && withWaiting(facts, waiting).sessions;
-  const sessions: readonly DaySession[] | undefined = here ?? ofDay.answer;
-  const known = new Set(sessions?.map(({ id }) => id));
-  const earlier = here ? [] : (inSetup.answer?.filter(({ id }) => !known.has(id)) ?? []);
-  const entryOf = (session: DaySession) => (
-    <SessionEntry key={session.id} standing={standing} session={session} timeZone={timeZone} />
-  );
+  const { sessions, problem } = useSessionsOfDay(studioId, today, facts);
+  const alerts = useAnswer(['alerts', studioId], () => listAlerts(studioId));
+  const people = useAnswer(['people', studioId], () => listPeople(studioId));
+  const nameOf = (id: string | null) => people.answer?.find((person) => person.id === id)?.name ?? undefined;
+  const now = new Date().toISOString();
+
+  const sessionsOf = (part: DayPart) =>
+    sessions?.filter((session) => partOfSession(session, personId, now) === part) ?? [];
+  const alertsOf = (part: DayPart) =>
+    [...(alerts.answer?.items ?? [])]
+      .filter((alert) => partOfAlert(alert, personId) === part)
+      .sort(worstFirst);
+  const entriesOf = (part: DayPart) => {
+    const ofSessions = sessionsOf(part).map((session) => (
+      <SessionEntry key={session.id} standing={standing} session={session} timeZone={timeZone} />
+    ));
+    const ofAlerts = alertsOf(part).map((alert) => (
+      <AlertEntry
+        key={alert.id}
+        standing={standing}
+        alert={alert}
+        takenBy={nameOf(alert.acknowledgedBy)}
+        onTaken={alerts.reload}
+      />
+    ));
+    // Whoever treats clients looks for the next one first; whoever keeps the stock for what is missing.
+    return role === 'artist' ? [...ofSessions, ...ofAlerts] : [...ofAlerts, ...ofSessions];
+  };
+
   return (
     <>
-      <Section title={writtenDay(today, texts.language)} hint={texts.day.listHint}>
-        <ProblemNote problem={here ? undefined : ofDay.problem} />
-        {sessions === undefined && ofDay.problem === undefined && <p>{texts.app.loading}</p>}
-        {sessions?.length === 0 && <p>{texts.day.none}</p>}
-        {sessions && sessions.length > 0 && <Entries label={texts.day.list}>{sessions.map(entryOf)}</Entries>}
-      </Section>
-      <ProblemNote problem={here ? undefined : inSetup.problem} />
-      {earlier.length > 0 && (
-        <Section title={texts.day.earlier} hint={texts.day.earlierHint}>
-          <Entries label={texts.day.earlier}>{earlier.map(entryOf)}</Entries>
-        </Section>
-      )}
+      <ProblemNote problem={problem ?? (isReached ? alerts.problem : undefined)} />
+      {sessions === undefined && problem === undefined && <p>{texts.app.loading}</p>}
+      {sessions &&
+        parts.map((part) => {
+          const entries = entriesOf(part);
+          if (entries.length === 0 && part !== 'now') return null;
+          return (
+            <Section key={part} title={texts.day.parts[part]} hint={texts.day.partHints[part]}>
+              {entries.length === 0 ? (
+                <p>{texts.day.none}</p>
+              ) : (
+                <Entries label={texts.day.parts[part]}>{entries}</Entries>
+              )}
+            </Section>
+          );
+        })}
+      {alerts.answer?.next != null && <p>{texts.alerts.more(mostAlerts)}</p>}
     </>
-  );
-}
-
-function SessionEntry({
-  standing: { studioId, personId, permissions },
-  session,
-  timeZone,
-}: {
-  standing: StandingView;
-  session: DaySession;
-  timeZone: string;
-}) {
-  const texts = useTexts();
-  const open = useNavigate();
-  const events = useRef(new Events()).current;
-  const tray = pathOfTray({ studioId, sessionId: session.id });
-  const { run, busy, problem } = useAction(async () => {
-    const event = events.of({ setup: session.id });
-    try {
-      await startSetup(studioId, session.id, event);
-    } catch (error) {
-      if (!isProblem(error, 'unreachable')) throw error;
-      // It may or may not have arrived: sent again it counts once.
-      outgoing.add({ ...event, kind: 'setup', studioId, sessionId: session.id, personId });
-    }
-    events.renew();
-    await open(tray);
-  });
-  const facts = [
-    session.plannedStart !== null && writtenTime(session.plannedStart, texts.language, timeZone),
-    session.procedureName,
-    texts.visitKinds[session.visitKind],
-    session.artistName,
-  ].filter((fact) => typeof fact === 'string');
-  return (
-    <Entry
-      name={session.clientReference}
-      mark={texts.sessionStates[session.state]}
-      actions={
-        session.state === 'planned' && permissions.includes('work the tray') ? (
-          <Button
-            loading={busy}
-            aria-label={texts.day.setUpOf(session.clientReference)}
-            onClick={() => void run()}
-          >
-            {texts.day.setUp}
-          </Button>
-        ) : (
-          session.state === 'in setup' && (
-            <PageLink to={tray} alone>
-              {texts.day.toTray}
-            </PageLink>
-          )
-        )
-      }
-      below={<ProblemNote problem={problem} />}
-    >
-      <p>{facts.join(', ')}</p>
-    </Entry>
   );
 }

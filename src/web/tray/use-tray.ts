@@ -1,8 +1,9 @@
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import type { DayFacts } from '../../sessions/day-facts.js';
 import type { TrayView } from '../../sessions/tray.views.js';
+import { linesJudgedHere, withWaiting } from '../offline/known-day.js';
 import { useOutgoing } from '../offline/outgoing.js';
-import { linesJudgedHere, trayOnDevice, withWaiting } from '../offline/tray-on-device.js';
+import { trayOnDevice } from '../offline/tray-on-device.js';
 import { useDayFacts } from '../offline/use-day-facts.js';
 import { useConnection } from '../service/connection.js';
 import type { ServiceProblem } from '../service/problem.js';

@@ -1,0 +1,36 @@
+import { expect, it } from 'vitest';
+import { english } from '../texts/en/english.js';
+import { writtenFacts } from './alert-facts.js';
+import { pathOfAlert } from './path-of-alert.js';
+
+it('says first what it is about, then what is to be known, with days as they are read', () => {
+  const facts = {
+    product: 'Umber',
+    maker: 'Halden',
+    shade: 'Warm 02',
+    productId: 'p',
+    pieces: 2,
+    lastDay: '2026-12-24',
+    daysLeft: null,
+    held: true,
+    reasons: ['expired', 'recalled'],
+  };
+  expect(writtenFacts(facts, english)).toEqual([
+    'Halden Umber Warm 02',
+    'pieces 2',
+    'last day 24 Dec 2026',
+    'on hold',
+    'against expired, recalled',
+  ]);
+});
+
+it.each([
+  ['lot', 'L', {}, '/studios/s/stock/lots/L'],
+  ['container', 'C', {}, '/studios/s/stock/containers/C'],
+  ['product', 'P', {}, '/studios/s/stock/levels'],
+  ['use', 'U', { sessionId: 'S' }, '/studios/s/records/sessions/S'],
+  ['use', 'U', {}, undefined],
+  ['transfer', 'T', {}, undefined],
+])('leads from a %s to where something can be done', (subjectKind, subjectId, facts, path) => {
+  expect(pathOfAlert('s', { subjectKind, subjectId, facts })).toBe(path);
+});
