@@ -1,3 +1,4 @@
+import { type ComponentType, lazy } from 'react';
 import { Navigate, Route, Routes } from 'react-router';
 import type { Permission } from '../../identity/permissions.js';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
@@ -17,6 +18,11 @@ import { ProceduresPage } from './procedures/procedures-page.js';
 import { StudioPage } from './studio/studio-page.js';
 import { ThresholdsPage } from './thresholds-page.js';
 
+/** Files are brought once or seldom. */
+const BookingsPage = lazy(async () => ({
+  default: (await import('../taking-in/bookings/bookings-page.js')).BookingsPage,
+}));
+
 /** The pages of settings in the order of their menu, each for whoever may do this. */
 const pages = [
   { path: 'studio', needs: 'see the studio', Open: StudioPage },
@@ -28,11 +34,12 @@ const pages = [
   { path: 'configurations', needs: 'change the register', Open: ConfigurationsPage },
   { path: 'places', needs: 'handle stock', Open: PlacesPage },
   { path: 'procedures', needs: 'read sessions', Open: ProceduresPage },
+  { path: 'bookings', needs: 'take in bookings', Open: BookingsPage },
   { path: 'thresholds', needs: 'see the studio', Open: ThresholdsPage },
 ] as const satisfies {
   path: string;
   needs: Permission;
-  Open: (props: { standing: StandingView }) => unknown;
+  Open: ComponentType<{ standing: StandingView }>;
 }[];
 
 /** Who works here and how things are kept. */

@@ -19,6 +19,10 @@ import { LevelsPage } from './levels/levels-page.js';
 import { LotPage } from './lots/lot-page.js';
 import { LotsPage } from './lots/lots-page.js';
 
+/** Files are brought once or seldom. */
+const OpeningStockPage = lazy(async () => ({
+  default: (await import('../taking-in/opening-stock/opening-stock-page.js')).OpeningStockPage,
+}));
 /** Drawing is loaded when a trace is first opened. */
 const LotTracePage = lazy(async () => ({ default: (await import('./trace/trace-page.js')).LotTracePage }));
 const SessionTracePage = lazy(async () => ({
@@ -33,6 +37,12 @@ const pages = [
   { path: 'holds', name: (texts) => texts.holds.title, needs: 'read stock', Open: HoldsPage },
   { path: 'receive', name: (texts) => texts.receiving.title, needs: 'receive stock', Open: ReceivePage },
   { path: 'deliveries', name: (texts) => texts.deliveries.title, needs: 'read stock', Open: DeliveriesPage },
+  {
+    path: 'opening-stock',
+    name: (texts) => texts.openingStock.title,
+    needs: 'take in opening stock',
+    Open: OpeningStockPage,
+  },
   { path: 'labels', name: (texts) => texts.labels.title, needs: 'print labels', Open: LabelsPage },
 ] as const satisfies {
   path: string;

@@ -13,6 +13,7 @@ import { scannerTextsGerman } from './scanner.js';
 import { settingsTexts } from './settings.js';
 import { signInTexts } from './sign-in.js';
 import { stockTexts } from './stock.js';
+import { takingInTexts } from './taking-in.js';
 import { todayTexts } from './today.js';
 import { trayTexts } from './tray.js';
 import { vocabularyTexts } from './vocabulary.js';
@@ -37,4 +38,5 @@ export const german: Texts = {
   ...offlineTexts,
   ...recordsTexts,
   ...clientsTexts,
+  ...takingInTexts,
 };

@@ -14,6 +14,7 @@ export const settingsTexts: typeof english = {
       configurations: 'Nadelmodule',
       places: 'Lagerplätze',
       procedures: 'Behandlungen',
+      bookings: 'Termine aus einer Liste',
       thresholds: 'Schwellen',
     },
     saved: 'Gespeichert.',

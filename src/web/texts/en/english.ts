@@ -12,6 +12,7 @@ import { scannerTexts } from './scanner.js';
 import { settingsTexts } from './settings.js';
 import { signInTexts } from './sign-in.js';
 import { stockTexts } from './stock.js';
+import { takingInTexts } from './taking-in.js';
 import { todayTexts } from './today.js';
 import { trayTexts } from './tray.js';
 import { vocabularyTexts } from './vocabulary.js';
@@ -35,6 +36,7 @@ export const english = {
   ...receivingTexts,
   ...recordsTexts,
   ...clientsTexts,
+  ...takingInTexts,
   ...reasonsTexts,
   ...vocabularyTexts,
 };

@@ -13,6 +13,7 @@ export const settingsTexts = {
       configurations: 'Cartridges',
       places: 'Places',
       procedures: 'Procedures',
+      bookings: 'Bookings from a list',
       thresholds: 'Thresholds',
     },
     saved: 'Saved.',
