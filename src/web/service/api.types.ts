@@ -3532,6 +3532,8 @@ export interface components {
         };
         LotQuantitiesView: {
             usablePieces: number;
+            /** @description Those of the usable that have to be used soon, by the days the studio set. */
+            endingSoonPieces: number;
             onHandPieces: number;
             /** @description By the book, an estimate. */
             onHandMicrolitres: number;
@@ -9027,8 +9029,8 @@ export interface operations {
                 productId?: string;
                 /** @description Any code printed for the lot, corrected ones included, whole; capitals do not matter. */
                 code?: string;
-                /** @description Lots of which anything is usable, held or expired, or of which nothing is left. */
-                state?: "usable" | "held" | "expired" | "empty";
+                /** @description Lots of which anything is usable, has to be used soon, is held or expired, or of which nothing is left. */
+                state?: "usable" | "ending soon" | "held" | "expired" | "empty";
                 /** @description How many at most, 1 to 200. */
                 limit?: number;
             };
