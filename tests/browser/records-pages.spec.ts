@@ -350,6 +350,10 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
       await page.getByRole('dialog').getByRole('button', { name: 'Erase the client' }).click();
       await page.getByText(/^Erased .* gone for good\./).waitFor();
       expect(await textOf(page)).not.toContain(texts.name);
+      // That there were no complications is not known any more, and not said.
+      await page.goto(address('sessions', fresh.sessionId));
+      await sheetOf(page).getByText('Erased, as is who the client was.').waitFor();
+      expect(await sheetOf(page).getByRole('table', { name: 'Pigments' }).locator('tbody').count()).toBe(1);
       watched.expectNoComplaint();
     }));
 

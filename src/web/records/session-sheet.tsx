@@ -40,10 +40,13 @@ export function SessionSheet({
   const nameOf = (id: string | null) =>
     people.find((person) => person.id === id)?.name ?? texts.records.unknownPerson;
   const isDone = session.state === 'completed';
+  const isOver = isDone || session.state === 'cancelled' || session.state === 'not attended';
   /** What is said of something that may have been said by those who see clients only. */
   const said = (text: string | null, none: string) => {
     if (text !== null) return text;
     if (!permissions.includes('read clients')) return texts.session.notShown;
+    // Whoever may see clients is not shown a name only where it was erased, and every word about them with it.
+    if (session.client.name === null) return texts.session.wordsErased;
     return isDone ? none : texts.session.notWhileOpen;
   };
   const uses = {
@@ -101,7 +104,7 @@ export function SessionSheet({
         </Part>
       )}
       {session.mixes.length > 0 && (
-        <Part title={texts.session.mixes}>
+        <Part title={isOver && !isDone ? texts.session.mixesWasted : texts.session.mixes}>
           <MixList mixes={session.mixes} />
         </Part>
       )}

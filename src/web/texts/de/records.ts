@@ -161,6 +161,8 @@ export const recordsTexts: typeof english = {
     blendOf: 'Hausmischung aus',
     blendLot: (product, lot, useBy) => `${product}, Charge ${lot}, verwendbar bis ${useBy}`,
     mixes: 'Mischungen',
+    mixesWasted: 'Gemischt und verworfen',
+    wordsErased: 'Gelöscht, wie der Name.',
     mixTotal: (amount) => `zusammen etwa ${amount} µL`,
     wasted: 'Bereitgelegt und nicht verwendet',
     outcomes: {

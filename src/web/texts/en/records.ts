@@ -161,6 +161,8 @@ export const recordsTexts = {
     blendOf: 'House blend of',
     blendLot: (product: string, lot: string, useBy: string) => `${product}, lot ${lot}, use by ${useBy}`,
     mixes: 'Mixes',
+    mixesWasted: 'Mixed and thrown away',
+    wordsErased: 'Erased, as is who the client was.',
     mixTotal: (amount: string) => `together about ${amount} µL`,
     wasted: 'Laid out and not used',
     outcomes: {
