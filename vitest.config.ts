@@ -31,6 +31,8 @@ export default defineConfig({
           environment: 'node',
           testTimeout: 60_000,
           hookTimeout: 120_000,
+          // What is waited for takes longer while other tests keep the machine busy.
+          expect: { poll: { timeout: 15_000 } },
         },
       },
     ],
