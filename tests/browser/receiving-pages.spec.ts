@@ -176,6 +176,13 @@ describe.skipIf(!hasChromium)('receiving and the catalogue on the pages', () => 
     withDevices(async (browser) => {
       const { page } = await signInAt(browser, service.url);
       await toReceiving(page);
+      // A parcel's own number, and one of our own labels, make no line.
+      await scan(page, ']C100106141411234567897');
+      await page.getByText('names neither a product nor a lot').waitFor();
+      const [container] = (await service.seen<{ items: Container[] }>('/containers')).items;
+      await scan(page, container?.labelCode ?? '');
+      await page.getByText('is one of your own labels').waitFor();
+      expect(await lines(page).count()).toBe(0);
       // What cannot be read for want of a network waits.
       await browser.setOffline(true);
       await scan(page, 'CL-2041');

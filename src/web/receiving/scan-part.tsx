@@ -105,6 +105,13 @@ function Outcome({
       </Note>
     );
   }
+  if (last.kind === 'no goods') {
+    return (
+      <Note kind="fault">
+        <p>{words.noGoods}</p>
+      </Note>
+    );
+  }
   if (last.kind === 'own label') {
     return (
       <Note kind="fault">
@@ -122,6 +129,9 @@ function Outcome({
     return (
       <Note kind={line.product ? 'good' : 'plain'}>
         <p>{line.product ? words.scannedNew(name) : words.scannedUnknown}</p>
+        {last.doubts?.map((doubt) => (
+          <p key={doubt}>{doubt}</p>
+        ))}
       </Note>
     );
   }

@@ -9,11 +9,12 @@ import { meantLine } from './meant-line.js';
 import { readSymbol } from './receiving.requests.js';
 import { goodsInSymbol } from './scanned-goods.js';
 
-/** What came of the last scan. */
+/** What came of the last scan; `doubts` say why a text is not what it looks like, such as a number with a slip. */
 export type ScanOutcome =
-  | { kind: 'new line' | 'asked' | 'one more' | 'same piece'; key: string }
+  | { kind: 'new line' | 'asked' | 'one more' | 'same piece'; key: string; doubts?: readonly string[] }
   | { kind: 'own label'; labelCode: string; symbol: SymbolView }
-  | { kind: 'unreadable'; symbol: SymbolView };
+  | { kind: 'unreadable'; symbol: SymbolView }
+  | { kind: 'no goods' };
 
 /**
  * Reads what is scanned, one after the other: who scans on while the service still reads loses nothing, and what could not
@@ -61,6 +62,7 @@ async function enter(studioId: string, delivery: KeptDelivery, text: string): Pr
   if (symbol.kind === 'invalid') return { kind: 'unreadable', symbol };
   if (symbol.kind === 'plain text') return enterText(delivery, symbol);
   const goods = goodsInSymbol(symbol);
+  if (goods.gtin === null && goods.lotCode === null) return { kind: 'no goods' };
   if (goods.gtin === null || goods.gtin === symbol.gtin) {
     return enterGoods(delivery, symbol, symbol.product, symbol.contentCount);
   }
@@ -105,7 +107,7 @@ function enterText(delivery: KeptDelivery, symbol: SymbolView): ScanOutcome {
   }
   const line = newLine(uuidv7(), { lotCode });
   delivery.putInFront(line);
-  return { kind: 'new line', key: line.key };
+  return { kind: 'new line', key: line.key, doubts: symbol.faults.map(({ message }) => message) };
 }
 
 export function oneMore(line: LineDraft, count: number): LineDraft {

@@ -54,6 +54,7 @@ export function LabelPrinting({
     <Fields onSubmit={() => void run()} label={words.print}>
       <Choice
         label={words.sheet}
+        description={words.sheetHint}
         value={sheet}
         choices={labelSheetNames.map((name) => ({ value: name, label: words.sheets[name] }))}
         onChange={(name) => name !== '' && setSheet(name)}

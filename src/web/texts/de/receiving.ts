@@ -17,6 +17,8 @@ export const receivingTexts: typeof english = {
       `${plural(count, 'Scan wartet', 'Scans warten')} darauf, gelesen zu werden; nichts geht verloren.`,
     sendAgain: 'Noch einmal lesen',
     unreadable: (text) => `„${text}“ lässt sich nicht als Symbol lesen.`,
+    noGoods:
+      'Dieses Symbol nennt weder Produkt noch Charge, wie auf einem Paket. Scannen Sie, was darin ist.',
     ownLabel: (code) =>
       `${code} ist eines Ihrer eigenen Etiketten, es klebt also auf etwas, das schon hier ist. Scannen Sie das Symbol des Herstellers.`,
     notOwnLabel: 'Es ist das Symbol des Herstellers',
@@ -231,9 +233,10 @@ export const receivingTexts: typeof english = {
     print: 'Etiketten drucken',
     printHint: 'Als PDF. Drucken Sie in wirklicher Größe, ohne Anpassung an die Seite.',
     sheet: 'Bogen',
+    sheetHint: 'Die kleinen von der Rolle passen um eine Flasche mit 10 ml.',
     sheets: {
-      'A4 sheet': 'A4 mit 65 Etiketten zu 38,1 × 21,2 mm',
-      roll: 'Rolle mit 25 × 13 mm, für kleine Flaschen',
+      'A4 sheet': 'A4, 65 zu 38,1 × 21,2 mm',
+      roll: 'Rolle, 25 × 13 mm',
     },
     startAt: 'Erstes Etikett an Stelle',
     startAtHint: (most) =>

@@ -19,6 +19,7 @@ export const receivingTexts = {
     waiting: (count: number) => `${plural(count, 'scan waits', 'scans wait')} to be read; nothing is lost.`,
     sendAgain: 'Read again',
     unreadable: (text: string) => `“${text}” cannot be read as a symbol.`,
+    noGoods: 'This symbol names neither a product nor a lot, as on a parcel. Scan what is inside.',
     ownLabel: (code: string) =>
       `${code} is one of your own labels, so it stands on something that is here already. Scan the maker’s symbol.`,
     notOwnLabel: 'It is the maker’s symbol',
@@ -238,9 +239,10 @@ export const receivingTexts = {
     print: 'Print labels',
     printHint: 'As a PDF. Print it at its real size, without fitting it to the page.',
     sheet: 'Sheet',
+    sheetHint: 'The small ones of the roll fit around a 10 mL bottle.',
     sheets: {
-      'A4 sheet': 'A4 with 65 labels of 38.1 × 21.2 mm',
-      roll: 'Roll of 25 × 13 mm, for small bottles',
+      'A4 sheet': 'A4, 65 of 38.1 × 21.2 mm',
+      roll: 'Roll, 25 × 13 mm',
     } satisfies Record<LabelSheetName, string>,
     startAt: 'First label at position',
     startAtHint: (most: number) =>
