@@ -60,8 +60,6 @@ export function useMixes(whose: Whose, nameOf: (containerId: string) => string) 
   const mixes: ShownMix[] | undefined = recorded && shownMixes(recorded, presses, nameOf);
   return {
     mixes,
-    /** What of the service's own mixes is known, as it told them. */
-    recorded: answer,
     problem: sending.problem ?? (isReached ? listProblem : undefined),
     waiting: sending.waiting.length,
     busy: sending.busy,
