@@ -80,12 +80,21 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
       const now = () => service.seen<SessionView>(`/sessions/${sessionId}`);
       expect(await now()).toMatchObject({ state: 'planned', plannedStart: '2027-10-31T01:30:00.000Z' });
 
+      // What is not offered any more stays in what was planned with it.
+      const archive = async (archived: boolean) => {
+        const [procedure] = await service.seen<{ id: string; version: number }[]>(
+          '/procedures?archived=shown',
+        );
+        await service.patch(`/procedures/${procedure?.id}`, { version: procedure?.version, archived });
+      };
+      await archive(true);
       await page.getByRole('button', { name: 'Change the plan' }).click();
       const change = page.getByRole('form', { name: 'Change the plan' });
       expect(await change.getByRole('radio', { name: /^The second/ }).isChecked()).toBe(true);
       await change.getByLabel('Visit').selectOption('correction');
       await change.getByRole('button', { name: 'Save' }).click();
       await sheetOf(page).getByText('correction', { exact: true }).waitFor();
+      await archive(false);
       expect(await now()).toMatchObject({
         visitKind: 'correction',
         plannedStart: '2027-10-31T01:30:00.000Z',
@@ -115,6 +124,7 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
       const printed = await textOf(page);
       const uses = [...record.pigments, ...record.instruments, ...record.others, ...record.reversed];
       expect(uses.length).toBeGreaterThanOrEqual(7);
+      expect(await sheetOf(page).locator('tbody').count()).toBe(uses.length);
       for (const use of uses) expect(await rowsOf(page, use)).toBeGreaterThanOrEqual(1);
       for (const said of [
         usual.reference,
@@ -125,6 +135,8 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
         'the only warm one that was left',
         'Sterile barriers are checked by eye.',
         'in mix base',
+        'in mix shadow',
+        'put back unopened',
       ]) {
         expect(printed).toContain(said);
       }

@@ -33,14 +33,16 @@ export function ChangePlanForm({
   const { run, busy, problem } = useAction(async () => {
     const { visitKind, bodyPlace, follows } = draft;
     if (visitKind === '' || bodyPlace === '' || start.instant === undefined) return;
+    const detail = draft.bodyPlaceDetail.trim() === '' ? null : draft.bodyPlaceDetail.trim();
+    // Only what was changed: an artist who left or a procedure no longer offered may stay as they are.
     const change = {
       version: session.version,
-      artistId: draft.artistId,
-      procedureId: draft.procedureId,
-      visitKind,
-      bodyPlace,
-      bodyPlaceDetail: draft.bodyPlaceDetail.trim() === '' ? null : draft.bodyPlaceDetail.trim(),
-      plannedStart: start.instant,
+      ...(draft.artistId !== session.artist.id && { artistId: draft.artistId }),
+      ...(draft.procedureId !== session.procedure.id && { procedureId: draft.procedureId }),
+      ...(visitKind !== session.visitKind && { visitKind }),
+      ...(bodyPlace !== session.bodyPlace && { bodyPlace }),
+      ...(detail !== session.bodyPlaceDetail && { bodyPlaceDetail: detail }),
+      ...(start.instant !== session.plannedStart && { plannedStart: start.instant }),
       ...(follows !== '' && { followsSessionId: follows === 'none' ? null : follows }),
     };
     try {
@@ -57,6 +59,7 @@ export function ChangePlanForm({
         studioId={studioId}
         clientId={session.client.id}
         draft={draft}
+        present={session.procedure}
         start={start}
         startLabel={texts.plan.start}
         startFault={problem?.faultOf('plannedStart')}

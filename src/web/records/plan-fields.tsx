@@ -36,6 +36,7 @@ export function PlanFields({
   studioId,
   clientId,
   draft,
+  present,
   start,
   startLabel,
   startFault,
@@ -47,6 +48,8 @@ export function PlanFields({
   /** Undefined as long as the client is not chosen. */
   clientId: string | undefined;
   draft: PlanDraft;
+  /** The procedure as it is planned, which need not be offered any more. */
+  present?: { id: string; name: string };
   start: WrittenStudioTime;
   startLabel: string;
   /** What was wrong with the time. */
@@ -62,6 +65,8 @@ export function PlanFields({
     ({ role, state, id }) =>
       id === draft.artistId || (state === 'active' && role !== 'auditor' && role !== 'chain manager'),
   );
+  const offered = procedures.answer ?? [];
+  const isGone = present !== undefined && !offered.some(({ id }) => id === present.id);
   return (
     <>
       <ProblemNote problem={people.problem ?? procedures.problem} />
@@ -73,7 +78,10 @@ export function PlanFields({
         value={draft.procedureId}
         none={texts.plan.choose}
         error={problem?.faultOf('procedureId')}
-        choices={(procedures.answer ?? []).map(({ id, name }) => ({ value: id, label: name }))}
+        choices={(isGone ? [present, ...offered] : offered).map(({ id, name }) => ({
+          value: id,
+          label: name,
+        }))}
         onChange={(procedureId) => onChange({ ...draft, procedureId })}
       />
       <Choice

@@ -55,7 +55,7 @@ export const recordLateVisit = (studioId: string, visit: LateVisit) =>
 export const changePlan = (
   studioId: string,
   sessionId: string,
-  change: Plan & { id: string; version: number },
+  change: Partial<Plan> & { id: string; version: number },
 ) => request('PATCH', '/studios/{studioId}/sessions/{sessionId}', { studioId, sessionId }, change);
 export const cancelSession = (studioId: string, sessionId: string, step: Event) =>
   request('POST', '/studios/{studioId}/sessions/{sessionId}/cancellation', { studioId, sessionId }, step);
