@@ -1,5 +1,5 @@
-import type { PersonView } from '../../identity/people.views.js';
 import type { Permission, Role } from '../../identity/permissions.js';
+import type { BodyOf } from '../service/operations.js';
 import { request, requestFile } from '../service/request.js';
 
 export interface NewPerson {
@@ -9,15 +9,8 @@ export interface NewPerson {
   until?: string;
 }
 
-export interface PersonChange {
-  id: string;
-  version: number;
-  name: string;
-  role: Role;
-  /** Null: no end. */
-  until: string | null;
-  state: PersonView['state'];
-}
+/** Only what is changed. */
+export type PersonChange = BodyOf<'PATCH', '/studios/{studioId}/people/{personId}'>;
 
 export interface NewToken {
   id: string;

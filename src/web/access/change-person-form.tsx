@@ -1,8 +1,9 @@
 import { Checkbox } from '@mantine/core';
-import { useRef, useState } from 'react';
+import { useRef } from 'react';
 import type { PersonView } from '../../identity/people.views.js';
 import { Fields } from '../frame/fields.js';
 import { SaveOrCancel } from '../frame/save-or-cancel.js';
+import { useEdits } from '../frame/use-edits.js';
 import { isProblem } from '../service/problem.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
@@ -26,23 +27,16 @@ export function ChangePersonForm({
   onCancel: () => void;
 }) {
   const texts = useTexts();
-  const [draft, setDraft] = useState(draftOf(person));
-  const [works, setWorks] = useState(person.state === 'active');
-  const [version, setVersion] = useState(person.version);
-  if (version !== person.version) {
-    // Somebody else changed them: what is shown is what a change would be made from.
-    setVersion(person.version);
-    setDraft(draftOf(person));
-    setWorks(person.state === 'active');
-  }
+  // Read anew, what was written here stays, and only that is sent.
+  const edits = useEdits({ ...draftOf(person), works: person.state === 'active' });
   const ids = useRef(new RequestIds()).current;
   const { run, busy, problem } = useAction(async () => {
+    const { until, works, ...words } = edits.changes;
     const change = {
       version: person.version,
-      name: draft.name,
-      role: draft.role,
-      until: draft.until === '' ? null : draft.until,
-      state: works ? ('active' as const) : ('left' as const),
+      ...words,
+      ...(until !== undefined && { until: until === '' ? null : until }),
+      ...(works !== undefined && { state: works ? ('active' as const) : ('left' as const) }),
     };
     try {
       await changePerson(studioId, person.id, { id: ids.for(change), ...change });
@@ -54,12 +48,12 @@ export function ChangePersonForm({
   });
   return (
     <Fields onSubmit={() => void run()} label={texts.people.changeOf(person.name ?? texts.people.noName)}>
-      <PersonFields draft={draft} onChange={setDraft} problem={problem} />
+      <PersonFields draft={edits.draft} onChange={edits.set} problem={problem} />
       <Checkbox
         label={texts.people.works}
         description={texts.people.worksHint}
-        checked={works}
-        onChange={(event) => setWorks(event.currentTarget.checked)}
+        checked={edits.draft.works}
+        onChange={(event) => edits.set({ works: event.currentTarget.checked })}
       />
       <SaveOrCancel problem={problem} busy={busy} onCancel={onCancel} />
     </Fields>

@@ -2,12 +2,12 @@ import { Button } from '@mantine/core';
 import { type ReactNode, useRef, useState } from 'react';
 import { Fields } from '../frame/fields.js';
 import { Note } from '../frame/note.js';
+import type { Edits } from '../frame/use-edits.js';
 import { isProblem, type ServiceProblem } from '../service/problem.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
 import { ProblemOrSignInAgain } from '../sign-in/sign-in-again.js';
 import { useTexts } from '../texts/texts.js';
-import type { Edits } from './use-edits.js';
 
 /**
  * A form that changes what others may change too. Where somebody was faster it says so and shows what they made of it;

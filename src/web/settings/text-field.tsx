@@ -1,8 +1,8 @@
 import { TextInput, type TextInputProps } from '@mantine/core';
+import type { Edits } from '../frame/use-edits.js';
 import type { ServiceProblem } from '../service/problem.js';
 import { useTexts } from '../texts/texts.js';
-import { noteOf } from './field-props.js';
-import type { Edits } from './use-edits.js';
+import { noteOf } from './note-of-field.js';
 
 type Words<Draft> = { [Name in keyof Draft]: Draft[Name] extends string ? Name : never }[keyof Draft] &
   string;

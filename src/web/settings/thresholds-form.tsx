@@ -1,11 +1,11 @@
 import type { StudioView } from '../../identity/studios.views.js';
 import { Choice } from '../frame/choice.js';
+import { useEdits } from '../frame/use-edits.js';
 import { useTexts } from '../texts/texts.js';
 import { type AssumedLife, assumedLifeOf, durationOf, writtenLife } from './assumed-life.js';
 import { ChangeForm } from './change-form.js';
 import { changeStudio, type StudioChange } from './settings.requests.js';
 import { DaysField, TextField } from './text-field.js';
-import { useEdits } from './use-edits.js';
 
 const units = ['months', 'days', 'hours'] as const;
 

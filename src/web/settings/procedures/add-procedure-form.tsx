@@ -2,11 +2,11 @@ import { Button } from '@mantine/core';
 import { useRef } from 'react';
 import { Fields } from '../../frame/fields.js';
 import { ProblemNote } from '../../frame/problem-note.js';
+import { useEdits } from '../../frame/use-edits.js';
 import { RequestIds } from '../../service/request-ids.js';
 import { useAction } from '../../service/use-action.js';
 import { useTexts } from '../../texts/texts.js';
 import { addProcedure } from '../settings.requests.js';
-import { useEdits } from '../use-edits.js';
 import { contentOf, newProcedure, type ProcedureDraft } from './procedure-draft.js';
 import { ProcedureFields } from './procedure-fields.js';
 

@@ -1,11 +1,11 @@
 import { MOST_TOUCH_UP_DAYS } from '../../../sessions/touch-up-window.js';
 import { bodyPlaces } from '../../../sessions/vocabulary.js';
 import { Choice } from '../../frame/choice.js';
+import type { Edits } from '../../frame/use-edits.js';
 import type { ServiceProblem } from '../../service/problem.js';
 import { useTexts } from '../../texts/texts.js';
-import { noteOf } from '../field-props.js';
+import { noteOf } from '../note-of-field.js';
 import { DaysField, TextField } from '../text-field.js';
-import type { Edits } from '../use-edits.js';
 import type { ProcedureDraft } from './procedure-draft.js';
 import styles from './procedures.module.css';
 

@@ -2,14 +2,14 @@ import { Select } from '@mantine/core';
 import { useMemo } from 'react';
 import type { StudioView } from '../../../identity/studios.views.js';
 import { Section } from '../../frame/section.js';
+import { useEdits } from '../../frame/use-edits.js';
 import { useSignedIn } from '../../sign-in/requester.js';
 import { timeZones } from '../../sign-in/time-zones.js';
 import { useTexts } from '../../texts/texts.js';
 import { ChangeForm } from '../change-form.js';
-import { noteOf } from '../field-props.js';
+import { noteOf } from '../note-of-field.js';
 import { changeStudio } from '../settings.requests.js';
 import { TextField } from '../text-field.js';
-import { useEdits } from '../use-edits.js';
 import { currencies } from './currencies.js';
 
 /** Its name, its clock and its money. */

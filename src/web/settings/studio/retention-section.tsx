@@ -2,13 +2,13 @@ import type { RetentionChoice } from '../../../identity/retention-presets.js';
 import type { RetentionPresetView, StudioView } from '../../../identity/studios.views.js';
 import { Choice } from '../../frame/choice.js';
 import { Section } from '../../frame/section.js';
+import { type Edits, useEdits } from '../../frame/use-edits.js';
 import { useAnswer } from '../../service/use-answer.js';
 import { useTexts } from '../../texts/texts.js';
 import { ChangeForm } from '../change-form.js';
-import { noteOf } from '../field-props.js';
+import { noteOf } from '../note-of-field.js';
 import { changeStudio, listRetentionPresets } from '../settings.requests.js';
 import { TextField } from '../text-field.js';
-import { type Edits, useEdits } from '../use-edits.js';
 import styles from './retention-section.module.css';
 
 interface Draft {

@@ -1,11 +1,11 @@
 import { Checkbox } from '@mantine/core';
 import type { StudioView } from '../../../identity/studios.views.js';
 import { Section } from '../../frame/section.js';
+import { useEdits } from '../../frame/use-edits.js';
 import { useTexts } from '../../texts/texts.js';
 import { ChangeForm } from '../change-form.js';
-import { noteOf } from '../field-props.js';
+import { noteOf } from '../note-of-field.js';
 import { changeStudio, type StudioChange } from '../settings.requests.js';
-import { useEdits } from '../use-edits.js';
 
 /** What is allowed in the studio. */
 export function RulesSection({ studio, reload }: { studio: StudioView; reload: () => Promise<void> }) {

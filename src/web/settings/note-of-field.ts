@@ -1,6 +1,6 @@
+import type { Edits } from '../frame/use-edits.js';
 import type { ServiceProblem } from '../service/problem.js';
 import type { Texts } from '../texts/en/english.js';
-import type { Edits } from './use-edits.js';
 
 /** What stands at a field that is changed: what was wrong with it, or what somebody else made of it meanwhile. */
 export function noteOf<Draft extends object>(

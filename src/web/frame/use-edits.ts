@@ -32,6 +32,8 @@ export function useEdits<Draft extends Record<keyof Draft, Value>>(saved: Draft)
         const after = { ...before };
         for (const name of Object.keys(change) as Field[]) {
           const value = change[name] as Draft[Field];
+          // What is given beside it, as it is, was not edited.
+          if (value === (before[name]?.value ?? saved[name])) continue;
           after[name] = { value, from: before[name]?.from ?? saved[name] };
         }
         return after;
