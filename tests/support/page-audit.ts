@@ -1,4 +1,8 @@
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import axe from 'axe-core';
 import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
 
 /**
  * Runs inside the page and lists what is wrong with what is seen:
@@ -72,10 +76,42 @@ const audit = `(() => {
 })()`;
 
 const widths = [360, 768, 1280];
+/** What the rules of axe-core do not depend on. */
+const widthForAxe = 768;
+
+/** The rules of axe-core for WCAG 2.2 A and AA, on the page as it is shown; what it calls serious or critical. */
+async function axeFaults(page: Page): Promise<string[]> {
+  await page.evaluate(`window.axe ?? (() => { ${axe.source} })()`);
+  const { violations } = (await page.evaluate(
+    `axe.run(document, { resultTypes: ['violations'], runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] })`,
+  )) as axe.AxeResults;
+  return violations
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .flatMap(({ id, nodes }) => nodes.map(({ html }) => `axe ${id}: ${html.slice(0, 160)}`));
+}
+
+/** Where to write a picture of every screen that is looked at; left out: none is written. */
+const pictureFolder = process.env.SCREENSHOTS;
+const taken = new Map<string, number>();
+
+/** Named after the test, numbered where it looks at several screens. */
+function pictureName(): string {
+  const name = (expect.getState().currentTestName ?? 'page').replace(/[^a-z0-9]+/gi, '-').slice(-120);
+  const number = (taken.get(name) ?? 0) + 1;
+  taken.set(name, number);
+  return `${name}-${number}`;
+}
+
+async function takePicture(page: Page, name: string): Promise<void> {
+  if (pictureFolder === undefined) return;
+  mkdirSync(pictureFolder, { recursive: true });
+  await page.screenshot({ path: join(pictureFolder, `${name}.png`), fullPage: true });
+}
 
 /** Every fault of a page, by day and by night, on a phone, a tablet and a desk. */
 export async function faultsEverywhere(page: Page): Promise<string[]> {
   const faults: string[] = [];
+  const picture = pictureName();
   for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     await page.locator(`html[data-mantine-color-scheme="${colorScheme}"]`).waitFor();
@@ -84,6 +120,10 @@ export async function faultsEverywhere(page: Page): Promise<string[]> {
       faults.push(
         ...((await page.evaluate(audit)) as string[]).map((fault) => `${colorScheme}, ${width}: ${fault}`),
       );
+      await takePicture(page, `${picture}-${colorScheme}-${width}`);
+      if (width === widthForAxe) {
+        faults.push(...(await axeFaults(page)).map((fault) => `${colorScheme}, ${width}: ${fault}`));
+      }
     }
   }
   return faults;
