@@ -43,6 +43,11 @@ describe.skipIf(!hasChromium)('stock on the pages', () => {
     [used = missing()] = await take(studio.umberId, 'HU-200');
     const [thinner = missing()] = await take(studio.thinnerId, 'TH-5');
     await service.made(`/containers/${thinner.id}/open`);
+    for (const name of ['Liner seven', 'Other seven']) {
+      const { makerId } = studio;
+      const known = { notation: '1207RLMT', taper: 'medium', machineFit: 'universal', membrane: 'yes' };
+      await service.made('/products', { kind: 'cartridge', makerId, name, ...known });
+    }
     const { version } = await service.seen<{ version: number }>('');
     await service.patch('', { version, houseBlends: 'allowed' });
     await service.made(`/containers/${used.id}/open`, { occurredAt: daysAgo(100) });
@@ -256,6 +261,9 @@ describe.skipIf(!hasChromium)('stock on the pages', () => {
       const { page } = watched;
       await show(page, 'levels');
       const row = (name: string) => page.getByRole('listitem').filter({ hasText: name });
+      // Cartridges that stand for each other are one line.
+      await row('1207RL').getByRole('link', { name: 'Halden Colour Works Other seven' }).waitFor();
+      expect(await row('Liner seven').count()).toBe(1);
       await press(page, 'Set the minimum of Numbing gel');
       await page.getByRole('textbox', { name: 'minimum' }).fill('2');
       await press(page, 'Save');

@@ -80,7 +80,7 @@ function ContainerParts({
   };
   return (
     <>
-      {recorded && <RecordedNote {...recorded} ofLot={onHand} />}
+      {recorded && <RecordedNote studioId={studioId} {...recorded} ofLot={onHand} />}
       <Section title={texts.container.time} hint={texts.container.timeHint}>
         <p>
           <Sign standing={sign}>{texts.conditions[condition]}</Sign>
@@ -103,7 +103,6 @@ function ContainerParts({
         onRecorded={async (operation, made) => {
           await change();
           setRecorded({ operation, change: made });
-          window.scrollTo({ top: 0 });
         }}
       />
       <Section title={texts.container.facts}>

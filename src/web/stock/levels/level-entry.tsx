@@ -28,9 +28,9 @@ export function LevelEntry({
 }) {
   const texts = useTexts();
   const [setting, setSetting] = useState(false);
-  const { name, about, productIds, quantities, reservedPieces, level, low, toTake } = row;
-  const [productId] = productIds;
-  const lots = pathOf({ studioId, area: 'stock' }, 'lots');
+  const { subjectKind, name, about, products, quantities, reservedPieces, level, low, toTake } = row;
+  const [only, ...further] = products;
+  const lotsOf = (productId: string) => `${pathOf({ studioId, area: 'stock' }, 'lots')}?product=${productId}`;
   const soon = toTake.filter((one) => endsSoon(one, today, near)).map(({ lastDay }) => lastDay ?? '');
   const [first] = soon.sort();
   const figures: (Figure | false)[] = [
@@ -45,12 +45,12 @@ export function LevelEntry({
   return (
     <Entry
       name={
-        productId === undefined || productIds.length > 1 ? (
-          name
-        ) : (
-          <PageLink to={`${lots}?product=${productId}`} alone>
+        only && further.length === 0 && subjectKind === 'product' ? (
+          <PageLink to={lotsOf(only.productId)} alone>
             {name}
           </PageLink>
+        ) : (
+          name
         )
       }
       actions={
@@ -80,6 +80,14 @@ export function LevelEntry({
       }
     >
       <p>{about.join(', ')}</p>
+      {subjectKind === 'configuration' &&
+        products.map((product) => (
+          <div key={product.productId}>
+            <PageLink to={lotsOf(product.productId)} alone>
+              {product.name}
+            </PageLink>
+          </div>
+        ))}
       {(low || quantities.endingSoonPieces > 0) && (
         <p>
           {low && <Sign standing="care">{texts.levels.low}</Sign>}

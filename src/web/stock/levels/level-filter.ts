@@ -12,7 +12,7 @@ export function isLookedFor(
   row: LevelRow,
   { text, filter }: { text: string; filter: LevelFilter | null },
 ): boolean {
-  const said = [row.name, ...row.about].join(' ').toLowerCase();
+  const said = [row.name, ...row.about, ...row.products.map(({ name }) => name)].join(' ').toLowerCase();
   const words = text.toLowerCase().split(/\s+/);
   if (!words.every((word) => said.includes(word))) return false;
   switch (filter) {

@@ -52,6 +52,7 @@ const configurations: ConfigurationView[] = [
     products: [
       { ...pooled, id: 'c1', makerName: 'Corvin', name: 'Liner', notation: '1207RL' },
       { ...pooled, id: 'c2', makerName: 'Corvin', name: 'Other liner', notation: '1207RL' },
+      { ...pooled, id: 'c4', makerName: 'Corvin', name: 'Spare', notation: '1207RL' },
     ],
     declared: true,
     equivalences: [],
@@ -71,8 +72,16 @@ describe('rows of the levels', () => {
       name: '1207RL',
       subjectKind: 'configuration',
       subjectId: 'eight',
-      about: ['Corvin Liner', 'Corvin Other liner', 'universal'],
+      about: ['universal'],
     });
+  });
+
+  it('name every product that a configuration is made up of', () => {
+    expect(rows.cartridges[0]?.products).toEqual([
+      { productId: 'c1', name: 'Corvin Liner' },
+      { productId: 'c2', name: 'Corvin Other liner' },
+      { productId: 'c4', name: 'Corvin Spare' },
+    ]);
   });
 
   it('show by its key what no cartridge is any more', () => {

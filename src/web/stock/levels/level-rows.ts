@@ -15,7 +15,8 @@ export interface LevelRow {
   name: string;
   /** What else tells it apart, such as its maker. */
   about: string[];
-  productIds: string[];
+  /** What it is made up of. */
+  products: { productId: string; name: string }[];
   quantities: LotQuantitiesView;
   reservedPieces: number;
   level: LevelView | null;
@@ -50,12 +51,13 @@ export function levelRows(levels: StockLevelsView, configurations: readonly Conf
 
 function rowOfProduct({ productId, productName, shade, makerName, ...counted }: ProductLevelView): LevelRow {
   const { quantities, reservedPieces, level, low, toTake } = counted;
+  const name = shade === null ? productName : `${productName} ${shade}`;
   return {
     subjectKind: 'product',
     subjectId: productId,
-    name: shade === null ? productName : `${productName} ${shade}`,
+    name,
     about: [makerName],
-    productIds: [productId],
+    products: [{ productId, name }],
     ...{ quantities, reservedPieces, level, low, toTake },
   };
 }
@@ -71,11 +73,11 @@ function rowOfConfiguration(
     subjectKind: 'configuration',
     subjectId,
     name: notations.length > 0 ? notations.join(' / ') : subjectId,
-    about: [
-      ...products.map(({ makerName, name }) => `${makerName} ${name}`),
-      ...distinct(products.map(({ machineFit }) => machineFit)),
-    ],
-    productIds,
+    about: distinct(products.map(({ machineFit }) => machineFit)),
+    products: productIds.map((productId) => {
+      const product = products.find(({ id }) => id === productId);
+      return { productId, name: product ? `${product.makerName} ${product.name}` : productId };
+    }),
     ...{ quantities, reservedPieces, level, low, toTake },
   };
 }

@@ -4,7 +4,7 @@ import { PageLink } from '../../frame/navigation.js';
 import { pathOf } from '../../frame/places.js';
 import { Section } from '../../frame/section.js';
 import { useTexts } from '../../texts/texts.js';
-import { writtenDay, writtenInstant } from '../../texts/written-dates.js';
+import { writtenInstant } from '../../texts/written-dates.js';
 import { writtenVolume } from '../amounts.js';
 
 /** Where a lot came from and what it went into besides sessions. */
@@ -59,7 +59,7 @@ export function LotOrigin({ studioId, lot }: { studioId: string; lot: LotView })
           {transfers.map(({ transferId, lineId, occurredAt, pieces, name }) => (
             <Entry key={`${transferId} ${lineId} ${name}`} name={name}>
               <p>
-                {texts.amounts.pieces(pieces)}, {writtenDay(occurredAt.slice(0, 10), texts.language)}
+                {texts.amounts.pieces(pieces)}, {writtenInstant(occurredAt, texts.language)}
               </p>
             </Entry>
           ))}

@@ -110,6 +110,7 @@ export const stockTexts: typeof english = {
     opened: 'Geöffnet',
     printLabel: 'Etiketten drucken',
     nowInIt: (amount) => `Jetzt darin laut Buch: ${amount}.`,
+    toHistory: 'Zum Verlauf der Charge',
     nowOfLot: (amount) => `Von der Charge vorhanden: ${amount}.`,
   },
 

@@ -118,6 +118,7 @@ export const stockTexts = {
     opened: 'Opened',
     printLabel: 'Print labels',
     nowInIt: (amount: string) => `In it now by the book: ${amount}.`,
+    toHistory: 'To the history of the lot',
     nowOfLot: (amount: string) => `Of the lot on hand: ${amount}.`,
   },
 
