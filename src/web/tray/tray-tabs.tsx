@@ -42,10 +42,10 @@ export function TrayTabs({
   return (
     <Tabs
       className={styles.laid}
-      keepMounted={false}
       value={tab}
       onChange={(chosen) => chosen !== null && onTab(chosen as TrayTab)}
     >
+      {/* A panel that is not chosen stays, empty: its tab says what it controls. */}
       <Tabs.List grow aria-label={texts.tray.title}>
         <Tabs.Tab className={styles.tab} value="tray">
           {texts.tray.linesCount(things.length)}
@@ -60,47 +60,55 @@ export function TrayTabs({
         )}
       </Tabs.List>
       <Tabs.Panel className={styles.panel} value="tray">
-        <p className={styles.hint}>{texts.tray.linesHint}</p>
-        {things.length === 0 && <p>{texts.tray.empty}</p>}
-        {things.length > 0 && (
+        {tab === 'tray' && (
           <>
-            <p role="status">{texts.tray.runningTotal(pieces, bottles)}</p>
-            <Entries label={texts.tray.lines}>
-              {things.map((thing) => (
-                <TrayThingEntry
-                  key={thing.containerId}
-                  studioId={studioId}
-                  sessionId={sessionId}
-                  thing={thing}
-                  works={works}
-                  onTakenOff={onTakenOff}
-                />
-              ))}
-            </Entries>
+            <p className={styles.hint}>{texts.tray.linesHint}</p>
+            {things.length === 0 && <p>{texts.tray.empty}</p>}
+            {things.length > 0 && (
+              <>
+                <p role="status">{texts.tray.runningTotal(pieces, bottles)}</p>
+                <Entries label={texts.tray.lines}>
+                  {things.map((thing) => (
+                    <TrayThingEntry
+                      key={thing.containerId}
+                      studioId={studioId}
+                      sessionId={sessionId}
+                      thing={thing}
+                      works={works}
+                      onTakenOff={onTakenOff}
+                    />
+                  ))}
+                </Entries>
+              </>
+            )}
           </>
         )}
       </Tabs.Panel>
       <Tabs.Panel className={styles.panel} value="mixes">
-        <MixesPanel
-          mixes={mixes}
-          things={things}
-          chosenId={chosenMixId}
-          works={works}
-          onChoose={onChooseMix}
-        />
+        {tab === 'mixes' && (
+          <MixesPanel
+            mixes={mixes}
+            things={things}
+            chosenId={chosenMixId}
+            works={works}
+            onChoose={onChooseMix}
+          />
+        )}
       </Tabs.Panel>
       {session && (
         <Tabs.Panel className={styles.panel} value="last visit">
-          <LastVisit
-            studioId={studioId}
-            session={session}
-            things={things}
-            works={works}
-            onRepeat={(label, parts) => {
-              onChooseMix(mixes.begin(label, parts));
-              onTab('mixes');
-            }}
-          />
+          {tab === 'last visit' && (
+            <LastVisit
+              studioId={studioId}
+              session={session}
+              things={things}
+              works={works}
+              onRepeat={(label, parts) => {
+                onChooseMix(mixes.begin(label, parts));
+                onTab('mixes');
+              }}
+            />
+          )}
         </Tabs.Panel>
       )}
     </Tabs>
