@@ -244,13 +244,13 @@ describe.each(engines)('bookings on %s', (engine) => {
     expect(body.preview.rows[2]).toMatchObject({ effect: 'new session', newClient: true });
   });
 
-  it('tells nothing to those who may not take in bookings, and refuses ids of nobody', async () => {
-    const answer = await service.post<ProblemBody>('/bookings/preview', {
-      text: 'x',
-      artistId: uuidv7(),
-      id: undefined,
-    });
-    expect(answer).toMatchObject({ status: 400, body: { faults: [{ field: 'artistId' }] } });
+  it('refuses an artist or a procedure that is not of this studio', async () => {
+    for (const more of [{ artistId: uuidv7() }, { procedureId: uuidv7() }]) {
+      for (const path of ['/bookings', '/bookings/preview']) {
+        const body = { text: csv([]), ...more, ...(path === '/bookings' ? {} : { id: undefined }) };
+        expect((await service.post<ProblemBody>(path, body)).status).toBe(404);
+      }
+    }
   });
 
   it('keeps no name in the clear, in no table', async () => {

@@ -11,7 +11,7 @@ import { Database } from '../../platform/database/database.js';
 import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { unusableFile } from '../../platform/files/unusable-file.js';
-import { invalidField } from '../../platform/problem.js';
+import { notFound } from '../../platform/problem.js';
 import { NewSessions } from '../new-sessions.service.js';
 import { Procedure } from '../procedure.entity.js';
 import { type BookingFile, BookingFiles } from './booking-file.service.js';
@@ -93,8 +93,8 @@ export class Bookings {
 
   private async read(actor: Actor, given: Given, people: BookingsOnRecord['people']): Promise<BookingFile> {
     const procedures = await this.record.procedures(this.database.read, actor.studioId);
-    refuseUnknown('artistId', given.artistId, people);
-    refuseUnknown('procedureId', given.procedureId, procedures);
+    refuseUnknown('person', given.artistId, people);
+    refuseUnknown('procedure', given.procedureId, procedures);
     const known = {
       procedures: procedures.map(({ name }) => name),
       people: people.map(({ name }) => name),
@@ -175,15 +175,11 @@ export class Bookings {
 }
 
 function refuseUnknown(
-  field: 'artistId' | 'procedureId',
+  what: 'person' | 'procedure',
   id: string | undefined,
   known: readonly { id: string }[],
 ): void {
-  if (id === undefined || known.some((each) => each.id === id)) return;
-  throw invalidField(
-    field,
-    field === 'artistId' ? 'This is nobody who works here.' : 'This procedure is not offered here.',
-  );
+  if (id !== undefined && !known.some((each) => each.id === id)) throw notFound(what, id);
 }
 
 function knownClientIds(planned: readonly PlannedBooking[]): string[] {
