@@ -27,6 +27,9 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
   beforeAll(async () => {
     service = await startService();
     studio = await makeSampleStudio(service);
+    // Where clocks change.
+    const { version } = await service.seen<{ version: number }>('');
+    await service.patch('', { version, timeZone: 'Europe/Vienna' });
     usual = await makeUsualVisit(service, studio);
     treated = await makeTreatedClient(service, studio);
   });
@@ -53,10 +56,6 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
 
   it('plan a session by the clocks of the studio, change it and cancel it', () =>
     withDevices(async (browser) => {
-      await service.patch('', {
-        version: (await service.seen<{ version: number }>('')).version,
-        timeZone: 'Europe/Vienna',
-      });
       const watched = await signInAt(browser, service.url);
       const { page } = watched;
       await page.goto(address('sessions', 'plan'));
