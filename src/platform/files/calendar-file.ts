@@ -180,6 +180,10 @@ function repetitions(
     ) {
       return { fault: `repeats by a rule that is not read; ${allowedRules}` };
     }
+    // Every twelfth month is always the same one, which may have no thirtieth day or fifth Monday.
+    if (rule.freq === 'MONTHLY' && parts.length > 0 && Number(rule.interval) >= 12) {
+      return { fault: `repeats by a rule that is not read; ${allowedRules}` };
+    }
     if (!rule.count && !rule.until) {
       return { fault: 'repeats without an end; give it one in the calendar, or export a shorter time' };
     }

@@ -108,6 +108,9 @@ export class Bookings {
     file: BookingFile,
   ): Promise<TakenInBookingView[]> {
     const { studioId, manager } = transaction;
+    const artistIds = planned.flatMap(({ artistId }) => artistId ?? []);
+    // Names were read before the transaction; somebody may have left since.
+    await this.people.require(transaction, artistIds, { atWork: true });
     const ids = [...new Set(knownClientIds(planned.filter(({ effect }) => effect === 'new session')))];
     await transaction.lock('client', ids);
     const known = ids.length === 0 ? [] : await manager.find(Client, { where: { studioId, id: In(ids) } });

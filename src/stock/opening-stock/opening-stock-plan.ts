@@ -98,7 +98,9 @@ export function planOpeningStock(rows: readonly ReadRow[], record: StockOnRecord
 
 class Plan {
   private readonly makers: Map<string, { meant: Meant; name: string }>;
-  private readonly products: PlannedProduct[];
+  private readonly products = new Map<string, PlannedProduct>();
+  /** By maker and name; those of one name differ in their shades. */
+  private readonly named = new Map<string, PlannedProduct[]>();
   private readonly gtins: Map<string, { product: Meant; contentCount: number; row: number | null }>;
   private readonly lots: (RecordedLot & { product: Meant })[];
   /** Products that a row was to make and cannot: its own faults say why, later rows need not. */
@@ -109,7 +111,7 @@ class Plan {
     this.makers = new Map(
       record.makers.map(({ id, name }) => [foldedName(name), { meant: { id }, name }] as const),
     );
-    this.products = record.products.map((product) => ({ ...product, meant: { id: product.id } }));
+    for (const product of record.products) this.remember({ ...product, meant: { id: product.id } });
     this.gtins = new Map(
       record.gtins.map(({ gtin, productId, contentCount }) => [
         gtin,
@@ -152,12 +154,18 @@ class Plan {
     return planned;
   }
 
+  private remember(product: PlannedProduct): void {
+    this.products.set(keyOf(product.meant), product);
+    const key = nameKey({ id: product.makerId }, product.name);
+    this.named.set(key, [...(this.named.get(key) ?? []), product]);
+  }
+
   private productOf(planned: PlannedRow): PlannedProduct | null {
     const { row, number } = planned;
     const traded = row.gtin === null ? undefined : this.gtins.get(row.gtin);
     if (traded !== undefined && (row.maker === null || row.product === null)) {
-      const known = this.products.find(({ meant }) => same(meant, traded.product)) ?? null;
-      return known && this.knownProduct(planned, known);
+      const known = this.products.get(keyOf(traded.product));
+      return known === undefined ? null : this.knownProduct(planned, known);
     }
     if (row.maker === null || row.product === null) {
       if (row.gtin !== null) {
@@ -166,13 +174,8 @@ class Plan {
       return null;
     }
     const maker = this.makers.get(foldedName(row.maker));
-    const called = this.products.filter(
-      (each) =>
-        maker !== undefined &&
-        same({ id: each.makerId }, maker.meant) &&
-        foldedName(each.name) === foldedName(row.product) &&
-        foldedName(each.shade) === foldedName(row.shade),
-    );
+    const named = this.named.get(nameKey(maker?.meant, row.product)) ?? [];
+    const called = named.filter(({ shade }) => foldedName(shade) === foldedName(row.shade));
     const known = called.find(({ archived }) => !archived);
     if (known) return this.knownProduct(planned, known);
     if (called.length > 0) {
@@ -183,10 +186,7 @@ class Plan {
     const unmade = [row.maker, row.product, row.shade].map(foldedName).join('\n');
     if (said.kind === null) {
       if (this.unmade.has(unmade)) return null;
-      const others = this.products
-        .filter((each) => maker !== undefined && same({ id: each.makerId }, maker.meant))
-        .filter((each) => foldedName(each.name) === foldedName(row.product))
-        .map(({ shade }) => shade ?? 'without shade');
+      const others = named.map(({ shade }) => shade ?? 'without shade');
       const instead =
         others.length === 0 ? '' : ` of this name there are: ${others.slice(0, 10).join(', ')};`;
       tell(
@@ -238,7 +238,7 @@ class Plan {
       archived: false,
       meant: { madeByRow: number },
     };
-    this.products.push(made);
+    this.remember(made);
     return made;
   }
 
@@ -420,6 +420,11 @@ function tell(planned: PlannedRow, column: OpeningStockColumn | null, message: s
 
 function keyOf(meant: Meant): string {
   return 'id' in meant ? meant.id : `row ${meant.madeByRow}`;
+}
+
+/** Of a maker that is not known there is nothing. */
+function nameKey(maker: Meant | undefined, name: string | null): string {
+  return `${maker === undefined ? '' : keyOf(maker)}\n${foldedName(name)}`;
 }
 
 function same(one: Meant, other: Meant): boolean {
