@@ -1,4 +1,3 @@
-import { useParams } from 'react-router';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import { PageLink } from '../frame/navigation.js';
 import { NoSuchPage } from '../frame/no-such-page.js';
@@ -20,12 +19,7 @@ import { TouchUpsSection } from './touch-ups-section.js';
 import { WhoSection } from './who-section.js';
 
 /** One client: who they are, for whoever may know; what was done; and their rights. */
-export function ClientPage({ standing }: { standing: StandingView }) {
-  const { clientId = '' } = useParams();
-  return <Client key={clientId} standing={standing} clientId={clientId} />;
-}
-
-function Client({ standing, clientId }: { standing: StandingView; clientId: string }) {
+export function ClientPage({ standing, id: clientId }: { standing: StandingView; id: string }) {
   const texts = useTexts();
   const { studioId, permissions } = standing;
   const may = (permission: (typeof permissions)[number]) => permissions.includes(permission);

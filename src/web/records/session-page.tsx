@@ -1,6 +1,5 @@
 import { Button } from '@mantine/core';
 import { useState } from 'react';
-import { useParams } from 'react-router';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import { PageLink } from '../frame/navigation.js';
 import { NoSuchPage } from '../frame/no-such-page.js';
@@ -17,12 +16,7 @@ import { SessionPlan } from './session-plan.js';
 import { SessionSheet } from './session-sheet.js';
 
 /** One session: what is recorded of it, as it is printed, and what can still be done about it. */
-export function SessionPage({ standing }: { standing: StandingView }) {
-  const { sessionId = '' } = useParams();
-  return <Session key={sessionId} standing={standing} sessionId={sessionId} />;
-}
-
-function Session({ standing, sessionId }: { standing: StandingView; sessionId: string }) {
+export function SessionPage({ standing, id: sessionId }: { standing: StandingView; id: string }) {
   const texts = useTexts();
   const { studioId, studioName, permissions } = standing;
   const record = useAnswer(['session record', studioId, sessionId], () => showRecord(studioId, sessionId));

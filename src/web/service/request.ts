@@ -10,8 +10,20 @@ export function onSignedOut(listener: () => void): () => void {
   return () => signedOutListeners.delete(listener);
 }
 
+/** How a request is sent, beside what it asks. */
+export interface Sending {
+  /** Who did it: the service refuses it, `signed-in-as-another`, when somebody else is signed in here by now. */
+  personId?: string;
+  /** No answer for so long is none. Left out: 20 seconds for a question, and no limit for what changes something. */
+  limitMilliseconds?: number;
+}
+
+const questionMilliseconds = 20_000;
+
 /** A body only where the operation takes one. */
-type BodyArguments<Body> = undefined extends Body ? [body?: undefined] : [body: Body];
+type BodyArguments<Body> = undefined extends Body
+  ? [body?: undefined, sending?: Sending]
+  : [body: Body, sending?: Sending];
 
 /**
  * Asks the service.
@@ -24,20 +36,22 @@ export async function request<M extends Method, P extends PathOf<M>>(
   method: M,
   path: P,
   parameters: ParametersOf<M, P>,
-  ...[body]: BodyArguments<BodyOf<M, P>>
+  ...[body, sending = {}]: BodyArguments<BodyOf<M, P>>
 ): Promise<AnswerOf<M, P>> {
-  const response = await send(method, addressOf(path, parameters), body);
-  return (response.status === 204 ? undefined : await response.json()) as AnswerOf<M, P>;
+  const { limitMilliseconds = method === 'GET' ? questionMilliseconds : undefined } = sending;
+  return send(method, addressOf(path, parameters), body, { ...sending, limitMilliseconds }, async (response) =>
+    response.status === 204 ? undefined : await response.json(),
+  ) as Promise<AnswerOf<M, P>>;
 }
 
-/** As `request`, for an answer that is a file. */
+/** As `request`, for an answer that is a file, however long it takes. */
 export async function requestFile<M extends Method, P extends PathOf<M>>(
   method: M,
   path: P,
   parameters: ParametersOf<M, P>,
-  ...[body]: BodyArguments<BodyOf<M, P>>
+  ...[body, sending = {}]: BodyArguments<BodyOf<M, P>>
 ): Promise<Blob> {
-  return (await send(method, addressOf(path, parameters), body)).blob();
+  return send(method, addressOf(path, parameters), body, sending, (response) => response.blob());
 }
 
 function addressOf(path: string, parameters: unknown): string {
@@ -52,27 +66,39 @@ function addressOf(path: string, parameters: unknown): string {
   return query.size === 0 ? filled : `${filled}?${query}`;
 }
 
-async function send(method: Method, path: string, body: unknown): Promise<Response> {
-  let response: Response;
+async function send<Answer>(
+  method: Method,
+  path: string,
+  body: unknown,
+  { personId, limitMilliseconds }: { personId?: string; limitMilliseconds?: number | undefined },
+  read: (response: Response) => Promise<Answer>,
+): Promise<Answer> {
+  const givenUp = new AbortController();
+  const limit = limitMilliseconds && setTimeout(() => givenUp.abort(), limitMilliseconds);
   try {
-    response = await fetch(`/api/v1${path}`, {
+    const response = await fetch(`/api/v1${path}`, {
       method,
       credentials: 'same-origin',
-      headers: body === undefined ? {} : { 'content-type': 'application/json' },
+      headers: {
+        ...(body !== undefined && { 'content-type': 'application/json' }),
+        ...(personId !== undefined && { 'lotward-person': personId }),
+      },
       body: body === undefined ? null : JSON.stringify(body),
+      signal: givenUp.signal,
     });
-  } catch {
-    tellReached(false);
-    throw unreachable();
-  }
-  if (response.ok) {
+    if (!response.ok) throw new ServiceProblem(await problemOf(response));
+    // The network may be lost in the middle of an answer, or something else answers in the service's place.
+    const answer = await read(response);
     tellReached(true);
-    return response;
+    return answer;
+  } catch (error) {
+    const problem = error instanceof ServiceProblem ? error : unreachable();
+    tellReached(problem.code !== 'unreachable');
+    if (problem.code === 'sign-in-needed') for (const listener of signedOutListeners) listener();
+    throw problem;
+  } finally {
+    clearTimeout(limit);
   }
-  const problem = new ServiceProblem(await problemOf(response));
-  tellReached(problem.code !== 'unreachable');
-  if (problem.code === 'sign-in-needed') for (const listener of signedOutListeners) listener();
-  throw problem;
 }
 
 /** There was no answer, so it is not known whether anything was changed. */
