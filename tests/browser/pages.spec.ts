@@ -55,6 +55,7 @@ describe.skipIf(!hasChromium)('the pages', () => {
     },
     'the start': async (browser) => {
       const { page } = await signInAt(browser, service.url);
+      await page.goto(`${service.url}/start`);
       await page.getByText('What you may do there').click();
       return page;
     },

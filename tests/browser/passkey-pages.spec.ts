@@ -4,7 +4,7 @@ import { hasChromium } from '../support/chromium.js';
 import { useDevices } from '../support/devices.js';
 import { type RunningService, startService, testOwner } from '../support/service.js';
 import { Watched } from '../support/watched-page.js';
-import { fillSignIn, goTo, signInAt } from '../support/web-steps.js';
+import { fillSignIn, goTo, isSignedIn, signInAt } from '../support/web-steps.js';
 
 describe.skipIf(!hasChromium)('passkeys on the pages', () => {
   const withDevices = useDevices();
@@ -45,7 +45,7 @@ describe.skipIf(!hasChromium)('passkeys on the pages', () => {
       await page.getByText('is added.').waitFor();
       await page.getByRole('button', { name: 'Sign out', exact: true }).click();
       await page.getByRole('button', { name: 'Sign in with a passkey' }).click();
-      await page.getByText(`As ${testOwner.signInName}.`).waitFor();
+      await isSignedIn(page);
       await goTo(page, 'My account');
       await page.getByText(/^Since .*, with a passkey$/).waitFor();
       watched.expectNoComplaint();
@@ -58,7 +58,7 @@ describe.skipIf(!hasChromium)('passkeys on the pages', () => {
       await page.getByRole('button', { name: 'Sign in with a passkey' }).click();
       await page.getByRole('alert').getByText('No passkey was used').waitFor();
       await fillSignIn(page, testOwner.signInName, testOwner.password);
-      await page.getByRole('heading', { name: 'Signed in' }).waitFor();
+      await isSignedIn(page);
     }));
 
   it('are not offered at a bare address, which no browser keeps them for, but the way to where they are', () =>

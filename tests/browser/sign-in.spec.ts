@@ -3,7 +3,7 @@ import { hasChromium } from '../support/chromium.js';
 import { useDevices } from '../support/devices.js';
 import { type RunningService, startService, testOwner } from '../support/service.js';
 import { openWatched } from '../support/watched-page.js';
-import { fillSignIn, goTo, signInAt } from '../support/web-steps.js';
+import { fillSignIn, goTo, isSignedIn, signInAt } from '../support/web-steps.js';
 
 describe.skipIf(!hasChromium)('signing in with a browser', () => {
   const withDevices = useDevices();
@@ -32,7 +32,7 @@ describe.skipIf(!hasChromium)('signing in with a browser', () => {
       expect(await button.isDisabled()).toBe(true);
       // It is enabled by itself when the time is over.
       await fillSignIn(page, testOwner.signInName, testOwner.password);
-      await page.getByRole('heading', { name: 'Signed in' }).waitFor();
+      await isSignedIn(page);
       watched.expectNoComplaint();
     }));
 
@@ -54,8 +54,7 @@ describe.skipIf(!hasChromium)('signing in with a browser', () => {
       await there.page.getByText('You are signed out').waitFor();
       await fillSignIn(there.page, testOwner.signInName, testOwner.password);
       await there.page.getByRole('navigation', { name: 'Pages: Settings' }).waitFor();
-      await here.page.getByRole('link', { name: 'Start' }).click();
-      await here.page.getByRole('heading', { name: 'Signed in' }).waitFor();
+      await goTo(here.page, 'Today');
       here.expectNoComplaint();
       there.expectNoComplaint();
     }));
@@ -101,6 +100,6 @@ describe.skipIf(!hasChromium)('signing in with a browser', () => {
       await page.getByRole('alert').getByText('The service did not answer').waitFor();
       await page.unroute('**/api/v1/sign-in');
       await page.getByRole('button', { name: 'Sign in', exact: true }).click();
-      await page.getByRole('heading', { name: 'Signed in' }).waitFor();
+      await isSignedIn(page);
     }));
 });

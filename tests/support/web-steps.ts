@@ -10,8 +10,13 @@ export async function signInAt(
 ): Promise<Watched> {
   const watched = await openWatched(browser, url);
   await fillSignIn(watched.page, signInName, password);
-  await watched.page.getByRole('heading', { name: 'Signed in' }).waitFor();
+  await isSignedIn(watched.page);
   return watched;
+}
+
+/** Until the pages for whoever is signed in are there. */
+export function isSignedIn(page: Page): Promise<void> {
+  return page.getByRole('button', { name: 'Sign out', exact: true }).waitFor();
 }
 
 export async function fillSignIn(page: Page, signInName: string, password: string): Promise<void> {
@@ -62,6 +67,6 @@ export async function accept(
   await watched.page.getByLabel('Sign-in name').fill(signInName);
   await watched.page.getByLabel('Password', { exact: true }).fill(password);
   await watched.page.getByRole('button', { name: 'Accept and sign in' }).click();
-  await watched.page.getByRole('heading', { name: 'Signed in' }).waitFor();
+  await isSignedIn(watched.page);
   return watched;
 }

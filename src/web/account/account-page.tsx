@@ -1,4 +1,6 @@
+import { PageLink } from '../frame/navigation.js';
 import { Page } from '../frame/page.js';
+import { Section } from '../frame/section.js';
 import { useRequester } from '../sign-in/requester.js';
 import { useTexts } from '../texts/texts.js';
 import { PasskeysSection } from './passkeys-section.js';
@@ -17,6 +19,11 @@ export function AccountPage() {
       <SignInsSection />
       <PasskeysSection />
       <PasswordSection signInName={signInName} hasPassword={hasPassword === true} />
+      <Section title={texts.account.work} hint={texts.account.workHint}>
+        <PageLink to="/start" alone>
+          {texts.account.toWork}
+        </PageLink>
+      </Section>
       {worksOnTablets.map((standing) => (
         <PinSection key={standing.studioId} standing={standing} />
       ))}

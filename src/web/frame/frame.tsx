@@ -2,24 +2,25 @@ import { Button, NativeSelect } from '@mantine/core';
 import { type ReactNode, useEffect, useState } from 'react';
 import { useNavigate } from 'react-router';
 import { DisplayChoices } from '../account/display-choices.js';
-import { forgetTheDay } from '../offline/device-store.js';
 import { NetworkNote } from '../offline/network-note.js';
 import { Sender } from '../offline/sender.js';
 import { useAction } from '../service/use-action.js';
+import { leave } from '../sign-in/leave.js';
 import { useRequester } from '../sign-in/requester.js';
-import { signOut } from '../sign-in/sign-in.requests.js';
+
+import { useNameOnTablet } from '../start/use-name-on-tablet.js';
 import { useTexts } from '../texts/texts.js';
 import styles from './frame.module.css';
 import { Mark } from './mark.js';
 import { PageLink } from './navigation.js';
 import { areasOf, pathOf, placeOf } from './places.js';
-import { ProblemNote } from './problem-note.js';
 
 /** What stands around every page of somebody who is signed in: where they are, where they may go, and the way out. */
 export function Frame({ path, children }: { path: string; children: ReactNode }) {
   const texts = useTexts();
   const open = useNavigate();
   const { studios, signInName } = useRequester();
+  const nameOnTablet = useNameOnTablet();
   const [chosen, setChosen] = useState<string>();
   const named = placeOf(path)?.studioId;
   useEffect(() => {
@@ -28,9 +29,8 @@ export function Frame({ path, children }: { path: string; children: ReactNode })
   const studio = studios.find(({ studioId }) => studioId === (named ?? chosen)) ?? studios[0];
 
   const leaving = useAction(async () => {
-    // Also when the service is not reached: then the sign-in itself ends with its time.
-    await forgetTheDay().catch(() => undefined);
-    await signOut();
+    // Where the service is not reached, the next page tells it as soon as it is.
+    await leave().catch(() => undefined);
     // The next page load starts from nothing, so nothing of this person stays in the window.
     window.location.assign('/');
   });
@@ -42,7 +42,7 @@ export function Frame({ path, children }: { path: string; children: ReactNode })
   };
 
   const links = [
-    { to: '/', name: texts.frame.start },
+    ...(studios.length === 1 ? [] : [{ to: '/start', name: texts.frame.start }]),
     ...(studio
       ? areasOf(studio.permissions).map((area) => ({
           to: pathOf({ studioId: studio.studioId, area }),
@@ -74,6 +74,7 @@ export function Frame({ path, children }: { path: string; children: ReactNode })
           ) : (
             <span className={styles.studio}>{studio?.studioName}</span>
           )}
+          {nameOnTablet !== null && <span className={styles.person}>{nameOnTablet}</span>}
           <Button
             variant="subtle"
             className={styles.out}
@@ -91,7 +92,7 @@ export function Frame({ path, children }: { path: string; children: ReactNode })
                   to={to}
                   underline="never"
                   className={styles.page ?? ''}
-                  {...((to === path || (to !== '/' && path.startsWith(`${to}/`))) && {
+                  {...((to === path || path.startsWith(`${to}/`)) && {
                     'aria-current': 'page',
                   })}
                 >
@@ -105,7 +106,6 @@ export function Frame({ path, children }: { path: string; children: ReactNode })
       <main id="content" tabIndex={-1} className={styles.main}>
         <Sender />
         <NetworkNote standing={studio} />
-        <ProblemNote problem={leaving.problem} />
         {children}
       </main>
       <footer className={styles.foot}>

@@ -2,7 +2,8 @@ import { Button } from '@mantine/core';
 import { lazy, Suspense } from 'react';
 import { Navigate, Route, Routes, useLocation } from 'react-router';
 import { Answers } from '../service/answers.js';
-import { SignedInContext } from '../sign-in/requester.js';
+import { leavingIsOver } from '../sign-in/leave.js';
+import { SignedInContext, useRequester } from '../sign-in/requester.js';
 import { useSession } from '../sign-in/use-session.js';
 import { StartPage } from '../start/start-page.js';
 import { SignedOutPage } from '../tablet/signed-out-page.js';
@@ -10,6 +11,7 @@ import { useTexts } from '../texts/texts.js';
 import { Frame } from './frame.js';
 import { NoSuchPage } from './no-such-page.js';
 import { PageFault } from './page-fault.js';
+import { areasOf, pathOf } from './places.js';
 import { ProblemNote } from './problem-note.js';
 import { StudioPages } from './studio-pages.js';
 import { Threshold } from './threshold.js';
@@ -25,7 +27,13 @@ export function SignedInApp() {
   const { pathname } = useLocation();
   const { session, refresh } = useSession(pathname);
 
-  if (session.state === 'signed out') return <SignedOutPage again={session.again} onSignedIn={refresh} />;
+  if (session.state === 'signed out') {
+    const onSignedIn = () => {
+      leavingIsOver();
+      return refresh();
+    };
+    return <SignedOutPage again={session.again} onSignedIn={onSignedIn} />;
+  }
   if (session.state === 'unknown') {
     return session.problem === undefined ? null : (
       <Threshold title={texts.app.name}>
@@ -44,7 +52,8 @@ export function SignedInApp() {
           <PageFault key={pathname}>
             <Suspense fallback={<p>{texts.app.loading}</p>}>
               <Routes>
-                <Route path="/" element={<StartPage />} />
+                <Route path="/" element={<Home />} />
+                <Route path="/start" element={<StartPage />} />
                 <Route path="/sign-in" element={<Navigate to="/" replace />} />
                 <Route path="/account" element={<AccountPage />} />
                 <Route path="/studios/:studioId/:area/*" element={<StudioPages />} />
@@ -55,5 +64,18 @@ export function SignedInApp() {
         </Frame>
       </Answers>
     </SignedInContext>
+  );
+}
+
+/** Who works in one studio begins with its day; who works in several, or may do nothing yet, with where they work. */
+function Home() {
+  const { studios } = useRequester();
+  const [only] = studios;
+  const isOpen =
+    only && studios.length === 1 && !only.passkeyNeeded && areasOf(only.permissions).includes('today');
+  return isOpen ? (
+    <Navigate to={pathOf({ studioId: only.studioId, area: 'today' })} replace />
+  ) : (
+    <StartPage />
   );
 }

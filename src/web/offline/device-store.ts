@@ -29,6 +29,11 @@ function open(): Promise<IDBPDatabase<Kept>> {
       database.createObjectStore('waiting', { keyPath: 'id' });
       database.createObjectStore('differences', { keyPath: 'id' });
     },
+    // A page of a later version waits for this one to let go.
+    blocking(_, __, event) {
+      (event.target as IDBDatabase).close();
+      opened = undefined;
+    },
     terminated() {
       opened = undefined;
     },
@@ -45,7 +50,12 @@ export async function keptFacts(studioId: string): Promise<DayFactsView | undefi
   return (await open()).get('facts', studioId);
 }
 
+let isAsked = false;
+
 export async function keepFacts(facts: DayFactsView): Promise<void> {
+  // A browser that is short of space clears what it was not asked to keep.
+  if (!isAsked) await navigator.storage?.persist?.().catch(() => undefined);
+  isAsked = true;
   await (await open()).put('facts', facts, facts.studioId);
 }
 
@@ -69,8 +79,10 @@ export async function waitingWrites(): Promise<WaitingWrite[]> {
   return (await open()).getAll('waiting');
 }
 
+/** Is on the disk when it ends: a device may run out of power as well. */
 export async function keepWaiting(write: WaitingWrite): Promise<void> {
-  await (await open()).put('waiting', write);
+  const transaction = (await open()).transaction('waiting', 'readwrite', { durability: 'strict' });
+  await Promise.all([transaction.store.put(write), transaction.done]);
 }
 
 export async function dropWaiting(id: string): Promise<void> {

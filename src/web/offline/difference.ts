@@ -32,12 +32,20 @@ function isOnTray(verdict: ScanView['verdict']): boolean {
 export function differenceOf(write: WaitingWrite, answer: ScanView): Difference | undefined {
   const judgedHere = write.kind === 'scan' ? write.judgedHere : undefined;
   if (judgedHere === undefined) return undefined;
-  if (judgedHere !== null && saysTheSame(judgedHere, answer)) return undefined;
+  return judgedHere !== null && saysTheSame(judgedHere, answer) ? undefined : answered(write, answer);
+}
+
+/** What was judged by the service alone, and was seen by nobody: all is well where it lies on the tray. */
+export function unseenRefusalOf(write: WaitingWrite, answer: ScanView): Difference | undefined {
+  return isOnTray(answer.verdict) ? undefined : answered(write, answer);
+}
+
+function answered(write: WaitingWrite, { thing, verdict, reasons }: ScanView): Difference {
   return {
     ...factsOf(write),
-    label: answer.thing?.label ?? labelOf(write),
-    judgedThere: answer.verdict,
-    reasons: answer.reasons.map(({ message }) => message),
+    label: thing?.label ?? labelOf(write),
+    judgedThere: verdict,
+    reasons: reasons.map(({ message }) => message),
   };
 }
 
@@ -46,7 +54,7 @@ function saysTheSame(here: JudgedHere, there: ScanView): boolean {
   return !isOnTray(there.verdict) || here.containerId === (there.thing?.containerId ?? null);
 }
 
-/** What was kept without network and then refused by the service: nobody saw the refusal where it happened. */
+/** What the service refused altogether, and nobody saw where it happened. */
 export function refusalOf(write: WaitingWrite, problem: ServiceProblem): Difference {
   const { detail, faults = [] } = problem.document;
   return {

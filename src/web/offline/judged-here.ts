@@ -22,8 +22,7 @@ export function scanViewHere(
     thing: outcome.thing && shown(outcome.thing),
     instead: outcome.instead && shown(outcome.instead),
     choices: outcome.choices.map(shown),
-    // Opening is recorded by the service only.
-    offers: (outcome.decision?.offers ?? []).filter((offer) => offer !== 'open'),
+    offers: outcome.decision?.offers ?? [],
     trayLineId: line?.id ?? null,
     occurredAt,
   };

@@ -18,7 +18,7 @@ export function NetworkNote({ standing }: { standing: StandingView | undefined }
   const texts = useTexts();
   const { studios } = useRequester();
   const connection = useConnection();
-  const { waiting, differences, isKept } = useOutgoing();
+  const { waiting, differences, isKept, problem } = useOutgoing();
   const mine = new Set(studios.map(({ personId }) => personId));
   const own = waiting.filter(({ personId }) => mine.has(personId)).length;
   const others = waiting.length - own;
@@ -30,7 +30,9 @@ export function NetworkNote({ standing }: { standing: StandingView | undefined }
           {standing?.permissions.includes('work the tray') && <p>{texts.offline.goesOn}</p>}
         </Note>
       )}
-      {own > 0 && !connection.isReached && <p className={styles.line}>{texts.offline.waiting(own)}</p>}
+      {own > 0 && (!connection.isReached || problem) && (
+        <p className={styles.line}>{texts.offline.waiting(own)}</p>
+      )}
       {others > 0 && <p className={styles.line}>{texts.offline.othersWaiting(others)}</p>}
       {!isKept && waiting.length > 0 && (
         <Note kind="fault">
@@ -86,11 +88,13 @@ function DifferenceNote({ difference }: { difference: Difference }) {
           ))}
         </ul>
       )}
-      <p>
-        {judgedThere === 'admitted' || judgedThere === 'warned'
-          ? texts.offline.doLay
-          : texts.offline.doTakeOff}
-      </p>
+      {label !== null && (
+        <p>
+          {judgedThere === 'admitted' || judgedThere === 'warned'
+            ? texts.offline.doLay
+            : texts.offline.doTakeOff}
+        </p>
+      )}
       <Button variant="default" mt="sm" onClick={() => outgoing.seen(id)}>
         {texts.offline.seen}
       </Button>

@@ -1,7 +1,5 @@
 import { useSyncExternalStore } from 'react';
-import { tellReached } from '../service/connection.js';
 import { isProblem, ServiceProblem } from '../service/problem.js';
-import { unreachable } from '../service/request.js';
 import {
   dropDifference,
   dropWaiting,
@@ -10,7 +8,7 @@ import {
   keptDifferences,
   waitingWrites,
 } from './device-store.js';
-import { type Difference, differenceOf, refusalOf } from './difference.js';
+import { type Difference, differenceOf, refusalOf, unseenRefusalOf } from './difference.js';
 import { isScanAnswer, sendWrite, type WriteAnswer } from './send-write.js';
 import type { JudgedHere, WaitingWrite } from './waiting-write.js';
 
@@ -26,23 +24,24 @@ export interface OutgoingState {
   isKept: boolean;
 }
 
-type Settled = (write: WaitingWrite, answer: WriteAnswer | ServiceProblem) => void;
+/** @returns whether the page shows what came of it */
+type Settled = (write: WaitingWrite, answer: WriteAnswer | ServiceProblem) => boolean;
 
-/** No answer for so long is none: the same write is sent again. */
-const answerMilliseconds = 10_000;
 const tryAgainMilliseconds = 5_000;
 
-/** Sent again it would be answered the same, unless it is one of these. */
-const passing: ReadonlySet<string> = new Set([
-  'unreachable',
+/** Until somebody signs in (otherwise) there is no sense in trying again. */
+const needsSigningIn: ReadonlySet<string> = new Set([
   'sign-in-needed',
-  'too-many-requests',
-  'unavailable',
+  'passkey-needed',
+  'signed-in-as-another',
 ]);
 
+/** Sent again it would be answered the same, unless it is one of these or a fault of the service. */
+const passing: ReadonlySet<string> = new Set(['unreachable', 'too-many-requests', ...needsSigningIn]);
+
 /**
- * What happened at trays on this device and has still to be sent. Guarantees: what was added is kept before anything else,
- * also when the page is closed or somebody signs out; it is sent in order, in the name of whoever did it, with the same id
+ * What happened at trays on this device and has still to be sent. Guarantees: what was added is kept at once, and stays when
+ * the page is closed or somebody signs out; it is sent in order, in the name of whoever did it, with the same id
  * until it is answered, so that it counts once; what the service judges otherwise than this device did, or refuses, is
  * kept until it was seen.
  */
@@ -58,12 +57,18 @@ class Outgoing {
   private readonly settledListeners = new Set<Settled>();
   private persons: ReadonlySet<string> = new Set();
   private again: ReturnType<typeof setTimeout> | undefined;
-  private loading: Promise<void> | undefined;
+  private joined: Promise<void> | undefined;
+  private sending: Promise<void> | undefined;
+  /** Ids of what was answered to this page, and of differences seen on it: it may still be about to be dropped. */
+  private readonly answered = new Set<string>();
+  private readonly seenHere = new Set<string>();
+  /** Ids of what waited through a failure or another page: whoever did it does not watch for its answer any more. */
+  private readonly late = new Set<string>();
 
   snapshot = (): OutgoingState => this.state;
 
   subscribe = (listener: () => void): (() => void) => {
-    void this.load();
+    void this.join();
     this.listeners.add(listener);
     return () => this.listeners.delete(listener);
   };
@@ -77,7 +82,11 @@ class Outgoing {
   /** In whose name may be sent at present: the persons who whoever is signed in is. */
   async sendFor(persons: readonly string[]): Promise<void> {
     this.persons = new Set(persons);
-    await this.load();
+    // Another page of this browser may have been closed before it had sent all.
+    this.joined = undefined;
+    await this.join();
+    // What is under way may be refused since another is signed in by now.
+    await this.sending?.catch(() => undefined);
     void this.send();
   }
 
@@ -85,6 +94,26 @@ class Outgoing {
     this.change({ waiting: [...this.state.waiting, ...writes] });
     for (const write of writes) void this.keep(keepWaiting(write));
     void this.send();
+  }
+
+  /**
+   * Sends what somebody waits for at the page. Where something of theirs waits before it, or the service is not reached, it
+   * waits with that.
+   * @throws ServiceProblem when it is refused at once
+   */
+  async sendOrKeep(write: WaitingWrite): Promise<void> {
+    if (this.state.waiting.some(({ personId }) => personId === write.personId)) {
+      this.add(write);
+      return;
+    }
+    try {
+      const answer = await sendWrite(write);
+      for (const listener of this.settledListeners) listener(write, answer);
+    } catch (error) {
+      if (!isProblem(error, 'unreachable')) throw error;
+      this.late.add(write.id);
+      this.add(write);
+    }
   }
 
   /** Notes how a scan was judged here, when the service has not answered it meanwhile. */
@@ -97,29 +126,37 @@ class Outgoing {
   }
 
   seen(id: string): void {
+    this.seenHere.add(id);
     this.change({ differences: this.state.differences.filter((one) => one.id !== id) });
     void this.keep(dropDifference(id));
   }
 
   send = async (): Promise<void> => {
     if (this.state.isSending) return;
+    this.sending = this.sendAll();
+    await this.sending;
+  };
+
+  private async sendAll(): Promise<void> {
     clearTimeout(this.again);
     this.change({ isSending: true, problem: undefined });
     try {
+      // What was kept before this page comes before what is new.
+      await this.join();
       for (let next = this.next(); next !== undefined; next = this.next()) {
         await this.sendOne(next);
       }
     } catch (error) {
       if (!(error instanceof ServiceProblem)) throw error;
       this.change({ problem: error });
-      if (!isProblem(error, 'sign-in-needed')) {
+      if (!needsSigningIn.has(error.code)) {
         const seconds = error.document.retryAfterSeconds;
         this.again = setTimeout(this.send, seconds === undefined ? tryAgainMilliseconds : seconds * 1_000);
       }
     } finally {
       this.change({ isSending: false });
     }
-  };
+  }
 
   private next(): WaitingWrite | undefined {
     return this.state.waiting.find(({ personId }) => this.persons.has(personId));
@@ -128,36 +165,46 @@ class Outgoing {
   private async sendOne(write: WaitingWrite): Promise<void> {
     let answer: WriteAnswer | ServiceProblem;
     try {
-      answer = await inTime(sendWrite(write));
+      answer = await sendWrite(write);
     } catch (error) {
       if (!(error instanceof ServiceProblem)) throw error;
-      if (passing.has(error.code) || error.document.status >= 500) throw error;
+      if (passing.has(error.code) || error.document.status >= 500) {
+        this.late.add(write.id);
+        throw error;
+      }
       answer = error;
     }
     // As it stands now: it may have been judged here while it was under way.
     const sent = this.state.waiting.find(({ id }) => id === write.id) ?? write;
-    const difference = differenceFor(sent, answer);
+    this.answered.add(write.id);
+    const waiting = this.state.waiting.filter(({ id }) => id !== write.id);
+    // Where nothing waits, nothing could be lost; whether the browser keeps again is seen with the next.
+    this.change(waiting.length === 0 ? { waiting, isKept: true } : { waiting });
+    const isShown = [...this.settledListeners].map((listener) => listener(sent, answer)).some(Boolean);
+    const difference = differenceFor(sent, answer, isShown && !this.late.has(write.id));
     if (difference) {
-      await this.keep(keepDifference(difference));
       this.change({ differences: [...this.state.differences, difference] });
+      await this.keep(keepDifference(difference));
     }
-    this.change({ waiting: this.state.waiting.filter(({ id }) => id !== write.id) });
     void this.keep(dropWaiting(write.id));
-    for (const listener of this.settledListeners) listener(sent, answer);
   }
 
-  private load(): Promise<void> {
-    this.loading ??= (async () => {
-      await this.keep(
-        (async () => {
-          const [kept, differences] = await Promise.all([waitingWrites(), keptDifferences()]);
-          const here = new Set(this.state.waiting.map(({ id }) => id));
-          const waiting = [...kept.filter(({ id }) => !here.has(id)), ...this.state.waiting];
-          this.change({ waiting: waiting.sort((one, other) => (one.id < other.id ? -1 : 1)), differences });
-        })(),
-      );
-    })();
-    return this.loading;
+  /** Joins what this browser keeps to what this page knows. */
+  private join(): Promise<void> {
+    this.joined ??= this.keep(
+      (async () => {
+        const [keptWrites, keptOnes] = await Promise.all([waitingWrites(), keptDifferences()]);
+        const known = new Set([...this.state.waiting.map(({ id }) => id), ...this.answered]);
+        const others = keptWrites.filter(({ id }) => !known.has(id));
+        for (const { id } of others) this.late.add(id);
+        const told = new Set([...this.state.differences.map(({ id }) => id), ...this.seenHere]);
+        this.change({
+          waiting: [...others, ...this.state.waiting].sort((one, other) => (one.id < other.id ? -1 : 1)),
+          differences: [...this.state.differences, ...keptOnes.filter(({ id }) => !told.has(id))],
+        });
+      })(),
+    );
+    return this.joined;
   }
 
   private async keep(keeping: Promise<void>): Promise<void> {
@@ -175,28 +222,21 @@ class Outgoing {
   }
 }
 
-function differenceFor(write: WaitingWrite, answer: WriteAnswer | ServiceProblem): Difference | undefined {
-  if (!(answer instanceof ServiceProblem)) {
-    return isScanAnswer(answer) ? differenceOf(write, answer) : undefined;
+/** @param isShown whether the page of whoever did it shows at once what came of it */
+function differenceFor(
+  write: WaitingWrite,
+  answer: WriteAnswer | ServiceProblem,
+  isShown: boolean,
+): Difference | undefined {
+  const wasJudgedHere = write.kind === 'scan' && write.judgedHere !== undefined;
+  if (answer instanceof ServiceProblem) {
+    // Another device has begun the same tray, or it does not lie there in any case.
+    if (write.kind === 'setup' && answer.document.state === 'in setup') return undefined;
+    if (write.kind === 'take off' && answer.code === 'not-found') return undefined;
+    return isShown && !wasJudgedHere ? undefined : refusalOf(write, answer);
   }
-  // Where it was refused at once, the page says so itself.
-  const wasJudgedHere = write.kind !== 'scan' || write.judgedHere !== undefined;
-  return wasJudgedHere ? refusalOf(write, answer) : undefined;
-}
-
-async function inTime<Answer>(answer: Promise<Answer>): Promise<Answer> {
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  const late = new Promise<never>((_, refuse) => {
-    timer = setTimeout(() => {
-      tellReached(false);
-      refuse(unreachable());
-    }, answerMilliseconds);
-  });
-  try {
-    return await Promise.race([answer, late]);
-  } finally {
-    clearTimeout(timer);
-  }
+  if (!isScanAnswer(answer)) return undefined;
+  return wasJudgedHere || isShown ? differenceOf(write, answer) : unseenRefusalOf(write, answer);
 }
 
 export const outgoing = new Outgoing();

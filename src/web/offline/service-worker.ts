@@ -19,7 +19,13 @@ worker.addEventListener('install', (event) => {
   event.waitUntil(
     (async () => {
       const cache = await caches.open(cacheName);
-      await cache.addAll([page, ...__FILES__]);
+      try {
+        await cache.addAll([page, ...__FILES__]);
+      } catch (error) {
+        // Half a version must not count as the one before.
+        await caches.delete(cacheName);
+        throw error;
+      }
       await worker.skipWaiting();
     })(),
   );
@@ -45,13 +51,16 @@ worker.addEventListener('fetch', (event) => {
   else if (pathname.startsWith('/assets/')) event.respondWith(fileOf(request));
 });
 
-/** From the service when it answers in time, so that an upgrade is seen at once. */
+/**
+ * From the service when it answers in time, so that an upgrade is seen at once. A fault is no page: it is answered while
+ * the service starts or stops, or by something before it.
+ */
 async function pageOf(request: Request): Promise<Response> {
-  try {
-    return await fetch(request, { signal: AbortSignal.timeout(pageMilliseconds) });
-  } catch {
-    return (await caches.match(page, { cacheName })) ?? Response.error();
-  }
+  const answer = await fetch(request, { signal: AbortSignal.timeout(pageMilliseconds) }).catch(() =>
+    Response.error(),
+  );
+  const isFault = answer.type === 'error' || answer.status >= 500;
+  return isFault ? ((await caches.match(page, { cacheName })) ?? answer) : answer;
 }
 
 /** A file never changes: another content has another name. */

@@ -8,7 +8,7 @@ import { keepFacts, keptFacts } from './device-store.js';
 
 const askAgainMilliseconds = 60_000;
 
-const keyOf = (studioId: string) => ['day facts', studioId] as const;
+export const factsKey = (studioId: string) => ['day facts', studioId] as const;
 
 /**
  * What this device knows of the day, asked for again and again while a page is looked at; without network what it last was
@@ -16,7 +16,7 @@ const keyOf = (studioId: string) => ['day facts', studioId] as const;
  */
 export function useDayFacts({ studioId, permissions }: StandingView): DayFactsView | undefined {
   const { data } = useQuery({
-    queryKey: keyOf(studioId),
+    queryKey: factsKey(studioId),
     queryFn: () => toldOrKept(studioId),
     enabled: permissions.includes('work the tray'),
     refetchInterval: askAgainMilliseconds,
@@ -47,7 +47,7 @@ async function isOfToday({ day, timeZone }: DayFactsView): Promise<boolean> {
 export function noteLine(answers: QueryClient, studioId: string, scan: ScanView): void {
   const { trayLineId, thing, sessionId, knownBy, occurredAt } = scan;
   if (trayLineId === null || !thing) return;
-  answers.setQueryData<DayFactsView | null>(keyOf(studioId), (facts) => {
+  answers.setQueryData<DayFactsView | null>(factsKey(studioId), (facts) => {
     if (!facts || facts.lines.some(({ id }) => id === trayLineId)) return facts;
     const { containerId, lotId, productId } = thing;
     const container = facts.containers.find((one) => one.containerId === containerId);
@@ -56,6 +56,9 @@ export function noteLine(answers: QueryClient, studioId: string, scan: ScanView)
       pieces: container?.stockForm === 'pieces' ? 1 : 0,
       serial: null,
     };
-    return { ...facts, lines: [...facts.lines, line] };
+    const known = { ...facts, lines: [...facts.lines, line] };
+    // A page that opens without network next must know it as well.
+    keepFacts(known).catch(() => undefined);
+    return known;
   });
 }

@@ -34,9 +34,10 @@ export function useWaiting<Kind extends WaitingWrite['kind']>(
   useEffect(
     () =>
       outgoing.onSettled((write, answer) => {
-        if (!isOurs(write)) return;
+        if (!isOurs(write)) return false;
         if (answer instanceof ServiceProblem) setRefusal(answer);
         else latest.current?.(write, answer);
+        return true;
       }),
     [isOurs],
   );

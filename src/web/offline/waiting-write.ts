@@ -30,6 +30,8 @@ export type WaitingWrite = {
   /** Null: this device did not know what was shown. Left out: it was not asked. */
   | { kind: 'scan'; shown: Shown; judgedHere?: JudgedHere | null }
   | { kind: 'mix press'; press: MixPress }
+  | { kind: 'take off'; lineId: string }
+  | { kind: 'open'; containerId: string }
 );
 
 export type WaitingScan = Extract<WaitingWrite, { kind: 'scan' }>;

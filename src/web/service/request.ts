@@ -39,8 +39,12 @@ export async function request<M extends Method, P extends PathOf<M>>(
   ...[body, sending = {}]: BodyArguments<BodyOf<M, P>>
 ): Promise<AnswerOf<M, P>> {
   const { limitMilliseconds = method === 'GET' ? questionMilliseconds : undefined } = sending;
-  return send(method, addressOf(path, parameters), body, { ...sending, limitMilliseconds }, async (response) =>
-    response.status === 204 ? undefined : await response.json(),
+  return send(
+    method,
+    addressOf(path, parameters),
+    body,
+    { ...sending, limitMilliseconds },
+    async (response) => (response.status === 204 ? undefined : await response.json()),
   ) as Promise<AnswerOf<M, P>>;
 }
 

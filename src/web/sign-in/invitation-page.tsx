@@ -10,6 +10,7 @@ import { useAction } from '../service/use-action.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
 import { isToldAtField, NewAccountFields, NewPasswordField } from './account-fields.js';
+import { leavingIsOver } from './leave.js';
 import { forgetOneTimeSecret, useOneTimeSecret } from './one-time-secret.js';
 import { acceptInvitation, askWhoIsSignedIn, lookAtInvitation } from './sign-in.requests.js';
 import { SignInForm } from './sign-in-form.js';
@@ -53,6 +54,7 @@ function useAcceptance() {
   const open = useNavigate();
   return useAction(async (given: Parameters<typeof acceptInvitation>[0]) => {
     await acceptInvitation(given);
+    leavingIsOver();
     forgetOneTimeSecret();
     await open('/', { replace: true });
   });

@@ -10,6 +10,7 @@ import { useAction } from '../service/use-action.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
 import { isToldAtField, NewAccountFields } from './account-fields.js';
+import { leavingIsOver } from './leave.js';
 import { forgetOneTimeSecret, useOneTimeSecret } from './one-time-secret.js';
 import { askWhetherSetUpIsOpen, setUp } from './sign-in.requests.js';
 import { ownTimeZone, timeZones } from './time-zones.js';
@@ -54,6 +55,7 @@ function SetUpForm({ secret }: { secret: string }) {
   const [account, setAccount] = useState({ signInName: '', password: '' });
   const { run, busy, problem } = useAction(async () => {
     await setUp({ secret, studioName, timeZone, ownerName, ...account });
+    leavingIsOver();
     forgetOneTimeSecret();
     await open('/', { replace: true });
   });

@@ -16,7 +16,7 @@ export const askWhoIsSignedIn = () => request('GET', '/me', {});
 export const askWhetherSetUpIsOpen = () => request('GET', '/set-up', {});
 export const setUp = (given: SetUp) => request('POST', '/set-up', {}, given);
 export const signIn = (given: NewAccount) => request('POST', '/sign-in', {}, given);
-export const signOut = () => request('POST', '/sign-out', {});
+export const signOut = () => request('POST', '/sign-out', {}, undefined, { limitMilliseconds: 5_000 });
 export const lookAtInvitation = (secret: string) => request('POST', '/invitation/look', {}, { secret });
 /** Without a password by whoever is signed in; without a name by whoever needs a new password only. */
 export const acceptInvitation = (given: { secret: string } & Partial<NewAccount>) =>

@@ -1,8 +1,10 @@
 import { useCallback, useEffect, useState } from 'react';
 import type { RequesterView } from '../../identity/sign-in/sign-in.views.js';
 import { forgetTheDay, keepRequester, keptRequester } from '../offline/device-store.js';
+import { currentConnection, onConnection } from '../service/connection.js';
 import { isProblem, ServiceProblem } from '../service/problem.js';
 import { onSignedOut } from '../service/request.js';
+import { isLeaving, leave } from './leave.js';
 import { askWhoIsSignedIn } from './sign-in.requests.js';
 
 export type Session =
@@ -12,13 +14,18 @@ export type Session =
   | { state: 'signed in'; requester: RequesterView };
 
 /**
- * Who is signed in at this browser. Looked at again when a page opens and when the window is looked at again, since
- * signing out, roles and last days hold at once and may have been changed elsewhere.
+ * Who is signed in at this browser. Looked at again when a page opens, when the window is looked at again and when
+ * the service is reached again, since signing out, roles and last days hold at once and may have been changed elsewhere.
  */
 export function useSession(path: string): { session: Session; refresh(): Promise<void> } {
   const [session, setSession] = useState<Session>({ state: 'unknown' });
 
   const refresh = useCallback(async () => {
+    if (isLeaving()) {
+      setSession({ state: 'signed out', again: false });
+      await leave().catch(() => undefined);
+      return;
+    }
     try {
       const requester = await askWhoIsSignedIn();
       setSession({ state: 'signed in', requester });
@@ -58,7 +65,13 @@ export function useSession(path: string): { session: Session; refresh(): Promise
       if (document.visibilityState === 'visible') void refresh();
     };
     document.addEventListener('visibilitychange', look);
-    return () => document.removeEventListener('visibilitychange', look);
+    const forgetLook = onConnection(() => {
+      if (currentConnection().isReached) void refresh();
+    });
+    return () => {
+      document.removeEventListener('visibilitychange', look);
+      forgetLook();
+    };
   }, [refresh]);
 
   return { session, refresh };

@@ -9,11 +9,9 @@ import { pathOf, pathOfTray } from '../frame/places.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { outgoing } from '../offline/outgoing.js';
 import { Events } from '../service/events.js';
-import { isProblem } from '../service/problem.js';
 import { useAction } from '../service/use-action.js';
 import { useTexts } from '../texts/texts.js';
 import { writtenTime } from '../texts/written-dates.js';
-import { startSetup } from './sessions.requests.js';
 
 /** A session as the day shows it; without network this device knows no names of artists. */
 export type DaySession = Pick<
@@ -37,13 +35,7 @@ export function SessionEntry({
   const tray = pathOfTray({ studioId, sessionId: session.id });
   const { run, busy, problem } = useAction(async () => {
     const event = events.of({ setup: session.id });
-    try {
-      await startSetup(studioId, session.id, event);
-    } catch (error) {
-      if (!isProblem(error, 'unreachable')) throw error;
-      // It may or may not have arrived: sent again it counts once.
-      outgoing.add({ ...event, kind: 'setup', studioId, sessionId: session.id, personId });
-    }
+    await outgoing.sendOrKeep({ ...event, kind: 'setup', studioId, sessionId: session.id, personId });
     events.renew();
     await open(tray);
   });

@@ -1,6 +1,6 @@
 import type { SessionListItemView } from '../../sessions/sessions.views.js';
 import type { Event } from '../service/events.js';
-import { request } from '../service/request.js';
+import { request, type Sending } from '../service/request.js';
 
 export const showStudio = (studioId: string) => request('GET', '/studios/{studioId}', { studioId });
 
@@ -28,5 +28,5 @@ export async function listSessionsInSetup(studioId: string): Promise<SessionList
   return page.items;
 }
 
-export const startSetup = (studioId: string, sessionId: string, step: Event) =>
-  request('POST', '/studios/{studioId}/sessions/{sessionId}/setup', { studioId, sessionId }, step);
+export const startSetup = (studioId: string, sessionId: string, step: Event, sending?: Sending) =>
+  request('POST', '/studios/{studioId}/sessions/{sessionId}/setup', { studioId, sessionId }, step, sending);

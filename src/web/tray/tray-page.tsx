@@ -7,6 +7,7 @@ import { Note } from '../frame/note.js';
 import { Page } from '../frame/page.js';
 import { pathOfTray } from '../frame/places.js';
 import { ProblemNote } from '../frame/problem-note.js';
+import { outgoing } from '../offline/outgoing.js';
 import { Scanner } from '../scanner/scanner.js';
 import { Events } from '../service/events.js';
 import { isProblem } from '../service/problem.js';
@@ -17,7 +18,6 @@ import { listSessionsInSetup } from '../today/sessions.requests.js';
 import { laidThings } from './laid-things.js';
 import { ScanField } from './scan-field.js';
 import { TakeOver } from './take-over.js';
-import { openContainer, takeOff } from './tray.requests.js';
 import { TrayBar } from './tray-bar.js';
 import styles from './tray-page.module.css';
 import { type TrayTab, TrayTabs } from './tray-tabs.js';
@@ -59,15 +59,13 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
   const field = useRef<HTMLInputElement>(null);
 
   const opening = useAction(async (containerId: string) => {
-    await openContainer(studioId, containerId, events.of({ opened: containerId }));
+    await outgoing.sendOrKeep({ ...events.of({ opened: containerId }), ...whose, kind: 'open', containerId });
     events.renew();
     setOpenedId(containerId);
-    await tray.reload();
   });
   const takingBack = useAction(async (lineId: string) => {
-    await takeOff(studioId, sessionId, lineId, events.of({ off: lineId }));
+    await outgoing.sendOrKeep({ ...events.of({ off: lineId }), ...whose, kind: 'take off', lineId });
     events.renew();
-    await tray.reload();
   });
 
   if (isProblem(tray.problem, 'not-found')) return <NoSuchPage />;
@@ -152,7 +150,6 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
             chosenMixId={chosenMixId}
             onTab={setTab}
             onChooseMix={chooseMix}
-            onTakenOff={tray.reload}
           />
         )}
       </div>

@@ -1,6 +1,7 @@
 import { Tabs } from '@mantine/core';
 import type { SessionListItemView } from '../../sessions/sessions.views.js';
 import { Entries } from '../frame/entries.js';
+import type { Whose } from '../offline/use-waiting.js';
 import { useTexts } from '../texts/texts.js';
 import type { LaidThing } from './laid-things.js';
 import { LastVisit } from './last-visit.js';
@@ -13,7 +14,7 @@ export type TrayTab = 'tray' | 'mixes' | 'last visit';
 
 /** What stands beside the verdict: what lies on the tray, the mixes, and what was mixed the last time. */
 export function TrayTabs({
-  whose: { studioId, sessionId },
+  whose,
   session,
   things,
   works,
@@ -22,9 +23,8 @@ export function TrayTabs({
   chosenMixId,
   onTab,
   onChooseMix,
-  onTakenOff,
 }: {
-  whose: { studioId: string; sessionId: string };
+  whose: Whose;
   /** Undefined once it is over. */
   session: SessionListItemView | undefined;
   things: readonly LaidThing[];
@@ -34,7 +34,6 @@ export function TrayTabs({
   chosenMixId: string | undefined;
   onTab: (tab: TrayTab) => void;
   onChooseMix: (mixId: string) => void;
-  onTakenOff: () => Promise<void>;
 }) {
   const texts = useTexts();
   const pieces = things.reduce((sum, thing) => sum + thing.pieces, 0);
@@ -71,11 +70,9 @@ export function TrayTabs({
                   {things.map((thing) => (
                     <TrayThingEntry
                       key={thing.containerId}
-                      studioId={studioId}
-                      sessionId={sessionId}
+                      whose={whose}
                       thing={thing}
                       works={works}
-                      onTakenOff={onTakenOff}
                     />
                   ))}
                 </Entries>
@@ -99,7 +96,7 @@ export function TrayTabs({
         <Tabs.Panel className={styles.panel} value="last visit">
           {tab === 'last visit' && (
             <LastVisit
-              studioId={studioId}
+              studioId={whose.studioId}
               session={session}
               things={things}
               works={works}

@@ -3,36 +3,32 @@ import { useRef } from 'react';
 import { Entry } from '../frame/entries.js';
 import { Note } from '../frame/note.js';
 import { ProblemNote } from '../frame/problem-note.js';
+import { outgoing } from '../offline/outgoing.js';
+import type { Whose } from '../offline/use-waiting.js';
 import { Events } from '../service/events.js';
 import { useAction } from '../service/use-action.js';
 import { refusedSinceText } from '../texts/reason-text.js';
 import { useTexts } from '../texts/texts.js';
 import type { LaidThing } from './laid-things.js';
-import { takeOff } from './tray.requests.js';
 
 /** One thing that lies on the tray, with its running total; what may not be used any more says so here. */
 export function TrayThingEntry({
-  studioId,
-  sessionId,
+  whose,
   thing,
   works,
-  onTakenOff,
 }: {
-  studioId: string;
-  sessionId: string;
+  whose: Whose;
   thing: LaidThing;
   /** Whether the tray is still laid, by somebody who may. */
   works: boolean;
-  onTakenOff: () => Promise<void>;
 }) {
   const texts = useTexts();
   const events = useRef(new Events()).current;
   const { run, busy, problem } = useAction(async () => {
     const lineId = thing.lineIds.at(-1);
     if (lineId === undefined) return;
-    await takeOff(studioId, sessionId, lineId, events.of({ off: lineId }));
+    await outgoing.sendOrKeep({ ...events.of({ off: lineId }), ...whose, kind: 'take off', lineId });
     events.renew();
-    await onTakenOff();
   });
   const facts = [
     texts.tray.lot(thing.lotCode ?? thing.labelCode),

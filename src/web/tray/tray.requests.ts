@@ -3,7 +3,7 @@ import type { TouchUpView } from '../../sessions/touch-up.views.js';
 import type { Event } from '../service/events.js';
 import type { BodyOf } from '../service/operations.js';
 import { isProblem } from '../service/problem.js';
-import { request } from '../service/request.js';
+import { request, type Sending } from '../service/request.js';
 import type { MixPress } from './shown-mixes.js';
 
 /** What is shown to the tray: the text of a symbol or a lot code, or what was picked after a question. */
@@ -16,23 +16,36 @@ export interface Shown {
 
 export const showTray = (studioId: string, sessionId: string) =>
   request('GET', '/studios/{studioId}/sessions/{sessionId}/tray', { studioId, sessionId });
-export const scan = (studioId: string, sessionId: string, shown: Shown & Event) =>
-  request('POST', '/studios/{studioId}/sessions/{sessionId}/scans', { studioId, sessionId }, shown);
-export const takeOff = (studioId: string, sessionId: string, lineId: string, event: Event) =>
+export const scan = (studioId: string, sessionId: string, shown: Shown & Event, sending?: Sending) =>
+  request('POST', '/studios/{studioId}/sessions/{sessionId}/scans', { studioId, sessionId }, shown, sending);
+export const takeOff = (
+  studioId: string,
+  sessionId: string,
+  lineId: string,
+  event: Event,
+  sending?: Sending,
+) =>
   request(
     'POST',
     '/studios/{studioId}/sessions/{sessionId}/tray/{lineId}/take-off',
     { studioId, sessionId, lineId },
     event,
+    sending,
   );
-export const openContainer = (studioId: string, containerId: string, event: Event) =>
-  request('POST', '/studios/{studioId}/containers/{containerId}/open', { studioId, containerId }, event);
+export const openContainer = (studioId: string, containerId: string, event: Event, sending?: Sending) =>
+  request(
+    'POST',
+    '/studios/{studioId}/containers/{containerId}/open',
+    { studioId, containerId },
+    event,
+    sending,
+  );
 
 export const listMixes = (studioId: string, sessionId: string) =>
   request('GET', '/studios/{studioId}/sessions/{sessionId}/mixes', { studioId, sessionId });
 
 /** Sends what was pressed for a mix. @returns the mix, and why a bottle dropped into it may not be used any more */
-export async function press(studioId: string, sessionId: string, pressed: MixPress) {
+export async function press(studioId: string, sessionId: string, pressed: MixPress, sending?: Sending) {
   const { id, occurredAt } = pressed;
   if ('begins' in pressed) {
     const mix = await request(
@@ -40,6 +53,7 @@ export async function press(studioId: string, sessionId: string, pressed: MixPre
       '/studios/{studioId}/sessions/{sessionId}/mixes',
       { studioId, sessionId },
       { id, occurredAt, label: pressed.begins },
+      sending,
     );
     return { mix, warnings: [] };
   }
@@ -49,6 +63,7 @@ export async function press(studioId: string, sessionId: string, pressed: MixPre
     '/studios/{studioId}/sessions/{sessionId}/mixes/{mixId}/components',
     { studioId, sessionId, mixId },
     added,
+    sending,
   );
   return { mix, warnings };
 }

@@ -2,6 +2,9 @@ import type { accountTexts as english } from '../en/account.js';
 
 export const accountTexts: typeof english = {
   account: {
+    work: 'Wo Sie arbeiten',
+    workHint: 'Als was, und was das erlaubt.',
+    toWork: 'Ihre Studios',
     title: 'Mein Konto',
     lead: (name) => `Sie melden sich als ${name} an.`,
     signIns: 'Wo Sie angemeldet sind',

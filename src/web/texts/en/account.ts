@@ -1,5 +1,8 @@
 export const accountTexts = {
   account: {
+    work: 'Where you work',
+    workHint: 'As what, and what that allows.',
+    toWork: 'Your studios',
     title: 'My account',
     lead: (name: string) => `You sign in as ${name}.`,
     signIns: 'Where you are signed in',
