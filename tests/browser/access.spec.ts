@@ -49,7 +49,7 @@ describe.skipIf(!hasChromium)('who gets into a studio, with a browser', () => {
       await form.getByRole('button', { name: 'Save' }).click();
       await owner.page.getByText('Artist, left').waitFor();
       await artist.page.reload();
-      await artist.page.getByRole('link', { name: 'Start' }).click();
+      await artist.page.getByRole('link', { name: 'Start', exact: true }).click();
       await artist.page.getByText('you have no part in any studio').waitFor();
       for (const watched of [owner, artist, again]) watched.expectNoComplaint();
     }));
