@@ -11,6 +11,12 @@ import { RecentSignIns } from './sign-in/recent-sign-ins.service.js';
 import type { SignedIn } from './sign-in/sign-ins.service.js';
 import { Standings } from './sign-in/standings.service.js';
 
+/**
+ * Says in whose name a request is made, where it was kept on a device before it was sent: somebody else may have signed in
+ * there since.
+ */
+const personHeader = 'lotward-person';
+
 /** A request as the guard leaves it. */
 interface AdmittedRequest extends FastifyRequest {
   requester?: Requester;
@@ -28,6 +34,7 @@ export interface StudioActor extends Actor {
  * - a route that does not say who may use it is refused to everybody;
  * - a studio in which the requester is no active person does not exist for them: 404, whatever else is asked;
  * - in a studio that asks for passkeys, who signed in at a browser without one may do nothing;
+ * - what says in whose name it was done is recorded in that name or not at all;
  * - a program may do what its person may and its scopes allow, an enrolled tablet only tray work.
  */
 @Injectable()
@@ -55,7 +62,9 @@ export class ActorGuard implements CanActivate {
     }
     const { studioId } = request.params as { studioId: string };
     request.actor = await this.actorIn(studioId, requester);
-    const { may } = request.actor;
+    const { may, personId } = request.actor;
+    const meant = request.headers[personHeader];
+    if (meant !== undefined && meant !== personId) throw signedInAsAnother();
     if (!may.has(admission)) throw notAllowed(admission);
     return true;
   }
@@ -88,6 +97,14 @@ export function ownBrowser(requester: Requester): SignedIn {
     403,
     'not-allowed',
     'This is for somebody who signed in at a browser of their own, not for a token or a shared tablet.',
+  );
+}
+
+function signedInAsAnother(): Problem {
+  return new Problem(
+    403,
+    'signed-in-as-another',
+    'This was done by somebody else than who is signed in here now. It is accepted when they sign in again.',
   );
 }
 

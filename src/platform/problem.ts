@@ -9,6 +9,7 @@ export type ProblemCode =
   | 'cross-site-request'
   | 'sign-in-needed'
   | 'sign-in-failed'
+  | 'signed-in-as-another'
   | 'recent-sign-in-needed'
   | 'passkey-needed'
   | 'passkeys-unavailable'
@@ -50,6 +51,7 @@ const titles: Record<ProblemCode, string> = {
   'cross-site-request': 'Asked for by a page of another site',
   'sign-in-needed': 'Signing in is needed',
   'sign-in-failed': 'Signing in failed',
+  'signed-in-as-another': 'Somebody else is signed in',
   'recent-sign-in-needed': 'Signing in again is needed',
   'passkey-needed': 'Signing in with a passkey is needed',
   'passkeys-unavailable': 'Passkeys do not work at this address',

@@ -1,6 +1,7 @@
 import type { MixView } from '../../sessions/mixes.views.js';
 import type { WrittenSessionView } from '../../sessions/sessions.views.js';
 import type { ScanView, TakenOffView } from '../../sessions/tray.views.js';
+import type { ContainerChangeView } from '../../stock/container-operations.views.js';
 import { startSetup } from '../today/sessions.requests.js';
 import { openContainer, press, scan, takeOff } from '../tray/tray.requests.js';
 import type { WaitingWrite } from './waiting-write.js';
@@ -10,7 +11,7 @@ export type WriteAnswer =
   | WrittenSessionView
   | { mix: MixView; warnings: string[] }
   | TakenOffView
-  | ChangedContainerView;
+  | ContainerChangeView;
 
 export function isScanAnswer(answer: WriteAnswer): answer is ScanView {
   return 'verdict' in answer;

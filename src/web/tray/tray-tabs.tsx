@@ -68,12 +68,7 @@ export function TrayTabs({
                 <p role="status">{texts.tray.runningTotal(pieces, bottles)}</p>
                 <Entries label={texts.tray.lines}>
                   {things.map((thing) => (
-                    <TrayThingEntry
-                      key={thing.containerId}
-                      whose={whose}
-                      thing={thing}
-                      works={works}
-                    />
+                    <TrayThingEntry key={thing.containerId} whose={whose} thing={thing} works={works} />
                   ))}
                 </Entries>
               </>
