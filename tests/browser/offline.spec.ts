@@ -1,11 +1,13 @@
+import { createServer } from 'node:http';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { TrayView } from '../../src/sessions/tray.views.js';
+import type { ContainerView } from '../../src/stock/container-list.views.js';
 import { hasChromium } from '../support/chromium.js';
 import { useDevices } from '../support/devices.js';
 import { makeSampleStudio, receive, type SampleStudio } from '../support/sample-studio.js';
 import { type RunningService, startService, testOwner } from '../support/service.js';
-import { fillSignIn, goTo, signInAt } from '../support/web-steps.js';
+import { fillSignIn, goTo, isSignedIn as isSignedInAt, signInAt } from '../support/web-steps.js';
 
 describe.skipIf(!hasChromium)('laying a tray without network', () => {
   const withDevices = useDevices({ keepsApp: true });
@@ -68,6 +70,8 @@ describe.skipIf(!hasChromium)('laying a tray without network', () => {
       await show(page, 'HU-118');
       await verdict.getByText('Admitted', { exact: true }).waitFor();
       await page.getByText(/^Judged on this device/).waitFor();
+      await verdict.getByRole('button', { name: 'Open it now' }).click();
+      await verdict.getByRole('button', { name: 'Open it now' }).waitFor({ state: 'detached' });
       await show(page, 'OLD-1');
       await verdict.getByText('Refused', { exact: true }).waitFor();
       await show(page, 'CL-9');
@@ -77,21 +81,38 @@ describe.skipIf(!hasChromium)('laying a tray without network', () => {
       await verdict.getByText('Admitted', { exact: true }).waitFor();
       await show(page, 'never heard of');
       await page.getByText(/^This device does not know what was shown/).waitFor();
+      const laid = page.getByRole('list', { name: 'On the tray' });
+      await laid.getByText(/2 pieces/).waitFor();
+      await laid.getByRole('button', { name: /^Take one off/ }).click();
+      await laid.getByText(/1 piece\b/).waitFor();
 
-      // The page is closed and opened again, still without network.
+      // The page is closed and opened again, and something else answers in the place of the service.
+      const faulty = createServer((_, answer) => answer.writeHead(503).end('<h1>Bad gateway</h1>'));
+      await new Promise((settle) => faulty.listen(Number(port), '127.0.0.1', () => settle(undefined)));
       await page.goto(`${service.url}/`);
       await goTo(page, 'Today');
       await page.getByRole('link', { name: 'To the tray' }).click();
-      await page.getByRole('list', { name: 'On the tray' }).getByText(/Umber/).waitFor();
-      await page.getByText(/^7 entries wait here/).waitFor();
+      await laid.getByText(/Umber/).waitFor();
+      await laid.getByText(/1 piece\b/).waitFor();
+      await page.getByText(/^9 entries wait here/).waitFor();
       expect(await page.getByText('Sommer').count()).toBe(0);
       expect(JSON.stringify(await keptOnDevice(page, 'facts'))).not.toContain('Sommer');
 
+      faulty.closeAllConnections();
+      await new Promise((settle) => faulty.close(settle));
       const { dataFolder } = service;
       service = await startService('sqlite', { dataFolder, environment: { PORT: port } });
       await expect.poll(() => keptOnDevice(page, 'waiting'), { timeout: 15_000 }).toEqual([]);
       const tray = await service.seen<TrayView>(`/sessions/${sessionId}/tray`);
-      expect(tray.lines.map(({ lotCode }) => lotCode).sort()).toEqual(['CL-9', 'CL-9', 'HU-118']);
+      expect(tray.lines.map(({ lotCode, state }) => [lotCode, state]).sort()).toEqual([
+        ['CL-9', 'on tray'],
+        ['CL-9', 'taken off'],
+        ['HU-118', 'on tray'],
+      ]);
+      const { items } = await service.seen<{ items: ContainerView[] }>(
+        `/containers?productId=${studio.umberId}`,
+      );
+      expect(items.filter(({ state }) => state === 'opened')).toHaveLength(1);
       await page.getByText(/^never heard of .* was not taken by the service/).waitFor();
       await page.getByRole('button', { name: 'I have seen it' }).click();
       await page.getByText(/was not taken by the service/).waitFor({ state: 'detached' });
@@ -129,6 +150,63 @@ describe.skipIf(!hasChromium)('laying a tray without network', () => {
       expect(await note.count()).toBe(0);
       const tray = await service.seen<TrayView>(`/sessions/${sessionId}/tray`);
       expect(tray.lines.map(({ lotCode }) => lotCode)).not.toContain('GEL-3');
+    }));
+
+  it('keeps a page in sight that was opened without network when the service is back and nothing waited', () =>
+    withDevices(async (browser) => {
+      const { page } = await signInAt(browser, service.url);
+      await goTo(page, 'Today');
+      await page.getByText(/^This device knows the day as of /).waitFor();
+      await appIsKept(page);
+      await page.getByRole('link', { name: 'To the tray' }).click();
+      const laid = page.getByRole('list', { name: 'On the tray' });
+      await laid.waitFor();
+
+      await browser.setOffline(true);
+      await page.reload();
+      await laid.waitFor();
+      const away = page.getByText(/^The service has not been reached since /);
+      await away.waitFor();
+      await browser.setOffline(false);
+      await away.waitFor({ state: 'detached' });
+      await laid.waitFor();
+      await show(page, 'OLD-1');
+      await page.locator('[data-verdict]').getByText('Refused', { exact: true }).waitFor();
+
+      await browser.setOffline(true);
+      await page.goto(`${service.url}/studios/${service.studioId}/today`);
+      await away.waitFor();
+      await page.getByRole('link', { name: 'To the tray' }).waitFor();
+      await browser.setOffline(false);
+      await away.waitFor({ state: 'detached' });
+      await page.getByRole('link', { name: 'To the tray' }).waitFor();
+      expect(await page.getByRole('alert').allTextContents()).toEqual([]);
+    }));
+
+  it('signs out without network: nothing is shown any more, and the service is told when it is reached', () =>
+    withDevices(async (browser) => {
+      const { page } = await signInAt(browser, service.url);
+      await goTo(page, 'Today');
+      await page.getByText(/^This device knows the day as of /).waitFor();
+      await appIsKept(page);
+      await browser.setOffline(true);
+      await page.getByRole('button', { name: 'Sign out' }).click();
+      const signIn = page.getByRole('heading', { level: 1, name: 'Sign in' });
+      await signIn.waitFor();
+      await page.reload();
+      await signIn.waitFor();
+      expect(await keptOnDevice(page, 'facts')).toEqual([]);
+      expect(await keptOnDevice(page, 'requester')).toEqual([]);
+
+      await browser.setOffline(false);
+      const isSignedIn = async () => (await browser.request.get(`${service.url}/api/v1/me`)).ok();
+      await expect.poll(isSignedIn, { timeout: 15_000 }).toBe(false);
+      await signIn.waitFor();
+      // Whoever signs in now stays signed in.
+      await fillSignIn(page, testOwner.signInName, testOwner.password);
+      await isSignedInAt(page);
+      await page.reload();
+      await isSignedInAt(page);
     }));
 
   it('forgets the day at signing out, and nothing that waits', () =>
