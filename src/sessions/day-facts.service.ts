@@ -8,6 +8,8 @@ import { Database, type Read } from '../platform/database/database.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
 import type { DayContainerView, DayFactsView, DaySessionView } from './day-facts.views.js';
 import { instantsOfDays } from './day-range.js';
+import { MixReader } from './mix-reader.service.js';
+import type { MixView } from './mixes.views.js';
 import { type TraySession, TraySessions } from './tray-sessions.service.js';
 
 /** More would be slow to judge on a device; a studio has hundreds. */
@@ -25,6 +27,7 @@ export class DayFactsReader {
     private readonly containerFacts: ContainerFacts,
     private readonly pools: ConfigurationPools,
     private readonly register: ProductRegister,
+    private readonly mixReader: MixReader,
   ) {}
 
   async show(actor: Actor): Promise<DayFactsView> {
@@ -33,11 +36,17 @@ export class DayFactsReader {
     const asOf = this.clock.now();
     const day = localDay(asOf, timeZone);
     const sessions = await this.sessions(read, actor, day);
-    const present = await this.containerFacts.load(read, studioId, { all: true });
-    // What is open first, since it is what is laid out most.
-    const containers = present
-      .sort((one, other) => Number(other.state === 'opened') - Number(one.state === 'opened'))
-      .slice(0, mostContainers);
+    const lines = await this.lines(read, studioId);
+    const laidOut = new Set(lines.map((line) => line.containerId));
+    const known = await this.containersKnown(read, studioId, laidOut);
+    // What lies on trays first, then what is open, since it is what is laid out most.
+    const rank = ({ containerId, state }: ContainerFact) =>
+      laidOut.has(containerId) ? 2 : Number(state === 'opened');
+    const containers = known
+      .sort((one, other) => rank(other) - rank(one))
+      .slice(0, mostContainers)
+      // In the order in which the service judges them.
+      .sort((one, other) => (one.containerId < other.containerId ? -1 : 1));
     const productIds = new Set(containers.map((container) => container.productId));
     const lotIds = new Set(containers.map((container) => container.lotId));
     const pools = await this.pools.load(read, actor.chainId);
@@ -54,13 +63,36 @@ export class DayFactsReader {
       })),
       gtins: (await this.gtins(read, actor.chainId)).filter((row) => productIds.has(row.productId)),
       lotCodes: (await this.lotCodes(read, studioId)).filter((row) => lotIds.has(row.lotId)),
-      lines: await this.lines(read, studioId),
+      lines,
+      mixes: await this.mixesOf(read, studioId, sessions),
       usedSerials: await this.usedSerials(read, studioId),
       pools: pools
         .filter((pool) => pool.productIds.some((id) => productIds.has(id)))
         .map((pool) => ({ productIds: pool.productIds, poolKeys: pool.poolKeys })),
-      containersLeftOut: present.length - containers.length,
+      containersLeftOut: known.length - containers.length,
     };
+  }
+
+  /** What is present, and what lies on a tray though it was recorded as gone. */
+  private async containersKnown(
+    read: Read,
+    studioId: string,
+    laidOut: ReadonlySet<string>,
+  ): Promise<ContainerFact[]> {
+    const present = await this.containerFacts.load(read, studioId, { all: true });
+    const presentIds = new Set(present.map(({ containerId }) => containerId));
+    const containerIds = [...laidOut].filter((id) => !presentIds.has(id));
+    const gone = await this.containerFacts.load(read, studioId, { containerIds, ended: true });
+    return [...present, ...gone];
+  }
+
+  private async mixesOf(
+    read: Read,
+    studioId: string,
+    sessions: readonly DaySessionView[],
+  ): Promise<MixView[]> {
+    const inSetup = sessions.filter(({ state }) => state === 'in setup').map(({ id }) => id);
+    return [...(await this.mixReader.views(read, studioId, inSetup)).values()].flat();
   }
 
   /** Those of the day that are still to come or in setup, and trays left from another day. */

@@ -1,5 +1,6 @@
 import { readSymbol } from '../catalogue/barcode.js';
 import { localDay } from '../identity/local-day.js';
+import { hasEnded } from '../stock/container-transitions.js';
 import { type Named, narrowed, type Pick } from './meant-container.js';
 import { type JudgedSession, judgeScan, type ScanOutcome } from './scan-judgement.js';
 import { knownByOf, pieceSerialOf } from './symbol-facts.js';
@@ -87,7 +88,9 @@ export function judgeOnDevice(
   const pool = pools.find(({ productIds }) => productIds.includes(productId));
   const thingsOf = (productIds: readonly string[]) =>
     containers
-      .filter((container) => productIds.includes(container.productId))
+      .filter(({ productId }) => productIds.includes(productId))
+      // Of what is gone only what a label names.
+      .filter(({ containerId, state }) => containerId === named.containerId || !hasEnded(state))
       .map((container) => trayThing(container, facts.assumedOpenedLife, lines));
   const things = thingsOf(named.productIds);
   const serial = pieceSerialOf(reading, contentCount);

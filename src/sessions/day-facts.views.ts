@@ -1,3 +1,4 @@
+import { MixView } from './mixes.views.js';
 import type { KnownBy, SessionState, VisitKind } from './vocabulary.js';
 
 export class DayKitItemView {
@@ -107,12 +108,14 @@ export class DayFactsView {
   assumedOpenedLife: string | null;
   /** Planned for the day, or in setup from whatever day. */
   sessions: DaySessionView[];
-  /** What is present. */
+  /** What is present, and what lies on a tray though it was recorded as gone. */
   containers: DayContainerView[];
   labels: DayLabelView[];
   gtins: DayGtinView[];
   lotCodes: DayLotCodeView[];
   lines: DayLineView[];
+  /** Of the sessions in setup. */
+  mixes: MixView[];
   usedSerials: DaySerialView[];
   pools: DayPoolView[];
   /** Containers beyond what a device is given, which it does not know. */

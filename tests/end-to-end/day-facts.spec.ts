@@ -3,7 +3,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type DayFacts, judgeOnDevice, type ShownToTray } from '../../src/sessions/day-facts.js';
 import type { DayFactsView } from '../../src/sessions/day-facts.views.js';
 import { shownThing } from '../../src/sessions/shown-thing.js';
-import type { ScanView } from '../../src/sessions/tray.views.js';
+import type { ScanView, TrayView } from '../../src/sessions/tray.views.js';
+import { trayOnDevice } from '../../src/web/offline/tray-on-device.js';
 import { SeededRandom } from '../support/random.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
 import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
@@ -52,6 +53,7 @@ describe.each(engines)('what a device is told of a day on %s', (engine) => {
       items: [
         { productId: studio.umberId, quantity: 1 },
         { productId: studio.linerId, quantity: 2 },
+        { productId: studio.gelId, quantity: 3 },
       ],
     });
     const sessions = [await walkIn(service, studio), await walkIn(service, studio, { visitKind: 'refresh' })];
@@ -113,6 +115,33 @@ describe.each(engines)('what a device is told of a day on %s', (engine) => {
       if (outcome.verdict !== 'admitted') unlikely += 1;
     }
     expect(unlikely).toBeGreaterThan(20);
+
+    // One of what was laid out is recorded as gone: it is on the tray all the same, and says so.
+    const [laid] = (await dayFacts()).lines.filter(({ pieces }) => pieces === 0);
+    await service.made(`/containers/${laid?.containerId}/discard`, { reason: 'broken' });
+    const cup = await service.made<{ id: string }>(`/sessions/${laid?.sessionId}/mixes`, { label: 'Mix 1' });
+    const known = await service.seen<DayFactsView>('/day-facts');
+    expect(known.mixes).toMatchObject([{ id: cup.id, sessionId: laid?.sessionId, parts: [] }]);
+    for (const sessionId of sessions) {
+      const { lines, version: _, ...tray } = await service.seen<TrayView>(`/sessions/${sessionId}/tray`);
+      const { version: __, ...here } = trayOnDevice(known, sessionId, new Date().toISOString()) as TrayView;
+      expect(here).toEqual({ ...tray, lines: lines.filter(({ state }) => state === 'on tray') });
+      expect(here.lines.length).toBeGreaterThan(0);
+    }
+    const label = known.labels.find(({ containerId }) => containerId === laid?.containerId);
+    const scan = { id: uuidv7(), symbol: label?.code, occurredAt: new Date().toISOString() };
+    const there = await service.made<ScanView>(`/sessions/${laid?.sessionId}/scans`, scan);
+    const judged = judgeOnDevice(
+      known,
+      laid?.sessionId ?? '',
+      { symbol: label?.code ?? '' },
+      { id: scan.id, at: scan.occurredAt },
+    );
+    expect(judged).toMatchObject({
+      kind: 'judged',
+      outcome: { verdict: there.verdict, reasons: there.reasons },
+    });
+    expect(there.verdict).toBe('refused');
   });
 
   it('names the sessions of the day and those in setup, each client by reference only', async () => {

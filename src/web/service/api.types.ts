@@ -5380,12 +5380,14 @@ export interface components {
             assumedOpenedLife: string | null;
             /** @description Planned for the day, or in setup from whatever day. */
             sessions: components["schemas"]["DaySessionView"][];
-            /** @description What is present. */
+            /** @description What is present, and what lies on a tray though it was recorded as gone. */
             containers: components["schemas"]["DayContainerView"][];
             labels: components["schemas"]["DayLabelView"][];
             gtins: components["schemas"]["DayGtinView"][];
             lotCodes: components["schemas"]["DayLotCodeView"][];
             lines: components["schemas"]["DayLineView"][];
+            /** @description Of the sessions in setup. */
+            mixes: components["schemas"]["MixView"][];
             usedSerials: components["schemas"]["DaySerialView"][];
             pools: components["schemas"]["DayPoolView"][];
             /** @description Containers beyond what a device is given, which it does not know. */
@@ -9843,9 +9845,9 @@ export interface operations {
     };
     ClientRights_preview: {
         parameters: {
-            query: {
-                /** @description For what reason it would be asked. */
-                ground: "no longer necessary" | "consent withdrawn" | "objection" | "unlawful processing" | "erasure required by law" | "retention over";
+            query?: {
+                /** @description For what reason it would be asked; left out: consent withdrawn. */
+                ground?: "no longer necessary" | "consent withdrawn" | "objection" | "unlawful processing" | "erasure required by law" | "retention over";
             };
             header?: never;
             path: {

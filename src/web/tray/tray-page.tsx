@@ -42,6 +42,7 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
   const things = laidThings(lines);
   const mixes = useMixes(
     whose,
+    tray.facts,
     (containerId) => lines.find((line) => line.containerId === containerId)?.label ?? '',
   );
   const { reload: reloadTray } = tray;

@@ -1,6 +1,7 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { v7 as uuidv7 } from 'uuid';
+import type { DayFactsView } from '../../sessions/day-facts.views.js';
 import type { MixView } from '../../sessions/mixes.views.js';
 import { useWaiting, type Whose } from '../offline/use-waiting.js';
 import { useConnection } from '../service/connection.js';
@@ -16,9 +17,14 @@ export type Dropped = { containerId: string } & ({ drops: number } | { microlitr
  * id and is sent in its turn, and the totals hold it at once.
  *
  * @param whose who presses, at which tray
+ * @param facts what this device knows of the day; undefined: nothing
  * @param nameOf what to call a bottle by its container
  */
-export function useMixes(whose: Whose, nameOf: (containerId: string) => string) {
+export function useMixes(
+  whose: Whose,
+  facts: DayFactsView | undefined,
+  nameOf: (containerId: string) => string,
+) {
   const { studioId, sessionId } = whose;
   const answers = useQueryClient();
   const key = ['mixes', studioId, sessionId];
@@ -54,8 +60,9 @@ export function useMixes(whose: Whose, nameOf: (containerId: string) => string) 
     add(...pressesOf(mixId, [part]));
   };
 
-  // A page that opens without network shows what was pressed on it.
-  const recorded = answer ?? (isReached ? undefined : []);
+  // A page that opens without network shows what this device knows, with what was pressed on it.
+  const known = facts?.mixes.filter((mix) => mix.sessionId === sessionId);
+  const recorded = answer ?? (isReached ? undefined : (known ?? []));
   const presses = sending.waiting.map(({ press }) => press);
   const mixes: ShownMix[] | undefined = recorded && shownMixes(recorded, presses, nameOf);
   return {

@@ -1,7 +1,7 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect } from 'react';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
-import type { DayFacts } from '../../sessions/day-facts.js';
+import type { DayFactsView } from '../../sessions/day-facts.views.js';
 import type { TrayView } from '../../sessions/tray.views.js';
 import { linesJudgedHere, linesTakenOffHere, withWaiting } from '../offline/known-day.js';
 import { outgoing, useOutgoing } from '../offline/outgoing.js';
@@ -23,7 +23,7 @@ export function useTray(
 ): {
   answer: TrayView | undefined;
   problem: ServiceProblem | undefined;
-  facts: DayFacts | undefined;
+  facts: DayFactsView | undefined;
   reload(): Promise<void>;
 } {
   const { studioId } = standing;
