@@ -36,9 +36,10 @@ function Finish({ standing, sessionId }: { standing: StandingView; sessionId: st
   const inSetup = useAnswer(['sessions in setup', studioId], () => listSessionsInSetup(studioId));
   const session = inSetup.answer?.find(({ id }) => id === sessionId);
   const lines = tray.answer?.lines.filter((line) => line.state === 'on tray') ?? [];
-  const mixes = useMixes(whose, () => '');
+  const mixes = useMixes(whose, undefined, () => '');
   // What was scanned and pressed before has to arrive first.
   const scans = useWaiting('scan', whose, () => void tray.reload());
+  const takenOff = useWaiting('take off', whose, () => void tray.reload());
   const mixedOf = (containerId: string) =>
     (mixes.mixes ?? []).flatMap((mix) =>
       mix.parts
@@ -79,7 +80,7 @@ function Finish({ standing, sessionId }: { standing: StandingView; sessionId: st
           lines={lines}
           mixedOf={mixedOf}
           completion={completion}
-          waiting={scans.waiting.length + mixes.waiting}
+          waiting={scans.waiting.length + takenOff.waiting.length + mixes.waiting}
           onSendAgain={scans.sendAgain}
         />
       )}
