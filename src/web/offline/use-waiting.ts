@@ -15,12 +15,13 @@ export interface Whose {
 
 /**
  * What of one kind somebody did at a tray and was not answered yet, in its order.
- * @param onAnswered when the service has answered one; a refusal is told as the problem, and is over
+ * @param onAnswered when the service has answered one; says false when the page does not show the answer. A refusal is told
+ * as the problem, and is over
  */
 export function useWaiting<Kind extends WaitingWrite['kind']>(
   kind: Kind,
   { studioId, sessionId, personId }: Whose,
-  onAnswered?: (write: WaitingOf<Kind>, answer: WriteAnswer) => void,
+  onAnswered?: (write: WaitingOf<Kind>, answer: WriteAnswer) => unknown,
 ) {
   const { waiting, isSending, problem } = useOutgoing();
   const [refusal, setRefusal] = useState<ServiceProblem>();
@@ -35,8 +36,8 @@ export function useWaiting<Kind extends WaitingWrite['kind']>(
     () =>
       outgoing.onSettled((write, answer) => {
         if (!isOurs(write)) return false;
-        if (answer instanceof ServiceProblem) setRefusal(answer);
-        else latest.current?.(write, answer);
+        if (!(answer instanceof ServiceProblem)) return latest.current?.(write, answer) !== false;
+        setRefusal(answer);
         return true;
       }),
     [isOurs],

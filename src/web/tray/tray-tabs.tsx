@@ -10,7 +10,8 @@ import styles from './tray-page.module.css';
 import { TrayThingEntry } from './tray-thing-entry.js';
 import type { useMixes } from './use-mixes.js';
 
-export type TrayTab = 'tray' | 'mixes' | 'last visit';
+/** Stands in ids, which take no spaces. */
+export type TrayTab = 'tray' | 'mixes' | 'last-visit';
 
 /** What stands beside the verdict: what lies on the tray, the mixes, and what was mixed the last time. */
 export function TrayTabs({
@@ -53,7 +54,7 @@ export function TrayTabs({
           {texts.tray.mixesCount(mixes.mixes?.length ?? 0)}
         </Tabs.Tab>
         {session && (
-          <Tabs.Tab className={styles.tab} value="last visit">
+          <Tabs.Tab className={styles.tab} value="last-visit">
             {texts.lastVisit.title}
           </Tabs.Tab>
         )}
@@ -88,8 +89,8 @@ export function TrayTabs({
         )}
       </Tabs.Panel>
       {session && (
-        <Tabs.Panel className={styles.panel} value="last visit">
-          {tab === 'last visit' && (
+        <Tabs.Panel className={styles.panel} value="last-visit">
+          {tab === 'last-visit' && (
             <LastVisit
               studioId={whose.studioId}
               session={session}

@@ -38,7 +38,10 @@ function Finish({ standing, sessionId }: { standing: StandingView; sessionId: st
   const lines = tray.answer?.lines.filter((line) => line.state === 'on tray') ?? [];
   const mixes = useMixes(whose, undefined, () => '');
   // What was scanned and pressed before has to arrive first.
-  const scans = useWaiting('scan', whose, () => void tray.reload());
+  const scans = useWaiting('scan', whose, () => {
+    void tray.reload();
+    return false;
+  });
   const takenOff = useWaiting('take off', whose, () => void tray.reload());
   const mixedOf = (containerId: string) =>
     (mixes.mixes ?? []).flatMap((mix) =>
@@ -59,7 +62,7 @@ function Finish({ standing, sessionId }: { standing: StandingView; sessionId: st
       title={state === 'completed' ? texts.completion.doneTitle : texts.completion.title}
       lead={session ? texts.tray.of(session.clientReference, session.procedureName) : texts.completion.lead}
     >
-      <ProblemNote problem={tray.problem ?? mixes.problem} />
+      <ProblemNote problem={tray.problem ?? scans.problem ?? takenOff.problem ?? mixes.problem} />
       {tray.answer === undefined && tray.problem === undefined && <p>{texts.app.loading}</p>}
       {tray.answer && state === 'completed' && (
         <Completed
