@@ -1,5 +1,5 @@
 import { useSyncExternalStore } from 'react';
-import { isProblem, ServiceProblem } from '../service/problem.js';
+import { isPassing, isProblem, ServiceProblem } from '../service/problem.js';
 import {
   dropDifference,
   dropWaiting,
@@ -35,9 +35,6 @@ const needsSigningIn: ReadonlySet<string> = new Set([
   'passkey-needed',
   'signed-in-as-another',
 ]);
-
-/** Sent again it would be answered the same, unless it is one of these or a fault of the service. */
-const passing: ReadonlySet<string> = new Set(['unreachable', 'too-many-requests', ...needsSigningIn]);
 
 /**
  * What happened at trays on this device and has still to be sent. Guarantees: what was added is kept at once, and stays when
@@ -168,7 +165,8 @@ class Outgoing {
       answer = await sendWrite(write);
     } catch (error) {
       if (!(error instanceof ServiceProblem)) throw error;
-      if (passing.has(error.code) || error.document.status >= 500) {
+      // Sent again, anything else would be answered the same.
+      if (isPassing(error) || needsSigningIn.has(error.code)) {
         this.late.add(write.id);
         throw error;
       }

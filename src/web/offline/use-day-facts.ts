@@ -1,8 +1,9 @@
-import { type QueryClient, useQuery } from '@tanstack/react-query';
+import { type QueryClient, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import type { DayFactsView } from '../../sessions/day-facts.views.js';
 import type { ScanView } from '../../sessions/tray.views.js';
-import { isProblem } from '../service/problem.js';
+import { currentConnection } from '../service/connection.js';
+import { isPassing } from '../service/problem.js';
 import { request } from '../service/request.js';
 import { keepFacts, keptFacts } from './device-store.js';
 
@@ -15,26 +16,33 @@ export const factsKey = (studioId: string) => ['day facts', studioId] as const;
  * told, as long as it is of this day. Undefined for whoever lays no trays, and when nothing is known.
  */
 export function useDayFacts({ studioId, permissions }: StandingView): DayFactsView | undefined {
+  const answers = useQueryClient();
   const { data } = useQuery({
     queryKey: factsKey(studioId),
-    queryFn: () => toldOrKept(studioId),
+    queryFn: () => toldOrKept(answers, studioId),
     enabled: permissions.includes('work the tray'),
     refetchInterval: askAgainMilliseconds,
   });
   return data ?? undefined;
 }
 
-async function toldOrKept(studioId: string): Promise<DayFactsView | null> {
-  try {
-    const facts = await request('GET', '/studios/{studioId}/day-facts', { studioId });
-    // Where the browser keeps nothing, the page knows it until it is closed.
-    await keepFacts(facts).catch(() => undefined);
-    return facts;
-  } catch (error) {
-    if (!isProblem(error, 'unreachable')) throw error;
-    const kept = await keptFacts(studioId).catch(() => undefined);
-    return kept && (await isOfToday(kept)) ? kept : null;
+/** What the service tells, else what this page or this device knows of today; null: nothing. @throws ServiceProblem */
+export async function toldOrKept(answers: QueryClient, studioId: string): Promise<DayFactsView | null> {
+  // Where the service is not reached it is looked for already, and all is asked anew when it is found.
+  if (currentConnection().isReached) {
+    try {
+      const facts = await request('GET', '/studios/{studioId}/day-facts', { studioId });
+      // Where the browser keeps nothing, the page knows it until it is closed.
+      await keepFacts(facts).catch(() => undefined);
+      return facts;
+    } catch (error) {
+      if (!isPassing(error)) throw error;
+    }
   }
+  const known =
+    answers.getQueryData<DayFactsView | null>(factsKey(studioId)) ??
+    (await keptFacts(studioId).catch(() => undefined));
+  return known && (await isOfToday(known)) ? known : null;
 }
 
 async function isOfToday({ day, timeZone }: DayFactsView): Promise<boolean> {

@@ -37,3 +37,10 @@ export class ServiceProblem extends Error {
 export function isProblem(error: unknown, code: string): boolean {
   return error instanceof ServiceProblem && error.code === code;
 }
+
+/** Whether the same request may well be answered otherwise in a while: no answer, too many requests, a fault of the service. */
+export function isPassing(error: unknown): boolean {
+  if (!(error instanceof ServiceProblem)) return false;
+  const { status, code } = error.document;
+  return code === 'unreachable' || status === 429 || status >= 500;
+}

@@ -12,7 +12,8 @@ export interface SetUp extends NewAccount {
   ownerName: string;
 }
 
-export const askWhoIsSignedIn = () => request('GET', '/me', {});
+/** Nothing is shown before it is answered, so a page that opens where the network is bad waits for it only so long. */
+export const askWhoIsSignedIn = () => request('GET', '/me', {}, undefined, { limitMilliseconds: 5_000 });
 export const askWhetherSetUpIsOpen = () => request('GET', '/set-up', {});
 export const setUp = (given: SetUp) => request('POST', '/set-up', {}, given);
 export const signIn = (given: NewAccount) => request('POST', '/sign-in', {}, given);

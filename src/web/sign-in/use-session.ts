@@ -2,7 +2,7 @@ import { useCallback, useEffect, useState } from 'react';
 import type { RequesterView } from '../../identity/sign-in/sign-in.views.js';
 import { forgetTheDay, keepRequester, keptRequester } from '../offline/device-store.js';
 import { currentConnection, onConnection } from '../service/connection.js';
-import { isProblem, ServiceProblem } from '../service/problem.js';
+import { isPassing, isProblem, ServiceProblem } from '../service/problem.js';
 import { onSignedOut } from '../service/request.js';
 import { isLeaving, leave } from './leave.js';
 import { askWhoIsSignedIn } from './sign-in.requests.js';
@@ -35,7 +35,7 @@ export function useSession(path: string): { session: Session; refresh(): Promise
       if (isProblem(error, 'sign-in-needed')) return;
       // Who was signed in is taken to be so still, also by a page that opens without network; what they ask for next will
       // show it.
-      const kept = isProblem(error, 'unreachable') ? await keptRequester().catch(() => undefined) : undefined;
+      const kept = isPassing(error) ? await keptRequester().catch(() => undefined) : undefined;
       setSession((before) => {
         if (before.state === 'signed in') return before;
         return kept ? { state: 'signed in', requester: kept } : { state: 'unknown', problem: error };
