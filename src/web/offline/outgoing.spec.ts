@@ -198,8 +198,10 @@ it('goes on with the next person where the one before is refused for being signe
   await page.sendFor(['mira']);
   page.add(write('1'), write('2', 'other'));
   await vi.waitFor(() => expect(sent).toEqual(['1']));
-  void page.sendFor(['other']);
+  const switched = page.sendFor(['other']);
+  await vi.advanceTimersByTimeAsync(100);
   refuse();
+  await switched;
   await vi.waitFor(() => expect(sent).toEqual(['1', '2']));
   await vi.waitFor(() => expect(page.snapshot().waiting.map(({ id }) => id)).toEqual(['1']));
 });
