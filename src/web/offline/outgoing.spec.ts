@@ -252,3 +252,18 @@ it('tells nothing of a tray that another device began as well', async () => {
   await vi.waitFor(() => expect(kept.waiting.size).toBe(0));
   expect(page.snapshot().differences).toEqual([]);
 });
+
+it('lets a fault of the service at one tray hold up that tray only', async () => {
+  answerTo = ({ id }) => {
+    if (id === '1') throw problem('internal-error', 500);
+    return admitted();
+  };
+  const page = await newPage();
+  await page.sendFor(['mira']);
+  page.add(write('1'), write('2'), { ...write('3'), sessionId: 'another' });
+  await vi.waitFor(() => expect(page.snapshot().problem?.code).toBe('internal-error'));
+  expect(sent).toEqual(['1', '3']);
+  answerTo = admitted;
+  await vi.advanceTimersByTimeAsync(5_000);
+  await vi.waitFor(() => expect(sent).toEqual(['1', '3', '1', '2']));
+});

@@ -137,12 +137,23 @@ class Outgoing {
   private async sendAll(): Promise<void> {
     clearTimeout(this.again);
     this.change({ isSending: true, problem: undefined });
+    const held = new Set<string>();
+    let fault: unknown;
     try {
       // What was kept before this page comes before what is new.
       await this.join();
-      for (let next = this.next(); next !== undefined; next = this.next()) {
-        await this.sendOne(next);
+      for (let next = this.next(held); next !== undefined; next = this.next(held)) {
+        try {
+          await this.sendOne(next);
+        } catch (error) {
+          if (!isProblem(error, 'internal-error')) throw error;
+          // It may come each time: what follows at this tray waits for it, and no other tray does.
+          fault ??= error;
+          held.add(next.sessionId);
+        }
       }
+      // Nothing is awaited from here on: what is added finds either this loop or the next.
+      if (fault) throw fault;
     } catch (error) {
       if (!(error instanceof ServiceProblem)) throw error;
       this.change({ problem: error });
@@ -155,8 +166,10 @@ class Outgoing {
     }
   }
 
-  private next(): WaitingWrite | undefined {
-    return this.state.waiting.find(({ personId }) => this.persons.has(personId));
+  private next(held: ReadonlySet<string>): WaitingWrite | undefined {
+    return this.state.waiting.find(
+      ({ personId, sessionId }) => this.persons.has(personId) && !held.has(sessionId),
+    );
   }
 
   private async sendOne(write: WaitingWrite): Promise<void> {
