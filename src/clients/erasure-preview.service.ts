@@ -18,7 +18,11 @@ export class ErasurePreviews {
     private readonly standing: StandingOfClients,
   ) {}
 
-  async of(actor: Actor, clientId: string, { ground }: PreviewErasureDto): Promise<ErasurePreviewView> {
+  async of(
+    actor: Actor,
+    clientId: string,
+    { ground = 'consent withdrawn' }: PreviewErasureDto,
+  ): Promise<ErasurePreviewView> {
     const { studioId } = actor;
     const client = await this.database.reader.manager.findOneBy(Client, { studioId, id: clientId });
     if (!client) throw notFound('client', clientId);

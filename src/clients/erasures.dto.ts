@@ -9,8 +9,8 @@ import {
 } from './erasure-decision.js';
 
 export class PreviewErasureDto {
-  /** For what reason it would be asked. */
-  @IsIn(erasureGrounds) ground: ErasureGround;
+  /** For what reason it would be asked; left out: consent withdrawn. */
+  @MayBeLeftOut() @IsIn(erasureGrounds) ground?: ErasureGround;
 }
 
 export class AskErasureDto extends WriteDto {

@@ -82,9 +82,10 @@ async function judge(route: keyof Routes, given: Partial<Asked> = {}) {
       },
     } as unknown as RecentSignIns,
   );
-  const request: { params: object; routeOptions: object; actor?: StudioActor } = {
+  const request: { params: object; routeOptions: object; headers: object; actor?: StudioActor } = {
     params: { studioId: address },
     routeOptions: { url: '/here' },
+    headers: {},
   };
   const context = {
     getHandler: () => Routes.prototype[route],

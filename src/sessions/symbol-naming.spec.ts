@@ -59,7 +59,10 @@ describe('what a symbol names', () => {
   });
 
   it('counts no pieces for a number of what is contained', () => {
-    expect(named(`(00)395060001343520001(02)${gtin}(37)5(10)N-1`)).toMatchObject({ kind: 'named', contentCount: null });
+    expect(named(`(00)395060001343520001(02)${gtin}(37)5(10)N-1`)).toMatchObject({
+      kind: 'named',
+      contentCount: null,
+    });
   });
 
   it('is every lot that bears a typed code, in capitals or not', () => {

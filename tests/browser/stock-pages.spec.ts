@@ -341,7 +341,7 @@ describe.skipIf(!hasChromium)('stock on the pages', () => {
       expect(sessions.some((id) => page.url().endsWith(id))).toBe(true);
 
       await show(page, 'sessions', sessions[1] ?? '', 'trace');
-      await page.getByRole('link', { name: 'Lot, HU-200, Umber Warm 02' }).click();
+      await page.getByRole('link', { name: 'Lot, HU-200 Umber Warm 02' }).click();
       await page.getByRole('heading', { level: 1, name: 'Umber Warm 02, HU-200' }).waitFor();
       watched.expectNoComplaint();
     }));

@@ -71,7 +71,9 @@ describe('the security headers', () => {
 
   it('let a worker compile WebAssembly, which the reader of symbols is, and no page', async () => {
     const files = readdirSync(new URL('../../dist/web/assets', import.meta.url));
-    const worker = files.filter((file) => file.includes('.worker-')).map((file) => `/assets/${file}`);
+    const worker = files
+      .filter((file) => file.includes('.worker-') && file.endsWith('.js'))
+      .map((file) => `/assets/${file}`);
     const script = files.filter((file) => /^index-.*\.js$/.test(file)).map((file) => `/assets/${file}`);
     expect([worker.length, script.length]).toEqual([1, 1]);
     const scriptsOf = async (path: string) => {

@@ -76,9 +76,6 @@ const audit = `(() => {
 })()`;
 
 const widths = [360, 768, 1280];
-/** What the rules of axe-core do not depend on. */
-const widthForAxe = 768;
-
 /** The rules of axe-core for WCAG 2.2 A and AA, on the page as it is shown; what it calls serious or critical. */
 async function axeFaults(page: Page): Promise<string[]> {
   await page.evaluate(`window.axe ?? (() => { ${axe.source} })()`);
@@ -108,23 +105,24 @@ async function takePicture(page: Page, name: string): Promise<void> {
   await page.screenshot({ path: join(pictureFolder, `${name}.png`), fullPage: true });
 }
 
-/** Every fault of a page, by day and by night, on a phone, a tablet and a desk. */
+/** Every fault of a page: by day on a phone, a tablet and a desk; by night, which changes colours only, on one of them. */
 export async function faultsEverywhere(page: Page): Promise<string[]> {
-  const faults: string[] = [];
   const picture = pictureName();
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    await page.locator(`html[data-mantine-color-scheme="${colorScheme}"]`).waitFor();
-    for (const width of widths) {
-      await page.setViewportSize({ width, height: 800 });
-      faults.push(
-        ...((await page.evaluate(audit)) as string[]).map((fault) => `${colorScheme}, ${width}: ${fault}`),
-      );
-      await takePicture(page, `${picture}-${colorScheme}-${width}`);
-      if (width === widthForAxe) {
-        faults.push(...(await axeFaults(page)).map((fault) => `${colorScheme}, ${width}: ${fault}`));
-      }
-    }
-  }
-  return faults;
+  const faults: string[] = [];
+  const look = async (where: string, width: number) => {
+    await page.setViewportSize({ width, height: 800 });
+    const found = (await page.evaluate(audit)) as string[];
+    faults.push(...found.map((fault) => `${where}, ${width}: ${fault}`));
+    await takePicture(page, `${picture}-${where}-${width}`);
+  };
+  await inScheme(page, 'dark');
+  await look('dark', 768);
+  await inScheme(page, 'light');
+  for (const width of widths) await look('light', width);
+  return [...faults, ...(await axeFaults(page))];
+}
+
+async function inScheme(page: Page, colorScheme: 'light' | 'dark'): Promise<void> {
+  await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+  await page.locator(`html[data-mantine-color-scheme="${colorScheme}"]`).waitFor();
 }

@@ -1,6 +1,6 @@
 import { applyDecorators } from '@nestjs/common';
 import { ApiProperty } from '@nestjs/swagger';
-import { IsString, Length } from 'class-validator';
+import { IsString, Length, Matches, NotContains } from 'class-validator';
 import { WriteDto } from '../request.dto.js';
 
 /** So long may a file be; the largest body that is read, 1 MiB, holds it when few characters are beyond ASCII. */
@@ -11,6 +11,12 @@ export function FileText(): PropertyDecorator {
   return applyDecorators(
     IsString(),
     Length(1, maximumFileCharacters),
+    NotContains('\0', {
+      message: 'The file is no text: it holds the character NUL. Save it as CSV or iCalendar.',
+    }),
+    Matches(/^\P{Cs}*$/u, {
+      message: 'The file is damaged: it holds halves of characters. Save it anew as UTF-8.',
+    }),
     ApiProperty({ minLength: 1, maxLength: maximumFileCharacters }),
   );
 }

@@ -78,12 +78,13 @@ function Node({ studioId, node, label }: { studioId: string; node: DrawnNode; la
       to={pathOfNode(studioId, node)}
       className={styles.node ?? ''}
       data-kind={kind}
-      aria-label={[texts.trace.kinds[kind], title, about].filter((one) => one !== '').join(', ')}
+      // Holds what is read, so that who speaks to the page can say it (WCAG 2.2, 2.5.3).
+      aria-label={`${texts.trace.kinds[kind]}, ${cut(above)} ${cut(below)}`}
     >
       <rect x={x} y={y} width={sizes.nodeWidth} height={sizes.nodeHeight} rx={cornerOf[kind]} />
       <text x={x + sizes.nodeWidth / 2} y={y + 22} className={styles.title}>
         {cut(above)}
-      </text>
+      </text>{' '}
       <text x={x + sizes.nodeWidth / 2} y={y + 40} className={styles.about}>
         {cut(below)}
       </text>

@@ -75,7 +75,7 @@ export const receivingTexts: typeof english = {
     madeOn: (day) => `hergestellt am ${day}`,
     serial: (serial) => `Seriennummer ${serial}`,
     typeInstead: 'Es passt nicht zur Packung: selbst eintippen',
-    typeInsteadOf: (name) => `Das Symbol von ${name} passt nicht zur Packung: selbst eintippen`,
+    typeInsteadOf: (name) => `Es passt nicht zur Packung: selbst eintippen, für ${name}`,
     codeState: 'Charge auf dem Etikett',
     codeStates: { printed: 'aufgedruckt', 'none printed': 'keine aufgedruckt', unreadable: 'nicht lesbar' },
     lotStates: {

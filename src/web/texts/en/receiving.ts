@@ -76,7 +76,7 @@ export const receivingTexts = {
     madeOn: (day: string) => `made on ${day}`,
     serial: (serial: string) => `serial ${serial}`,
     typeInstead: 'It does not fit the package: type it',
-    typeInsteadOf: (name: string) => `The symbol of ${name} does not fit the package: type it`,
+    typeInsteadOf: (name: string) => `It does not fit the package: type it, for ${name}`,
     codeState: 'Lot on the label',
     codeStates: {
       printed: 'printed',
