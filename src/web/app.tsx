@@ -2,6 +2,7 @@ import { lazy, Suspense } from 'react';
 import { Route, Routes } from 'react-router';
 import { useTopOfPage } from './frame/navigation.js';
 import { SignedInApp } from './frame/signed-in-app.js';
+import { useKeptFocus } from './frame/use-kept-focus.js';
 import { Answers } from './service/answers.js';
 import { InLanguage } from './texts/language.js';
 
@@ -14,6 +15,7 @@ const InvitationPage = lazy(async () => ({
 /** Two pages are for people who cannot sign in yet. */
 export function App() {
   useTopOfPage();
+  useKeptFocus();
   return (
     <InLanguage>
       <Answers>

@@ -164,9 +164,8 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
       const { page } = watched;
       await page.goto(address('sessions', treated.sessionId));
       await page.getByRole('button', { name: 'Add a use' }).click();
-      await page.getByLabel('Words of its name, shade or maker').fill('liner');
-      await page.getByRole('button', { name: 'Find', exact: true }).click();
-      await page.getByRole('button', { name: 'Take Halden Colour Works Fine liner' }).click();
+      await page.getByLabel('Product', { exact: true }).fill('liner');
+      await page.getByRole('button', { name: /^Halden Colour Works Fine liner/ }).click();
       const form = page.getByRole('form', { name: 'Add a use' });
       await form.getByLabel('Lot code as written').fill('PAPER-7');
       await form.getByLabel('Use by, as written').fill('2029-05');
@@ -391,9 +390,8 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
     'session with reversals': async (page) => {
       await page.goto(address('sessions', treated.sessionId));
       await page.getByRole('button', { name: 'Add a use' }).click();
-      await page.getByLabel('Words of its name, shade or maker').fill('gel');
-      await page.getByRole('button', { name: 'Find', exact: true }).click();
-      await page.getByRole('button', { name: /^Take / }).click();
+      await page.getByLabel('Product', { exact: true }).fill('gel');
+      await page.getByRole('button', { name: /Numbing gel/ }).click();
       await page.getByLabel('How the lot was known').waitFor();
     },
     clients: async (page) => {

@@ -264,10 +264,17 @@ describe.skipIf(!hasChromium)('stock on the pages', () => {
       // Cartridges that stand for each other are one line.
       await row('1207RL').getByRole('link', { name: 'Halden Colour Works Other seven' }).waitFor();
       expect(await row('Liner seven').count()).toBe(1);
-      await press(page, 'Set the minimum of Numbing gel');
-      await page.getByRole('textbox', { name: 'minimum' }).fill('2');
-      await press(page, 'Save');
+      // By keys alone, and without losing one's place.
+      const focused = () =>
+        page.evaluate<string>(
+          '[document.activeElement.tagName, document.activeElement.closest("li")?.innerText].join(" ")',
+        );
+      await page.getByRole('button', { name: 'Set the minimum of Numbing gel' }).press('Enter');
+      await expect.poll(focused).toMatch(/^INPUT .*Numbing gel/s);
+      await page.keyboard.type('2');
+      await page.keyboard.press('Enter');
       await row('Numbing gel').getByText('low', { exact: true }).waitFor();
+      await expect.poll(focused).toMatch(/^(A|BUTTON) .*Numbing gel/s);
       await page.getByLabel('Show', { exact: true }).selectOption('what is low');
       await row('Umber').waitFor({ state: 'detached' });
       await press(page, 'Set the minimum of Numbing gel');

@@ -19,7 +19,6 @@ export interface NewToken {
   days: number;
 }
 
-export const listPeople = (studioId: string) => request('GET', '/studios/{studioId}/people', { studioId });
 export const addPerson = (studioId: string, person: NewPerson) =>
   request('POST', '/studios/{studioId}/people', { studioId }, person);
 export const changePerson = (studioId: string, personId: string, change: PersonChange) =>

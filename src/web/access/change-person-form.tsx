@@ -4,7 +4,7 @@ import type { PersonView } from '../../identity/people.views.js';
 import { Fields } from '../frame/fields.js';
 import { SaveOrCancel } from '../frame/save-or-cancel.js';
 import { useEdits } from '../frame/use-edits.js';
-import { isProblem } from '../service/problem.js';
+import { readAnewIfStale } from '../service/read-anew-if-stale.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
 import { useTexts } from '../texts/texts.js';
@@ -38,12 +38,10 @@ export function ChangePersonForm({
       ...(until !== undefined && { until: until === '' ? null : until }),
       ...(works !== undefined && { state: works ? ('active' as const) : ('left' as const) }),
     };
-    try {
-      await changePerson(studioId, person.id, { id: ids.for(change), ...change });
-    } catch (error) {
-      if (isProblem(error, 'stale-version')) await onStale();
-      throw error;
-    }
+    await readAnewIfStale(
+      () => changePerson(studioId, person.id, { id: ids.for(change), ...change }),
+      onStale,
+    );
     await onChanged();
   });
   return (

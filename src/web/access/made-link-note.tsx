@@ -1,7 +1,7 @@
 import type { MadeLinkView } from '../../identity/sign-in/sign-in.views.js';
 import { ShownOnce } from '../frame/shown-once.js';
 import { useTexts } from '../texts/texts.js';
-import { writtenInstant } from '../texts/written-dates.js';
+import { writtenInstantHere } from '../texts/written-dates.js';
 
 export interface MadeLink extends MadeLinkView {
   personName: string;
@@ -19,7 +19,7 @@ export function MadeLinkNote({ link, onDone }: { link: MadeLink; onDone: () => v
       value={link.link}
       onDone={onDone}
     >
-      <p>{texts.people.linkDetail(writtenInstant(link.expiresAt, texts.language))}</p>
+      <p>{texts.people.linkDetail(writtenInstantHere(link.expiresAt, texts.language))}</p>
       {link.isForNewPassword && <p>{texts.people.makeNewPassword}</p>}
     </ShownOnce>
   );

@@ -4,9 +4,10 @@ import { Entries } from '../frame/entries.js';
 import { Page } from '../frame/page.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
+import { usePeople } from '../service/studio-answers.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
-import { listBadges, listPeople } from './access.requests.js';
+import { listBadges } from './access.requests.js';
 import { AddPersonForm } from './add-person-form.js';
 import { type MadeLink, MadeLinkNote } from './made-link-note.js';
 import { PersonEntry } from './person-entry.js';
@@ -15,7 +16,7 @@ import { PersonEntry } from './person-entry.js';
 export function PeoplePage({ standing }: { standing: StandingView }) {
   const texts = useTexts();
   const { studioId, studioName, personId } = standing;
-  const { answer: people, problem, reload } = useAnswer(['people', studioId], () => listPeople(studioId));
+  const { answer: people, problem, reload } = usePeople(studioId);
   const { answer: badges = [], reload: reloadBadges } = useAnswer(['badges', studioId], () =>
     listBadges(studioId),
   );

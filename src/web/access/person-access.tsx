@@ -8,7 +8,7 @@ import { RequestIds } from '../service/request-ids.js';
 import { saveFile } from '../service/save-file.js';
 import { useAction } from '../service/use-action.js';
 import { useTexts } from '../texts/texts.js';
-import { writtenInstant } from '../texts/written-dates.js';
+import { writtenInstantHere } from '../texts/written-dates.js';
 import { makeBadge, signOutPerson, withdrawBadge } from './access.requests.js';
 
 /** How a person comes in besides their own account: the badge for tablets; and how to put them out everywhere. */
@@ -26,7 +26,7 @@ export function PersonAccess({
   const texts = useTexts();
   const ids = useRef(new RequestIds()).current;
   const name = person.name ?? texts.people.noName;
-  const when = (instant: string) => writtenInstant(instant, texts.language);
+  const when = (instant: string) => writtenInstantHere(instant, texts.language);
   const printing = useAction(async () => {
     const file = await makeBadge(studioId, person.id, ids.for({ badge: person.id }));
     ids.renew();

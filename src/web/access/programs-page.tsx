@@ -6,10 +6,11 @@ import { Page } from '../frame/page.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
 import { ShownOnce } from '../frame/shown-once.js';
+import { usePeople } from '../service/studio-answers.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
-import { writtenInstant } from '../texts/written-dates.js';
-import { listPeople, listTokens } from './access.requests.js';
+import { writtenInstantHere } from '../texts/written-dates.js';
+import { listTokens } from './access.requests.js';
 import { MakeTokenForm } from './make-token-form.js';
 import { TokenEntry } from './token-entry.js';
 
@@ -18,7 +19,7 @@ export function ProgramsPage({ standing }: { standing: StandingView }) {
   const texts = useTexts();
   const { studioId, studioName, personId, permissions } = standing;
   const { answer: tokens, problem, reload } = useAnswer(['tokens', studioId], () => listTokens(studioId));
-  const { answer: people = [] } = useAnswer(['people', studioId], () => listPeople(studioId));
+  const { answer: people = [] } = usePeople(studioId);
   const [made, setMade] = useState<MadeApiTokenView & { name: string }>();
   const nameOf = (id: string) => people.find((person) => person.id === id)?.name ?? texts.people.noName;
   return (
@@ -31,7 +32,7 @@ export function ProgramsPage({ standing }: { standing: StandingView }) {
           value={made.token}
           onDone={() => setMade(undefined)}
         >
-          <p>{texts.programs.madeDetail(writtenInstant(made.expiresAt, texts.language))}</p>
+          <p>{texts.programs.madeDetail(writtenInstantHere(made.expiresAt, texts.language))}</p>
           <code>Authorization: Bearer …</code>
         </ShownOnce>
       )}

@@ -4,9 +4,10 @@ import type { TabletView } from '../../identity/tablets/tablets.views.js';
 import { ConfirmButton } from '../frame/confirm-button.js';
 import { Entry } from '../frame/entries.js';
 import { RenameForm } from '../frame/rename-form.js';
+import { readAnewIfStale } from '../service/read-anew-if-stale.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useTexts } from '../texts/texts.js';
-import { writtenInstant } from '../texts/written-dates.js';
+import { writtenInstantHere } from '../texts/written-dates.js';
 import { renameTablet, revokeTablet } from './access.requests.js';
 
 /** One tablet, to be renamed or revoked. */
@@ -23,7 +24,7 @@ export function TabletEntry({
   const [isRenaming, setIsRenaming] = useState(false);
   const ids = useRef(new RequestIds()).current;
   const { id, name, createdAt, revokedAt, lastUsedAt, version } = tablet;
-  const when = (instant: string) => writtenInstant(instant, texts.language);
+  const when = (instant: string) => writtenInstantHere(instant, texts.language);
   const facts = [
     texts.tablets.since(when(createdAt)),
     lastUsedAt === null ? texts.tablets.neverUsed : texts.tablets.used(when(lastUsedAt)),
@@ -31,7 +32,7 @@ export function TabletEntry({
   ];
   const rename = async (newName: string) => {
     const change = { version, name: newName };
-    await renameTablet(studioId, id, { id: ids.for(change), ...change });
+    await readAnewIfStale(() => renameTablet(studioId, id, { id: ids.for(change), ...change }), onChanged);
     await onChanged();
     setIsRenaming(false);
   };

@@ -4,7 +4,7 @@ import { ConfirmButton } from '../frame/confirm-button.js';
 import { Entry } from '../frame/entries.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useTexts } from '../texts/texts.js';
-import { writtenInstant } from '../texts/written-dates.js';
+import { writtenInstantHere } from '../texts/written-dates.js';
 import { revokeToken } from './access.requests.js';
 import styles from './token-entry.module.css';
 
@@ -24,7 +24,7 @@ export function TokenEntry({
   const texts = useTexts();
   const ids = useRef(new RequestIds()).current;
   const { id, name, scopes, expiresAt, revokedAt, lastUsedAt } = token;
-  const when = (instant: string) => writtenInstant(instant, texts.language);
+  const when = (instant: string) => writtenInstantHere(instant, texts.language);
   const isOver = revokedAt !== null || Date.parse(expiresAt) <= Date.now();
   const end =
     revokedAt !== null

@@ -4,11 +4,12 @@ import type { PasskeyView } from '../../identity/passkeys/passkeys.views.js';
 import { ConfirmButton } from '../frame/confirm-button.js';
 import { Entry } from '../frame/entries.js';
 import { RenameForm } from '../frame/rename-form.js';
+import { readAnewIfStale } from '../service/read-anew-if-stale.js';
 import { useAction } from '../service/use-action.js';
 import { useSignedIn } from '../sign-in/requester.js';
 import { ProblemOrSignInAgain } from '../sign-in/sign-in-again.js';
 import { useTexts } from '../texts/texts.js';
-import { writtenInstant } from '../texts/written-dates.js';
+import { writtenInstantHere } from '../texts/written-dates.js';
 import { removePasskey, renamePasskey } from './account.requests.js';
 
 /** One passkey, to be renamed or removed. */
@@ -27,7 +28,7 @@ export function PasskeyEntry({
     await removePasskey(id);
     await Promise.all([onChanged(), refresh()]);
   });
-  const when = (instant: string) => writtenInstant(instant, texts.language);
+  const when = (instant: string) => writtenInstantHere(instant, texts.language);
   const facts = [
     texts.account.passkeyWorksAt(worksAt),
     texts.account.passkeyMadeAt(when(createdAt)),
@@ -66,7 +67,7 @@ export function PasskeyEntry({
               label={texts.account.passkeyName}
               name={name}
               rename={async (newName) => {
-                await renamePasskey(id, { name: newName, version });
+                await readAnewIfStale(() => renamePasskey(id, { name: newName, version }), onChanged);
                 await onChanged();
                 setIsRenaming(false);
               }}

@@ -11,7 +11,7 @@ import { useAction } from '../service/use-action.js';
 import { useAnswer } from '../service/use-answer.js';
 import { ProblemOrSignInAgain } from '../sign-in/sign-in-again.js';
 import { useTexts } from '../texts/texts.js';
-import { writtenInstant } from '../texts/written-dates.js';
+import { writtenInstantHere } from '../texts/written-dates.js';
 import { choosePin, removePin, showPin } from './account.requests.js';
 
 /** The PIN by which one is known on the tablets of a studio. */
@@ -37,7 +37,7 @@ export function PinSection({ standing: { studioId, studioName } }: { standing: S
         <p>
           {chosenAt === null
             ? texts.account.noPin
-            : texts.account.pinChosen(writtenInstant(chosenAt, texts.language))}
+            : texts.account.pinChosen(writtenInstantHere(chosenAt, texts.language))}
         </p>
       )}
       <Fields onSubmit={() => void choosing.run()} label={texts.account.pinHint(studioName)}>

@@ -7,7 +7,7 @@ import { Section } from '../frame/section.js';
 import { useAction } from '../service/use-action.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
-import { writtenInstant } from '../texts/written-dates.js';
+import { writtenInstantHere } from '../texts/written-dates.js';
 import { endSignIns, listSignIns } from './account.requests.js';
 import { deviceOf } from './device-name.js';
 
@@ -51,7 +51,7 @@ function SignIn({ signIn, onEnded }: { signIn: OwnSignInView; onEnded: () => Pro
   });
   const made = deviceOf(device);
   const name = made ? texts.account.device(made.browser, made.system) : texts.account.unknownDevice;
-  const when = (instant: string) => writtenInstant(instant, texts.language);
+  const when = (instant: string) => writtenInstantHere(instant, texts.language);
   return (
     <Entry
       name={name}

@@ -1,5 +1,5 @@
 import { Button, Group } from '@mantine/core';
-import { useRef } from 'react';
+import { useRef, useState } from 'react';
 import type { ProductView } from '../../catalogue/products.views.js';
 import { Fields } from '../frame/fields.js';
 import { ProblemNote } from '../frame/problem-note.js';
@@ -30,21 +30,22 @@ export function AddProductForm({
 }) {
   const texts = useTexts();
   const ids = useRef(new RequestIds()).current;
+  const [draft, setDraft] = useState(start);
   const form = useProductForm(
-    start,
-    (draft, fields) => {
-      const product = { kind: draft.kind, makerId: draft.makerId, name: draft.name.trim(), ...fields };
+    draft,
+    ({ kind, makerId, name }, fields) => {
+      const product = { kind, makerId, name: name.trim(), ...fields };
       return addProduct(studioId, { id: ids.for(product), ...product });
     },
     async (product) => {
       ids.renew();
-      form.setDraft({ ...newProductDraft(product.kind), makerId: product.makerId });
+      setDraft({ ...newProductDraft(product.kind), makerId: product.makerId });
       await onAdded(product);
     },
   );
-  const change = (draft: ProductDraft) => {
-    form.setDraft(draft);
-    onDraft?.(draft);
+  const change = (written: ProductDraft) => {
+    setDraft(written);
+    onDraft?.(written);
   };
   return (
     <Fields onSubmit={() => void form.run()} label={label}>

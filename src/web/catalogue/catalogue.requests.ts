@@ -81,8 +81,6 @@ export const renameCompany = (
         change,
       );
 
-export const listConfigurations = (studioId: string) =>
-  request('GET', '/studios/{studioId}/configurations', { studioId });
 export const declareEquivalence = (
   studioId: string,
   declared: { id: string; productId: string; otherProductId: string; reason: string },
@@ -94,3 +92,7 @@ export const withdrawEquivalence = (studioId: string, equivalenceId: string, wri
     { studioId, equivalenceId },
     write,
   );
+
+/** What a symbol or a typed text names; nothing is recorded by it. */
+export const readSymbol = (studioId: string, text: string) =>
+  request('POST', '/studios/{studioId}/symbols/read', { studioId }, { text });

@@ -1,12 +1,13 @@
-import { useRef, useState } from 'react';
+import { useRef } from 'react';
 import type { ProductView } from '../../catalogue/products.views.js';
 import { Fields } from '../frame/fields.js';
 import { SaveOrCancel } from '../frame/save-or-cancel.js';
-import { isProblem } from '../service/problem.js';
+import { useEdits } from '../frame/use-edits.js';
+import { readAnewIfStale } from '../service/read-anew-if-stale.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useTexts } from '../texts/texts.js';
 import { changeProduct } from './catalogue.requests.js';
-import { draftOfProduct } from './product-draft.js';
+import { draftOfProduct, type ProductDraft } from './product-draft.js';
 import { ProductFields } from './product-fields.js';
 import { wordsOfProduct } from './product-words.js';
 import { useProductForm } from './use-product-form.js';
@@ -28,8 +29,10 @@ export function ChangeProductForm({
 }) {
   const texts = useTexts();
   const ids = useRef(new RequestIds()).current;
+  // Read anew, what was written here stays, and nothing else of theirs is overwritten.
+  const edits = useEdits<ProductDraft>(draftOfProduct(product));
   const form = useProductForm(
-    draftOfProduct(product),
+    edits.draft,
     async ({ makerId, name, notation }, { notation: written, ...fields }) => {
       const change = {
         version: product.version,
@@ -39,27 +42,19 @@ export function ChangeProductForm({
         // A notation replaces the whole configuration, so it goes only where it was changed.
         ...(written != null && notation !== product.notation && { notation: written }),
       };
-      try {
-        return await changeProduct(studioId, product.id, { id: ids.for(change), ...change });
-      } catch (error) {
-        if (isProblem(error, 'stale-version')) await onStale();
-        throw error;
-      }
+      return readAnewIfStale(
+        () => changeProduct(studioId, product.id, { id: ids.for(change), ...change }),
+        onStale,
+      );
     },
     async () => {
       ids.renew();
       await onChanged();
     },
   );
-  const [version, setVersion] = useState(product.version);
-  if (version !== product.version) {
-    // Somebody else changed it: what is shown is what a change would be made from.
-    setVersion(product.version);
-    form.setDraft(draftOfProduct(product));
-  }
   return (
     <Fields onSubmit={() => void form.run()} label={texts.products.changeOf(wordsOfProduct(product))}>
-      <ProductFields studioId={studioId} isNew={false} {...form} onChange={form.setDraft} />
+      <ProductFields studioId={studioId} isNew={false} {...form} onChange={edits.set} />
       <SaveOrCancel problem={form.remaining} busy={form.busy} onCancel={onCancel} />
     </Fields>
   );

@@ -8,6 +8,7 @@ import { Page } from '../frame/page.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { RenameForm } from '../frame/rename-form.js';
 import { Section } from '../frame/section.js';
+import { readAnewIfStale } from '../service/read-anew-if-stale.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
 import { useAnswer } from '../service/use-answer.js';
@@ -114,7 +115,10 @@ function CompanyEntry({
             onCancel={() => setRenaming(false)}
             rename={async (name) => {
               const change = { version: company.version, name };
-              await renameCompany(studioId, kind, company.id, { id: ids.for(change), ...change });
+              await readAnewIfStale(
+                () => renameCompany(studioId, kind, company.id, { id: ids.for(change), ...change }),
+                onChanged,
+              );
               await onChanged();
               setRenaming(false);
             }}

@@ -6,12 +6,12 @@ import { Entries, Entry } from '../frame/entries.js';
 import { Page } from '../frame/page.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
+import { useStudioInstants } from '../frame/use-studio-instants.js';
 import { RequestIds } from '../service/request-ids.js';
+import { useConfigurations } from '../service/studio-answers.js';
 import { useAction } from '../service/use-action.js';
-import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
-import { writtenInstant } from '../texts/written-dates.js';
-import { listConfigurations, withdrawEquivalence } from './catalogue.requests.js';
+import { withdrawEquivalence } from './catalogue.requests.js';
 import { DeclareEquivalenceForm } from './declare-equivalence-form.js';
 import { NotationExplained } from './notation-field.js';
 import { nameInPool } from './pool-words.js';
@@ -20,9 +20,7 @@ import { nameInPool } from './pool-words.js';
 export function ConfigurationsPage({ standing: { studioId, studioName } }: { standing: StandingView }) {
   const texts = useTexts();
   const words = texts.configurations;
-  const { answer, problem, reload } = useAnswer(['configurations', studioId], () =>
-    listConfigurations(studioId),
-  );
+  const { answer, problem, reload } = useConfigurations(studioId);
   return (
     <Page above={studioName} title={words.title} lead={words.lead}>
       <Section title={words.list} hint={words.listHint}>
@@ -112,6 +110,7 @@ function Declaration({
   const texts = useTexts();
   const words = texts.configurations;
   const ids = useRef(new RequestIds()).current;
+  const at = useStudioInstants(studioId);
   const nameOf = (id: string) => {
     const product = products.find((known) => known.id === id);
     return product ? nameInPool(product) : words.archivedOne;
@@ -136,7 +135,7 @@ function Declaration({
       }
       below={<ProblemNote problem={problem} />}
     >
-      <p>{words.because(equivalence.reason, writtenInstant(equivalence.declaredAt, texts.language))}</p>
+      <p>{words.because(equivalence.reason, at(equivalence.declaredAt))}</p>
     </Entry>
   );
 }

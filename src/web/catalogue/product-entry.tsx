@@ -4,6 +4,7 @@ import type { ProductView } from '../../catalogue/products.views.js';
 import { readOpenedLife } from '../../identity/opened-life-duration.js';
 import { Entry } from '../frame/entries.js';
 import { ProblemNote } from '../frame/problem-note.js';
+import { readAnewIfStale } from '../service/read-anew-if-stale.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
 import type { Texts } from '../texts/en/english.js';
@@ -31,7 +32,10 @@ export function ProductEntry({
   const { run, busy, problem } = useAction(async () => {
     const { version, archived } = product;
     const write = { id: ids.for({ version, archived }), version };
-    await (archived ? restoreProduct : archiveProduct)(studioId, product.id, write);
+    await readAnewIfStale(
+      () => (archived ? restoreProduct : archiveProduct)(studioId, product.id, write),
+      onChanged,
+    );
     ids.renew();
     await onChanged();
   });

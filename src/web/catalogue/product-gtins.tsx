@@ -5,7 +5,7 @@ import { Entries, Entry } from '../frame/entries.js';
 import { Fields } from '../frame/fields.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { SaveOrCancel } from '../frame/save-or-cancel.js';
-import { isProblem } from '../service/problem.js';
+import { readAnewIfStale } from '../service/read-anew-if-stale.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
 import { useTexts } from '../texts/texts.js';
@@ -125,12 +125,10 @@ function GtinEntry({
       contentCount: Number(content),
       ...(owner && { productId: owner.id }),
     };
-    try {
-      await correctGtin(studioId, product.id, gtin, { id: ids.for(correction), ...correction });
-    } catch (error) {
-      if (isProblem(error, 'stale-version')) await onChanged();
-      throw error;
-    }
+    await readAnewIfStale(
+      () => correctGtin(studioId, product.id, gtin, { id: ids.for(correction), ...correction }),
+      onChanged,
+    );
     ids.renew();
     setCorrecting(false);
     await onChanged();

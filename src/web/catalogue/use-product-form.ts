@@ -9,20 +9,19 @@ import {
   type UnreadableNumber,
 } from './product-draft.js';
 
-/** A form for a product: what was typed, what of it cannot be read, and what the service says. */
+/** Saves a product as it was typed: what of it cannot be read, and what the service says. */
 export function useProductForm(
-  start: ProductDraft,
+  draft: ProductDraft,
   save: (draft: ProductDraft, fields: FieldsOfProduct) => Promise<ProductView>,
   onSaved: (product: ProductView) => Promise<void>,
 ) {
-  const [draft, setDraft] = useState(start);
   const [unreadable, setUnreadable] = useState<UnreadableNumber[]>([]);
   const { run, busy, problem } = useAction(async () => {
     const read = fieldsOfDraft(draft);
     setUnreadable('unreadable' in read ? read.unreadable : []);
     if ('fields' in read) await onSaved(await save(draft, read.fields));
   });
-  return { draft, setDraft, unreadable, run, busy, problem, remaining: withoutNamed(problem) };
+  return { draft, unreadable, run, busy, problem, remaining: withoutNamed(problem) };
 }
 
 /** What the fields do not show already. */

@@ -4,9 +4,9 @@ import { Entries, Entry } from '../frame/entries.js';
 import { MoreButton } from '../frame/more-button.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
-import { writtenAtStudio } from '../records/written-at-studio.js';
 import { usePages } from '../service/use-pages.js';
 import { useTexts } from '../texts/texts.js';
+import { writtenInstant } from '../texts/written-dates.js';
 import { listAccesses } from './clients.requests.js';
 
 /** Who was shown something of a client, and when. */
@@ -47,7 +47,7 @@ function Accesses({
         <Entries label={texts.client.accesses}>
           {list.items.map(({ id, personName, what, accessedAt }) => (
             <Entry key={id} name={personName ?? texts.records.unknownPerson}>
-              <p>{`${texts.client.looked[what]}, ${writtenAtStudio(accessedAt, texts.language, timeZone)}`}</p>
+              <p>{`${texts.client.looked[what]}, ${writtenInstant(accessedAt, texts.language, timeZone)}`}</p>
             </Entry>
           ))}
         </Entries>

@@ -1,17 +1,17 @@
-import { Button, Textarea } from '@mantine/core';
+import { Button } from '@mantine/core';
 import { useRef, useState } from 'react';
 import type { LegalClaimView } from '../../clients/legal-claims.views.js';
 import { Entries, Entry } from '../frame/entries.js';
-import { Fields } from '../frame/fields.js';
 import { ProblemNote } from '../frame/problem-note.js';
-import { SaveOrCancel } from '../frame/save-or-cancel.js';
+import { ReasonForm } from '../frame/reason-form.js';
 import { Section } from '../frame/section.js';
-import { writtenAtStudio } from '../records/written-at-studio.js';
 import { RequestIds } from '../service/request-ids.js';
-import { useAction } from '../service/use-action.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
+import { writtenInstant } from '../texts/written-dates.js';
 import { endClaim, listClaims, noteClaim } from './clients.requests.js';
+
+const longestReason = 500;
 
 /** Legal claims for which the record is needed: while one stands, nobody erases it. */
 export function ClaimsSection({
@@ -28,6 +28,7 @@ export function ClaimsSection({
   const texts = useTexts();
   const claims = useAnswer(['legal claims', studioId, clientId], () => listClaims(studioId, clientId));
   const [noting, setNoting] = useState(false);
+  const ids = useRef(new RequestIds()).current;
   return (
     <Section title={texts.client.claims} hint={texts.client.claimsHint}>
       <ProblemNote problem={claims.problem} />
@@ -48,11 +49,13 @@ export function ClaimsSection({
       )}
       {noting && (
         <ReasonForm
+          title={texts.client.claimSubmit}
           label={texts.client.claim}
           hint={texts.client.claimHint}
-          name={texts.client.claimSubmit}
-          onSaved={async (id, reason) => {
-            await noteClaim(studioId, clientId, { id, reason });
+          longest={longestReason}
+          save={async (reason) => {
+            await noteClaim(studioId, clientId, { id: ids.for({ reason }), reason });
+            ids.renew();
             await claims.reload();
             setNoting(false);
           }}
@@ -83,7 +86,8 @@ function ClaimEntry({
 }) {
   const texts = useTexts();
   const [ending, setEnding] = useState(false);
-  const at = (instant: string) => writtenAtStudio(instant, texts.language, timeZone);
+  const ids = useRef(new RequestIds()).current;
+  const at = (instant: string) => writtenInstant(instant, texts.language, timeZone);
   const stands = claim.endedAt === null;
   return (
     <Entry
@@ -100,10 +104,12 @@ function ClaimEntry({
       below={
         ending && (
           <ReasonForm
+            title={texts.client.endClaim}
             label={texts.client.endReason}
             hint={texts.client.claimHint}
-            name={texts.client.endClaim}
-            onSaved={async (id, reason) => {
+            longest={longestReason}
+            save={async (reason) => {
+              const id = ids.for({ ended: claim.id, reason });
               await endClaim(studioId, clientId, claim.id, { id, reason });
               await onEnded();
               setEnding(false);
@@ -118,44 +124,5 @@ function ClaimEntry({
         <p>{[texts.client.claimEndedAt(at(claim.endedAt)), claim.endedBecause].filter(Boolean).join(' ')}</p>
       )}
     </Entry>
-  );
-}
-
-function ReasonForm({
-  label,
-  hint,
-  name,
-  onSaved,
-  onCancel,
-}: {
-  label: string;
-  hint: string;
-  name: string;
-  onSaved: (id: string, reason: string) => Promise<void>;
-  onCancel: () => void;
-}) {
-  const [reason, setReason] = useState('');
-  const ids = useRef(new RequestIds()).current;
-  const { run, busy, problem } = useAction(async () => {
-    const told = reason.trim();
-    await onSaved(ids.for({ told }), told);
-  });
-  return (
-    <Fields onSubmit={() => void run()} label={name}>
-      <Textarea
-        label={label}
-        description={hint}
-        size="lg"
-        required
-        withAsterisk={false}
-        autosize
-        minRows={2}
-        maxLength={500}
-        value={reason}
-        error={problem?.faultOf('reason')}
-        onChange={(event) => setReason(event.currentTarget.value)}
-      />
-      <SaveOrCancel problem={problem} busy={busy} onCancel={onCancel} />
-    </Fields>
   );
 }

@@ -4,6 +4,7 @@ import { MoreButton } from '../frame/more-button.js';
 import { PageLink } from '../frame/navigation.js';
 import { pathOf } from '../frame/places.js';
 import { ProblemNote } from '../frame/problem-note.js';
+import { useStudio } from '../service/studio-answers.js';
 import { usePages } from '../service/use-pages.js';
 import { useTexts } from '../texts/texts.js';
 import { writtenDay } from '../texts/written-dates.js';
@@ -12,6 +13,7 @@ import { listClients } from './clients.requests.js';
 /** All clients by their reference: who they are is told by their own page. */
 export function ClientList({ studioId }: { studioId: string }) {
   const texts = useTexts();
+  const timeZone = useStudio(studioId).answer?.timeZone ?? 'UTC';
   const list = usePages(['clients', studioId], (after) => listClients(studioId, after));
   return (
     <>
@@ -31,7 +33,7 @@ export function ClientList({ studioId }: { studioId: string }) {
                 </PageLink>
               }
             >
-              <p>{texts.clients.since(writtenDay(localDay(createdAt, 'UTC'), texts.language))}</p>
+              <p>{texts.clients.since(writtenDay(localDay(createdAt, timeZone), texts.language))}</p>
             </Entry>
           ))}
         </Entries>

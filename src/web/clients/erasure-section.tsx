@@ -13,10 +13,10 @@ import { Entries, Entry } from '../frame/entries.js';
 import { Note } from '../frame/note.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
-import { writtenAtStudio } from '../records/written-at-studio.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
+import { writtenInstant } from '../texts/written-dates.js';
 import { askErasure, foreseeErasure, listErasureAnswers } from './clients.requests.js';
 import styles from './erasure-section.module.css';
 
@@ -42,7 +42,7 @@ export function ErasureSection({
     listErasureAnswers(studioId, clientId),
   );
   const earlier = answers.answer?.items ?? [];
-  if (!mayAsk && earlier.length === 0) return null;
+  if (!mayAsk && earlier.length === 0 && !answers.problem) return null;
   return (
     <Section title={texts.client.erasure} hint={texts.client.erasureHint}>
       <ProblemNote problem={answers.problem} />
@@ -77,7 +77,7 @@ export function ErasureSection({
                 name={texts.client.grounds[answer.ground]}
                 mark={texts.client.answered[answer.answer]}
               >
-                <p>{writtenAtStudio(answer.recordedAt, texts.language, timeZone)}</p>
+                <p>{writtenInstant(answer.recordedAt, texts.language, timeZone)}</p>
                 {answer.obstacles.map(({ kind, message, overriddenBy }) => (
                   <p key={kind}>{overriddenBy === null ? message : texts.client.overrides[overriddenBy]}</p>
                 ))}

@@ -1,5 +1,6 @@
 import { Button } from '@mantine/core';
 import { useState } from 'react';
+import { productLabel } from '../../catalogue/product-label.js';
 import type { TraceUseView } from '../../sessions/trace.views.js';
 import { Entries, Entry } from '../frame/entries.js';
 import { MoreButton } from '../frame/more-button.js';
@@ -42,10 +43,7 @@ function Lots({ studioId, clientId }: { studioId: string; clientId: string }) {
       {lots.length > 0 && (
         <Entries label={texts.client.lots}>
           {lots.map((lot) => {
-            const name = texts.client.lotOf(
-              [lot.makerName, lot.productName, lot.shade].filter(Boolean).join(' '),
-              lot.lotCode ?? texts.client.noCode,
-            );
+            const name = texts.client.lotOf(productLabel(lot), lot.lotCode ?? texts.client.noCode);
             return (
               <Entry
                 key={lot.lotId}

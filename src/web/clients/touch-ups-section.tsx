@@ -1,3 +1,4 @@
+import { productLabel } from '../../catalogue/product-label.js';
 import { localDay } from '../../identity/local-day.js';
 import type { PigmentAtTouchUpView, TouchUpView } from '../../sessions/touch-up.views.js';
 import { Entries, Entry } from '../frame/entries.js';
@@ -54,10 +55,7 @@ export function TouchUpsSection({
               </p>
               {notLasting(touchUp).map((pigment) => (
                 <p key={pigment.containerId}>
-                  {texts.client.notUsable(
-                    [pigment.makerName, pigment.productName, pigment.shade].filter(Boolean).join(' '),
-                    pigment.lotCode ?? texts.session.noLotCode,
-                  )}
+                  {texts.client.notUsable(productLabel(pigment), pigment.lotCode ?? texts.session.noLotCode)}
                 </p>
               ))}
             </Entry>

@@ -7,14 +7,16 @@ import { Note } from '../frame/note.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { SaveOrCancel } from '../frame/save-or-cancel.js';
 import { Section } from '../frame/section.js';
+import { useEdits } from '../frame/use-edits.js';
 import { Facts } from '../records/facts.js';
-import { writtenAtStudio } from '../records/written-at-studio.js';
-import { isProblem, type ServiceProblem } from '../service/problem.js';
+import type { ServiceProblem } from '../service/problem.js';
+import { readAnewIfStale } from '../service/read-anew-if-stale.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
 import { useTexts } from '../texts/texts.js';
+import { writtenInstant } from '../texts/written-dates.js';
 import { changeClient } from './clients.requests.js';
-import { WhoFields, whoOf } from './who-fields.js';
+import { type WhoDraft, WhoFields, whoOf } from './who-fields.js';
 
 /** Name, contact and note of a client: this is the page for which they are read. */
 export function WhoSection({
@@ -32,7 +34,7 @@ export function WhoSection({
 }) {
   const texts = useTexts();
   const [changing, setChanging] = useState(false);
-  const at = (instant: string) => writtenAtStudio(instant, texts.language, timeZone);
+  const at = (instant: string) => writtenInstant(instant, texts.language, timeZone);
   return (
     <Section title={texts.client.who}>
       <ProblemNote problem={problem} />
@@ -61,7 +63,6 @@ export function WhoSection({
       )}
       {client && changing && (
         <ChangeClientForm
-          key={client.version}
           studioId={studioId}
           client={client}
           onChanged={async () => {
@@ -76,7 +77,7 @@ export function WhoSection({
   );
 }
 
-/** Made anew (by its key) when somebody else has changed the client meanwhile. */
+/** Read anew after somebody else's change, what was written here stays, and nothing else of theirs is overwritten. */
 function ChangeClientForm({
   studioId,
   client,
@@ -91,25 +92,23 @@ function ChangeClientForm({
   onCancel: () => void;
 }) {
   const texts = useTexts();
-  const [draft, setDraft] = useState({
+  const edits = useEdits<WhoDraft>({
     name: client.name ?? '',
     contact: client.contact ?? '',
     note: client.note ?? '',
   });
   const ids = useRef(new RequestIds()).current;
   const { run, busy, problem } = useAction(async () => {
-    const change = { version: client.version, ...whoOf(draft) };
-    try {
-      await changeClient(studioId, client.id, { id: ids.for(change), ...change });
-    } catch (error) {
-      if (isProblem(error, 'stale-version')) await onStale();
-      throw error;
-    }
+    const change = { version: client.version, ...whoOf(edits.draft) };
+    await readAnewIfStale(
+      () => changeClient(studioId, client.id, { id: ids.for(change), ...change }),
+      onStale,
+    );
     await onChanged();
   });
   return (
     <Fields onSubmit={() => void run()} label={texts.client.changeForm}>
-      <WhoFields draft={draft} problem={problem} onChange={setDraft} />
+      <WhoFields draft={edits.draft} problem={problem} onChange={edits.set} />
       <SaveOrCancel problem={problem} busy={busy} onCancel={onCancel} />
     </Fields>
   );

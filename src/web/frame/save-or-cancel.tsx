@@ -7,10 +7,13 @@ import { ProblemNote } from './problem-note.js';
 export function SaveOrCancel({
   problem,
   busy,
+  save,
   onCancel,
 }: {
   problem: ServiceProblem | undefined;
   busy: boolean;
+  /** What is done, where it is not called saving. */
+  save?: string;
   onCancel: () => void;
 }) {
   const texts = useTexts();
@@ -19,7 +22,7 @@ export function SaveOrCancel({
       <ProblemNote problem={problem} />
       <Group gap="sm">
         <Button type="submit" loading={busy}>
-          {texts.app.save}
+          {save ?? texts.app.save}
         </Button>
         <Button variant="default" onClick={onCancel}>
           {texts.app.cancel}

@@ -6,20 +6,19 @@ import { wordsOfProduct } from '../catalogue/product-words.js';
 import { Choice } from '../frame/choice.js';
 import { Fields } from '../frame/fields.js';
 import { Note } from '../frame/note.js';
-import { useAnswer } from '../service/use-answer.js';
+import { usePeople } from '../service/studio-answers.js';
 import { useTexts } from '../texts/texts.js';
 import { writtenDay } from '../texts/written-dates.js';
 import { type LineDraft, piecesInOne, piecesOf } from './line-draft.js';
 import type { LineSurroundings } from './line-entry.js';
 import styles from './receiving.module.css';
-import { listPeopleHere } from './receiving.requests.js';
 
 /** What is said of a line: what its symbol tells is read, the rest is typed from the package. */
 export function LineForm({ line, around }: { line: LineDraft; around: LineSurroundings }) {
   const texts = useTexts();
   const words = texts.receiving;
   const { studioId, delivery, places, currency, onAnswered } = around;
-  const { answer: people = [] } = useAnswer(['people', studioId], () => listPeopleHere(studioId));
+  const { answer: people = [] } = usePeople(studioId);
   const { key, scanned, product, contentCount } = line;
   const set = (change: Partial<LineDraft>) => delivery.changeLine(key, change);
   const faultOf = (...fields: string[]) => line.faults.find(({ field }) => fields.includes(field))?.message;

@@ -9,8 +9,6 @@ const pageSize = 50;
 /** As many as one answer holds. */
 const most = 200;
 
-export const readSymbol = (studioId: string, text: string) =>
-  request('POST', '/studios/{studioId}/symbols/read', { studioId }, { text });
 export const receiveDelivery = (
   studioId: string,
   delivery: Omit<DeliveryBody, 'id' | 'occurredAt'> & Event,
@@ -42,5 +40,3 @@ export const listLotsOfCode = async (studioId: string, productId: string, code: 
   const page = await request('GET', '/studios/{studioId}/lots', { studioId, productId, code, limit: most });
   return page.items;
 };
-export const listPeopleHere = (studioId: string) =>
-  request('GET', '/studios/{studioId}/people', { studioId });

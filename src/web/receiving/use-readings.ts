@@ -1,12 +1,12 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { v7 as uuidv7 } from 'uuid';
 import type { SymbolView } from '../../catalogue/symbols.views.js';
+import { readSymbol } from '../catalogue/catalogue.requests.js';
 import { ServiceProblem } from '../service/problem.js';
 import { useAction } from '../service/use-action.js';
 import type { KeptDelivery } from './delivery-draft.js';
 import { changedLine, type LineDraft, newLine } from './line-draft.js';
 import { meantLine } from './meant-line.js';
-import { readSymbol } from './receiving.requests.js';
 import { goodsInSymbol } from './scanned-goods.js';
 
 /** What came of the last scan; `doubts` say why a text is not what it looks like, such as a number with a slip. */

@@ -1,13 +1,15 @@
 import { Button, TextInput } from '@mantine/core';
 import { useRef, useState } from 'react';
+import type { ProductView } from '../../catalogue/products.views.js';
 import type { PersonView } from '../../identity/people.views.js';
 import type { SessionView } from '../../sessions/session-record.views.js';
+import { ProductSearch } from '../catalogue/product-search.js';
+import { wordsOfProduct } from '../catalogue/product-words.js';
 import { Fields } from '../frame/fields.js';
 import { SaveOrCancel } from '../frame/save-or-cancel.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
 import { useTexts } from '../texts/texts.js';
-import { FindProduct, type FoundProduct } from './find-product.js';
 import { emptyUse, lateUseOf } from './late-use.js';
 import { addUse } from './records.requests.js';
 import { UseFields } from './use-fields.js';
@@ -30,7 +32,7 @@ export function AddUseForm({
   onCancel: () => void;
 }) {
   const texts = useTexts();
-  const [product, setProduct] = useState<FoundProduct>();
+  const [product, setProduct] = useState<ProductView>();
   const [draft, setDraft] = useState(emptyUse);
   const appliedAt = useStudioTime(undefined, timeZone);
   const removedAt = useStudioTime(undefined, timeZone);
@@ -47,14 +49,20 @@ export function AddUseForm({
   });
   if (!product) {
     return (
-      <FindProduct
-        studioId={studioId}
-        onChosen={(found) => {
-          setProduct(found);
-          setDraft(emptyUse);
-        }}
-        onCancel={onCancel}
-      />
+      <>
+        <p>{texts.late.addUseHint}</p>
+        <ProductSearch
+          studioId={studioId}
+          label={texts.late.product}
+          onChosen={(found) => {
+            setProduct(found);
+            setDraft(emptyUse);
+          }}
+        />
+        <Button mt="md" variant="default" onClick={onCancel}>
+          {texts.app.cancel}
+        </Button>
+      </>
     );
   }
   return (
@@ -62,7 +70,7 @@ export function AddUseForm({
       <TextInput
         label={texts.late.product}
         readOnly
-        value={product.label}
+        value={wordsOfProduct(product)}
         rightSectionWidth="auto"
         rightSection={
           <Button variant="subtle" onClick={() => setProduct(undefined)}>

@@ -4,12 +4,12 @@ import { Entries } from '../frame/entries.js';
 import { MoreButton } from '../frame/more-button.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
-import { useAnswer } from '../service/use-answer.js';
+import { usePeople } from '../service/studio-answers.js';
 import { usePages } from '../service/use-pages.js';
 import { useTexts } from '../texts/texts.js';
 import { AuditEntry } from './audit-entry.js';
 import { AuditFilterForm } from './audit-filter-form.js';
-import { type AuditFilters, listAuditEntries, listPeople } from './records.requests.js';
+import { type AuditFilters, listAuditEntries } from './records.requests.js';
 import { StudioPage } from './studio-page.js';
 import { ExportSection, VerificationSection } from './verification-section.js';
 
@@ -22,7 +22,7 @@ export function AuditLogPage({ standing }: { standing: StandingView }) {
       {(timeZone) => (
         <>
           <VerificationSection studioId={studioId} />
-          <ExportSection studioId={studioId} />
+          <ExportSection studioId={studioId} timeZone={timeZone} />
           <AuditEntries studioId={studioId} timeZone={timeZone} />
         </>
       )}
@@ -33,7 +33,7 @@ export function AuditLogPage({ standing }: { standing: StandingView }) {
 function AuditEntries({ studioId, timeZone }: { studioId: string; timeZone: string }) {
   const texts = useTexts();
   const [filters, setFilters] = useState<AuditFilters>({ order: 'newest' });
-  const people = useAnswer(['people', studioId], () => listPeople(studioId));
+  const people = usePeople(studioId);
   const list = usePages(['audit log', studioId, JSON.stringify(filters)], (after) =>
     listAuditEntries(studioId, filters, after),
   );

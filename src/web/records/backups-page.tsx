@@ -4,10 +4,10 @@ import { Note } from '../frame/note.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
+import { writtenInstant } from '../texts/written-dates.js';
 import { Facts } from './facts.js';
 import { showBackups } from './records.requests.js';
 import { StudioPage } from './studio-page.js';
-import { writtenAtStudio } from './written-at-studio.js';
 
 /** Whether there is something to be brought back. */
 export function BackupsPage({ standing }: { standing: StandingView }) {
@@ -17,7 +17,7 @@ export function BackupsPage({ standing }: { standing: StandingView }) {
   return (
     <StudioPage standing={standing} title={texts.backups.title} lead={texts.backups.lead}>
       {(timeZone) => {
-        const at = (instant: string) => writtenAtStudio(instant, texts.language, timeZone);
+        const at = (instant: string) => writtenInstant(instant, texts.language, timeZone);
         return (
           <>
             <ProblemNote problem={problem} />

@@ -1,8 +1,9 @@
-import { useRef, useState } from 'react';
+import { useRef } from 'react';
 import type { SessionView } from '../../sessions/session-record.views.js';
 import { Fields } from '../frame/fields.js';
 import { SaveOrCancel } from '../frame/save-or-cancel.js';
-import { isProblem } from '../service/problem.js';
+import { useEdits } from '../frame/use-edits.js';
+import { readAnewIfStale } from '../service/read-anew-if-stale.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
 import { useTexts } from '../texts/texts.js';
@@ -10,7 +11,7 @@ import { type PlanDraft, PlanFields } from './plan-fields.js';
 import { changePlan } from './records.requests.js';
 import { useStudioTime } from './use-studio-time.js';
 
-/** Changes what is planned. Made anew (by its key) when somebody else has changed it meanwhile. */
+/** Changes what is planned. Read anew after somebody else's change, what was written here stays, and only that is sent. */
 export function ChangePlanForm({
   studioId,
   session,
@@ -27,30 +28,27 @@ export function ChangePlanForm({
   onCancel: () => void;
 }) {
   const texts = useTexts();
-  const [draft, setDraft] = useState(() => draftOf(session));
+  const edits = useEdits<PlanDraft>(draftOf(session));
   const start = useStudioTime(session.plannedStart ?? undefined, timeZone);
   const ids = useRef(new RequestIds()).current;
   const { run, busy, problem } = useAction(async () => {
-    const { visitKind, bodyPlace, follows } = draft;
-    if (visitKind === '' || bodyPlace === '' || start.instant === undefined) return;
-    const detail = draft.bodyPlaceDetail.trim() === '' ? null : draft.bodyPlaceDetail.trim();
-    // Only what was changed: an artist who left or a procedure no longer offered may stay as they are.
+    if (start.instant === undefined) return;
+    // An artist who left or a procedure no longer offered may stay as they are.
+    const { artistId, procedureId, visitKind, bodyPlace, bodyPlaceDetail, follows } = edits.changes;
     const change = {
       version: session.version,
-      ...(draft.artistId !== session.artist.id && { artistId: draft.artistId }),
-      ...(draft.procedureId !== session.procedure.id && { procedureId: draft.procedureId }),
-      ...(visitKind !== session.visitKind && { visitKind }),
-      ...(bodyPlace !== session.bodyPlace && { bodyPlace }),
-      ...(detail !== session.bodyPlaceDetail && { bodyPlaceDetail: detail }),
+      ...(artistId && { artistId }),
+      ...(procedureId && { procedureId }),
+      ...(visitKind && { visitKind }),
+      ...(bodyPlace && { bodyPlace }),
+      ...(bodyPlaceDetail !== undefined && { bodyPlaceDetail: bodyPlaceDetail.trim() || null }),
       ...(start.instant !== session.plannedStart && { plannedStart: start.instant }),
-      ...(follows !== '' && { followsSessionId: follows === 'none' ? null : follows }),
+      ...(follows && { followsSessionId: follows === 'none' ? null : follows }),
     };
-    try {
-      await changePlan(studioId, session.id, { id: ids.for(change), ...change });
-    } catch (error) {
-      if (isProblem(error, 'stale-version')) await onStale();
-      throw error;
-    }
+    await readAnewIfStale(
+      () => changePlan(studioId, session.id, { id: ids.for(change), ...change }),
+      onStale,
+    );
     await onChanged();
   });
   return (
@@ -58,14 +56,14 @@ export function ChangePlanForm({
       <PlanFields
         studioId={studioId}
         clientId={session.client.id}
-        draft={draft}
+        draft={edits.draft}
         present={session.procedure}
         start={start}
         startLabel={texts.plan.start}
         startFault={problem?.faultOf('plannedStart')}
         isNew={false}
         problem={problem}
-        onChange={setDraft}
+        onChange={edits.set}
       />
       <SaveOrCancel problem={problem} busy={busy} onCancel={onCancel} />
     </Fields>

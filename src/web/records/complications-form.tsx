@@ -3,7 +3,7 @@ import { useRef, useState } from 'react';
 import type { SessionView } from '../../sessions/session-record.views.js';
 import { Fields } from '../frame/fields.js';
 import { SaveOrCancel } from '../frame/save-or-cancel.js';
-import { isProblem } from '../service/problem.js';
+import { readAnewIfStale } from '../service/read-anew-if-stale.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
 import { useTexts } from '../texts/texts.js';
@@ -35,12 +35,10 @@ export function ComplicationsForm({
   const { run, busy, problem } = useAction(async () => {
     if (at.instant === undefined) return;
     const added = { complications: text.trim(), version: session.version, occurredAt: at.instant };
-    try {
-      await addComplications(studioId, session.id, { id: ids.for(added), ...added });
-    } catch (error) {
-      if (isProblem(error, 'stale-version')) await onStale();
-      throw error;
-    }
+    await readAnewIfStale(
+      () => addComplications(studioId, session.id, { id: ids.for(added), ...added }),
+      onStale,
+    );
     await onRecorded();
   });
   return (

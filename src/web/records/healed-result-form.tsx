@@ -5,7 +5,7 @@ import type { SessionView } from '../../sessions/session-record.views.js';
 import { Choice } from '../frame/choice.js';
 import { Fields } from '../frame/fields.js';
 import { SaveOrCancel } from '../frame/save-or-cancel.js';
-import { isProblem } from '../service/problem.js';
+import { readAnewIfStale } from '../service/read-anew-if-stale.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
 import { useAnswer } from '../service/use-answer.js';
@@ -52,12 +52,10 @@ export function HealedResultForm({
       occurredAt: at.instant,
       ...(before !== null && { version: session.version }),
     };
-    try {
-      await recordHealedResult(studioId, session.id, { id: ids.for(result), ...result });
-    } catch (error) {
-      if (isProblem(error, 'stale-version')) await onStale();
-      throw error;
-    }
+    await readAnewIfStale(
+      () => recordHealedResult(studioId, session.id, { id: ids.for(result), ...result }),
+      onStale,
+    );
     await onRecorded();
   });
   const choices = (visits.answer?.items ?? [])

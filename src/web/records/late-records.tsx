@@ -80,8 +80,8 @@ export function LateRecords({
         />
       )}
       {open === 'use' && <AddUseForm {...form} people={people} />}
-      {open === 'complications' && <ComplicationsForm key={session.version} {...form} onStale={onRecorded} />}
-      {open === 'healed' && <HealedResultForm key={session.version} {...form} onStale={onRecorded} />}
+      {open === 'complications' && <ComplicationsForm {...form} onStale={onRecorded} />}
+      {open === 'healed' && <HealedResultForm {...form} onStale={onRecorded} />}
     </Section>
   );
 }

@@ -9,12 +9,12 @@ import { pathOf } from '../frame/places.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
 import { RequestIds } from '../service/request-ids.js';
+import { usePeople } from '../service/studio-answers.js';
 import { useAction } from '../service/use-action.js';
-import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
 import { ClientOfSession, useClientOfSession } from './client-of-session.js';
 import { emptyPlan, type PlanDraft, PlanFields } from './plan-fields.js';
-import { listPeople, recordLateVisit } from './records.requests.js';
+import { recordLateVisit } from './records.requests.js';
 import { StudioPage } from './studio-page.js';
 import { useStudioTime } from './use-studio-time.js';
 
@@ -33,7 +33,7 @@ function LateVisit({ standing, timeZone }: { standing: StandingView; timeZone: s
   const open = useNavigate();
   const { studioId, personId } = standing;
   const clientId = useClientOfSession();
-  const people = useAnswer(['people', studioId], () => listPeople(studioId));
+  const people = usePeople(studioId);
   const [source, setSource] = useState<'paper' | 'late'>('paper');
   const [draft, setDraft] = useState<PlanDraft>({ ...emptyPlan, artistId: personId });
   const [complications, setComplications] = useState('');

@@ -1,3 +1,4 @@
+import { productLabel } from '../../catalogue/product-label.js';
 import type { MixView } from '../../sessions/mixes.views.js';
 import { useTexts } from '../texts/texts.js';
 import styles from './session-sheet.module.css';
@@ -17,7 +18,7 @@ export function MixList({ mixes }: { mixes: readonly MixView[] }) {
                 part.drops === null
                   ? texts.session.microlitres(microlitres(part.microlitres))
                   : texts.session.drops(part.drops);
-              const product = [part.makerName, part.productName, part.shade].filter(Boolean).join(' ');
+              const product = productLabel(part);
               return `${amount} ${product} (${texts.session.lot} ${part.lotCode ?? texts.session.noLotCode})`;
             })
             .join('; ')}

@@ -1,13 +1,15 @@
 import { TextInput } from '@mantine/core';
 import { localDay } from '../../identity/local-day.js';
 import { type BodyPlace, bodyPlaces, type VisitKind, visitKinds } from '../../sessions/vocabulary.js';
+import { treats } from '../access/treats.js';
 import { Choice } from '../frame/choice.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import type { ServiceProblem } from '../service/problem.js';
+import { usePeople, useProcedures } from '../service/studio-answers.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
 import { writtenDay } from '../texts/written-dates.js';
-import { listPeople, listProcedures, listSessions } from './records.requests.js';
+import { listSessions } from './records.requests.js';
 import { StudioTimeField } from './studio-time-field.js';
 import type { WrittenStudioTime } from './use-studio-time.js';
 
@@ -59,12 +61,9 @@ export function PlanFields({
   onChange: (draft: PlanDraft) => void;
 }) {
   const texts = useTexts();
-  const people = useAnswer(['people', studioId], () => listPeople(studioId));
-  const procedures = useAnswer(['procedures', studioId], () => listProcedures(studioId));
-  const artists = (people.answer ?? []).filter(
-    ({ role, state, id }) =>
-      id === draft.artistId || (state === 'active' && role !== 'auditor' && role !== 'chain manager'),
-  );
+  const people = usePeople(studioId);
+  const procedures = useProcedures(studioId);
+  const artists = (people.answer ?? []).filter((person) => person.id === draft.artistId || treats(person));
   const offered = procedures.answer ?? [];
   const isGone = present !== undefined && !offered.some(({ id }) => id === present.id);
   return (

@@ -25,17 +25,6 @@ export interface Plan {
 
 export type LateUse = BodyOf<'POST', '/studios/{studioId}/sessions/{sessionId}/uses'>['uses'][number];
 
-export const showStudio = (studioId: string) => request('GET', '/studios/{studioId}', { studioId });
-export const listPeople = (studioId: string) => request('GET', '/studios/{studioId}/people', { studioId });
-export const listProcedures = (studioId: string) =>
-  request('GET', '/studios/{studioId}/procedures', { studioId });
-export const showKitList = (studioId: string, procedureId: string, artistId: string) =>
-  request('GET', '/studios/{studioId}/procedures/{procedureId}/kit-list', {
-    studioId,
-    procedureId,
-    artistId,
-  });
-
 export const listSessions = (
   studioId: string,
   filters: SessionFilters,
@@ -62,8 +51,6 @@ export const cancelSession = (studioId: string, sessionId: string, step: Event) 
 export const recordNonAttendance = (studioId: string, sessionId: string, step: Event) =>
   request('POST', '/studios/{studioId}/sessions/{sessionId}/non-attendance', { studioId, sessionId }, step);
 
-export const findProducts = (studioId: string, text: string) =>
-  request('GET', '/studios/{studioId}/products', { studioId, text, limit: 50 });
 export const listLotsOf = (studioId: string, productId: string) =>
   request('GET', '/studios/{studioId}/lots', { studioId, productId, limit: 200 });
 

@@ -1,9 +1,10 @@
-import { Button, Group, Modal, Textarea } from '@mantine/core';
+import { Button, Modal, Textarea } from '@mantine/core';
 import { useRef, useState } from 'react';
+import { productLabel } from '../../catalogue/product-label.js';
 import type { SessionView, UseView } from '../../sessions/session-record.views.js';
 import { Entries, Entry } from '../frame/entries.js';
 import { Fields } from '../frame/fields.js';
-import { ProblemNote } from '../frame/problem-note.js';
+import { SaveOrCancel } from '../frame/save-or-cancel.js';
 import { Events } from '../service/events.js';
 import { useAction } from '../service/use-action.js';
 import { useTexts } from '../texts/texts.js';
@@ -31,11 +32,11 @@ export function ReverseUses({
         {standing.map((use) => (
           <Entry
             key={use.id}
-            name={nameOf(use)}
+            name={productLabel(use)}
             actions={
               <Button
                 variant="default"
-                aria-label={texts.late.reverseOf(nameOf(use), use.lotCode ?? texts.session.noLotCode)}
+                aria-label={texts.late.reverseOf(productLabel(use), use.lotCode ?? texts.session.noLotCode)}
                 onClick={() => setReversing(use)}
               >
                 {texts.late.reverse}
@@ -104,10 +105,10 @@ function ReverseForm({
   return (
     <Fields
       onSubmit={() => void run()}
-      label={texts.late.reverseOf(nameOf(use), use.lotCode ?? texts.session.noLotCode)}
+      label={texts.late.reverseOf(productLabel(use), use.lotCode ?? texts.session.noLotCode)}
     >
       <p>{texts.late.reverseQuestion}</p>
-      <p>{`${nameOf(use)}, ${texts.session.lot} ${use.lotCode ?? texts.session.noLotCode}`}</p>
+      <p>{`${productLabel(use)}, ${texts.session.lot} ${use.lotCode ?? texts.session.noLotCode}`}</p>
       <Textarea
         label={texts.late.reverseReason}
         size="lg"
@@ -119,19 +120,12 @@ function ReverseForm({
         error={fault}
         onChange={(event) => setReason(event.currentTarget.value)}
       />
-      {fault === undefined && <ProblemNote problem={problem} />}
-      <Group gap="sm">
-        <Button type="submit" loading={busy}>
-          {texts.late.reverse}
-        </Button>
-        <Button variant="default" onClick={onCancel}>
-          {texts.app.cancel}
-        </Button>
-      </Group>
+      <SaveOrCancel
+        problem={fault === undefined ? problem : undefined}
+        busy={busy}
+        save={texts.late.reverse}
+        onCancel={onCancel}
+      />
     </Fields>
   );
-}
-
-function nameOf({ makerName, productName, shade }: UseView): string {
-  return [makerName, productName, shade].filter(Boolean).join(' ');
 }

@@ -1,12 +1,13 @@
 import { Button, TextInput } from '@mantine/core';
 import { useState } from 'react';
+import { roleMay } from '../../identity/permissions.js';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import { sessionStates } from '../../sessions/vocabulary.js';
 import { Choice } from '../frame/choice.js';
-import { useAnswer } from '../service/use-answer.js';
+import { usePeople } from '../service/studio-answers.js';
 import { useTexts } from '../texts/texts.js';
 import styles from './filters.module.css';
-import { type SessionFilters as Filters, listPeople } from './records.requests.js';
+import { type SessionFilters as Filters } from './records.requests.js';
 
 /** Days, state and artist by which the list of sessions is narrowed. */
 export function SessionFilters({
@@ -20,7 +21,7 @@ export function SessionFilters({
 }) {
   const texts = useTexts();
   const [draft, setDraft] = useState(filters);
-  const people = useAnswer(['people', studioId], () => listPeople(studioId));
+  const people = usePeople(studioId);
   return (
     <form
       className={styles.filters}
@@ -54,7 +55,7 @@ export function SessionFilters({
         value={draft.artistId ?? ''}
         none={texts.sessionList.anyArtist}
         choices={(people.answer ?? [])
-          .filter(({ role }) => role !== 'auditor' && role !== 'chain manager')
+          .filter(({ role }) => roleMay(role, 'work the tray'))
           .map(({ id, name }) => ({ value: id, label: name ?? texts.records.unknownPerson }))}
         onChange={(artistId) => setDraft({ ...draft, artistId: artistId || undefined })}
       />

@@ -7,10 +7,12 @@ import { Page } from '../frame/page.js';
 import { pathOf, pathOfTray } from '../frame/places.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { isProblem } from '../service/problem.js';
+import { usePeople } from '../service/studio-answers.js';
 import { useAnswer } from '../service/use-answer.js';
+import { showKitList } from '../settings/settings.requests.js';
 import { useTexts } from '../texts/texts.js';
 import { LateRecords } from './late-records.js';
-import { listPeople, showKitList, showRecord, showSession } from './records.requests.js';
+import { showRecord, showSession } from './records.requests.js';
 import styles from './session-page.module.css';
 import { SessionPlan } from './session-plan.js';
 import { SessionSheet } from './session-sheet.js';
@@ -21,10 +23,11 @@ export function SessionPage({ standing, id: sessionId }: { standing: StandingVie
   const { studioId, studioName, permissions } = standing;
   const record = useAnswer(['session record', studioId, sessionId], () => showRecord(studioId, sessionId));
   const shown = useAnswer(['session', studioId, sessionId], () => showSession(studioId, sessionId));
-  const people = useAnswer(['people', studioId], () => listPeople(studioId));
+  const people = usePeople(studioId);
   const session = shown.answer;
-  const kit = useAnswer(['kit', studioId, session?.procedure.id ?? '', session?.artist.id ?? ''], async () =>
-    session ? showKitList(studioId, session.procedure.id, session.artist.id) : null,
+  const kit = useAnswer(
+    ['kit list', studioId, session?.procedure.id ?? '', session?.artist.id ?? ''],
+    async () => (session ? showKitList(studioId, session.procedure.id, session.artist.id) : null),
   );
   const [showsName, setShowsName] = useState(false);
   const reload = async () => {
@@ -34,7 +37,7 @@ export function SessionPage({ standing, id: sessionId }: { standing: StandingVie
   const isOpen = session?.state === 'planned' || session?.state === 'in setup';
   return (
     <Page above={studioName} title={texts.session.title}>
-      <ProblemNote problem={shown.problem ?? record.problem ?? people.problem} />
+      <ProblemNote problem={shown.problem ?? record.problem ?? people.problem ?? kit.problem} />
       {(!session || !record.answer) && !shown.problem && <p role="status">{texts.app.loading}</p>}
       {session && record.answer && (
         <>

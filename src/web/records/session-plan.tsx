@@ -28,7 +28,6 @@ export function SessionPlan({
     <Section title={texts.session.plan} hint={texts.session.planHint}>
       {changing ? (
         <ChangePlanForm
-          key={session.version}
           studioId={studioId}
           session={session}
           timeZone={timeZone}

@@ -7,13 +7,13 @@ import type { ClientRecordView, SessionView } from '../../sessions/session-recor
 import { PageLink } from '../frame/navigation.js';
 import { pathOf } from '../frame/places.js';
 import { useTexts } from '../texts/texts.js';
+import { writtenInstant } from '../texts/written-dates.js';
 import { Facts } from './facts.js';
 import { MixList } from './mix-list.js';
 import { firstRecordedAt } from './recorded-later.js';
 import styles from './session-sheet.module.css';
 import { UnusedList } from './unused-list.js';
 import { UseTable } from './use-table.js';
-import { writtenAtStudio } from './written-at-studio.js';
 
 /**
  * The record of one visit as it is read, printed and kept: what a written client record asks for (NEHA Body Art Model
@@ -36,7 +36,7 @@ export function SessionSheet({
 }) {
   const texts = useTexts();
   const { timeZone } = record;
-  const at = (instant: string) => writtenAtStudio(instant, texts.language, timeZone);
+  const at = (instant: string) => writtenInstant(instant, texts.language, timeZone);
   const nameOf = (id: string | null) =>
     people.find((person) => person.id === id)?.name ?? texts.records.unknownPerson;
   const isDone = session.state === 'completed';

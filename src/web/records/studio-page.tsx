@@ -2,9 +2,8 @@ import type { ReactNode } from 'react';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import { Page } from '../frame/page.js';
 import { ProblemNote } from '../frame/problem-note.js';
-import { useAnswer } from '../service/use-answer.js';
+import { useStudio } from '../service/studio-answers.js';
 import { useTexts } from '../texts/texts.js';
-import { showStudio } from './records.requests.js';
 
 /** A page whose days and times are those of the studio: its content waits until its time zone is known. */
 export function StudioPage({
@@ -19,7 +18,7 @@ export function StudioPage({
   children: (timeZone: string) => ReactNode;
 }) {
   const texts = useTexts();
-  const studio = useAnswer(['studio', studioId], () => showStudio(studioId));
+  const studio = useStudio(studioId);
   const timeZone = studio.answer?.timeZone;
   return (
     <Page above={studioName} title={title} {...(lead !== undefined && { lead })}>

@@ -1,4 +1,5 @@
 import { Textarea, TextInput } from '@mantine/core';
+import type { ProductView } from '../../catalogue/products.views.js';
 import type { PersonView } from '../../identity/people.views.js';
 import type { SessionView } from '../../sessions/session-record.views.js';
 import { knownBy } from '../../sessions/vocabulary.js';
@@ -8,7 +9,6 @@ import type { ServiceProblem } from '../service/problem.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
 import { writtenDay } from '../texts/written-dates.js';
-import type { FoundProduct } from './find-product.js';
 import type { UseDraft } from './late-use.js';
 import { listLotsOf } from './records.requests.js';
 import { StudioTimeField } from './studio-time-field.js';
@@ -28,7 +28,7 @@ export function UseFields({
 }: {
   studioId: string;
   session: SessionView;
-  product: FoundProduct;
+  product: ProductView;
   draft: UseDraft;
   appliedAt: WrittenStudioTime;
   removedAt: WrittenStudioTime;

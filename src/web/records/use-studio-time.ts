@@ -16,27 +16,22 @@ export interface WrittenStudioTime {
   timeZone: string;
 }
 
-/** @param initial instant it begins with; undefined: the field is empty */
+/**
+ * @param initial instant it begins with, and follows until somebody writes; undefined: the field is empty. What was not
+ * touched keeps its seconds, and the one of two that it is
+ */
 export function useStudioTime(initial: string | undefined, timeZone: string): WrittenStudioTime {
-  const [local, setLocal] = useState(initial === undefined ? '' : shownInStudio(initial, timeZone));
-  const [which, setWhich] = useState<Which>();
-  /** What was not touched keeps its seconds, and the one of two that it is. */
-  const [untouched, setUntouched] = useState(initial);
+  const [written, setWritten] = useState<{ local: string; which: Which | undefined }>();
+  const begun = initial === undefined ? '' : shownInStudio(initial, timeZone);
+  const local = written?.local ?? begun;
   const means = studioTime(local, timeZone);
   return {
     local,
-    write: (text) => {
-      setUntouched(undefined);
-      setWhich(undefined);
-      setLocal(text);
-    },
+    write: (text) => setWritten({ local: text, which: undefined }),
     means,
-    which: untouched === undefined ? which : whichOf(means, untouched),
-    choose: (chosen) => {
-      setUntouched(undefined);
-      setWhich(chosen);
-    },
-    instant: untouched ?? instantOf(means, which),
+    which: written ? written.which : whichOf(means, initial),
+    choose: (which) => setWritten({ local, which }),
+    instant: written ? instantOf(means, written.which) : initial,
     timeZone,
   };
 }
@@ -46,7 +41,7 @@ function instantOf(means: StudioTime | null, which: Which | undefined): string |
   return means?.kind === 'twice' && which !== undefined ? means[which].instant : undefined;
 }
 
-function whichOf(means: StudioTime | null, instant: string): Which | undefined {
-  if (means?.kind !== 'twice') return undefined;
+function whichOf(means: StudioTime | null, instant: string | undefined): Which | undefined {
+  if (means?.kind !== 'twice' || instant === undefined) return undefined;
   return instant < means.second.instant ? 'first' : 'second';
 }

@@ -1,14 +1,14 @@
 import type { ReactNode } from 'react';
+import { productLabel } from '../../catalogue/product-label.js';
 import type { MixView } from '../../sessions/mixes.views.js';
 import type { BlendedPigmentView, UseView } from '../../sessions/session-record.views.js';
 import { PageLink } from '../frame/navigation.js';
 import { pathOf } from '../frame/places.js';
 import type { Texts } from '../texts/en/english.js';
 import { useTexts } from '../texts/texts.js';
-import { writtenDay } from '../texts/written-dates.js';
+import { writtenDay, writtenInstant } from '../texts/written-dates.js';
 import { amountOf } from './amount-of.js';
 import styles from './use-table.module.css';
-import { writtenAtStudio } from './written-at-studio.js';
 
 /** What touched the client, a row each, with everything that has to be said of it below. */
 export function UseTable({
@@ -62,7 +62,7 @@ function UseRows({ studioId, use, ...known }: { studioId: string; use: UseView }
   return (
     <tbody data-reversed={use.reversal !== null || undefined}>
       <tr>
-        {cell(texts.session.product, [use.makerName, use.productName, use.shade].filter(Boolean).join(' '))}
+        {cell(texts.session.product, productLabel(use))}
         {cell(
           texts.session.lot,
           <PageLink to={pathOf({ studioId, area: 'stock' }, 'lots', use.lotId)} className={styles.lot ?? ''}>
@@ -94,7 +94,7 @@ function remarksOf(
   { timeZone, blends, firstRecordedAt, nameOf }: Omit<KnownOfSession, 'mixes'>,
   texts: Texts,
 ): string[] {
-  const at = (instant: string) => writtenAtStudio(instant, texts.language, timeZone);
+  const at = (instant: string) => writtenInstant(instant, texts.language, timeZone);
   const blended = blends.find(({ useId }) => useId === use.id)?.lots ?? [];
   const anaesthetic = [
     use.appliedAt !== null && texts.session.applied(at(use.appliedAt)),
@@ -106,7 +106,7 @@ function remarksOf(
       `${texts.session.blendOf} ${blended
         .map((lot) =>
           texts.session.blendLot(
-            [lot.makerName, lot.productName, lot.shade].filter(Boolean).join(' '),
+            productLabel(lot),
             lot.lotCode ?? texts.session.noLotCode,
             lot.useBy === null ? texts.session.noUseBy : writtenDay(lot.useBy, texts.language),
           ),

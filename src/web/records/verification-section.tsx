@@ -1,5 +1,6 @@
 import { Button } from '@mantine/core';
 import { useRef, useState } from 'react';
+import { localDay } from '../../identity/local-day.js';
 import type { VerificationView } from '../../operations/verify/verification.views.js';
 import { Note } from '../frame/note.js';
 import { ProblemNote } from '../frame/problem-note.js';
@@ -62,13 +63,13 @@ function Answer({ found }: { found: VerificationView }) {
 }
 
 /** The whole log as a file. */
-export function ExportSection({ studioId }: { studioId: string }) {
+export function ExportSection({ studioId, timeZone }: { studioId: string; timeZone: string }) {
   const texts = useTexts();
   const ids = useRef(new RequestIds()).current;
   const { run, busy, problem } = useAction(async () => {
     const file = await exportAuditLog(studioId, ids.for({ studioId }));
     ids.renew();
-    saveFile(file, `audit-log-${new Date().toISOString().slice(0, 10)}.ndjson`);
+    saveFile(file, `audit-log-${localDay(new Date().toISOString(), timeZone)}.ndjson`);
   });
   return (
     <Section title={texts.auditLog.export} hint={texts.auditLog.exportHint}>

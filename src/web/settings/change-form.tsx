@@ -4,6 +4,7 @@ import { Fields } from '../frame/fields.js';
 import { Note } from '../frame/note.js';
 import type { Edits } from '../frame/use-edits.js';
 import { isProblem, type ServiceProblem } from '../service/problem.js';
+import { readAnewIfStale } from '../service/read-anew-if-stale.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
 import { ProblemOrSignInAgain } from '../sign-in/sign-in-again.js';
@@ -35,12 +36,7 @@ export function ChangeForm<Draft extends object>({
   const [saved, setSaved] = useState(false);
   const { run, busy, problem } = useAction(async () => {
     setSaved(false);
-    try {
-      await save(ids.for({ version, ...edits.changes }));
-    } catch (error) {
-      if (isProblem(error, 'stale-version')) await reload();
-      throw error;
-    }
+    await readAnewIfStale(() => save(ids.for({ version, ...edits.changes })), reload);
     ids.renew();
     await reload();
     edits.forget();

@@ -11,16 +11,16 @@ import { Page } from '../frame/page.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
 import { RequestIds } from '../service/request-ids.js';
+import { usePlaces } from '../service/studio-answers.js';
 import { useAction } from '../service/use-action.js';
-import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
-import { addPlace, archivePlace, listPlaces } from './places.requests.js';
+import { addPlace, archivePlace } from './places.requests.js';
 
 /** Where stock stands. */
 export function PlacesPage({ standing: { studioId, studioName } }: { standing: StandingView }) {
   const texts = useTexts();
   const words = texts.places;
-  const { answer, problem, reload } = useAnswer(['places', studioId], () => listPlaces(studioId));
+  const { answer, problem, reload } = usePlaces(studioId);
   return (
     <Page above={studioName} title={words.title} lead={words.lead}>
       <Section title={words.list} hint={words.listHint}>

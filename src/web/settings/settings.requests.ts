@@ -7,7 +7,6 @@ export type NewProcedure = BodyOf<'POST', '/studios/{studioId}/procedures'>;
 export type ProcedureChange = BodyOf<'PATCH', '/studios/{studioId}/procedures/{procedureId}'>;
 export type KitListContent = BodyOf<'PUT', '/studios/{studioId}/procedures/{procedureId}/kit-list'>;
 
-export const showStudio = (studioId: string) => request('GET', '/studios/{studioId}', { studioId });
 export const changeStudio = (studioId: string, change: StudioChange) =>
   request('PATCH', '/studios/{studioId}', { studioId }, change);
 export const listRetentionPresets = (studioId: string) =>
@@ -31,4 +30,3 @@ export const showKitList = (studioId: string, procedureId: string, artistId: str
   });
 export const putKitList = (studioId: string, procedureId: string, content: KitListContent) =>
   request('PUT', '/studios/{studioId}/procedures/{procedureId}/kit-list', { studioId, procedureId }, content);
-export const listPeople = (studioId: string) => request('GET', '/studios/{studioId}/people', { studioId });

@@ -6,10 +6,9 @@ import { Page } from '../frame/page.js';
 import { pathOf } from '../frame/places.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
-import { useAnswer } from '../service/use-answer.js';
+import { useStudio } from '../service/studio-answers.js';
 import { useTexts } from '../texts/texts.js';
 import { assumedLifeOf, writtenLife } from './assumed-life.js';
-import { showStudio } from './settings.requests.js';
 import { ThresholdsForm } from './thresholds-form.js';
 
 /** From when on the studio is told of what ends or runs out. */
@@ -20,7 +19,7 @@ export function ThresholdsPage({
 }) {
   const texts = useTexts();
   const words = texts.thresholds;
-  const { answer: studio, problem, reload } = useAnswer(['studio', studioId], () => showStudio(studioId));
+  const { answer: studio, problem, reload } = useStudio(studioId);
   const mayChange = permissions.includes('change the studio');
   return (
     <Page above={studioName} title={words.title} lead={words.lead}>

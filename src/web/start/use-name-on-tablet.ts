@@ -1,4 +1,4 @@
-import { listPeople } from '../access/access.requests.js';
+import { listPeople } from '../service/studio-answers.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useRequester } from '../sign-in/requester.js';
 

@@ -1,9 +1,8 @@
 import { localDay } from '../../identity/local-day.js';
 import type { PlaceView } from '../../stock/places.views.js';
 import type { ServiceProblem } from '../service/problem.js';
-import { useAnswer } from '../service/use-answer.js';
+import { usePeople, usePlaces, useStudio } from '../service/studio-answers.js';
 import type { NearDays } from './ends-soon.js';
-import { listPeople, listPlaces, showStudio } from './stock.requests.js';
 
 /** What pages of stock need to know of the studio besides the stock itself. */
 export interface StudioFacts {
@@ -23,9 +22,9 @@ export function useStudioFacts(studioId: string): {
   facts: StudioFacts | undefined;
   problem: ServiceProblem | undefined;
 } {
-  const studio = useAnswer(['studio', studioId], () => showStudio(studioId));
-  const places = useAnswer(['places', studioId], () => listPlaces(studioId));
-  const people = useAnswer(['people', studioId], () => listPeople(studioId));
+  const studio = useStudio(studioId);
+  const places = usePlaces(studioId);
+  const people = usePeople(studioId);
   const problem = studio.problem ?? places.problem ?? people.problem;
   if (!studio.answer || !places.answer || !people.answer) return { facts: undefined, problem };
   const { timeZone } = studio.answer;

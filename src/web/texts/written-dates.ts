@@ -1,8 +1,13 @@
-/** An instant as it is read at the place of the reader: `25 Nov 2026, 14:05`. */
-export function writtenInstant(instant: string, language: string): string {
-  return new Intl.DateTimeFormat(language, { dateStyle: 'medium', timeStyle: 'short' }).format(
+/** An instant by the clocks of a place, wherever it is read: `25 Nov 2026, 14:05`. */
+export function writtenInstant(instant: string, language: string, timeZone: string): string {
+  return new Intl.DateTimeFormat(language, { dateStyle: 'medium', timeStyle: 'short', timeZone }).format(
     new Date(instant),
   );
+}
+
+/** An instant by the clock of whoever reads it, for what belongs to no studio. */
+export function writtenInstantHere(instant: string, language: string): string {
+  return writtenInstant(instant, language, Intl.DateTimeFormat().resolvedOptions().timeZone);
 }
 
 /** The time of day of an instant, by the clock of a place: `14:05`. */

@@ -5,6 +5,7 @@ import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import { Entry } from '../frame/entries.js';
 import { PageLink } from '../frame/navigation.js';
 import { ProblemNote } from '../frame/problem-note.js';
+import { useStudioInstants } from '../frame/use-studio-instants.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
 import { useTexts } from '../texts/texts.js';
@@ -36,7 +37,7 @@ export function AlertEntry({
   const name = texts.alerts.kinds[alert.kind] ?? alert.kind;
   const subject = pathOfAlert(studioId, alert);
   const isMine = alert.acknowledgedBy === personId;
-  const facts = writtenFacts(alert.facts, texts);
+  const facts = writtenFacts(alert.facts, texts, useStudioInstants(studioId));
   return (
     <Entry
       name={name}

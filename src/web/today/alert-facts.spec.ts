@@ -14,13 +14,15 @@ it('says first what it is about, then what is to be known, with days as they are
     daysLeft: null,
     held: true,
     reasons: ['expired', 'recalled'],
+    lastGoodAt: '2026-12-01T23:30:00.000Z',
   };
-  expect(writtenFacts(facts, english)).toEqual([
+  expect(writtenFacts(facts, english, (instant) => `at ${instant.slice(11, 16)}`)).toEqual([
     'Halden Umber Warm 02',
     'pieces 2',
     'last day 24 Dec 2026',
     'on hold',
     'against expired, recalled',
+    'last good one at 23:30',
   ]);
 });
 

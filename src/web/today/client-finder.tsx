@@ -1,11 +1,11 @@
 import { Button, Group, Radio, Stack, TextInput } from '@mantine/core';
 import { useState } from 'react';
 import type { ClientView } from '../../clients/clients.views.js';
+import { findClients } from '../clients/clients.requests.js';
 import { Fields } from '../frame/fields.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { useAction } from '../service/use-action.js';
 import { useTexts } from '../texts/texts.js';
-import { findClients } from './walk-in.requests.js';
 
 const longestText = 200;
 

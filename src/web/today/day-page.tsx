@@ -7,6 +7,7 @@ import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
 import { useDayFacts } from '../offline/use-day-facts.js';
 import { useConnection } from '../service/connection.js';
+import { usePeople, useStudio } from '../service/studio-answers.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
 import { writtenDay } from '../texts/written-dates.js';
@@ -15,9 +16,7 @@ import { listAlerts, mostAlerts } from './alerts.requests.js';
 import { type DayPart, partOfAlert, partOfSession, parts, worstFirst } from './day-plan.js';
 import { FirstSteps } from './first-steps.js';
 import { SessionEntry } from './session-entry.js';
-import { showStudio } from './sessions.requests.js';
 import { useSessionsOfDay } from './use-sessions-of-day.js';
-import { listPeople } from './walk-in.requests.js';
 import { WalkInForm } from './walk-in-form.js';
 
 /**
@@ -27,7 +26,7 @@ import { WalkInForm } from './walk-in-form.js';
 export function DayPage({ standing }: { standing: StandingView }) {
   const texts = useTexts();
   const { studioId, studioName } = standing;
-  const studio = useAnswer(['studio', studioId], () => showStudio(studioId));
+  const studio = useStudio(studioId);
   const facts = useDayFacts(standing);
   const timeZone = studio.answer?.timeZone ?? facts?.timeZone;
   const today = timeZone && localDay(new Date().toISOString(), timeZone);
@@ -62,7 +61,7 @@ function Day({
   const { isReached } = useConnection();
   const { sessions, problem } = useSessionsOfDay(studioId, today, facts);
   const alerts = useAnswer(['alerts', studioId], () => listAlerts(studioId));
-  const people = useAnswer(['people', studioId], () => listPeople(studioId));
+  const people = usePeople(studioId);
   const nameOf = (id: string | null) => people.answer?.find((person) => person.id === id)?.name ?? undefined;
   const now = new Date().toISOString();
 

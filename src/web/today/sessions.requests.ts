@@ -2,8 +2,6 @@ import type { SessionListItemView } from '../../sessions/sessions.views.js';
 import type { Event } from '../service/events.js';
 import { request, type Sending } from '../service/request.js';
 
-export const showStudio = (studioId: string) => request('GET', '/studios/{studioId}', { studioId });
-
 /** As many as one page of the list holds; no studio treats more people in a day. */
 const most = 200;
 

@@ -1,19 +1,19 @@
 import { Button, Group, NativeSelect, Radio, Stack, TextInput } from '@mantine/core';
 import { useRef, useState } from 'react';
 import { useNavigate } from 'react-router';
-import { roleMay } from '../../identity/permissions.js';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import { type VisitKind, visitKinds } from '../../sessions/vocabulary.js';
+import { treats } from '../access/treats.js';
 import { Fields } from '../frame/fields.js';
 import { pathOfTray } from '../frame/places.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
 import { Events } from '../service/events.js';
+import { usePeople, useProcedures } from '../service/studio-answers.js';
 import { useAction } from '../service/use-action.js';
-import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
 import { ClientFinder } from './client-finder.js';
-import { beginWalkIn, listPeople, listProcedures } from './walk-in.requests.js';
+import { beginWalkIn } from './walk-in.requests.js';
 
 const longestName = 200;
 const longestContact = 200;
@@ -48,11 +48,9 @@ function Form({ standing, onCancel }: { standing: StandingView; onCancel: () => 
   const [artistId, setArtistId] = useState(personId);
   const [chosenProcedureId, setProcedureId] = useState('');
   const [visitKind, setVisitKind] = useState<VisitKind>('first session');
-  const people = useAnswer(['people', studioId], () => listPeople(studioId));
-  const procedures = useAnswer(['procedures', studioId], () => listProcedures(studioId));
-  const artists = (people.answer ?? []).filter(
-    ({ state, role }) => state === 'active' && roleMay(role, 'work the tray'),
-  );
+  const people = usePeople(studioId);
+  const procedures = useProcedures(studioId);
+  const artists = (people.answer ?? []).filter(treats);
   const procedureId = chosenProcedureId === '' ? procedures.answer?.[0]?.id : chosenProcedureId;
   const events = useRef(new Events()).current;
   const { run, busy, problem } = useAction(async () => {

@@ -1,3 +1,4 @@
+import { productLabel } from '../../catalogue/product-label.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
 import styles from './last-visit.module.css';
@@ -14,7 +15,7 @@ export function LastVisitPart({
   toRepeat: PartToRepeat;
 }) {
   const texts = useTexts();
-  const name = [part.makerName, part.productName, part.shade].filter((word) => word !== null).join(' ');
+  const name = productLabel(part);
   return (
     <li className={styles.part}>
       <p className={styles.name}>{name}</p>

@@ -4,10 +4,10 @@ import { localDay } from '../../identity/local-day.js';
 import type { SessionListItemView } from '../../sessions/sessions.views.js';
 import type { MixAtTouchUpView } from '../../sessions/touch-up.views.js';
 import { ProblemNote } from '../frame/problem-note.js';
+import { useStudio } from '../service/studio-answers.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
 import { writtenDay } from '../texts/written-dates.js';
-import { showStudio } from '../today/sessions.requests.js';
 import type { LaidThing } from './laid-things.js';
 import styles from './last-visit.module.css';
 import { LastVisitPart } from './last-visit-part.js';
@@ -30,7 +30,7 @@ export function LastVisit({
   onRepeat: (label: string, parts: Dropped[]) => void;
 }) {
   const texts = useTexts();
-  const studio = useAnswer(['studio', studioId], () => showStudio(studioId));
+  const studio = useStudio(studioId);
   const visit = useAnswer(['last visit', studioId, session.id], () => showLastVisit(studioId, session));
   if (visit.problem && visit.answer === undefined) return <ProblemNote problem={visit.problem} />;
   if (visit.answer === undefined || !studio.answer) return <p>{texts.app.loading}</p>;

@@ -7,10 +7,11 @@ import { Page } from '../../frame/page.js';
 import { pathOf } from '../../frame/places.js';
 import { ProblemNote } from '../../frame/problem-note.js';
 import { Section } from '../../frame/section.js';
+import { useStudioInstants } from '../../frame/use-studio-instants.js';
 import { usePages } from '../../service/use-pages.js';
 import { useTexts } from '../../texts/texts.js';
 import { listDeliveries } from '../receiving.requests.js';
-import { factsOfDelivery, nameOfDelivery, productsOf } from './delivery-words.js';
+import { factsOfDelivery, productsOf } from './delivery-words.js';
 
 /** What arrived, the latest first. */
 export function DeliveriesPage({
@@ -21,6 +22,7 @@ export function DeliveriesPage({
   const texts = useTexts();
   const words = texts.deliveries;
   const list = usePages(['deliveries', studioId], (after) => listDeliveries(studioId, after));
+  const at = useStudioInstants(studioId);
   const place = { studioId, area: 'stock' } as const;
   return (
     <Page above={studioName} title={words.title} lead={words.lead}>
@@ -40,12 +42,12 @@ export function DeliveriesPage({
             {list.items.map((delivery) => (
               <Entry
                 key={delivery.id}
-                name={nameOfDelivery(delivery, texts)}
+                name={at(delivery.occurredAt)}
                 mark={words.lines(delivery.lines.length)}
                 actions={
                   <PageLink to={pathOf(place, 'deliveries', delivery.id)} alone>
                     {words.show}
-                    <VisuallyHidden> {nameOfDelivery(delivery, texts)}</VisuallyHidden>
+                    <VisuallyHidden> {at(delivery.occurredAt)}</VisuallyHidden>
                   </PageLink>
                 }
               >

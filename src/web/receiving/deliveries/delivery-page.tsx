@@ -8,13 +8,14 @@ import { Page } from '../../frame/page.js';
 import { pathOf } from '../../frame/places.js';
 import { ProblemNote } from '../../frame/problem-note.js';
 import { Section } from '../../frame/section.js';
+import { useStudioInstants } from '../../frame/use-studio-instants.js';
 import { isProblem } from '../../service/problem.js';
 import { useAnswer } from '../../service/use-answer.js';
 import type { Texts } from '../../texts/en/english.js';
 import { useTexts } from '../../texts/texts.js';
 import { writtenDay } from '../../texts/written-dates.js';
 import { showDelivery } from '../receiving.requests.js';
-import { factsOfDelivery, nameOfDelivery } from './delivery-words.js';
+import { factsOfDelivery } from './delivery-words.js';
 
 /** One delivery with its lines; lots are shown as they stand now. */
 export function DeliveryPage({
@@ -27,6 +28,7 @@ export function DeliveryPage({
   const texts = useTexts();
   const words = texts.deliveries;
   const { answer, problem } = useAnswer(['delivery', studioId, id], () => showDelivery(studioId, id));
+  const at = useStudioInstants(studioId);
   if (isProblem(problem, 'not-found')) return <NoSuchPage />;
   const place = { studioId, area: 'stock' } as const;
   return (
@@ -34,7 +36,7 @@ export function DeliveryPage({
       above={studioName}
       title={words.one}
       {...(answer && {
-        lead: [nameOfDelivery(answer, texts), ...factsOfDelivery(answer, texts)].join(', '),
+        lead: [at(answer.occurredAt), ...factsOfDelivery(answer, texts)].filter(Boolean).join(', '),
       })}
     >
       <ProblemNote problem={problem} />

@@ -1,12 +1,7 @@
 import type { DeliveryView } from '../../../stock/deliveries.views.js';
 import { wordsOfProduct } from '../../catalogue/product-words.js';
 import type { Texts } from '../../texts/en/english.js';
-import { writtenDay, writtenInstant } from '../../texts/written-dates.js';
-
-/** By when it came: there may be neither a supplier nor a number. */
-export function nameOfDelivery({ occurredAt }: DeliveryView, { language }: Texts): string {
-  return writtenInstant(occurredAt, language);
-}
+import { writtenDay } from '../../texts/written-dates.js';
 
 export function factsOfDelivery(
   { origin, supplierName, reference, orderedOn }: DeliveryView,

@@ -9,6 +9,7 @@ import { Fields } from '../../frame/fields.js';
 import { Note } from '../../frame/note.js';
 import { ProblemNote } from '../../frame/problem-note.js';
 import { isProblem, type ServiceProblem } from '../../service/problem.js';
+import { readAnewIfStale } from '../../service/read-anew-if-stale.js';
 import { RequestIds } from '../../service/request-ids.js';
 import { useAction } from '../../service/use-action.js';
 import { useTexts } from '../../texts/texts.js';
@@ -64,12 +65,10 @@ export function KitListForm({
       })),
       ...(version !== null && { version }),
     };
-    try {
-      await putKitList(studioId, procedureId, { id: ids.for(content), ...content });
-    } catch (error) {
-      if (isProblem(error, 'stale-version')) await reload();
-      throw error;
-    }
+    await readAnewIfStale(
+      () => putKitList(studioId, procedureId, { id: ids.for(content), ...content }),
+      reload,
+    );
     ids.renew();
     await reload();
     setWritten(undefined);

@@ -1,11 +1,12 @@
 import { useState } from 'react';
 import type { ProcedureView } from '../../../sessions/procedures.views.js';
-import { listConfigurations } from '../../catalogue/catalogue.requests.js';
+import { treats } from '../../access/treats.js';
 import { Choice } from '../../frame/choice.js';
 import { ProblemNote } from '../../frame/problem-note.js';
+import { useConfigurations, usePeople } from '../../service/studio-answers.js';
 import { useAnswer } from '../../service/use-answer.js';
 import { useTexts } from '../../texts/texts.js';
-import { listPeople, showKitList } from '../settings.requests.js';
+import { showKitList } from '../settings.requests.js';
 import { KitListForm } from './kit-list-form.js';
 import { KitListLines } from './kit-list-lines.js';
 
@@ -22,12 +23,12 @@ export function KitListPart({
   const texts = useTexts();
   const words = texts.procedures;
   const [artistId, setArtistId] = useState('');
-  const { answer: people = [] } = useAnswer(['people', studioId], () => listPeople(studioId));
-  const { answer: pools } = useAnswer(['configurations', studioId], () => listConfigurations(studioId));
+  const { answer: people = [] } = usePeople(studioId);
+  const { answer: pools } = useConfigurations(studioId);
   const { answer, problem, reload } = useAnswer(['kit list', studioId, procedureId, artistId], () =>
     showKitList(studioId, procedureId, artistId === '' ? undefined : artistId),
   );
-  const artists = people.filter(({ state, role }) => state === 'active' && role !== 'auditor');
+  const artists = people.filter(treats);
   const isOwnList = answer !== undefined && (answer.artistId ?? '') === artistId;
   return (
     <>

@@ -4,7 +4,7 @@ import type { ProcedureView } from '../../../sessions/procedures.views.js';
 import { Entry } from '../../frame/entries.js';
 import { ProblemNote } from '../../frame/problem-note.js';
 import { useEdits } from '../../frame/use-edits.js';
-import { isProblem } from '../../service/problem.js';
+import { readAnewIfStale } from '../../service/read-anew-if-stale.js';
 import { RequestIds } from '../../service/request-ids.js';
 import { useAction } from '../../service/use-action.js';
 import { useTexts } from '../../texts/texts.js';
@@ -34,12 +34,10 @@ export function ProcedureEntry({
   const ids = useRef(new RequestIds()).current;
   const offering = useAction(async () => {
     const change = { version, archived: archivedAt === null };
-    try {
-      await changeProcedure(studioId, procedureId, { id: ids.for(change), ...change });
-    } catch (error) {
-      if (isProblem(error, 'stale-version')) await reload();
-      throw error;
-    }
+    await readAnewIfStale(
+      () => changeProcedure(studioId, procedureId, { id: ids.for(change), ...change }),
+      reload,
+    );
     await reload();
   });
   const toggle = (part: 'change' | 'kit list') => setOpen(open === part ? undefined : part);

@@ -1,9 +1,8 @@
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import { Page } from '../../frame/page.js';
 import { ProblemNote } from '../../frame/problem-note.js';
-import { useAnswer } from '../../service/use-answer.js';
+import { useStudio } from '../../service/studio-answers.js';
 import { useTexts } from '../../texts/texts.js';
-import { showStudio } from '../settings.requests.js';
 import { AddStudioSection } from './add-studio-section.js';
 import { GeneralSection } from './general-section.js';
 import { RetentionSection } from './retention-section.js';
@@ -14,7 +13,7 @@ import { StudioFacts } from './studio-facts.js';
 export function StudioPage({ standing: { studioId, studioName, permissions } }: { standing: StandingView }) {
   const texts = useTexts();
   const words = texts.studioSettings;
-  const { answer: studio, problem, reload } = useAnswer(['studio', studioId], () => showStudio(studioId));
+  const { answer: studio, problem, reload } = useStudio(studioId);
   const mayChange = permissions.includes('change the studio');
   return (
     <Page above={studioName} title={words.title} lead={mayChange ? words.lead : words.leadReadOnly}>

@@ -9,10 +9,11 @@ import { Page } from '../../frame/page.js';
 import { pathOf } from '../../frame/places.js';
 import { ProblemNote } from '../../frame/problem-note.js';
 import { Section } from '../../frame/section.js';
+import { useStudioInstants } from '../../frame/use-studio-instants.js';
 import { isProblem } from '../../service/problem.js';
 import { useAnswer } from '../../service/use-answer.js';
 import { useTexts } from '../../texts/texts.js';
-import { writtenDay, writtenInstant } from '../../texts/written-dates.js';
+import { writtenDay } from '../../texts/written-dates.js';
 import { nameOf, writtenAmount, writtenLabel } from '../amounts.js';
 import { Facts } from '../figures.js';
 import { FindField } from '../find/find-field.js';
@@ -66,6 +67,7 @@ function ContainerParts({
 }) {
   const texts = useTexts();
   const { studioId, permissions } = standing;
+  const at = useStudioInstants(studioId);
   const { lotId, life, lotCode } = container;
   const area = { studioId, area: 'stock' } as const;
   const [recorded, setRecorded] = useState<{ operation: Operation; change: ContainerChangeView }>();
@@ -127,14 +129,14 @@ function ContainerParts({
             { name: texts.container.onTrays, value: container.onTrays.pieces },
             {
               name: texts.container.received,
-              value: writtenInstant(container.receivedAt, texts.language),
+              value: at(container.receivedAt),
             },
             ...(container.openedAt === null
               ? []
               : [
                   {
                     name: texts.container.opened,
-                    value: writtenInstant(container.openedAt, texts.language),
+                    value: at(container.openedAt),
                   },
                 ]),
           ]}

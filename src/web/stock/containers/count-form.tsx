@@ -5,6 +5,7 @@ import { countedPieces } from '../../../stock/laid-out-pieces.js';
 import { Fields } from '../../frame/fields.js';
 import { Note } from '../../frame/note.js';
 import { ProblemNote } from '../../frame/problem-note.js';
+import { SaveOrCancel } from '../../frame/save-or-cancel.js';
 import { useAction } from '../../service/use-action.js';
 import { useTexts } from '../../texts/texts.js';
 import { writtenAmount } from '../amounts.js';
@@ -49,15 +50,7 @@ function CountBox({ container, record, onCancel }: Counting) {
           <p>{texts.count.difference(booked, found.present, onTrays.pieces)}</p>
         </Note>
       )}
-      <ProblemNote problem={problem} />
-      <Group gap="sm">
-        <Button type="submit" loading={busy}>
-          {texts.count.book}
-        </Button>
-        <Button variant="default" onClick={onCancel}>
-          {texts.app.cancel}
-        </Button>
-      </Group>
+      <SaveOrCancel problem={problem} busy={busy} save={texts.count.book} onCancel={onCancel} />
     </Fields>
   );
 }

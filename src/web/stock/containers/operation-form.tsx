@@ -1,10 +1,10 @@
-import { Button, Group, NumberInput, TextInput } from '@mantine/core';
+import { NumberInput, TextInput } from '@mantine/core';
 import { useState } from 'react';
 import { localDay } from '../../../identity/local-day.js';
 import type { ShownContainerView } from '../../../stock/container-list.views.js';
 import { Choice } from '../../frame/choice.js';
 import { Fields } from '../../frame/fields.js';
-import { ProblemNote } from '../../frame/problem-note.js';
+import { SaveOrCancel } from '../../frame/save-or-cancel.js';
 import { useAction } from '../../service/use-action.js';
 import { useTexts } from '../../texts/texts.js';
 import type { StudioFacts } from '../use-studio-facts.js';
@@ -110,15 +110,7 @@ export function OperationForm({
           onChange={(event) => setReason(event.currentTarget.value)}
         />
       )}
-      <ProblemNote problem={problem} />
-      <Group gap="sm">
-        <Button type="submit" loading={busy}>
-          {texts.operations[operation]}
-        </Button>
-        <Button variant="default" onClick={onCancel}>
-          {texts.app.cancel}
-        </Button>
-      </Group>
+      <SaveOrCancel problem={problem} busy={busy} save={texts.operations[operation]} onCancel={onCancel} />
     </Fields>
   );
 }

@@ -1,5 +1,6 @@
+import { readSymbol } from '../../catalogue/catalogue.requests.js';
 import { isProblem } from '../../service/problem.js';
-import { containerOfLabel, lotsOfCode, productsOfText, readSymbol } from './find.requests.js';
+import { containerOfLabel, lotsOfCode, productsOfText } from './find.requests.js';
 
 /** What was scanned or typed: the page that shows it, and what that page is to look for. */
 export type Found =

@@ -1,7 +1,5 @@
 import { request } from '../../service/request.js';
 
-export const readSymbol = (studioId: string, text: string) =>
-  request('POST', '/studios/{studioId}/symbols/read', { studioId }, { text });
 export const containerOfLabel = (studioId: string, code: string) =>
   request('GET', '/studios/{studioId}/containers/by-label/{code}', { studioId, code });
 /** The first lot of a code; the answer says whether there are others. */

@@ -1,12 +1,16 @@
 import { Button } from '@mantine/core';
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useRef, useState } from 'react';
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import type { LotHoldView } from '../../../stock/lot-list.views.js';
 import { Entry } from '../../frame/entries.js';
+import { ReasonForm } from '../../frame/reason-form.js';
+import { useStudioInstants } from '../../frame/use-studio-instants.js';
+import { Events } from '../../service/events.js';
 import { useTexts } from '../../texts/texts.js';
-import { writtenInstant } from '../../texts/written-dates.js';
 import { Sign } from '../sign.js';
-import { ReleaseHoldForm } from './release-hold-form.js';
+import { releaseHold } from './holds.requests.js';
+
+const longestReason = 300;
 
 type Shown = Pick<LotHoldView, 'id' | 'kind' | 'reason' | 'note' | 'occurredAt'> &
   Partial<Pick<LotHoldView, 'releasedAt' | 'releaseReason'>>;
@@ -29,10 +33,11 @@ export function HoldEntry({
 }) {
   const texts = useTexts();
   const [releasing, setReleasing] = useState(false);
+  const events = useRef(new Events()).current;
   const { kind, reason, note, occurredAt, releasedAt = null, releaseReason = null } = hold;
   const isOpen = releasedAt === null;
   const word = `${texts.holdKinds[kind]}: ${wordOf(texts.holdReasons, reason)}`;
-  const when = (instant: string) => writtenInstant(instant, texts.language);
+  const when = useStudioInstants(studioId);
   return (
     <Entry
       name={of ?? word}
@@ -52,11 +57,13 @@ export function HoldEntry({
       }
       below={
         releasing && (
-          <ReleaseHoldForm
-            studioId={studioId}
-            holdId={hold.id}
-            about={about}
-            onReleased={async () => {
+          <ReasonForm
+            title={texts.holds.releaseOf(about)}
+            label={texts.holds.releaseReason}
+            hint={texts.holds.releaseHint}
+            longest={longestReason}
+            save={async (why) => {
+              await releaseHold(studioId, hold.id, why, events.of({ holdId: hold.id, why }));
               await onReleased();
               setReleasing(false);
             }}

@@ -74,6 +74,7 @@ export function LevelEntry({
               await onChanged();
               setSetting(false);
             }}
+            onStale={onChanged}
             onCancel={() => setSetting(false)}
           />
         )

@@ -6,14 +6,14 @@ import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import { Choice } from '../../frame/choice.js';
 import { Page } from '../../frame/page.js';
 import { ProblemNote } from '../../frame/problem-note.js';
+import { useConfigurations, useStudio } from '../../service/studio-answers.js';
 import { useAnswer } from '../../service/use-answer.js';
 import { useTexts } from '../../texts/texts.js';
 import { FindField } from '../find/find-field.js';
-import { showStudio } from '../stock.requests.js';
 import { isLookedFor, type LevelFilter, levelFilters } from './level-filter.js';
 import { levelRows } from './level-rows.js';
 import { LevelSection } from './level-section.js';
-import { listConfigurations, showLevels } from './levels.requests.js';
+import { showLevels } from './levels.requests.js';
 
 const kinds = ['pigments', 'cartridges', 'consumables'] as const;
 
@@ -27,9 +27,9 @@ export function LevelsPage({ standing }: { standing: StandingView }) {
 function SearchedLevels({ standing, searched }: { standing: StandingView; searched: string }) {
   const texts = useTexts();
   const { studioId, studioName } = standing;
-  const studio = useAnswer(['studio', studioId], () => showStudio(studioId));
+  const studio = useStudio(studioId);
   const levels = useAnswer(['levels', studioId], () => showLevels(studioId));
-  const configurations = useAnswer(['configurations', studioId], () => listConfigurations(studioId));
+  const configurations = useConfigurations(studioId);
   const [text, setText] = useState(searched);
   const [filter, setFilter] = useState<LevelFilter | ''>('');
   const problem = levels.problem ?? configurations.problem ?? studio.problem;

@@ -3,8 +3,6 @@ import { request } from '../../service/request.js';
 
 export const showLevels = (studioId: string) =>
   request('GET', '/studios/{studioId}/stock/levels', { studioId });
-export const listConfigurations = (studioId: string) =>
-  request('GET', '/studios/{studioId}/configurations', { studioId });
 
 /** What a minimum is set for, and the one that stands. */
 export interface LevelSubject {

@@ -2,6 +2,7 @@ import { Button, NumberInput } from '@mantine/core';
 import { useRef, useState } from 'react';
 import { Fields } from '../../frame/fields.js';
 import { SaveOrCancel } from '../../frame/save-or-cancel.js';
+import { readAnewIfStale } from '../../service/read-anew-if-stale.js';
 import { RequestIds } from '../../service/request-ids.js';
 import { useAction } from '../../service/use-action.js';
 import { useTexts } from '../../texts/texts.js';
@@ -15,11 +16,14 @@ export function SetLevelForm({
   studioId,
   row,
   onChanged,
+  onStale,
   onCancel,
 }: {
   studioId: string;
   row: LevelRow;
   onChanged: () => Promise<void>;
+  /** Somebody else set it meanwhile. */
+  onStale: () => Promise<void>;
   onCancel: () => void;
 }) {
   const texts = useTexts();
@@ -28,11 +32,15 @@ export function SetLevelForm({
   const ids = useRef(new RequestIds()).current;
   const saving = useAction(async () => {
     const pieces = Number(minimum);
-    await setLevel(studioId, ids.for({ minimum: pieces }), row, pieces);
+    const id = ids.for({ minimum: pieces, version: level?.version });
+    await readAnewIfStale(() => setLevel(studioId, id, row, pieces), onStale);
     await onChanged();
   });
   const removing = useAction(async () => {
-    if (level) await removeLevel(studioId, ids.for({ removed: level.id }), level);
+    if (level) {
+      const id = ids.for({ removed: level.id, version: level.version });
+      await readAnewIfStale(() => removeLevel(studioId, id, level), onStale);
+    }
     await onChanged();
   });
   return (
@@ -41,7 +49,6 @@ export function SetLevelForm({
         label={texts.levels.minimum}
         description={texts.levels.minimumHint}
         required
-        data-autofocus
         size="lg"
         min={0}
         max={mostPieces}

@@ -5,7 +5,7 @@ import { type CodeState, codeStates, type LotCodeKind } from '../../../stock/voc
 import { Choice } from '../../frame/choice.js';
 import { Fields } from '../../frame/fields.js';
 import { SaveOrCancel } from '../../frame/save-or-cancel.js';
-import { isProblem } from '../../service/problem.js';
+import { readAnewIfStale } from '../../service/read-anew-if-stale.js';
 import { RequestIds } from '../../service/request-ids.js';
 import { useAction } from '../../service/use-action.js';
 import { useTexts } from '../../texts/texts.js';
@@ -32,19 +32,19 @@ export function CorrectLotForm({
   onCancel: () => void;
 }) {
   const texts = useTexts();
+  // Read anew after somebody else's correction, only what was written here is sent.
+  const [begunFrom] = useState(lot);
   const [form, setForm] = useState<LotForm>(() => asPrinted(lot));
   const ids = useRef(new RequestIds()).current;
   const { run, busy, problem } = useAction(async (separate: boolean) => {
     const correction = {
-      ...lotCorrection(lot, form),
+      ...lotCorrection(begunFrom, form),
       ...(separate && { sameCodeDecision: 'separate lot' as const }),
     };
-    try {
-      await correctLot(studioId, lot, ids.for({ ...correction, version: lot.version }), correction);
-    } catch (error) {
-      if (isProblem(error, 'stale-version')) await onStale();
-      throw error;
-    }
+    await readAnewIfStale(
+      () => correctLot(studioId, lot, ids.for({ ...correction, version: lot.version }), correction),
+      onStale,
+    );
     ids.renew();
     await onCorrected();
   });

@@ -24,7 +24,9 @@ export function LotContainers({
   facts: StudioFacts;
 }) {
   const texts = useTexts();
-  const [later, setLater] = useState<{ containers: ContainerView[]; next: string | null }>();
+  const [loaded, setLater] = useState<{ of: LotView; containers: ContainerView[]; next: string | null }>();
+  // What was loaded of the lot as it was before a change is asked for anew.
+  const later = loaded?.of === lot ? loaded : undefined;
   const containers = [...lot.containers, ...(later?.containers ?? [])].sort(
     (one, other) => Number(hasEnded(one.state)) - Number(hasEnded(other.state)),
   );
@@ -34,6 +36,7 @@ export function LotContainers({
     if (next === null) return;
     const answer = await showLot(studioId, lot.id, { limit: 1, containersAfter: next });
     setLater({
+      of: lot,
       containers: [...(later?.containers ?? []), ...answer.containers],
       next: answer.nextContainer,
     });

@@ -1,5 +1,5 @@
 import { Button } from '@mantine/core';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import type { LotView, MovementView } from '../../../stock/lot-list.views.js';
 import { Entries, Entry } from '../../frame/entries.js';
@@ -7,16 +7,19 @@ import { MoreButton } from '../../frame/more-button.js';
 import { PageLink } from '../../frame/navigation.js';
 import { pathOf } from '../../frame/places.js';
 import { ProblemNote } from '../../frame/problem-note.js';
+import { ReasonForm } from '../../frame/reason-form.js';
 import { Section } from '../../frame/section.js';
+import { useStudioInstants } from '../../frame/use-studio-instants.js';
+import { Events } from '../../service/events.js';
 import { usePages } from '../../service/use-pages.js';
 import { useTexts } from '../../texts/texts.js';
-import { writtenInstant } from '../../texts/written-dates.js';
 import { writtenAmount, writtenChange, writtenLabel } from '../amounts.js';
 import type { StudioFacts } from '../use-studio-facts.js';
 import { isReversible } from './is-reversible.js';
-import { showLot } from './lots.requests.js';
+import { reverseMovement, showLot } from './lots.requests.js';
 import { type Amount, runningTotals, sumOf } from './running-totals.js';
-import { TakeBackForm } from './take-back-form.js';
+
+const longestReason = 300;
 
 /** Every movement of a lot, the latest first, with what was on hand after it. Nothing is ever taken out of it. */
 export function LotHistory({
@@ -88,8 +91,10 @@ function MovementEntry({
 }) {
   const texts = useTexts();
   const [taking, setTaking] = useState(false);
+  const events = useRef(new Events()).current;
   const { kind, reason, occurredAt, reversesId, reversedById, sessionId } = movement;
-  const when = writtenInstant(occurredAt, texts.language);
+  const at = useStudioInstants(studioId);
+  const when = at(occurredAt);
   const word = texts.movementKinds[kind] ?? kind;
   const name = `${word} ${writtenChange(movement, texts)}`;
   const about = [when, person, label !== undefined && writtenLabel(label), reason].filter(
@@ -114,11 +119,14 @@ function MovementEntry({
       }
       below={
         taking && (
-          <TakeBackForm
-            studioId={studioId}
-            movementId={movement.id}
-            about={`${name}, ${when}`}
-            onReversed={async () => {
+          <ReasonForm
+            title={texts.history.takeBackOf(`${name}, ${when}`)}
+            label={texts.history.takeBackReason}
+            hint={texts.operationFields.reasonHint}
+            longest={longestReason}
+            save={async (why) => {
+              const event = events.of({ movementId: movement.id, why });
+              await reverseMovement(studioId, movement.id, why, event);
               await onReversed();
               setTaking(false);
             }}
@@ -132,7 +140,7 @@ function MovementEntry({
         <p>
           {reversed
             ? texts.history.reverses(
-                `${texts.movementKinds[reversed.kind] ?? reversed.kind} ${writtenChange(reversed, texts)}, ${writtenInstant(reversed.occurredAt, texts.language)}`,
+                `${texts.movementKinds[reversed.kind] ?? reversed.kind} ${writtenChange(reversed, texts)}, ${at(reversed.occurredAt)}`,
               )
             : texts.history.reversesEarlier}
         </p>

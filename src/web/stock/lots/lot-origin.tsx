@@ -3,13 +3,14 @@ import { Entries, Entry } from '../../frame/entries.js';
 import { PageLink } from '../../frame/navigation.js';
 import { pathOf } from '../../frame/places.js';
 import { Section } from '../../frame/section.js';
+import { useStudioInstants } from '../../frame/use-studio-instants.js';
 import { useTexts } from '../../texts/texts.js';
-import { writtenInstant } from '../../texts/written-dates.js';
 import { writtenVolume } from '../amounts.js';
 
 /** Where a lot came from and what it went into besides sessions. */
 export function LotOrigin({ studioId, lot }: { studioId: string; lot: LotView }) {
   const texts = useTexts();
+  const at = useStudioInstants(studioId);
   const area = { studioId, area: 'stock' } as const;
   const { deliveries, blendedFrom, blendedInto, cameFrom, wentTo } = lot;
   const isEmpty = [deliveries, blendedFrom, blendedInto, cameFrom, wentTo].every((list) => list.length === 0);
@@ -27,10 +28,7 @@ export function LotOrigin({ studioId, lot }: { studioId: string; lot: LotView })
               key={delivery.deliveryId}
               name={
                 <PageLink alone to={pathOf(area, 'deliveries', delivery.deliveryId)}>
-                  {texts.origin.delivery(
-                    texts.deliveryOrigins[delivery.origin],
-                    writtenInstant(delivery.occurredAt, texts.language),
-                  )}
+                  {texts.origin.delivery(texts.deliveryOrigins[delivery.origin], at(delivery.occurredAt))}
                 </PageLink>
               }
             >
@@ -59,7 +57,7 @@ export function LotOrigin({ studioId, lot }: { studioId: string; lot: LotView })
           {transfers.map(({ transferId, lineId, occurredAt, pieces, name }) => (
             <Entry key={`${transferId} ${lineId} ${name}`} name={name}>
               <p>
-                {texts.amounts.pieces(pieces)}, {writtenInstant(occurredAt, texts.language)}
+                {texts.amounts.pieces(pieces)}, {at(occurredAt)}
               </p>
             </Entry>
           ))}

@@ -1,8 +1,8 @@
 import { Link } from 'react-router';
 import type { TraceUseView } from '../../../sessions/trace.views.js';
 import { pathOf } from '../../frame/places.js';
+import { useStudioInstants } from '../../frame/use-studio-instants.js';
 import { useTexts } from '../../texts/texts.js';
-import { writtenInstant } from '../../texts/written-dates.js';
 import { writtenLabel } from '../amounts.js';
 import { type DrawnEdge, type DrawnNode, traceGraph } from './trace-graph.js';
 import { traceNodes, usesOfFirstSessions } from './trace-nodes.js';
@@ -71,7 +71,8 @@ function Node({ studioId, node, label }: { studioId: string; node: DrawnNode; la
   const texts = useTexts();
   const { kind, x, y } = node;
   const title = label === undefined ? node.title : writtenLabel(label);
-  const about = kind === 'session' ? writtenInstant(node.about, texts.language) : node.about;
+  const at = useStudioInstants(studioId);
+  const about = kind === 'session' ? at(node.about) : node.about;
   const [above, below] = title === '' ? [texts.trace.kinds[kind], about] : [title, about];
   return (
     <Link

@@ -1,15 +1,16 @@
 import type { TraceUseView } from '../../../sessions/trace.views.js';
 import { PageLink } from '../../frame/navigation.js';
 import { pathOf } from '../../frame/places.js';
+import { useStudioInstants } from '../../frame/use-studio-instants.js';
 import type { Texts } from '../../texts/en/english.js';
 import { useTexts } from '../../texts/texts.js';
-import { writtenInstant } from '../../texts/written-dates.js';
 import { nameOf, writtenVolume } from '../amounts.js';
 import styles from './trace-table.module.css';
 
 /** Every use of a trace, a row each; what was taken back stays among them. */
 export function TraceTable({ studioId, uses }: { studioId: string; uses: readonly TraceUseView[] }) {
   const texts = useTexts();
+  const at = useStudioInstants(studioId);
   const { columns } = texts.trace;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what can be moved sideways is moved by keys too.
@@ -29,7 +30,7 @@ export function TraceTable({ studioId, uses }: { studioId: string; uses: readonl
             <tr key={use.id} data-use={use.id}>
               <th scope="row">
                 <PageLink alone to={pathOf({ studioId, area: 'records' }, 'sessions', use.sessionId)}>
-                  {writtenInstant(use.occurredAt, texts.language)}
+                  {at(use.occurredAt)}
                 </PageLink>
                 <div className={styles.more}>{use.procedureName}</div>
               </th>

@@ -3,6 +3,7 @@ import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import { bookingColumns, bookingExample } from '../../../sessions/bookings/booking-columns.js';
 import type { BookingRowView } from '../../../sessions/bookings/bookings.views.js';
 import { type VisitKind, visitKinds } from '../../../sessions/vocabulary.js';
+import { treats } from '../../access/treats.js';
 import { Choice } from '../../frame/choice.js';
 import { PageLink } from '../../frame/navigation.js';
 import { Note } from '../../frame/note.js';
@@ -10,8 +11,7 @@ import { Page } from '../../frame/page.js';
 import { pathOf } from '../../frame/places.js';
 import { ProblemNote } from '../../frame/problem-note.js';
 import { Section } from '../../frame/section.js';
-import { useAnswer } from '../../service/use-answer.js';
-import { listPeople, listProcedures, showStudio } from '../../settings/settings.requests.js';
+import { usePeople, useProcedures, useStudio } from '../../service/studio-answers.js';
 import type { Texts } from '../../texts/en/english.js';
 import { useTexts } from '../../texts/texts.js';
 import { ColumnsHelp } from '../columns-help.js';
@@ -32,7 +32,7 @@ export function BookingsPage({ standing: { studioId, studioName } }: { standing:
     (id, text) => takeInBookings(studioId, { ...forAll, id, text }),
     (text) => ({ ...forAll, text }),
   );
-  const studio = useAnswer(['studio', studioId], () => showStudio(studioId));
+  const studio = useStudio(studioId);
   const { preview, taken } = file;
   const timeZone = studio.answer?.timeZone;
   return (
@@ -118,10 +118,10 @@ function ForAll({
 }) {
   const texts = useTexts();
   const words = texts.bookings;
-  const people = useAnswer(['people', studioId], () => listPeople(studioId));
-  const procedures = useAnswer(['procedures', studioId], () => listProcedures(studioId));
-  const atWork = people.answer?.filter(({ state, role }) => state === 'active' && role !== 'auditor') ?? [];
-  const offered = procedures.answer?.filter(({ archivedAt }) => archivedAt === null) ?? [];
+  const people = usePeople(studioId);
+  const procedures = useProcedures(studioId);
+  const artists = people.answer?.filter(treats) ?? [];
+  const offered = procedures.answer ?? [];
   /** Without what is not chosen. */
   const choose = <Key extends keyof BookingDefaults>(key: Key, chosen: BookingDefaults[Key] | '') => {
     const { [key]: _, ...rest } = value;
@@ -134,7 +134,7 @@ function ForAll({
         label={words.artistForAll}
         value={value.artistId ?? ''}
         none={words.asTheRowSays}
-        choices={atWork.map(({ id, name }) => ({ value: id, label: name ?? '' }))}
+        choices={artists.map(({ id, name }) => ({ value: id, label: name ?? '' }))}
         onChange={(chosen) => choose('artistId', chosen)}
       />
       <Choice

@@ -45,7 +45,6 @@ export const accountTexts: typeof english = {
       `„${name}“ wird hier nicht mehr angenommen. Entfernen Sie ihn auch vom Gerät.`,
     passkeyMadeAt: (when) => `hinzugefügt ${when}`,
     passkeyUsedAt: (when) => `zuletzt benutzt ${when}`,
-    passkeyNeverUsed: 'noch nicht benutzt',
     passkeyWorksAt: (host) => `für ${host}`,
     passkeySuspected: 'zwei Geräte scheinen ihn zu haben: Er gilt nicht mehr, entfernen Sie ihn',
     renamePasskey: 'Umbenennen',

@@ -207,12 +207,6 @@ export const recordsTexts: typeof english = {
     addUseHint:
       'Von einem Zettel, einer aufgehobenen Verpackung oder einer Flasche: Es zählt als in dieser Sitzung verwendet.',
     product: 'Produkt',
-    findProduct: 'Wörter von Name, Farbton oder Hersteller',
-    find: 'Suchen',
-    noProduct: 'Kein Produkt hat diese Wörter. Die Leitung trägt Produkte ein.',
-    more: 'Es gibt mehr: Fügen Sie ein Wort hinzu.',
-    choose: 'Nehmen',
-    chooseOf: (product) => `${product} nehmen`,
     otherProduct: 'Anderes Produkt',
     usesThatStand: 'Verwendungen, die gelten',
     appliedByNone: 'nicht gesagt',

@@ -30,7 +30,6 @@ export const signInTexts: typeof english = {
     password: 'Passwort',
     submit: 'Anmelden',
     withPasskey: 'Mit einem Passkey anmelden',
-    or: 'oder',
     forgotten:
       'Passwort vergessen? Die Inhaberin oder der Inhaber macht Ihnen einen neuen Link und bekommt den eigenen an der Konsole durch',
     setUpOpen: 'Hier hat noch niemand ein Konto',

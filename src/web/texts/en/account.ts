@@ -43,7 +43,6 @@ export const accountTexts = {
       `“${name}” is accepted here no more. Remove it from the device too.`,
     passkeyMadeAt: (when: string) => `added ${when}`,
     passkeyUsedAt: (when: string) => `last used ${when}`,
-    passkeyNeverUsed: 'not used yet',
     passkeyWorksAt: (host: string) => `for ${host}`,
     passkeySuspected: 'two devices seem to hold it: it works no more, remove it',
     renamePasskey: 'Rename',

@@ -30,7 +30,6 @@ export const signInTexts = {
     password: 'Password',
     submit: 'Sign in',
     withPasskey: 'Sign in with a passkey',
-    or: 'or',
     forgotten: 'Forgotten the password? The owner makes you a new link. The owner gets one on the console by',
     setUpOpen: 'Nobody has an account here yet',
     setUpOpenDetail: 'Open the link that was printed on the console where Lotward was started.',

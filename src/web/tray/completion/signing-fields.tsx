@@ -1,10 +1,9 @@
 import { NativeSelect, Textarea } from '@mantine/core';
-import { roleMay } from '../../../identity/permissions.js';
+import { treats } from '../../access/treats.js';
 import { ProblemNote } from '../../frame/problem-note.js';
 import { Section } from '../../frame/section.js';
-import { useAnswer } from '../../service/use-answer.js';
+import { usePeople } from '../../service/studio-answers.js';
 import { useTexts } from '../../texts/texts.js';
-import { listPeople } from '../../today/walk-in.requests.js';
 import styles from './completion.module.css';
 import type { CompletionDraft } from './completion-draft.js';
 
@@ -23,10 +22,8 @@ export function SigningFields({
   onChange: (change: Partial<CompletionDraft>) => void;
 }) {
   const texts = useTexts();
-  const people = useAnswer(['people', studioId], () => listPeople(studioId));
-  const artists = (people.answer ?? []).filter(
-    ({ state, role, id }) => id === personId || (state === 'active' && roleMay(role, 'work the tray')),
-  );
+  const people = usePeople(studioId);
+  const artists = (people.answer ?? []).filter((person) => person.id === personId || treats(person));
   return (
     <Section title={texts.completion.signing} hint={texts.completion.signingHint}>
       <div className={styles.signing}>
