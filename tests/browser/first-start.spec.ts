@@ -96,4 +96,67 @@ describe.skipIf(!hasChromium).each(engines)('the first start in a browser on %s'
       await isSignedIn(watched.page);
       watched.expectNoComplaint();
     }));
+
+  it('goes by the steps on the page alone from the empty studio to a finished tray', () =>
+    withDevices(async (browser) => {
+      const { page } = await openWatched(browser, service.url);
+      await fillSignIn(page, testOwner.signInName, testOwner.password);
+      const guide = page.getByRole('heading', { name: 'The first tray' });
+      const step = async (name: string, heading: string) => {
+        await page.getByRole('link', { name: 'Today', exact: true }).click();
+        await guide.waitFor();
+        await page.getByRole('link', { name }).click();
+        await page.getByRole('heading', { level: 1, name: heading }).waitFor();
+      };
+
+      await step('Name what you work with', 'Products');
+      await page.getByRole('button', { name: 'Add a product' }).click();
+      await page.getByRole('radio', { name: 'cartridge or blade' }).check();
+      await page.getByRole('button', { name: 'Add a maker' }).click();
+      await page.getByLabel('Name of the maker').fill('Corvin Needleworks');
+      await page.getByRole('button', { name: 'Add the maker' }).click();
+      await page.getByLabel('Name of the maker').waitFor({ state: 'detached' });
+      await page.getByLabel('Name', { exact: true }).fill('Liner');
+      await page.getByLabel('Notation on the box').fill('1207RL');
+      await page.getByRole('button', { name: 'Add the product' }).click();
+      await page.getByText('Corvin Needleworks Liner').first().waitFor();
+
+      await step('Receive what is there', 'Receive');
+      await page.getByRole('textbox', { name: 'Symbol or lot' }).fill('CL-9');
+      await page.getByRole('button', { name: 'Read it' }).click();
+      await page.getByRole('textbox', { name: 'Product' }).fill('liner');
+      await page.getByRole('button', { name: /^Corvin Needleworks Liner/ }).click();
+      await page.getByLabel('Use-by date').fill('2030-06');
+      await page
+        .getByLabel(/^How many/)
+        .first()
+        .fill('5');
+      await page.getByRole('button', { name: 'Take in', exact: true }).click();
+      await page.getByText(/^Taken in: 1 line/).waitFor();
+
+      await step('Name what you offer', 'Procedures');
+      await page.getByLabel('Name', { exact: true }).fill('Powder brows');
+      await page.getByRole('button', { name: 'Add the procedure' }).click();
+      await page.getByText('Powder brows').first().waitFor();
+
+      await page.getByRole('link', { name: 'Today', exact: true }).click();
+      await page.getByRole('button', { name: 'Somebody walks in' }).click();
+      await page.getByRole('radio', { name: 'Somebody new' }).check();
+      await page.getByLabel('Name', { exact: true }).fill('Ida Sommer');
+      await page.getByRole('button', { name: 'Begin, and lay the tray' }).click();
+      await page.getByRole('heading', { level: 1, name: 'Tray' }).waitFor();
+      await page.getByRole('textbox', { name: 'Scan' }).fill('cl-9');
+      await page.keyboard.press('Enter');
+      await page.locator('[data-verdict]').getByText('Admitted', { exact: true }).waitFor();
+      await page.getByRole('link', { name: 'Finish' }).click();
+      await page.getByRole('button', { name: 'Finish and sign' }).click();
+      await page.getByRole('heading', { level: 1, name: 'Session finished' }).waitFor();
+
+      await page.getByRole('link', { name: 'Back to today' }).click();
+      await page.getByRole('list', { name: 'Over' }).getByRole('link', { name: 'To the record' }).click();
+      await page.getByText('CL-9').first().waitFor();
+      await page.getByRole('link', { name: 'Today', exact: true }).click();
+      await page.getByRole('list', { name: 'Over' }).waitFor();
+      expect(await guide.count()).toBe(0);
+    }));
 });

@@ -106,7 +106,7 @@ export const todayTexts: typeof english = {
     hints: {
       place: 'Ein Regal, ein Schrank, ein Kühlschrank: Einer genügt.',
       product:
-        'Hersteller, Pigmente mit Zeit nach dem Öffnen und Tropfengröße, Nadelmodule nach Bauart. Oder alles aus einer Datei, unter Einstellungen.',
+        'Hersteller, Pigmente mit Zeit nach dem Öffnen und Tropfengröße, Nadelmodule nach Bauart. Oder alles aus einer Datei, unter Bestand, Anfangsbestand.',
       receive:
         'Scannen oder tippen, was im Regal steht: Produkt, Charge, Verwendbar-bis-Datum, wie viele. Etiketten werden dort gedruckt.',
       procedure:

@@ -98,7 +98,7 @@ export const todayTexts = {
     hints: {
       place: 'A shelf, a cupboard, a fridge: one is enough.',
       product:
-        'Makers, pigments with their opened life and drop size, cartridges by configuration. Or take all of it from a file, under Settings.',
+        'Makers, pigments with their opened life and drop size, cartridges by configuration. Or bring all of it from a file, under Stock, Opening stock.',
       receive:
         'Scan or type what is on the shelf: product, lot, use-by date, how many. Labels are printed from there.',
       procedure: 'Such as powder brows: where on the body, when the touch-up is due, and what its kit needs.',
