@@ -30,6 +30,7 @@ export function PeoplePage({ standing }: { standing: StandingView }) {
       {link && <MadeLinkNote key={link.id} link={link} onDone={() => setLink(undefined)} />}
       <Section title={texts.people.list} hint={texts.people.listHint}>
         <ProblemNote problem={problem} />
+        {!people && !problem && <p role="status">{texts.app.loading}</p>}
         {people && (
           <Entries label={texts.people.list}>
             {people.map((person) => (

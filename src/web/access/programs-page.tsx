@@ -38,6 +38,7 @@ export function ProgramsPage({ standing }: { standing: StandingView }) {
       )}
       <Section title={texts.programs.list} hint={texts.programs.listHint}>
         <ProblemNote problem={problem} />
+        {!tokens && !problem && <p role="status">{texts.app.loading}</p>}
         {tokens?.length === 0 && <p>{texts.programs.none}</p>}
         {tokens && tokens.length > 0 && (
           <Entries label={texts.programs.list}>

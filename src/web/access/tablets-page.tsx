@@ -17,6 +17,7 @@ export function TabletsPage({ standing: { studioId, studioName } }: { standing: 
     <Page above={studioName} title={texts.tablets.title} lead={texts.tablets.lead}>
       <Section title={texts.tablets.list} hint={texts.tablets.listHint}>
         <ProblemNote problem={problem} />
+        {!tablets && !problem && <p role="status">{texts.app.loading}</p>}
         {tablets?.length === 0 && <p>{texts.tablets.none}</p>}
         {tablets && tablets.length > 0 && (
           <Entries label={texts.tablets.list}>

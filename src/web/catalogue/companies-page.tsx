@@ -42,6 +42,7 @@ function Companies({ studioId, kind }: { studioId: string; kind: CompanyKind }) 
   return (
     <Section title={words.many} hint={words.manyHint}>
       <ProblemNote problem={problem} />
+      {!answer && !problem && <p role="status">{texts.app.loading}</p>}
       {answer?.length === 0 && <p>{words.none}</p>}
       {answer && answer.length > 0 && (
         <Entries label={words.many}>

@@ -26,7 +26,7 @@ export function ConfigurationsPage({ standing: { studioId, studioName } }: { sta
       <Section title={words.list} hint={words.listHint}>
         <NotationExplained />
         <ProblemNote problem={problem} />
-        {!answer && !problem && <p>{texts.app.loading}</p>}
+        {!answer && !problem && <p role="status">{texts.app.loading}</p>}
         {answer?.length === 0 && <p>{words.none}</p>}
         {answer && answer.length > 0 && (
           <Entries label={words.list}>

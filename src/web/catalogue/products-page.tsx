@@ -5,11 +5,9 @@ import type { ProductView } from '../../catalogue/products.views.js';
 import { type ProductKind, productKinds } from '../../catalogue/vocabulary.js';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import { Choice } from '../frame/choice.js';
-import { Entries } from '../frame/entries.js';
-import { MoreButton } from '../frame/more-button.js';
 import { Note } from '../frame/note.js';
 import { Page } from '../frame/page.js';
-import { ProblemNote } from '../frame/problem-note.js';
+import { PagedEntries } from '../frame/paged-entries.js';
 import { Section } from '../frame/section.js';
 import { usePages } from '../service/use-pages.js';
 import { useTexts } from '../texts/texts.js';
@@ -37,7 +35,6 @@ export function ProductsPage({ standing: { studioId, studioName } }: { standing:
       ...(archived && { archived: 'shown' }),
     }),
   );
-  const isFiltered = asked !== '' || kind !== '';
   return (
     <Page above={studioName} title={words.title} lead={words.lead}>
       <Section title={words.add} hint={words.addHint}>
@@ -83,19 +80,14 @@ export function ProductsPage({ standing: { studioId, studioName } }: { standing:
             onChange={(event) => setArchived(event.currentTarget.checked)}
           />
         </div>
-        <ProblemNote problem={list.problem} />
-        {!list.items && !list.problem && <p>{texts.app.loading}</p>}
-        {list.items?.length === 0 && (
-          <p role="status">{isFiltered ? words.noneFound(asked || words.list) : words.empty}</p>
-        )}
-        {list.items && list.items.length > 0 && (
-          <Entries label={words.list}>
-            {list.items.map((product) => (
-              <ProductEntry key={product.id} studioId={studioId} product={product} onChanged={list.reload} />
-            ))}
-          </Entries>
-        )}
-        <MoreButton list={list} />
+        <PagedEntries
+          label={words.list}
+          list={list}
+          none={asked !== '' ? words.noneFound(asked) : kind !== '' ? texts.levels.nothingFound : words.empty}
+          entry={(product) => (
+            <ProductEntry key={product.id} studioId={studioId} product={product} onChanged={list.reload} />
+          )}
+        />
       </Section>
     </Page>
   );

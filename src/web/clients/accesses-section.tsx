@@ -1,8 +1,7 @@
 import { Button } from '@mantine/core';
 import { useState } from 'react';
-import { Entries, Entry } from '../frame/entries.js';
-import { MoreButton } from '../frame/more-button.js';
-import { ProblemNote } from '../frame/problem-note.js';
+import { Entry } from '../frame/entries.js';
+import { PagedEntries } from '../frame/paged-entries.js';
 import { Section } from '../frame/section.js';
 import { usePages } from '../service/use-pages.js';
 import { useTexts } from '../texts/texts.js';
@@ -40,19 +39,15 @@ function Accesses({
     listAccesses(studioId, clientId, after),
   );
   return (
-    <>
-      <ProblemNote problem={list.problem} />
-      {list.items?.length === 0 && <p>{texts.client.noAccesses}</p>}
-      {list.items !== undefined && list.items.length > 0 && (
-        <Entries label={texts.client.accesses}>
-          {list.items.map(({ id, personName, what, accessedAt }) => (
-            <Entry key={id} name={personName ?? texts.records.unknownPerson}>
-              <p>{`${texts.client.looked[what]}, ${writtenInstant(accessedAt, texts.language, timeZone)}`}</p>
-            </Entry>
-          ))}
-        </Entries>
+    <PagedEntries
+      label={texts.client.accesses}
+      list={list}
+      none={texts.client.noAccesses}
+      entry={({ id, personName, what, accessedAt }) => (
+        <Entry key={id} name={personName ?? texts.records.unknownPerson}>
+          <p>{`${texts.client.looked[what]}, ${writtenInstant(accessedAt, texts.language, timeZone)}`}</p>
+        </Entry>
       )}
-      <MoreButton list={list} />
-    </>
+    />
   );
 }

@@ -32,6 +32,7 @@ export function ClaimsSection({
   return (
     <Section title={texts.client.claims} hint={texts.client.claimsHint}>
       <ProblemNote problem={claims.problem} />
+      {!claims.answer && !claims.problem && <p role="status">{texts.app.loading}</p>}
       {claims.answer?.length === 0 && <p>{texts.client.noClaims}</p>}
       {claims.answer !== undefined && claims.answer.length > 0 && (
         <Entries label={texts.client.claims}>

@@ -39,6 +39,7 @@ function Lots({ studioId, clientId }: { studioId: string; clientId: string }) {
   return (
     <>
       <ProblemNote problem={list.problem} />
+      {!list.items && !list.problem && <p role="status">{texts.app.loading}</p>}
       {list.items !== undefined && lots.length === 0 && <p>{texts.client.noLots}</p>}
       {lots.length > 0 && (
         <Entries label={texts.client.lots}>

@@ -31,6 +31,7 @@ export function TouchUpsSection({
   return (
     <Section title={texts.client.touchUps} hint={texts.client.touchUpsHint}>
       <ProblemNote problem={problem} />
+      {!answer && !problem && <p role="status">{texts.app.loading}</p>}
       {answer && (
         <Entries label={texts.client.touchUps}>
           {answer.map((touchUp) => (

@@ -50,7 +50,7 @@ export function SignedInApp() {
       <Answers>
         <Frame path={pathname}>
           <PageFault key={pathname}>
-            <Suspense fallback={<p>{texts.app.loading}</p>}>
+            <Suspense fallback={<p role="status">{texts.app.loading}</p>}>
               <Routes>
                 <Route path="/" element={<Home />} />
                 <Route path="/start" element={<StartPage />} />

@@ -1,7 +1,6 @@
 import { useState } from 'react';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
-import { Entries } from '../frame/entries.js';
-import { MoreButton } from '../frame/more-button.js';
+import { PagedEntries } from '../frame/paged-entries.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
 import { usePeople } from '../service/studio-answers.js';
@@ -44,17 +43,15 @@ function AuditEntries({ studioId, timeZone }: { studioId: string; timeZone: stri
   return (
     <Section title={texts.auditLog.entries}>
       <AuditFilterForm people={people.answer ?? []} timeZone={timeZone} onShow={setFilters} />
-      <ProblemNote problem={list.problem ?? people.problem} />
-      {list.items === undefined && list.problem === undefined && <p role="status">{texts.app.loading}</p>}
-      {list.items?.length === 0 && <p>{list.hasMore ? texts.auditLog.noneYet : texts.auditLog.none}</p>}
-      {list.items !== undefined && list.items.length > 0 && (
-        <Entries label={texts.auditLog.entries}>
-          {list.items.map((entry) => (
-            <AuditEntry key={entry.sequence} entry={entry} timeZone={timeZone} nameOf={nameOf} />
-          ))}
-        </Entries>
-      )}
-      <MoreButton list={list} />
+      <ProblemNote problem={people.problem} />
+      <PagedEntries
+        label={texts.auditLog.entries}
+        list={list}
+        none={list.hasMore ? texts.auditLog.noneYet : texts.auditLog.none}
+        entry={(entry) => (
+          <AuditEntry key={entry.sequence} entry={entry} timeZone={timeZone} nameOf={nameOf} />
+        )}
+      />
     </Section>
   );
 }

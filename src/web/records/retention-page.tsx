@@ -23,7 +23,7 @@ export function RetentionPage({ standing: { studioId, studioName } }: { standing
   const texts = useTexts();
   const list = usePages(['retention', studioId], (after) => listRetention(studioId, after));
   const [chosen, setChosen] = useState<string[]>([]);
-  const [erased, setErased] = useState(0);
+  const [came, setCame] = useState<{ erased: number; kept: number }>();
   const ids = useRef(new RequestIds()).current;
   const references = (list.items ?? [])
     .filter(({ clientId }) => chosen.includes(clientId))
@@ -31,16 +31,22 @@ export function RetentionPage({ standing: { studioId, studioName } }: { standing
   const carryOut = async () => {
     const { answers } = await carryOutRetention(studioId, ids.for({ chosen }), chosen);
     ids.renew();
-    setErased(answers.filter(({ answer }) => answer === 'erased').length);
+    const erased = answers.filter(({ answer }) => answer === 'erased').length;
+    setCame({ erased, kept: answers.length - erased });
     setChosen([]);
     await list.reload();
   };
   return (
     <Page above={studioName} title={texts.retention.title} lead={texts.retention.lead}>
       <ProblemNote problem={list.problem} />
-      {erased > 0 && (
+      {came && came.erased > 0 && (
         <Note kind="good">
-          <p>{texts.retention.done(erased)}</p>
+          <p>{texts.retention.done(came.erased)}</p>
+        </Note>
+      )}
+      {came && came.kept > 0 && (
+        <Note kind="fault">
+          <p>{texts.retention.notDone(came.kept)}</p>
         </Note>
       )}
       <Section title={texts.retention.list} hint={texts.retention.listHint}>

@@ -25,7 +25,7 @@ export function PlacesPage({ standing: { studioId, studioName } }: { standing: S
     <Page above={studioName} title={words.title} lead={words.lead}>
       <Section title={words.list} hint={words.listHint}>
         <ProblemNote problem={problem} />
-        {!answer && !problem && <p>{texts.app.loading}</p>}
+        {!answer && !problem && <p role="status">{texts.app.loading}</p>}
         {answer && (
           <Entries label={words.list}>
             {answer.map((place) => (

@@ -25,7 +25,7 @@ export function ThresholdsPage({
     <Page above={studioName} title={words.title} lead={words.lead}>
       <Section title={words.dates} hint={words.datesHint}>
         <ProblemNote problem={problem} />
-        {!studio && !problem && <p>{texts.app.loading}</p>}
+        {!studio && !problem && <p role="status">{texts.app.loading}</p>}
         {studio &&
           (mayChange ? <ThresholdsForm studio={studio} reload={reload} /> : <Facts studio={studio} />)}
       </Section>

@@ -33,7 +33,7 @@ export function LastVisit({
   const studio = useStudio(studioId);
   const visit = useAnswer(['last visit', studioId, session.id], () => showLastVisit(studioId, session));
   if (visit.problem && visit.answer === undefined) return <ProblemNote problem={visit.problem} />;
-  if (visit.answer === undefined || !studio.answer) return <p>{texts.app.loading}</p>;
+  if (visit.answer === undefined || !studio.answer) return <p role="status">{texts.app.loading}</p>;
   if (visit.answer === null) return <p>{texts.lastVisit.none}</p>;
   const { completedOn, visitKind, procedureName, mixes } = visit.answer;
   const today = localDay(new Date().toISOString(), studio.answer.timeZone);

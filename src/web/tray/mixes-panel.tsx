@@ -41,7 +41,7 @@ export function MixesPanel({
         </Note>
       )}
       <ProblemNote problem={mixes.problem} />
-      {mixes.mixes === undefined && mixes.problem === undefined && <p>{texts.app.loading}</p>}
+      {mixes.mixes === undefined && mixes.problem === undefined && <p role="status">{texts.app.loading}</p>}
       {mixes.mixes && (
         // biome-ignore lint/a11y/useSemanticElements: a fieldset would be read out as a form.
         <div className={styles.cups} role="group" aria-label={texts.tray.mixes}>

@@ -52,7 +52,7 @@ function Choice({ onSignedIn }: { onSignedIn: () => Promise<void> }) {
   const texts = useTexts();
   const { answer: tablet, problem } = useAnswer(['tablet'], askWhichTablet);
   if (problem) return <ProblemNote problem={problem} />;
-  if (tablet === undefined) return <p>{texts.app.loading}</p>;
+  if (tablet === undefined) return <p role="status">{texts.app.loading}</p>;
   if (tablet === null) return <p>{texts.takeOver.noTablet}</p>;
   return <PersonSwitch tablet={tablet} onSignedIn={onSignedIn} />;
 }

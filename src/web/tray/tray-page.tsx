@@ -81,7 +81,7 @@ export function TrayPage({ standing, sessionId }: { standing: StandingView; sess
       {...(called && { lead: texts.tray.of(called.clientReference, called.procedureName) })}
     >
       <ProblemNote problem={tray.problem} />
-      {tray.answer === undefined && tray.problem === undefined && <p>{texts.app.loading}</p>}
+      {tray.answer === undefined && tray.problem === undefined && <p role="status">{texts.app.loading}</p>}
       {tray.answer && tray.answer.state !== 'in setup' && (
         <Note kind="plain">
           <p>{texts.tray.notInSetup(texts.sessionStates[tray.answer.state])}</p>

@@ -1,11 +1,10 @@
 import { VisuallyHidden } from '@mantine/core';
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
-import { Entries, Entry } from '../../frame/entries.js';
-import { MoreButton } from '../../frame/more-button.js';
+import { Entry } from '../../frame/entries.js';
 import { PageLink } from '../../frame/navigation.js';
 import { Page } from '../../frame/page.js';
+import { PagedEntries } from '../../frame/paged-entries.js';
 import { pathOf } from '../../frame/places.js';
-import { ProblemNote } from '../../frame/problem-note.js';
 import { Section } from '../../frame/section.js';
 import { useStudioInstants } from '../../frame/use-studio-instants.js';
 import { usePages } from '../../service/use-pages.js';
@@ -27,37 +26,34 @@ export function DeliveriesPage({
   return (
     <Page above={studioName} title={words.title} lead={words.lead}>
       <Section title={words.list} hint={words.listHint}>
-        <ProblemNote problem={list.problem} />
-        {!list.items && !list.problem && <p>{texts.app.loading}</p>}
-        {list.items?.length === 0 && (
-          <p role="status">
-            {words.none}{' '}
-            {permissions.includes('receive stock') && (
-              <PageLink to={pathOf(place, 'receive')}>{texts.receiving.title}</PageLink>
-            )}
-          </p>
-        )}
-        {list.items && list.items.length > 0 && (
-          <Entries label={words.list}>
-            {list.items.map((delivery) => (
-              <Entry
-                key={delivery.id}
-                name={at(delivery.occurredAt)}
-                mark={words.lines(delivery.lines.length)}
-                actions={
-                  <PageLink to={pathOf(place, 'deliveries', delivery.id)} alone>
-                    {words.show}
-                    <VisuallyHidden> {at(delivery.occurredAt)}</VisuallyHidden>
-                  </PageLink>
-                }
-              >
-                <p>{factsOfDelivery(delivery, texts).join(', ')}</p>
-                <p>{productsOf(delivery)}</p>
-              </Entry>
-            ))}
-          </Entries>
-        )}
-        <MoreButton list={list} />
+        <PagedEntries
+          label={words.list}
+          list={list}
+          none={
+            <>
+              {words.none}{' '}
+              {permissions.includes('receive stock') && (
+                <PageLink to={pathOf(place, 'receive')}>{texts.receiving.title}</PageLink>
+              )}
+            </>
+          }
+          entry={(delivery) => (
+            <Entry
+              key={delivery.id}
+              name={at(delivery.occurredAt)}
+              mark={words.lines(delivery.lines.length)}
+              actions={
+                <PageLink to={pathOf(place, 'deliveries', delivery.id)} alone>
+                  {words.show}
+                  <VisuallyHidden> {at(delivery.occurredAt)}</VisuallyHidden>
+                </PageLink>
+              }
+            >
+              <p>{factsOfDelivery(delivery, texts).join(', ')}</p>
+              <p>{productsOf(delivery)}</p>
+            </Entry>
+          )}
+        />
       </Section>
     </Page>
   );

@@ -40,7 +40,7 @@ export function DeliveryPage({
       })}
     >
       <ProblemNote problem={problem} />
-      {!answer && !problem && <p>{texts.app.loading}</p>}
+      {!answer && !problem && <p role="status">{texts.app.loading}</p>}
       {answer && (
         <Section title={words.arrived} hint={words.arrivedHint}>
           <Entries label={words.arrived}>

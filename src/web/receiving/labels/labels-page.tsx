@@ -73,7 +73,7 @@ function Choosing({ studioId, source, name }: { studioId: string; source: LabelS
     <>
       <Section title={words.choose} hint={name ?? words.chooseHint[source.kind]}>
         <ProblemNote problem={list.problem} />
-        {!list.items && !list.problem && <p>{texts.app.loading}</p>}
+        {!list.items && !list.problem && <p role="status">{texts.app.loading}</p>}
         {list.items?.length === 0 && <p role="status">{words.none}</p>}
         {containers.length > 0 && (
           <>

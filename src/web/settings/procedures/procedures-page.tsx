@@ -22,7 +22,7 @@ export function ProceduresPage({ standing }: { standing: StandingView }) {
     <Page above={studioName} title={words.title} lead={words.lead}>
       <Section title={words.list} hint={words.listHint}>
         <ProblemNote problem={problem} />
-        {!answer && !problem && <p>{texts.app.loading}</p>}
+        {!answer && !problem && <p role="status">{texts.app.loading}</p>}
         {answer?.length === 0 && <p>{words.none}</p>}
         {answer && answer.length > 0 && (
           <Entries label={words.list}>

@@ -18,7 +18,7 @@ export function StudioPage({ standing: { studioId, studioName, permissions } }: 
   return (
     <Page above={studioName} title={words.title} lead={mayChange ? words.lead : words.leadReadOnly}>
       <ProblemNote problem={problem} />
-      {!studio && !problem && <p>{texts.app.loading}</p>}
+      {!studio && !problem && <p role="status">{texts.app.loading}</p>}
       {studio && !mayChange && <StudioFacts studio={studio} />}
       {studio && mayChange && (
         <>

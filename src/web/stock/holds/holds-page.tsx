@@ -1,11 +1,9 @@
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import type { OpenHoldView } from '../../../stock/holds.views.js';
-import { Entries } from '../../frame/entries.js';
-import { MoreButton } from '../../frame/more-button.js';
 import { PageLink } from '../../frame/navigation.js';
 import { Page } from '../../frame/page.js';
+import { PagedEntries } from '../../frame/paged-entries.js';
 import { pathOf } from '../../frame/places.js';
-import { ProblemNote } from '../../frame/problem-note.js';
 import { usePages } from '../../service/use-pages.js';
 import { useTexts } from '../../texts/texts.js';
 import { nameOf, writtenLabel } from '../amounts.js';
@@ -31,35 +29,32 @@ export function HoldsPage({ standing }: { standing: StandingView }) {
     <>
       <FindField studioId={studioId} />
       <Page above={studioName} title={texts.holds.title} lead={texts.holds.lead}>
-        <ProblemNote problem={list.problem} />
-        {!list.items && !list.problem && <p role="status">{texts.app.loading}</p>}
-        {list.items?.length === 0 && <p>{texts.holds.none}</p>}
-        {list.items && list.items.length > 0 && (
-          <Entries label={texts.holds.title}>
-            {list.items.map((hold) => (
-              <HoldEntry
-                key={hold.id}
-                standing={standing}
-                hold={hold}
-                about={about(hold)}
-                of={
-                  <PageLink
-                    alone
-                    to={
-                      hold.containerId === null
-                        ? pathOf(area, 'lots', hold.lotId)
-                        : pathOf(area, 'containers', hold.containerId)
-                    }
-                  >
-                    {about(hold)}
-                  </PageLink>
-                }
-                onReleased={list.reload}
-              />
-            ))}
-          </Entries>
-        )}
-        <MoreButton list={list} />
+        <PagedEntries
+          label={texts.holds.title}
+          list={list}
+          none={texts.holds.none}
+          entry={(hold) => (
+            <HoldEntry
+              key={hold.id}
+              standing={standing}
+              hold={hold}
+              about={about(hold)}
+              of={
+                <PageLink
+                  alone
+                  to={
+                    hold.containerId === null
+                      ? pathOf(area, 'lots', hold.lotId)
+                      : pathOf(area, 'containers', hold.containerId)
+                  }
+                >
+                  {about(hold)}
+                </PageLink>
+              }
+              onReleased={list.reload}
+            />
+          )}
+        />
       </Page>
     </>
   );

@@ -2,13 +2,11 @@ import { Group } from '@mantine/core';
 import { useSearchParams } from 'react-router';
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import { Choice } from '../../frame/choice.js';
-import { Entries } from '../../frame/entries.js';
-import { MoreButton } from '../../frame/more-button.js';
 import { PageLink } from '../../frame/navigation.js';
 import { Note } from '../../frame/note.js';
 import { Page } from '../../frame/page.js';
+import { PagedEntries } from '../../frame/paged-entries.js';
 import { pathOf } from '../../frame/places.js';
-import { ProblemNote } from '../../frame/problem-note.js';
 import { useAnswer } from '../../service/use-answer.js';
 import { usePages } from '../../service/use-pages.js';
 import { useTexts } from '../../texts/texts.js';
@@ -69,17 +67,12 @@ export function LotsPage({ standing }: { standing: StandingView }) {
             onChange={choose}
           />
         </Group>
-        <ProblemNote problem={list.problem} />
-        {!list.items && !list.problem && <p role="status">{texts.app.loading}</p>}
-        {list.items?.length === 0 && <p>{texts.lots.none}</p>}
-        {list.items && list.items.length > 0 && (
-          <Entries label={texts.lots.title}>
-            {list.items.map((lot) => (
-              <LotEntry key={lot.id} studioId={studioId} lot={lot} />
-            ))}
-          </Entries>
-        )}
-        <MoreButton list={list} />
+        <PagedEntries
+          label={texts.lots.title}
+          list={list}
+          none={texts.lots.none}
+          entry={(lot) => <LotEntry key={lot.id} studioId={studioId} lot={lot} />}
+        />
       </Page>
     </>
   );

@@ -336,5 +336,7 @@ export const recordsTexts: typeof english = {
       `${references}: Name, Kontakt und jede Notiz sind für immer fort. Welche Chargen mit ihnen in Berührung kamen, bleibt unter dem Zeichen stehen. Niemand kann es zurückholen.`,
     nobody: 'Von den Gezeigten darf jetzt niemand gelöscht werden.',
     done: (count) => `${count} ${count === 1 ? 'Person ist' : 'Personen sind'} gelöscht.`,
+    notDone: (count) =>
+      `${count} ${count === 1 ? 'Person wurde' : 'Personen wurden'} nicht gelöscht: Was dagegen spricht, steht in der Liste.`,
   },
 };

@@ -334,5 +334,7 @@ export const recordsTexts = {
       `${references}: name, contact and every note about them are gone for good. Which lots touched them stays, under the reference. Nobody can bring it back.`,
     nobody: 'Nobody of those shown may be erased now.',
     done: (count: number) => `${count} ${count === 1 ? 'client is' : 'clients are'} erased.`,
+    notDone: (count: number) =>
+      `${count} ${count === 1 ? 'client was' : 'clients were'} not erased: the list says what stands against it.`,
   },
 };

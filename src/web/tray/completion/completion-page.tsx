@@ -63,7 +63,7 @@ function Finish({ standing, sessionId }: { standing: StandingView; sessionId: st
       lead={session ? texts.tray.of(session.clientReference, session.procedureName) : texts.completion.lead}
     >
       <ProblemNote problem={tray.problem ?? scans.problem ?? takenOff.problem ?? mixes.problem} />
-      {tray.answer === undefined && tray.problem === undefined && <p>{texts.app.loading}</p>}
+      {tray.answer === undefined && tray.problem === undefined && <p role="status">{texts.app.loading}</p>}
       {tray.answer && state === 'completed' && (
         <Completed
           standing={standing}
