@@ -6,12 +6,14 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { BrowserRouter } from 'react-router';
 import { App } from './app.js';
+import { loadAhead } from './frame/studio-pages.js';
 import { cssVariables, theme } from './look/theme.js';
 import { keepAppOnDevice } from './offline/register.js';
 import { watchOneTimeSecret } from './sign-in/one-time-secret.js';
 
 watchOneTimeSecret();
 keepAppOnDevice();
+loadAhead(window.location.pathname);
 
 const brightness = localStorageColorSchemeManager({ key: 'lotward-brightness' });
 

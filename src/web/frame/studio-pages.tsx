@@ -8,12 +8,24 @@ import { Page } from './page.js';
 import { areasOf, placeOf, type StudioArea } from './places.js';
 
 /** Each area is loaded when it is first opened; its own file says which pages it has. */
-const areas: Record<StudioArea, ComponentType<{ standing: StandingView }>> = {
-  today: lazy(async () => ({ default: (await import('../today/today-pages.js')).TodayPages })),
-  stock: lazy(async () => ({ default: (await import('../stock/stock-pages.js')).StockPages })),
-  records: lazy(async () => ({ default: (await import('../records/records-pages.js')).RecordsPages })),
-  settings: lazy(async () => ({ default: (await import('../settings/settings-pages.js')).SettingsPages })),
+const loaders: Record<StudioArea, () => Promise<{ default: ComponentType<{ standing: StandingView }> }>> = {
+  today: async () => ({ default: (await import('../today/today-pages.js')).TodayPages }),
+  stock: async () => ({ default: (await import('../stock/stock-pages.js')).StockPages }),
+  records: async () => ({ default: (await import('../records/records-pages.js')).RecordsPages }),
+  settings: async () => ({ default: (await import('../settings/settings-pages.js')).SettingsPages }),
 };
+const areas = {
+  today: lazy(loaders.today),
+  stock: lazy(loaders.stock),
+  records: lazy(loaders.records),
+  settings: lazy(loaders.settings),
+};
+
+/** Loads what a path will show while it is still being asked who is signed in. */
+export function loadAhead(path: string): void {
+  const place = placeOf(path);
+  if (place) loaders[place.area]().catch(() => undefined);
+}
 
 /** The pages of a studio, for those whose role has a part in them. */
 export function StudioPages() {

@@ -8,7 +8,7 @@ import { writtenTime } from '../texts/written-dates.js';
 import type { Difference } from './difference.js';
 import styles from './network-note.module.css';
 import { outgoing, useOutgoing } from './outgoing.js';
-import { useDayFacts } from './use-day-facts.js';
+import { useWhatIsKnown } from './use-day-facts.js';
 
 /**
  * What somebody has to know who works with bad Wi-Fi: whether the service is reached, how old what this device knows is,
@@ -52,12 +52,14 @@ export function NetworkNote({ standing }: { standing: StandingView | undefined }
 /** How old the facts are by which trays are judged without network. */
 function FactsAge({ standing }: { standing: StandingView }) {
   const texts = useTexts();
-  const facts = useDayFacts(standing);
+  const facts = useWhatIsKnown(standing);
   return (
     <p className={styles.line}>
       {facts
         ? texts.offline.knownAsOf(writtenTime(facts.asOf, texts.language, facts.timeZone))
-        : texts.offline.nothingKnown}
+        : facts === null
+          ? texts.offline.nothingKnown
+          : texts.offline.lookingUp}
       {facts && facts.containersLeftOut > 0 && ` ${texts.offline.leftOut(facts.containersLeftOut)}`}
     </p>
   );

@@ -15,7 +15,12 @@ export const factsKey = (studioId: string) => ['day facts', studioId] as const;
  * What this device knows of the day, asked for again and again while a page is looked at; without network what it last was
  * told, as long as it is of this day. Undefined for whoever lays no trays, and when nothing is known.
  */
-export function useDayFacts({ studioId, permissions }: StandingView): DayFactsView | undefined {
+export function useDayFacts(standing: StandingView): DayFactsView | undefined {
+  return useWhatIsKnown(standing) ?? undefined;
+}
+
+/** As `useDayFacts`, but null when nothing is known, and undefined as long as that is being found out. */
+export function useWhatIsKnown({ studioId, permissions }: StandingView): DayFactsView | null | undefined {
   const answers = useQueryClient();
   const { data } = useQuery({
     queryKey: factsKey(studioId),
@@ -23,7 +28,7 @@ export function useDayFacts({ studioId, permissions }: StandingView): DayFactsVi
     enabled: permissions.includes('work the tray'),
     refetchInterval: askAgainMilliseconds,
   });
-  return data ?? undefined;
+  return data;
 }
 
 /** What the service tells, else what this page or this device knows of today; null: nothing. @throws ServiceProblem */

@@ -14,7 +14,7 @@ import { writtenDay } from '../texts/written-dates.js';
 import { AlertEntry } from './alert-entry.js';
 import { listAlerts, mostAlerts } from './alerts.requests.js';
 import { type DayPart, partOfAlert, partOfSession, parts, worstFirst } from './day-plan.js';
-import { FirstSteps } from './first-steps.js';
+import { FirstSteps, useFirstSteps } from './first-steps.js';
 import { SessionEntry } from './session-entry.js';
 import { useSessionsOfDay } from './use-sessions-of-day.js';
 import { WalkInForm } from './walk-in-form.js';
@@ -37,9 +37,7 @@ export function DayPage({ standing }: { standing: StandingView }) {
       lead={today ? texts.day.leadOf(writtenDay(today, texts.language)) : texts.day.lead}
     >
       {timeZone === undefined && <ProblemNote problem={studio.problem} />}
-      <FirstSteps standing={standing} />
       {today && timeZone && <Day standing={standing} today={today} timeZone={timeZone} facts={facts} />}
-      {standing.permissions.includes('work the tray') && <WalkInForm standing={standing} />}
     </Page>
   );
 }
@@ -64,6 +62,12 @@ function Day({
   const people = usePeople(studioId);
   const nameOf = (id: string | null) => people.answer?.find((person) => person.id === id)?.name ?? undefined;
   const now = new Date().toISOString();
+  const start = useFirstSteps(standing);
+  // Shown at once and whole, so that nothing jumps under a finger.
+  const isWhole =
+    start.isSettled &&
+    sessions !== undefined &&
+    (alerts.answer !== undefined || alerts.problem !== undefined);
 
   const sessionsOf = (part: DayPart) =>
     sessions?.filter((session) => partOfSession(session, personId, now) === part) ?? [];
@@ -91,8 +95,9 @@ function Day({
   return (
     <>
       <ProblemNote problem={problem ?? (isReached ? alerts.problem : undefined)} />
-      {sessions === undefined && problem === undefined && <p>{texts.app.loading}</p>}
-      {sessions &&
+      {!isWhole && problem === undefined && <p>{texts.app.loading}</p>}
+      {isWhole && <FirstSteps standing={standing} found={start.found} />}
+      {isWhole &&
         parts.map((part) => {
           const entries = entriesOf(part);
           if (entries.length === 0 && part !== 'now') return null;
@@ -107,6 +112,7 @@ function Day({
           );
         })}
       {alerts.answer?.next != null && <p>{texts.alerts.more(mostAlerts)}</p>}
+      {isWhole && standing.permissions.includes('work the tray') && <WalkInForm standing={standing} />}
     </>
   );
 }

@@ -5,20 +5,32 @@ import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
 import styles from './first-steps.module.css';
 import { lookAtFirstSteps } from './first-steps.requests.js';
-import { firstSteps } from './first-steps-of.js';
+import { type FoundAtStart, firstSteps } from './first-steps-of.js';
 
-/** The way from an empty studio to its first finished tray; gone once a session was completed. */
-export function FirstSteps({ standing }: { standing: StandingView }) {
-  const may =
-    standing.permissions.includes('receive stock') && standing.permissions.includes('work the tray');
-  return may ? <Steps standing={standing} /> : null;
+/**
+ * What a studio has of what its first tray needs; null for whoever cannot bring it there. Where it cannot be asked it is no
+ * help either, and settled all the same.
+ */
+export function useFirstSteps({ studioId, permissions }: StandingView): {
+  found: FoundAtStart | null | undefined;
+  isSettled: boolean;
+} {
+  const may = permissions.includes('receive stock') && permissions.includes('work the tray');
+  const { answer, problem } = useAnswer(['first steps', studioId], async () =>
+    may ? lookAtFirstSteps(studioId) : null,
+  );
+  return { found: answer, isSettled: answer !== undefined || problem !== undefined };
 }
 
-function Steps({ standing }: { standing: StandingView }) {
+/** The way from an empty studio to its first finished tray; gone once a session was completed. */
+export function FirstSteps({
+  standing: { studioId, permissions },
+  found,
+}: {
+  standing: StandingView;
+  found: FoundAtStart | null | undefined;
+}) {
   const texts = useTexts();
-  const { studioId, permissions } = standing;
-  const { answer: found } = useAnswer(['first steps', studioId], () => lookAtFirstSteps(studioId));
-  // Where it cannot be asked it is no help either.
   if (!found || found.hasCompleted) return null;
   const steps = firstSteps(found, studioId, permissions);
   const next = steps.find(({ isDone }) => !isDone);

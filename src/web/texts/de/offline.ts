@@ -6,6 +6,7 @@ export const offlineTexts: typeof english = {
     goesOn:
       'Legen Sie weiter auf: Was Sie scannen, beurteilt dieses Gerät nach dem, was es zuletzt wusste. Es bleibt hier und wird gesendet, sobald der Dienst wieder erreichbar ist. Zum Abschließen einer Sitzung wird der Dienst gebraucht.',
     knownAsOf: (time) => `Dieses Gerät kennt den Tag mit Stand ${time}.`,
+    lookingUp: 'Dieses Gerät schlägt den Tag nach …',
     nothingKnown: 'Dieses Gerät weiß noch nichts vom Tag und kann ohne Netz nichts beurteilen.',
     leftOut: (count) => `${count} Behälter sind ausgelassen, weil es so viele sind.`,
     waiting: (count) =>

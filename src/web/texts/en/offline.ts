@@ -4,6 +4,7 @@ export const offlineTexts = {
     goesOn:
       'Go on laying trays: scans are judged on this device by what it last knew, kept here, and sent when the service is reached again. Completing a session needs the service.',
     knownAsOf: (time: string) => `This device knows the day as of ${time}.`,
+    lookingUp: 'This device looks the day up …',
     nothingKnown: 'This device knows nothing of the day yet, so it cannot judge without network.',
     leftOut: (count: number) => `${count} containers are left out, since there are so many.`,
     waiting: (count: number) =>
