@@ -7,7 +7,7 @@ import { useDevices } from '../support/devices.js';
 import { faultsEverywhere } from '../support/page-audit.js';
 import { pagesOf } from '../support/pdf-pages.js';
 import { type RunningService, startService, testOwner } from '../support/service.js';
-import { accept, fillSignIn, invite, signInAt } from '../support/web-steps.js';
+import { accept, fillSignIn, invite, openAsOwner } from '../support/web-steps.js';
 
 /** GTINs of 950, GS1's range for examples. */
 const exampleGtin = (item: string) => `0950600${item}${checkDigit(`0950600${item}`)}`;
@@ -54,7 +54,7 @@ describe.skipIf(!hasChromium)('receiving and the catalogue on the pages', () => 
 
   it('take in what an empty studio scans, once, with what was unknown made in passing and nothing lost', () =>
     withDevices(async (browser) => {
-      const watched = await signInAt(browser, service.url);
+      const watched = await openAsOwner(browser, service);
       const { page } = watched;
       await toReceiving(page);
 
@@ -174,7 +174,7 @@ describe.skipIf(!hasChromium)('receiving and the catalogue on the pages', () => 
 
   it('ask at the line for what is typed, and which date is right when the lot is known with another', () =>
     withDevices(async (browser) => {
-      const { page } = await signInAt(browser, service.url);
+      const { page } = await openAsOwner(browser, service);
       await toReceiving(page);
       // A parcel's own number, and one of our own labels, make no line.
       await scan(page, ']C100106141411234567897');
@@ -220,7 +220,7 @@ describe.skipIf(!hasChromium)('receiving and the catalogue on the pages', () => 
 
   it('let an artist receive, but change nothing of the register', () =>
     withDevices(async (browser, other) => {
-      const { page: owner } = await signInAt(browser, service.url);
+      const { page: owner } = await openAsOwner(browser, service);
       const link = await invite(owner, 'Ada Artist');
       const { page } = await accept(other, link, { signInName: 'ada', password: testOwner.password });
       await toReceiving(page);
@@ -242,7 +242,7 @@ describe.skipIf(!hasChromium)('receiving and the catalogue on the pages', () => 
 
   it('keep the register: products, numbers, makers, cartridges that stand for each other, and places', () =>
     withDevices(async (browser) => {
-      const watched = await signInAt(browser, service.url);
+      const watched = await openAsOwner(browser, service);
       const { page } = watched;
       await open(page, 'settings/products', 'Products');
       await page.getByRole('button', { name: 'Add a product' }).click();
@@ -392,7 +392,7 @@ describe.skipIf(!hasChromium)('receiving and the catalogue on the pages', () => 
 
   it('can be read and pressed by day and night, on 360 to 1280 px', () =>
     withDevices(async (browser) => {
-      const { page } = await signInAt(browser, service.url);
+      const { page } = await openAsOwner(browser, service);
       const faults: string[] = [];
       for (const [name, show] of Object.entries(screens)) {
         await show(page);

@@ -5,7 +5,7 @@ import { useDevices } from '../support/devices.js';
 import { faultsEverywhere } from '../support/page-audit.js';
 import { makeSampleStudio, type SampleStudio } from '../support/sample-studio.js';
 import { type RunningService, startService } from '../support/service.js';
-import { accept, goTo, invite, signInAt } from '../support/web-steps.js';
+import { accept, goTo, invite, openAsOwner } from '../support/web-steps.js';
 
 interface Studio {
   useByNearDays: number;
@@ -40,8 +40,8 @@ describe.skipIf(!hasChromium)('the settings of a studio', () => {
 
   it('take a threshold, and say so when two change the same, so that nothing of either is lost', () =>
     withDevices(async (one, other) => {
-      const mine = await signInAt(one, service.url);
-      const theirs = await signInAt(other, service.url);
+      const mine = await openAsOwner(one, service);
+      const theirs = await openAsOwner(other, service);
       for (const { page } of [mine, theirs]) {
         await goTo(page, 'Thresholds');
         await near(page).waitFor();
@@ -76,7 +76,7 @@ describe.skipIf(!hasChromium)('the settings of a studio', () => {
 
   it('hold a procedure and its kit list, of products and of configurations', () =>
     withDevices(async (browser) => {
-      const watched = await signInAt(browser, service.url);
+      const watched = await openAsOwner(browser, service);
       const { page } = watched;
       await goTo(page, 'Procedures');
       const adding = page.getByRole('form', { name: 'Add a procedure' });
@@ -130,7 +130,7 @@ describe.skipIf(!hasChromium)('the settings of a studio', () => {
 
   it('let the owner of a chain add a studio, and others read only', () =>
     withDevices(async (desk, phone) => {
-      const owner = await signInAt(desk, service.url);
+      const owner = await openAsOwner(desk, service);
       const manager = await accept(phone, await invite(owner.page, 'Bo Ek', 'Manager'), {
         signInName: 'bo',
         password: 'eleven paper kites hover',

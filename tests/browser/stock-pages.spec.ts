@@ -9,7 +9,7 @@ import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support
 import { type RunningService, startService } from '../support/service.js';
 import { personOfRole, signInOwner } from '../support/signing-in.js';
 import { daysAgo } from '../support/stocked-studio.js';
-import { openWatched, type Watched } from '../support/watched-page.js';
+import { openAs } from '../support/web-steps.js';
 
 interface Bottle {
   id: string;
@@ -89,19 +89,9 @@ describe.skipIf(!hasChromium)('stock on the pages', () => {
   const press = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click();
   const recorded = (page: Page, text: string) => page.getByRole('status').getByText(text).waitFor();
   const bottle = (index: number) => bottles[index] ?? missing();
-  /** Opens the start for whoever these cookies belong to. */
-  const openFor = async (browser: BrowserContext, cookie: string): Promise<Watched> => {
-    await browser.addCookies(
-      cookie.split('; ').map((each) => {
-        const [name = '', value = ''] = each.split(/=(.*)/s);
-        return { name, value, url: service.url };
-      }),
-    );
-    return openWatched(browser, service.url);
-  };
-  const asOwner = (browser: BrowserContext) => openFor(browser, owner);
+  const asOwner = (browser: BrowserContext) => openAs(browser, service.url, owner);
   const signInAs = async (browser: BrowserContext, role: Parameters<typeof personOfRole>[1]) =>
-    openFor(browser, (await personOfRole(service, role)).cookie);
+    openAs(browser, service.url, (await personOfRole(service, role)).cookie);
 
   it('find what a scanner types, wherever it is, by label, lot and product, and say when there is none', () =>
     withDevices(async (browser) => {

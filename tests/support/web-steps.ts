@@ -1,5 +1,6 @@
 import type { BrowserContext, Locator, Page } from 'playwright-core';
-import { testOwner } from './service.js';
+import { type RunningService, testOwner } from './service.js';
+import { signInOwner } from './signing-in.js';
 import { openWatched, type Watched } from './watched-page.js';
 
 /** Opens the app in a browser and signs in with name and password. */
@@ -12,6 +13,21 @@ export async function signInAt(
   await fillSignIn(watched.page, signInName, password);
   await isSignedIn(watched.page);
   return watched;
+}
+
+/** Opens the app for whoever these cookies belong to; how they come in is tested by itself. */
+export async function openAs(browser: BrowserContext, url: string, cookie: string): Promise<Watched> {
+  await browser.addCookies(
+    cookie.split('; ').map((each) => {
+      const [name = '', value = ''] = each.split(/=(.*)/s);
+      return { name, value, url };
+    }),
+  );
+  return openWatched(browser, url);
+}
+
+export async function openAsOwner(browser: BrowserContext, service: RunningService): Promise<Watched> {
+  return openAs(browser, service.url, await signInOwner(service));
 }
 
 /** Until the pages for whoever is signed in are there. */
