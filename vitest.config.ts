@@ -12,7 +12,7 @@ export default defineConfig({
           include: ['src/**/*.spec.ts'],
           exclude: ['src/web/**'],
           environment: 'node',
-          // Rules share nothing that could be left behind.
+          // Rules share nothing that could be left behind, nor do units of the pages.
           isolate: false,
         },
       },
@@ -21,6 +21,7 @@ export default defineConfig({
           name: 'web app',
           include: ['src/web/**/*.spec.ts'],
           environment: 'node',
+          isolate: false,
         },
       },
       {

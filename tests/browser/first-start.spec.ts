@@ -2,11 +2,11 @@ import { rmSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { hasChromium } from '../support/chromium.js';
 import { useDevices } from '../support/devices.js';
-import { engines, type StartedProcess, startProcess, testOwner } from '../support/service.js';
+import { type StartedProcess, startProcess, testOwner, usualEngine } from '../support/service.js';
 import { openWatched } from '../support/watched-page.js';
 import { fillSignIn, goTo, isSignedIn } from '../support/web-steps.js';
 
-describe.skipIf(!hasChromium).each(engines)('the first start in a browser on %s', (engine) => {
+describe.skipIf(!hasChromium).each(usualEngine)('the first start in a browser on %s', (engine) => {
   const withDevices = useDevices();
   let service: StartedProcess;
   let link: string;

@@ -7,10 +7,10 @@ import { foreignId, foreignIds, kindsOf, told, unknownLike, valuesIn } from '../
 import { PlainSql } from '../support/plain-sql.js';
 import {
   type Answer,
-  engines,
   type ProblemBody,
   type RunningService,
   startService,
+  usualEngine,
 } from '../support/service.js';
 import {
   acceptInvitation,
@@ -54,7 +54,7 @@ interface Sample {
   body: unknown;
 }
 
-describe.each(engines)('another studio, on %s', { timeout: 300_000 }, (engine) => {
+describe.each(usualEngine)('another studio, on %s', { timeout: 300_000 }, (engine) => {
   let service: RunningService;
   let document: ApiDocument;
   let sql: PlainSql;

@@ -10,10 +10,10 @@ import { pagesOf, textOn } from '../support/pdf-pages.js';
 import { PlainSql } from '../support/plain-sql.js';
 import {
   type Answer,
-  engines,
   type ProblemBody,
   type RunningService,
   startService,
+  usualEngine,
 } from '../support/service.js';
 import {
   cookiesOf,
@@ -226,7 +226,7 @@ function onTablet(name: string): boolean {
   return studioRoutes[name]?.[columns.length] === 't';
 }
 
-describe.each(engines)('who may use which route, on %s', (engine) => {
+describe.each(usualEngine)('who may use which route, on %s', (engine) => {
   let service: RunningService;
   let document: ApiDocument;
   let sql: PlainSql;

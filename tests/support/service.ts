@@ -13,6 +13,9 @@ export const engines: TestedEngine[] = process.env.LOTWARD_TEST_POSTGRES
   ? ['sqlite', 'postgres']
   : ['sqlite'];
 
+/** For what the database has no part in, such as who is admitted: on SQLite, and on every engine in the soak. */
+export const usualEngine: TestedEngine[] = process.env.SOAK ? engines : ['sqlite'];
+
 export interface Answer<Body = unknown> {
   status: number;
   headers: Headers;
