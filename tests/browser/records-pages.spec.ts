@@ -429,7 +429,6 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
         await page.setViewportSize({ width: 1280, height: 800 });
         await open(page);
         faults.push(...(await faultsEverywhere(page)).map((fault) => `${name}: ${fault}`));
-        if (pictures !== undefined) await picture(page, name);
       }
       expect(faults).toEqual([]);
       watched.expectNoComplaint();
@@ -449,17 +448,4 @@ async function rowsOf(page: Page, { productName, lotCode }: UseView): Promise<nu
     .filter({ hasText: productName })
     .filter({ hasText: lotCode ?? 'none printed or unreadable' })
     .count();
-}
-
-async function picture(page: Page, name: string): Promise<void> {
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme });
-    for (const width of [360, 1280]) {
-      await page.setViewportSize({ width, height: 800 });
-      await page.screenshot({
-        path: join(pictures ?? '', `${name}-${width}-${colorScheme}.png`),
-        fullPage: true,
-      });
-    }
-  }
 }

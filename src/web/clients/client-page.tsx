@@ -8,6 +8,7 @@ import { SessionList } from '../records/session-list.js';
 import { StudioPage } from '../records/studio-page.js';
 import { isProblem } from '../service/problem.js';
 import { useAnswer } from '../service/use-answer.js';
+import { useForgetAnswers } from '../service/use-forget-answers.js';
 import { useTexts } from '../texts/texts.js';
 import { AccessesSection } from './accesses-section.js';
 import { ClaimsSection } from './claims-section.js';
@@ -22,6 +23,7 @@ import { WhoSection } from './who-section.js';
 export function ClientPage({ standing, id: clientId }: { standing: StandingView; id: string }) {
   const texts = useTexts();
   const { studioId, permissions } = standing;
+  const forget = useForgetAnswers();
   const may = (permission: (typeof permissions)[number]) => permissions.includes(permission);
   const shown = useAnswer(['client', studioId, clientId], async () =>
     may('read clients') ? showClient(studioId, clientId) : null,
@@ -89,7 +91,7 @@ export function ClientPage({ standing, id: clientId }: { standing: StandingView;
               reference={reference ?? ''}
               timeZone={timeZone}
               mayAsk={may('erase clients') && !isErased}
-              onErased={shown.reload}
+              onAnswered={forget}
             />
           )}
           {may('read the audit log') && (

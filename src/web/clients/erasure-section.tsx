@@ -27,14 +27,15 @@ export function ErasureSection({
   reference,
   timeZone,
   mayAsk,
-  onErased,
+  onAnswered,
 }: {
   studioId: string;
   clientId: string;
   reference: string;
   timeZone: string;
   mayAsk: boolean;
-  onErased: () => Promise<void>;
+  /** An answer was recorded; much of what is shown may be gone. */
+  onAnswered: () => Promise<void>;
 }) {
   const texts = useTexts();
   const [ground, setGround] = useState<ErasureGround | ''>('');
@@ -64,7 +65,7 @@ export function ErasureSection({
           ground={ground}
           onAnswered={async () => {
             setGround('');
-            await Promise.all([answers.reload(), onErased()]);
+            await onAnswered();
           }}
         />
       )}

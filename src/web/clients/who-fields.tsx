@@ -49,7 +49,6 @@ export function WhoFields({
       <Textarea
         label={texts.clients.note}
         description={texts.clients.noteHint}
-        size="lg"
         autosize
         minRows={2}
         maxLength={2000}

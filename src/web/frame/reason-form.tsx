@@ -28,7 +28,6 @@ export function ReasonForm({
       <Textarea
         label={label}
         description={hint}
-        size="lg"
         required
         autosize
         minRows={2}

@@ -42,6 +42,8 @@ export const theme = createTheme({
   respectReducedMotion: true,
   components: {
     TextInput: field,
+    Textarea: field,
+    NumberInput: field,
     PasswordInput: field,
     Select: field,
     NativeSelect: field,

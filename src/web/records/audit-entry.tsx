@@ -1,9 +1,9 @@
 import type { AuditEntryView } from '../../operations/audit-log/audit-log.views.js';
 import { Entry } from '../frame/entries.js';
+import { Facts } from '../frame/facts.js';
 import { useTexts } from '../texts/texts.js';
 import { writtenInstant } from '../texts/written-dates.js';
 import styles from './audit-entry.module.css';
-import { Facts } from './facts.js';
 
 /** One entry of the log; all of what it says is read when it is opened. */
 export function AuditEntry({

@@ -1,11 +1,11 @@
 import { Space } from '@mantine/core';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
+import { Facts } from '../frame/facts.js';
 import { Note } from '../frame/note.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
 import { writtenInstant } from '../texts/written-dates.js';
-import { Facts } from './facts.js';
 import { showBackups } from './records.requests.js';
 import { StudioPage } from './studio-page.js';
 

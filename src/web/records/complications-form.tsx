@@ -46,9 +46,7 @@ export function ComplicationsForm({
       <Textarea
         label={texts.late.complicationsText}
         description={texts.late.complicationsHint}
-        size="lg"
         required
-        withAsterisk={false}
         autosize
         minRows={3}
         maxLength={4000}

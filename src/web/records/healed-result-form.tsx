@@ -85,7 +85,6 @@ export function HealedResultForm({
       />
       <Textarea
         label={texts.late.note}
-        size="lg"
         autosize
         minRows={2}
         maxLength={2000}

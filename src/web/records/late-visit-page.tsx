@@ -91,7 +91,6 @@ function LateVisit({ standing, timeZone }: { standing: StandingView; timeZone: s
           />
           <Textarea
             label={texts.session.complications}
-            size="lg"
             autosize
             minRows={2}
             maxLength={4000}

@@ -3,13 +3,13 @@ import { useRef, useState } from 'react';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import type { ClientRetentionView } from '../../operations/retention/retention.views.js';
 import { ConfirmButton } from '../frame/confirm-button.js';
-import { Entries, Entry } from '../frame/entries.js';
-import { MoreButton } from '../frame/more-button.js';
+import { Entry } from '../frame/entries.js';
 import { Note } from '../frame/note.js';
 import { Page } from '../frame/page.js';
-import { ProblemNote } from '../frame/problem-note.js';
+import { PagedEntries } from '../frame/paged-entries.js';
 import { Section } from '../frame/section.js';
 import { RequestIds } from '../service/request-ids.js';
+import { useForgetAnswers } from '../service/use-forget-answers.js';
 import { usePages } from '../service/use-pages.js';
 import { useTexts } from '../texts/texts.js';
 import { writtenDay } from '../texts/written-dates.js';
@@ -22,6 +22,7 @@ const mostAtOnce = 100;
 export function RetentionPage({ standing: { studioId, studioName } }: { standing: StandingView }) {
   const texts = useTexts();
   const list = usePages(['retention', studioId], (after) => listRetention(studioId, after));
+  const forget = useForgetAnswers();
   const [chosen, setChosen] = useState<string[]>([]);
   const [came, setCame] = useState<{ erased: number; kept: number }>();
   const ids = useRef(new RequestIds()).current;
@@ -34,11 +35,10 @@ export function RetentionPage({ standing: { studioId, studioName } }: { standing
     const erased = answers.filter(({ answer }) => answer === 'erased').length;
     setCame({ erased, kept: answers.length - erased });
     setChosen([]);
-    await list.reload();
+    await forget();
   };
   return (
     <Page above={studioName} title={texts.retention.title} lead={texts.retention.lead}>
-      <ProblemNote problem={list.problem} />
       {came && came.erased > 0 && (
         <Note kind="good">
           <p>{texts.retention.done(came.erased)}</p>
@@ -50,31 +50,29 @@ export function RetentionPage({ standing: { studioId, studioName } }: { standing
         </Note>
       )}
       <Section title={texts.retention.list} hint={texts.retention.listHint}>
-        {list.items === undefined && list.problem === undefined && <p role="status">{texts.app.loading}</p>}
-        {list.items?.length === 0 && <p>{texts.retention.none}</p>}
-        {list.items !== undefined && list.items.length > 0 && (
-          <>
-            <Entries label={texts.retention.list}>
-              {list.items.map((client) => (
-                <RetentionEntry
-                  key={client.clientId}
-                  client={client}
-                  isChosen={chosen.includes(client.clientId)}
-                  mayBeChosen={client.erasable && chosen.length < mostAtOnce}
-                  onChoose={(isChosen) =>
-                    setChosen(
-                      isChosen
-                        ? [...chosen, client.clientId]
-                        : chosen.filter((clientId) => clientId !== client.clientId),
-                    )
-                  }
-                />
-              ))}
-            </Entries>
-            {!list.items.some(({ erasable }) => erasable) && <p>{texts.retention.nobody}</p>}
-          </>
-        )}
-        <MoreButton list={list} />
+        <PagedEntries
+          label={texts.retention.list}
+          list={list}
+          none={texts.retention.none}
+          entry={(client) => (
+            <RetentionEntry
+              key={client.clientId}
+              client={client}
+              isChosen={chosen.includes(client.clientId)}
+              mayBeChosen={client.erasable && chosen.length < mostAtOnce}
+              onChoose={(isChosen) =>
+                setChosen(
+                  isChosen
+                    ? [...chosen, client.clientId]
+                    : chosen.filter((clientId) => clientId !== client.clientId),
+                )
+              }
+            />
+          )}
+        />
+        {list.items !== undefined &&
+          list.items.length > 0 &&
+          !list.items.some(({ erasable }) => erasable) && <p>{texts.retention.nobody}</p>}
         {chosen.length > 0 && (
           <ConfirmButton mt="md" question={texts.retention.question(references.join(', '))} action={carryOut}>
             {texts.retention.carryOut(chosen.length)}

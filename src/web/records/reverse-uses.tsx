@@ -111,7 +111,6 @@ function ReverseForm({
       <p>{`${productLabel(use)}, ${texts.session.lot} ${use.lotCode ?? texts.session.noLotCode}`}</p>
       <Textarea
         label={texts.late.reverseReason}
-        size="lg"
         autosize
         minRows={2}
         maxLength={500}

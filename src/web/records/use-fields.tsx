@@ -170,7 +170,6 @@ export function UseFields({
       <Textarea
         label={texts.late.reason}
         description={texts.late.reasonHint}
-        size="lg"
         autosize
         maxLength={500}
         value={draft.reason}

@@ -1,6 +1,5 @@
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
-import type { StudioView } from '../../identity/studios.views.js';
-import { Entries, Entry } from '../frame/entries.js';
+import { Facts } from '../frame/facts.js';
 import { PageLink } from '../frame/navigation.js';
 import { Page } from '../frame/page.js';
 import { pathOf } from '../frame/places.js';
@@ -27,7 +26,18 @@ export function ThresholdsPage({
         <ProblemNote problem={problem} />
         {!studio && !problem && <p role="status">{texts.app.loading}</p>}
         {studio &&
-          (mayChange ? <ThresholdsForm studio={studio} reload={reload} /> : <Facts studio={studio} />)}
+          (mayChange ? (
+            <ThresholdsForm studio={studio} reload={reload} />
+          ) : (
+            <Facts
+              facts={[
+                [words.useByNear, words.days(studio.useByNearDays)],
+                [words.openedLifeEnding, words.days(studio.openedLifeEndingDays)],
+                [words.assumedLife, writtenLife(assumedLifeOf(studio.assumedOpenedLife), texts)],
+                [words.morning, studio.morning],
+              ]}
+            />
+          ))}
       </Section>
       <Section title={words.levels} hint={words.levelsHint}>
         <PageLink to={pathOf({ studioId, area: 'stock' }, 'levels')} alone>
@@ -35,25 +45,5 @@ export function ThresholdsPage({
         </PageLink>
       </Section>
     </Page>
-  );
-}
-
-function Facts({ studio }: { studio: StudioView }) {
-  const texts = useTexts();
-  const words = texts.thresholds;
-  const facts = [
-    [words.useByNear, words.days(studio.useByNearDays)],
-    [words.openedLifeEnding, words.days(studio.openedLifeEndingDays)],
-    [words.assumedLife, writtenLife(assumedLifeOf(studio.assumedOpenedLife), texts)],
-    [words.morning, studio.morning],
-  ] as const;
-  return (
-    <Entries label={words.dates}>
-      {facts.map(([name, value]) => (
-        <Entry key={name} name={name}>
-          <p>{value}</p>
-        </Entry>
-      ))}
-    </Entries>
   );
 }

@@ -21,17 +21,3 @@ export function Figures({ figures }: { figures: readonly Figure[] }) {
     </dl>
   );
 }
-
-/** Facts below each other, each with its name. */
-export function Facts({ facts }: { facts: readonly Figure[] }) {
-  return (
-    <dl className={styles.facts}>
-      {facts.map(({ name, value }) => (
-        <div key={name} className={styles.fact}>
-          <dt>{name}</dt>
-          <dd>{value}</dd>
-        </div>
-      ))}
-    </dl>
-  );
-}

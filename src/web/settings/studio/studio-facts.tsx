@@ -1,5 +1,5 @@
 import type { StudioView } from '../../../identity/studios.views.js';
-import { Entries, Entry } from '../../frame/entries.js';
+import { Facts } from '../../frame/facts.js';
 import { Section } from '../../frame/section.js';
 import { useTexts } from '../../texts/texts.js';
 import { currencyName } from './currencies.js';
@@ -10,7 +10,7 @@ export function StudioFacts({ studio }: { studio: StudioView }) {
   const words = texts.studioSettings;
   const { retention } = studio;
   const onOrOff = (is: boolean) => (is ? texts.settings.on : texts.settings.off);
-  const facts = [
+  const facts: (readonly [string, string])[] = [
     [words.name, studio.name],
     [words.timeZone, studio.timeZone],
     [words.currency, currencyName(studio.currency, texts.language)],
@@ -20,16 +20,10 @@ export function StudioFacts({ studio }: { studio: StudioView }) {
       words.retention,
       retention === null ? words.retentionNotChosen : words.retentionNow(retention.years, retention.law),
     ],
-  ] as const;
+  ];
   return (
     <Section title={words.general} hint={words.generalHint}>
-      <Entries label={words.general}>
-        {facts.map(([name, value]) => (
-          <Entry key={name} name={name}>
-            <p>{value}</p>
-          </Entry>
-        ))}
-      </Entries>
+      <Facts facts={facts} />
     </Section>
   );
 }

@@ -3,6 +3,7 @@ import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import type { ShownContainerView } from '../../../stock/container-list.views.js';
 import type { ContainerChangeView } from '../../../stock/container-operations.views.js';
 import { isPast } from '../../../stock/shelf-life.js';
+import { Facts } from '../../frame/facts.js';
 import { PageLink } from '../../frame/navigation.js';
 import { NoSuchPage } from '../../frame/no-such-page.js';
 import { Page } from '../../frame/page.js';
@@ -15,7 +16,6 @@ import { useAnswer } from '../../service/use-answer.js';
 import { useTexts } from '../../texts/texts.js';
 import { writtenDay } from '../../texts/written-dates.js';
 import { nameOf, writtenAmount, writtenLabel } from '../amounts.js';
-import { Facts } from '../figures.js';
 import { FindField } from '../find/find-field.js';
 import { HoldsSection } from '../holds/holds-section.js';
 import { showLot } from '../lots/lots.requests.js';
@@ -110,35 +110,20 @@ function ContainerParts({
       <Section title={texts.container.facts}>
         <Facts
           facts={[
-            {
-              name: texts.lot.lot,
-              value: (
-                <PageLink alone to={pathOf(area, 'lots', lotId)}>
-                  {lotCode ?? texts.codeStates[container.codeState]}
-                </PageLink>
-              ),
-            },
-            { name: texts.lot.maker, value: container.makerName },
-            { name: texts.container.state, value: texts.containerStates[container.state] },
-            { name: texts.container.place, value: facts.placeName(container.placeId) ?? '–' },
-            {
-              name: texts.container.owner,
-              value: facts.personName(container.ownerId) ?? texts.container.studio,
-            },
-            { name: texts.container.inIt, value: writtenAmount(container, texts) },
-            { name: texts.container.onTrays, value: container.onTrays.pieces },
-            {
-              name: texts.container.received,
-              value: at(container.receivedAt),
-            },
-            ...(container.openedAt === null
-              ? []
-              : [
-                  {
-                    name: texts.container.opened,
-                    value: at(container.openedAt),
-                  },
-                ]),
+            [
+              texts.lot.lot,
+              <PageLink key="lot" alone to={pathOf(area, 'lots', lotId)}>
+                {lotCode ?? texts.codeStates[container.codeState]}
+              </PageLink>,
+            ],
+            [texts.lot.maker, container.makerName],
+            [texts.container.state, texts.containerStates[container.state]],
+            [texts.container.place, facts.placeName(container.placeId) ?? '–'],
+            [texts.container.owner, facts.personName(container.ownerId) ?? texts.container.studio],
+            [texts.container.inIt, writtenAmount(container, texts)],
+            [texts.container.onTrays, container.onTrays.pieces],
+            [texts.container.received, at(container.receivedAt)],
+            [texts.container.opened, container.openedAt !== null && at(container.openedAt)],
           ]}
         />
         {permissions.includes('print labels') && (

@@ -3,9 +3,8 @@ import { useSearchParams } from 'react-router';
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import { type ContainerState, containerStates } from '../../../stock/vocabulary.js';
 import { Choice } from '../../frame/choice.js';
-import { Entries } from '../../frame/entries.js';
-import { MoreButton } from '../../frame/more-button.js';
 import { Page } from '../../frame/page.js';
+import { PagedEntries } from '../../frame/paged-entries.js';
 import { ProblemNote } from '../../frame/problem-note.js';
 import { usePages } from '../../service/use-pages.js';
 import { useTexts } from '../../texts/texts.js';
@@ -39,7 +38,7 @@ export function ContainersPage({ standing }: { standing: StandingView }) {
     <>
       <FindField studioId={studioId} />
       <Page above={studioName} title={texts.containers.title} lead={texts.containers.lead}>
-        <ProblemNote problem={problem ?? list.problem} />
+        <ProblemNote problem={problem} />
         {facts && (
           <Group gap="md" align="flex-end" mb="xl">
             <Choice
@@ -58,16 +57,17 @@ export function ContainersPage({ standing }: { standing: StandingView }) {
             />
           </Group>
         )}
-        {(!facts || !list.items) && !problem && !list.problem && <p role="status">{texts.app.loading}</p>}
-        {list.items?.length === 0 && <p>{texts.containers.none}</p>}
-        {facts && list.items && list.items.length > 0 && (
-          <Entries label={texts.containers.title}>
-            {list.items.map((container) => (
+        {!facts && !problem && <p role="status">{texts.app.loading}</p>}
+        {facts && (
+          <PagedEntries
+            label={texts.containers.title}
+            list={list}
+            none={texts.containers.none}
+            entry={(container) => (
               <ContainerEntry key={container.id} studioId={studioId} container={container} facts={facts} />
-            ))}
-          </Entries>
+            )}
+          />
         )}
-        <MoreButton list={list} />
       </Page>
     </>
   );

@@ -32,7 +32,6 @@ function CountBox({ container, record, onCancel }: Counting) {
   return (
     <Fields onSubmit={() => void run()} label={texts.operations.count}>
       <NumberInput
-        size="lg"
         label={texts.count.pieces}
         description={texts.count.piecesHint(onTrays.pieces)}
         required

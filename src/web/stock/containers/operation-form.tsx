@@ -71,7 +71,6 @@ export function OperationForm({
       )}
       {asks('pieces') && (
         <NumberInput
-          size="lg"
           label={texts.operationFields.pieces}
           description={
             operation === 'waste pieces'

@@ -84,7 +84,6 @@ function PlaceHoldForm({
         onChange={(value) => value !== '' && setReason(value)}
       />
       <Textarea
-        size="lg"
         label={texts.holds.note}
         description={texts.holds.noteHint}
         maxLength={longestNote}

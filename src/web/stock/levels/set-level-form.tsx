@@ -49,7 +49,6 @@ export function SetLevelForm({
         label={texts.levels.minimum}
         description={texts.levels.minimumHint}
         required
-        size="lg"
         min={0}
         max={mostPieces}
         clampBehavior="strict"

@@ -1,7 +1,8 @@
-import { Button } from '@mantine/core';
+import { Button, Space } from '@mantine/core';
 import { useState } from 'react';
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import type { LotView } from '../../../stock/lot-list.views.js';
+import { Facts } from '../../frame/facts.js';
 import { PageLink } from '../../frame/navigation.js';
 import { NoSuchPage } from '../../frame/no-such-page.js';
 import { Page } from '../../frame/page.js';
@@ -13,7 +14,6 @@ import { useAnswer } from '../../service/use-answer.js';
 import { useTexts } from '../../texts/texts.js';
 import { writtenDay } from '../../texts/written-dates.js';
 import { nameOf } from '../amounts.js';
-import { Facts } from '../figures.js';
 import { FindField } from '../find/find-field.js';
 import { HoldsSection } from '../holds/holds-section.js';
 import { useStudioFacts } from '../use-studio-facts.js';
@@ -92,18 +92,17 @@ function LotFacts({
   return (
     <Section title={texts.lot.facts}>
       <LotFigures lot={lot} />
+      <Space h="md" />
       <Facts
         facts={[
-          {
-            name: texts.lot.codes,
-            value: standing.length > 0 ? written(standing) : texts.codeStates[lot.codeState],
-          },
-          ...(earlier.length > 0 ? [{ name: texts.lot.earlierCodes, value: written(earlier) }] : []),
-          { name: texts.lot.useByFact, value: writtenUseBy(lot, texts) },
-          ...(lot.manufacturedOn === null
-            ? []
-            : [{ name: texts.lot.manufacturedOn, value: writtenDay(lot.manufacturedOn, texts.language) }]),
-          { name: texts.lot.origin, value: texts.lotOrigins[lot.origin] },
+          [texts.lot.codes, standing.length > 0 ? written(standing) : texts.codeStates[lot.codeState]],
+          [texts.lot.earlierCodes, written(earlier)],
+          [texts.lot.useByFact, writtenUseBy(lot, texts)],
+          [
+            texts.lot.manufacturedOn,
+            lot.manufacturedOn !== null && writtenDay(lot.manufacturedOn, texts.language),
+          ],
+          [texts.lot.origin, texts.lotOrigins[lot.origin]],
         ]}
       />
       {permissions.includes('trace') && (

@@ -1,4 +1,5 @@
 import type { ContainerView } from '../../../stock/container-list.views.js';
+import { readSymbol } from '../../catalogue/catalogue.requests.js';
 import { isProblem } from '../../service/problem.js';
 import { request } from '../../service/request.js';
 import type { Wrapper } from './lines-of-wrapper.js';
@@ -7,12 +8,7 @@ import type { Wrapper } from './lines-of-wrapper.js';
 const mostOffered = 20;
 
 export async function readWrapper(studioId: string, text: string): Promise<Wrapper> {
-  const {
-    labelCode,
-    lotCode,
-    product,
-    text: read,
-  } = await request('POST', '/studios/{studioId}/symbols/read', { studioId }, { text });
+  const { labelCode, lotCode, product, text: read } = await readSymbol(studioId, text);
   return { labelCode, lotCode, productId: product?.id ?? null, text: read };
 }
 

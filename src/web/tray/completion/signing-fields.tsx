@@ -46,7 +46,6 @@ export function SigningFields({
             <Textarea
               label={texts.completion.which}
               description={texts.completion.whichHint}
-              size="lg"
               rows={4}
               maxLength={longestComplications}
               value={draft.complications}
