@@ -13,7 +13,7 @@ interface Kept extends DBSchema {
   /** By studio. */
   facts: { key: string; value: DayFactsView };
   /** One entry: who is signed in, without the name by which they sign in. */
-  requester: { key: string; value: RequesterView };
+  requester: { key: string; value: { requester: RequesterView; keptAt: string } };
   waiting: { key: string; value: WaitingWrite };
   differences: { key: string; value: Difference };
 }
@@ -45,6 +45,8 @@ function open(): Promise<IDBPDatabase<Kept>> {
 }
 
 const requesterKey = 'signed in';
+/** As long as a tablet keeps somebody signed in at most: without network nobody else ends it. */
+const requesterHours = 12;
 
 export async function keptFacts(studioId: string): Promise<DayFactsView | undefined> {
   return (await open()).get('facts', studioId);
@@ -60,13 +62,16 @@ export async function keepFacts(facts: DayFactsView): Promise<void> {
 }
 
 export async function keptRequester(): Promise<RequesterView | undefined> {
-  return (await open()).get('requester', requesterKey);
+  const kept = await (await open()).get('requester', requesterKey);
+  const isRecent = kept && Date.now() - Date.parse(kept.keptAt) < requesterHours * 3_600_000;
+  return isRecent ? kept.requester : undefined;
 }
 
 /** The name by which somebody signs in is left out: it may be their e-mail address. */
 export async function keepRequester(requester: RequesterView): Promise<void> {
   const signInName = requester.signInName === null ? null : '';
-  await (await open()).put('requester', { ...requester, signInName }, requesterKey);
+  const kept = { requester: { ...requester, signInName }, keptAt: new Date().toISOString() };
+  await (await open()).put('requester', kept, requesterKey);
 }
 
 /** At signing out. What waits stays. */
