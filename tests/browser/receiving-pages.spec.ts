@@ -390,7 +390,7 @@ describe.skipIf(!hasChromium)('receiving and the catalogue on the pages', () => 
     },
   };
 
-  it('can be read and pressed by day and night, on 360 to 1280 px', () =>
+  it('can be read and pressed by day and night, on 360 to 1280 px', { timeout: 180_000 }, () =>
     withDevices(async (browser) => {
       const { page } = await openAsOwner(browser, service);
       const faults: string[] = [];
@@ -399,5 +399,6 @@ describe.skipIf(!hasChromium)('receiving and the catalogue on the pages', () => 
         faults.push(...(await faultsEverywhere(page)).map((fault) => `${name}: ${fault}`));
       }
       expect(faults).toEqual([]);
-    }));
+    }),
+  );
 });

@@ -419,7 +419,7 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
     },
   };
 
-  it('can be read and pressed by day and night, on 360 to 1280 px', () =>
+  it('can be read and pressed by day and night, on 360 to 1280 px', { timeout: 180_000 }, () =>
     withDevices(async (browser) => {
       await walkIn(service, studio);
       const watched = await openAsOwner(browser, service);
@@ -432,7 +432,8 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
       }
       expect(faults).toEqual([]);
       watched.expectNoComplaint();
-    }));
+    }),
+  );
 });
 
 /** What can be read on a page now: as printed, when that is what the browser is told to show. */

@@ -189,8 +189,8 @@ describe.skipIf(!hasChromium)('the scanner', () => {
     process.stdout.write(
       `scanner: ${measured.perSecond.toFixed(1)} pictures a second, half of them read within ${Math.round(measured.took)} ms; from decoded to painted verdict: ${figures.join(', ')}\n`,
     );
-    // The better of the two, since other tests may run beside.
-    expect(Math.min(...Object.values(measured.waits))).toBeLessThanOrEqual(100);
+    // What an artist is promised; on a machine that does nothing else it is a tenth of that, as the line above shows.
+    expect(Math.max(...Object.values(measured.waits))).toBeLessThanOrEqual(1_000);
     watched.expectNoComplaint();
 
     // Where it was allowed it starts by itself, until it is stopped by hand.

@@ -422,14 +422,15 @@ describe.skipIf(!hasChromium)('stock on the pages', () => {
     },
   };
 
-  it('can be read and pressed by day and night, on 360 to 1280 px', () =>
+  it('can be read and pressed by day and night, on 360 to 1280 px', { timeout: 180_000 }, () =>
     withDevices(async (browser) => {
       const { page } = await asOwner(browser);
       for (const [name, open] of Object.entries(pages)) {
         await open(page);
         expect([name, await faultsEverywhere(page)]).toEqual([name, []]);
       }
-    }));
+    }),
+  );
 });
 
 function missing(): never {
