@@ -3,8 +3,8 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
-    // One more than there are processors, since a test often waits for a service of its own.
-    maxWorkers: availableParallelism() + 1,
+    // More than there are processors, since a test often waits for a service or a browser of its own.
+    maxWorkers: availableParallelism() + 2,
     projects: [
       {
         test: {

@@ -68,7 +68,7 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
       await form.getByLabel('Procedure').selectOption('Powder brows');
       await form.getByLabel('Visit').selectOption('first session');
       await form.getByRole('button', { name: 'Plan it' }).click();
-      await heading(page, 'Session');
+      await page.waitForURL(/\/records\/sessions\/[0-9a-f-]{36}$/);
       const sessionId = page.url().split('/').at(-1) ?? '';
       const now = () => service.seen<SessionView>(`/sessions/${sessionId}`);
       expect(await now()).toMatchObject({ state: 'planned', plannedStart: '2027-10-31T01:30:00.000Z' });

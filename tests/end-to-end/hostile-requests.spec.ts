@@ -11,7 +11,7 @@ import { PlainSql } from '../support/plain-sql.js';
 import { SeededRandom } from '../support/random.js';
 import { rawExchange } from '../support/raw-http.js';
 import { makeSampleStudio } from '../support/sample-studio.js';
-import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
 import { signInOwner } from '../support/signing-in.js';
 import { StudioLoad } from '../support/studio-load.js';
 import { differences, settled, tableContents } from '../support/table-contents.js';
@@ -30,7 +30,7 @@ const fewestPerRoute = 2;
 const warmUp = 1_000 * share;
 const mostGrowthMebibytes = 100;
 
-describe.each(engines)('hostile requests, on %s', { timeout: 600_000 }, (engine) => {
+describe.each(usualEngine)('hostile requests, on %s', { timeout: 600_000 }, (engine) => {
   const random = SeededRandom.fromEnvironment();
   let service: RunningService;
   let document: ApiDocument;

@@ -4,7 +4,13 @@ import type { PersonView } from '../../src/identity/people.views.js';
 import type { RequesterView } from '../../src/identity/sign-in/sign-in.views.js';
 import { type CommandResult, runCommand, settingsOf } from '../support/commands.js';
 import { PlainSql } from '../support/plain-sql.js';
-import { engines, type RunningService, startProcess, startService, testOwner } from '../support/service.js';
+import {
+  type RunningService,
+  startProcess,
+  startService,
+  testOwner,
+  usualEngine,
+} from '../support/service.js';
 import { testPassword } from '../support/signing-in.js';
 import { TestBrowser } from '../support/test-browser.js';
 
@@ -15,7 +21,7 @@ vi.setConfig({ testTimeout: 180_000 });
 const lastLine = ({ out }: CommandResult) => out.trim().split('\n').at(-1) ?? '';
 const idForm = '[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}';
 
-describe.each(engines)('commands beside a running service on %s', (engine) => {
+describe.each(usualEngine)('commands beside a running service on %s', (engine) => {
   let service: RunningService;
   beforeAll(async () => {
     service = await startService(engine);
@@ -167,7 +173,7 @@ describe.each(engines)('commands beside a running service on %s', (engine) => {
   });
 });
 
-describe.each(engines)('commands before anybody came in, on %s', (engine) => {
+describe.each(usualEngine)('commands before anybody came in, on %s', (engine) => {
   it('sign-in-link: prints the link of the first owner, and that of the console works no more', async () => {
     const started = await startProcess(engine);
     const environment = settingsOf(started);

@@ -11,7 +11,7 @@ import { commandLine } from '../support/commands.js';
 import { inconsistencies } from '../support/consistency.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { makeSampleStudio, type SampleStudio, walkIn } from '../support/sample-studio.js';
-import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
 
 const yearsAgo = (years: number) => new Date(Date.now() - years * 365.25 * 86_400_000).toISOString();
 
@@ -20,7 +20,7 @@ interface Person {
   clientReference: string;
 }
 
-describe.each(engines)('what is past retention on %s', (engine) => {
+describe.each(usualEngine)('what is past retention on %s', (engine) => {
   let service: RunningService;
   let studio: SampleStudio;
   beforeAll(async () => {

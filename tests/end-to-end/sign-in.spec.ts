@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { PersonView } from '../../src/identity/people.views.js';
 import type { OwnSignInView, RequesterView } from '../../src/identity/sign-in/sign-in.views.js';
 import { PlainSql } from '../support/plain-sql.js';
-import { engines, type RunningService, startService, testOwner } from '../support/service.js';
+import { type RunningService, startService, testOwner, usualEngine } from '../support/service.js';
 import { ServiceClock } from '../support/service-clock.js';
 import { testPassword } from '../support/signing-in.js';
 import { TestBrowser } from '../support/test-browser.js';
@@ -15,7 +15,7 @@ interface TestAccount {
 
 const median = (values: number[]) => [...values].sort((one, other) => one - other)[values.length >> 1] ?? 0;
 
-describe.each(engines)('signing in on %s', (engine) => {
+describe.each(usualEngine)('signing in on %s', (engine) => {
   const clock = new ServiceClock();
   let service: RunningService;
   let owner: TestBrowser;

@@ -8,7 +8,7 @@ import { decodeSymbol } from '../demo/symbols.js';
 import { symbolsOn } from '../support/drawn-symbols.js';
 import { pagesOf, textOn } from '../support/pdf-pages.js';
 import { PlainSql } from '../support/plain-sql.js';
-import { engines, type RunningService, startService, testOwner } from '../support/service.js';
+import { type RunningService, startService, testOwner, usualEngine } from '../support/service.js';
 import { ServiceClock } from '../support/service-clock.js';
 import { testPassword } from '../support/signing-in.js';
 import { TestBrowser } from '../support/test-browser.js';
@@ -21,7 +21,7 @@ interface Artist {
   browser: TestBrowser;
 }
 
-describe.each(engines)('treatment-room tablets on %s', (engine) => {
+describe.each(usualEngine)('treatment-room tablets on %s', (engine) => {
   let clock: ServiceClock;
   let service: RunningService;
   let owner: TestBrowser;

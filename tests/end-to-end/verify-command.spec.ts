@@ -7,13 +7,13 @@ import { exportLog } from '../support/exported-log.js';
 import { type DataPlace, PlainSql } from '../support/plain-sql.js';
 import { copyOfRecord } from '../support/record-copy.js';
 import { makeSampleStudio, receive } from '../support/sample-studio.js';
-import { engines, startService } from '../support/service.js';
+import { startService, usualEngine } from '../support/service.js';
 
 function verify(data: DataPlace, ...given: string[]): Promise<CommandResult> {
   return runCommand(['verify', ...given], { environment: settingsOf(data) });
 }
 
-describe.each(engines)('npm run cli -- verify, on %s', (engine) => {
+describe.each(usualEngine)('npm run cli -- verify, on %s', (engine) => {
   let original: DataPlace;
   let exported: string;
   let studioId: string;

@@ -10,7 +10,7 @@ import { inconsistencies } from '../support/consistency.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { SeededRandom } from '../support/random.js';
 import { makeSampleStudio } from '../support/sample-studio.js';
-import { engines, type RunningService, startService } from '../support/service.js';
+import { type RunningService, startService, usualEngine } from '../support/service.js';
 import { StudioLoad } from '../support/studio-load.js';
 import { until, wait } from '../support/waiting.js';
 
@@ -22,7 +22,7 @@ function setLongAgo(keyFile: string): void {
   utimesSync(keyFile, longAgo, longAgo);
 }
 
-describe.each(engines)('the rotation of the master key on %s', { timeout: 240_000 }, (engine) => {
+describe.each(usualEngine)('the rotation of the master key on %s', { timeout: 240_000 }, (engine) => {
   const random = SeededRandom.fromEnvironment();
   let service: RunningService;
   let environment: Record<string, string>;

@@ -12,7 +12,7 @@ import { engines, type RunningService, startInFolder, startService } from '../su
 import { type SentWrite, StudioLoad } from '../support/studio-load.js';
 import { wait } from '../support/waiting.js';
 
-const stops = process.env.SOAK ? 100 : 4;
+const stops = process.env.SOAK ? 100 : 2;
 const workers = 6;
 /** How many writes are acknowledged before the service is told to end. */
 const writesBefore = { least: 10, most: 60 };

@@ -75,7 +75,6 @@ const audit = `(() => {
   return faults;
 })()`;
 
-const widths = [360, 768, 1280];
 /** The rules of axe-core for WCAG 2.2 A and AA, on the page as it is shown; what it calls serious or critical. */
 async function axeFaults(page: Page): Promise<string[]> {
   await page.evaluate(`window.axe ?? (() => { ${axe.source} })()`);
@@ -105,7 +104,7 @@ async function takePicture(page: Page, name: string): Promise<void> {
   await page.screenshot({ path: join(pictureFolder, `${name}.png`), fullPage: true });
 }
 
-/** Every fault of a page: by day on a phone, a tablet and a desk; by night, which changes colours only, on one of them. */
+/** Every fault of a page on a phone, a tablet and a desk: by night, which changes colours only, on one of them, else by day. */
 export async function faultsEverywhere(page: Page): Promise<string[]> {
   const picture = pictureName();
   const faults: string[] = [];
@@ -118,7 +117,7 @@ export async function faultsEverywhere(page: Page): Promise<string[]> {
   await inScheme(page, 'dark');
   await look('dark', 768);
   await inScheme(page, 'light');
-  for (const width of widths) await look('light', width);
+  for (const width of [360, 1280]) await look('light', width);
   return [...faults, ...(await axeFaults(page))];
 }
 

@@ -16,6 +16,9 @@ export const engines: TestedEngine[] = process.env.LOTWARD_TEST_POSTGRES
 /** For what the database has no part in, such as who is admitted: on SQLite, and on every engine in the soak. */
 export const usualEngine: TestedEngine[] = process.env.SOAK ? engines : ['sqlite'];
 
+/** For what PostgreSQL is stricter about, such as texts: there where it runs, and on every engine in the soak. */
+export const strictestEngine: TestedEngine[] = process.env.SOAK ? engines : engines.slice(-1);
+
 export interface Answer<Body = unknown> {
   status: number;
   headers: Headers;

@@ -491,9 +491,11 @@ const makers: Maker[] = [
   strangeHeaders,
 ];
 
+const fewestOfRoute = 3;
+
 /**
  * Hostile requests over all samples: with every one each kind of hostility that fits it.
- * @param share how many of them, 1 for all
+ * @param share how many of them, 1 for all; at least a few of each route
  */
 export async function* hostileRequests(
   samples: readonly Sample[],
@@ -501,13 +503,16 @@ export async function* hostileRequests(
   random: SeededRandom,
   share: number,
 ): AsyncGenerator<HostileRequest & { route: string }> {
+  const made = new Map<string, number>();
   for (const sample of samples) {
     for (const make of makers) {
-      if (random.next() >= share) continue;
-      const made = { ...sample, ...(await sample.fresh?.(random)) };
-      const request = make(made, random, document);
-      if (request)
-        yield { ...request, headers: { ...made.headers, ...request.headers }, route: sample.route.name };
+      const soFar = made.get(sample.route.name) ?? 0;
+      if (soFar >= fewestOfRoute && random.next() >= share) continue;
+      const fresh = { ...sample, ...(await sample.fresh?.(random)) };
+      const request = make(fresh, random, document);
+      if (!request) continue;
+      made.set(sample.route.name, soFar + 1);
+      yield { ...request, headers: { ...fresh.headers, ...request.headers }, route: sample.route.name };
     }
   }
 }
