@@ -149,6 +149,19 @@ describe.skipIf(!hasChromium)('the pages', () => {
       }
     }));
 
+  it('say what to do when a part of them is gone, as after an upgrade while they were open', () =>
+    withDevices(async (browser) => {
+      const { page } = await signInAt(browser, service.url);
+      await goTo(page, 'Today');
+      await page.route('**/assets/stock-pages-*.js', (route) => route.fulfill({ status: 404, body: '' }));
+      await page.getByRole('link', { name: 'Stock', exact: true }).click();
+      await heading(page, 'This page could not be shown');
+      expect(await faultsEverywhere(page)).toEqual([]);
+      await page.unroute('**/assets/stock-pages-*.js');
+      await page.getByRole('button', { name: 'Load the page anew' }).click();
+      await heading(page, 'Levels');
+    }));
+
   it('let no style and no script in that is not their own', () =>
     withDevices(async (browser) => {
       const watched = await openWatched(browser, service.url);

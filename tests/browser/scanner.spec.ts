@@ -202,6 +202,16 @@ describe.skipIf(!hasChromium)('the scanner', () => {
     await page.getByRole('button', { name: 'Start the camera' }).waitFor();
     await page.reload();
     await page.getByRole('button', { name: 'Start the camera' }).waitFor();
+
+    // To the end of the job: what the camera saw is what is booked, and as what it was known.
+    await page.getByRole('link', { name: 'Finish' }).click();
+    await page.getByRole('button', { name: 'Finish and sign' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Session finished' }).waitFor();
+    const tray = await service.seen<TrayView>(`/sessions/${sessionId}/tray`);
+    expect(tray.state).toBe('completed');
+    const settled = tray.lines.map(({ lotCode, knownBy, settledAs }) => `${lotCode} ${knownBy} ${settledAs}`);
+    expect(settled.filter((line) => line === "CL-2041 maker's symbol used")).toHaveLength(2);
+    expect(tray.lines.map(({ lotCode }) => lotCode)).not.toContain('HU-101');
     await device.close();
   });
 

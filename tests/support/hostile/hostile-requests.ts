@@ -495,7 +495,7 @@ const fewestOfRoute = 3;
 
 /**
  * Hostile requests over all samples: with every one each kind of hostility that fits it.
- * @param share how many of them, 1 for all; at least a few of each route
+ * @param share how many of them, 1 for all; of each route at least a few, and of those outside studios all
  */
 export async function* hostileRequests(
   samples: readonly Sample[],
@@ -507,7 +507,7 @@ export async function* hostileRequests(
   for (const sample of samples) {
     for (const make of makers) {
       const soFar = made.get(sample.route.name) ?? 0;
-      if (soFar >= fewestOfRoute && random.next() >= share) continue;
+      if (sample.route.isOfStudio && soFar >= fewestOfRoute && random.next() >= share) continue;
       const fresh = { ...sample, ...(await sample.fresh?.(random)) };
       const request = make(fresh, random, document);
       if (!request) continue;
