@@ -5,10 +5,10 @@ import type { Actor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
 import { Database, type Read } from '../platform/database/database.js';
 import { ContainerFacts } from '../stock/container-facts.service.js';
-import { type KitNeed, kitLack } from './kit-lack.js';
 import type { KitItem } from './kit-list.entity.js';
 import { refusedNow } from './refused-now.js';
 import type { KitGapView, TrayLineView, TrayView } from './tray.views.js';
+import { trayLacking } from './tray-lacking.js';
 import { TraySessions } from './tray-sessions.service.js';
 import { trayThing } from './tray-thing.js';
 
@@ -83,40 +83,20 @@ export class TrayReader {
     lines: readonly TrayLineView[],
   ): Promise<KitGapView[]> {
     const pools = await this.pools.load(read, chainId);
-    const poolOfProduct = (productId: string) =>
-      pools.findIndex((pool) => pool.productIds.includes(productId));
-    const poolOfKey = (key: string) => pools.findIndex((pool) => pool.poolKeys.includes(key));
     const names = await this.register.labels(
       read,
       chainId,
       kitItems.flatMap((item) => item.productId ?? []),
     );
-    const lacking = kitLack(
-      kitItems.map(({ productId, configuration, quantity: quantityPieces }): KitNeed => {
-        if (productId !== null) {
-          return { kind: 'product', productId, label: names.get(productId) ?? productId, quantityPieces };
-        }
-        const label = configuration ?? '';
-        return { kind: 'configuration pool', poolId: String(poolOfKey(label)), label, quantityPieces };
-      }),
-      lines
-        .filter((line) => line.state !== 'taken off')
-        .map((line) => {
-          const pool = poolOfProduct(line.productId);
-          return {
-            productId: line.productId,
-            poolId: pool === -1 ? null : String(pool),
-            label: line.label,
-            // A bottle on the tray serves its line of the kit list, though no piece of it is reserved.
-            quantityPieces: Math.max(1, line.pieces),
-          };
-        }),
-    );
-    return lacking.map((gap) => ({
-      productId: gap.kind === 'product' ? gap.productId : null,
-      configuration: gap.kind === 'product' ? null : gap.label,
-      label: gap.label,
-      quantityPieces: gap.quantityPieces,
+    const called = kitItems.map((item) => ({
+      ...item,
+      label:
+        item.productId === null ? (item.configuration ?? '') : (names.get(item.productId) ?? item.productId),
     }));
+    return trayLacking(
+      called,
+      lines.filter((line) => line.state !== 'taken off'),
+      pools,
+    );
   }
 }

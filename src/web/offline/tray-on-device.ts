@@ -1,7 +1,7 @@
-import { type DayFacts } from '../../sessions/day-facts.js';
-import { type KitNeed, kitLack } from '../../sessions/kit-lack.js';
+import type { DayFacts } from '../../sessions/day-facts.js';
 import { refusedNow } from '../../sessions/refused-now.js';
-import type { KitGapView, TrayLineView, TrayView } from '../../sessions/tray.views.js';
+import type { TrayLineView, TrayView } from '../../sessions/tray.views.js';
+import { trayLacking } from '../../sessions/tray-lacking.js';
 import { trayThing } from '../../sessions/tray-thing.js';
 
 /**
@@ -35,41 +35,6 @@ export function trayOnDevice(facts: DayFacts, sessionId: string, at: string): Tr
     state: session.state,
     version: 0,
     lines,
-    lacking: lacking(facts, session.kitItems, lines),
+    lacking: trayLacking(session.kitItems ?? [], lines, facts.pools),
   };
-}
-
-function lacking(
-  { pools }: DayFacts,
-  kitItems: DayFacts['sessions'][number]['kitItems'],
-  lines: readonly TrayLineView[],
-): KitGapView[] {
-  const poolOf = (holds: (pool: DayFacts['pools'][number]) => boolean) => {
-    const index = pools.findIndex(holds);
-    return index === -1 ? null : String(index);
-  };
-  const needs = (kitItems ?? []).map(
-    ({ productId, configuration, label, quantity: quantityPieces }): KitNeed =>
-      productId === null
-        ? {
-            kind: 'configuration pool',
-            poolId: poolOf((pool) => pool.poolKeys.includes(configuration ?? '')) ?? 'none',
-            label,
-            quantityPieces,
-          }
-        : { kind: 'product', productId, label, quantityPieces },
-  );
-  const items = lines.map(({ productId, label, pieces }) => ({
-    productId,
-    poolId: poolOf((pool) => pool.productIds.includes(productId)),
-    label,
-    // A bottle on the tray serves its line of the kit list, though no piece of it is reserved.
-    quantityPieces: Math.max(1, pieces),
-  }));
-  return kitLack(needs, items).map((gap) => ({
-    productId: gap.kind === 'product' ? gap.productId : null,
-    configuration: gap.kind === 'product' ? null : gap.label,
-    label: gap.label,
-    quantityPieces: gap.quantityPieces,
-  }));
 }
