@@ -30,6 +30,8 @@ export default defineConfig({
           include: ['tests/**/*.spec.ts'],
           globalSetup: ['tests/support/global-set-up.ts'],
           environment: 'node',
+          // Files share what they import; what they test runs in processes and browsers of its own.
+          isolate: false,
           testTimeout: 60_000,
           hookTimeout: 120_000,
           // What is waited for takes longer while other tests keep the machine busy.

@@ -54,6 +54,14 @@ export const permissionTable = {
   'change procedures': ['owner', 'manager'],
   trace: everyone,
 
+  'read recalls': everyone,
+  'answer recalls': management,
+  'find held stock': staffAndChain,
+  // Whoever tells clients sees who they are.
+  'tell clients of recalls': ['owner', 'manager'],
+  // Each studio is asked whether this person leads it too.
+  'answer recalls of the chain': heads,
+
   'read the audit log': ['owner', 'auditor', 'chain manager'],
   'see backups': ['owner', 'chain manager'],
 } as const satisfies Record<string, readonly Role[]>;

@@ -220,7 +220,8 @@ describe.skipIf(!hasChromium)('laying a tray without network', () => {
       await page.route('**/scans', (route) => route.abort());
       await show(page, 'CL-9');
       await page.getByText(/^Judged on this device/).waitFor();
-      await page.getByRole('button', { name: 'Sign out' }).click();
+      // The page is loaded anew, so nothing is asked of the one before.
+      await Promise.all([page.waitForEvent('load'), page.getByRole('button', { name: 'Sign out' }).click()]);
       await page.getByRole('heading', { level: 1, name: 'Sign in' }).waitFor();
       expect(await keptOnDevice(page, 'facts')).toEqual([]);
       expect(await keptOnDevice(page, 'requester')).toEqual([]);
