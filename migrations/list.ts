@@ -8,6 +8,7 @@ import { Transfers1795600000007 } from './1795600000007-transfers.js';
 import { Retention1795600000008 } from './1795600000008-retention.js';
 import { Passkeys1795600000009 } from './1795600000009-passkeys.js';
 import { Bookings1795600000010 } from './1795600000010-bookings.js';
+import { Recalls1795600000011 } from './1795600000011-recalls.js';
 
 /** The history of the schema, in order. Append only: a landed migration is never edited. */
 export const migrations = [
@@ -21,4 +22,5 @@ export const migrations = [
   Retention1795600000008,
   Passkeys1795600000009,
   Bookings1795600000010,
+  Recalls1795600000011,
 ];

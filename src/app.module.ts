@@ -13,6 +13,7 @@ import { PlatformModule } from './platform/platform.module.js';
 import { ProblemFilter } from './platform/problem.filter.js';
 import type { ProcessRole } from './platform/process-role.js';
 import { makeValidationPipe } from './platform/validation.pipe.js';
+import { RecallsModule, recallsEntities } from './recalls/recalls.module.js';
 import { SessionsModule, sessionsEntities } from './sessions/sessions.module.js';
 import { StockModule, stockEntities } from './stock/stock.module.js';
 
@@ -25,6 +26,7 @@ export const schema = {
     ...stockEntities,
     ...clientsEntities,
     ...sessionsEntities,
+    ...recallsEntities,
   ],
   migrations,
   beforeMigrating: backUpBeforeMigrating,
@@ -48,6 +50,7 @@ export class AppModule {
         StockModule,
         ClientsModule,
         SessionsModule,
+        RecallsModule,
         OperationsModule,
       ],
       providers: [

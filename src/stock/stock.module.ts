@@ -23,6 +23,7 @@ import { ContainerViews } from './container-views.service.js';
 import { Deliveries } from './deliveries.service.js';
 import { Delivery, DeliveryLine } from './delivery.entity.js';
 import { Hold, HoldRelease } from './hold.entity.js';
+import { HoldReleaseRequest } from './hold-release-request.entity.js';
 import { HoldsController } from './holds.controller.js';
 import { Holds } from './holds.service.js';
 import { LabelCodes } from './label-codes.service.js';
@@ -47,6 +48,7 @@ import { OpenHolds } from './open-holds.service.js';
 import { OpeningStockController } from './opening-stock/opening-stock.controller.js';
 import { OpeningStock } from './opening-stock/opening-stock.service.js';
 import { StockRecordLookUp } from './opening-stock/stock-on-record.service.js';
+import { Photo } from './photos/photo.entity.js';
 import { Place } from './place.entity.js';
 import { PlacesController } from './places.controller.js';
 import { Places } from './places.service.js';
@@ -55,6 +57,7 @@ import { ReceivedLines } from './received-lines.service.js';
 import { ReceivingController } from './receiving.controller.js';
 import { Receiving } from './receiving.service.js';
 import { Reservations } from './reservations.service.js';
+import { StandingHold, StandingHoldCatch, StandingHoldEnd } from './standing-hold.entity.js';
 import { StandingHolds } from './standing-holds.service.js';
 import { StandingPlaces } from './standing-places.service.js';
 import { StockConditions } from './stock-conditions.service.js';
@@ -83,6 +86,11 @@ export const stockEntities = [
   Movement,
   Hold,
   HoldRelease,
+  HoldReleaseRequest,
+  StandingHold,
+  StandingHoldEnd,
+  StandingHoldCatch,
+  Photo,
   Delivery,
   DeliveryLine,
   StockLevel,
@@ -163,8 +171,10 @@ export const stockEntities = [
   exports: [
     BlendDates,
     ContainerFacts,
+    Holds,
     LabelCodes,
     Ledger,
+    OtherEnds,
     Reservations,
     SentGoods,
     StandingHolds,

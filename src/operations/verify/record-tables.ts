@@ -7,6 +7,8 @@ export const uncoveredTables: Readonly<Record<string, string>> = {
   credential_use: 'when a credential was last used, and how often a passkey: no record',
   failed_sign_in: 'failed attempts to sign in: no record, and cleared when they are old',
   passkey_challenge: 'what a browser is asked to sign just now: no record, and cleared when it is old',
+  notice_source_state:
+    'when published notices were last fetched, and from where: no record; what was found is a notice of its own',
   migrations: 'which migrations were applied: the schema, not the record',
   sign_in:
     'who is signed in just now: no record, and cleared when it is old; the signing in is in the audit log',
