@@ -1,5 +1,7 @@
 import { Injectable } from '@nestjs/common';
+import { v7 as uuidv7 } from 'uuid';
 import type { Actor } from '../platform/actor.js';
+import { placeholders } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
@@ -12,6 +14,14 @@ import { StockConditions } from './stock-conditions.service.js';
 import { OtherEnds } from './transfers/other-ends.service.js';
 import { SentGoods } from './transfers/sent-goods.service.js';
 import { TransferConditions } from './transfers/transfer-conditions.service.js';
+
+/** What several holds say that are placed at once. */
+export type SaidOfHolds = Pick<Hold, 'kind' | 'reason' | 'note' | 'occurredAt'>;
+
+/** Studios that were told of a change, since goods of the lots went there: for `OtherEnds.judge`, once it is committed. */
+interface Told {
+  told: string[];
+}
 
 /**
  * Holds on lots and containers. A hold reaches every blend made of what it holds, and goods of it that were sent to other
@@ -52,7 +62,7 @@ export class Holds {
         };
         const lotId = await this.lockHeld(transaction, hold);
         await transaction.insert(Hold, hold);
-        told.push(...(await this.judge(transaction, hold.id, lotId)));
+        told.push(...(await this.judge(transaction, [hold.id], [lotId])));
         return viewOf(hold, null);
       },
     );
@@ -83,17 +93,12 @@ export class Holds {
         if (earlier) {
           throw new Problem(409, 'wrong-state', `This hold was released already, at ${earlier.recordedAt}.`);
         }
-        const release: HoldRelease = {
-          studioId: actor.studioId,
-          holdId,
+        const release = newRelease(transaction, holdId, {
           reason: dto.reason,
           occurredAt: occurredAt(dto.occurredAt, transaction.recordedAt),
-          recordedAt: transaction.recordedAt,
-          personId: actor.personId,
-          via: actor.via,
-        };
+        });
         await transaction.insert(HoldRelease, release);
-        told.push(...(await this.judge(transaction, hold.id, lotId)));
+        told.push(...(await this.judge(transaction, [hold.id], [lotId])));
         return viewOf(hold, release.occurredAt);
       },
     );
@@ -101,12 +106,107 @@ export class Holds {
     return view;
   }
 
-  /** @returns the studios that were told of it, since goods of the lot went there */
-  private async judge(transaction: Transaction, holdId: string, lotId: string): Promise<string[]> {
-    const told = await this.sentGoods.follow(transaction, [lotId]);
-    await this.conditions.reevaluate(transaction, await this.reachedProducts(transaction, holdId));
+  /**
+   * Holds many lots in the caller's transaction, whatever stands on them already: one hold each, with all that follows
+   * from it judged once.
+   * @returns the hold of each lot, by lot id
+   * @throws Problem not-found naming the first lot that is not of the studio
+   */
+  async placeOnLots(
+    transaction: Transaction,
+    lotIds: readonly string[],
+    said: SaidOfHolds,
+  ): Promise<{ holdIds: Map<string, string> } & Told> {
+    const ids = [...new Set(lotIds)];
+    if (ids.length === 0) return { holdIds: new Map(), told: [] };
+    const known = await transaction.query<{ id: string }>(
+      `SELECT id FROM lot WHERE studio_id = $1 AND id IN (${placeholders(ids)})`,
+      [transaction.studioId, ...ids],
+    );
+    if (known.length < ids.length) {
+      const found = new Set(known.map(({ id }) => id));
+      throw notFound('lot', ids.find((id) => !found.has(id)) ?? '');
+    }
+    await transaction.lock('lot', ids);
+    const holds = ids.map((lotId) => newLotHold(transaction, lotId, said));
+    await transaction.insert(Hold, holds);
+    const told = await this.judge(
+      transaction,
+      holds.map(({ id }) => id),
+      ids,
+    );
+    return { holdIds: new Map(holds.map(({ id, lotId }) => [lotId ?? '', id])), told };
+  }
+
+  /**
+   * Releases many holds in the caller's transaction, with all that follows judged once. One that somebody released before
+   * stays as it is.
+   * @returns the holds that were released now
+   * @throws Problem not-found naming the first hold that is not of the studio
+   */
+  async releaseMany(
+    transaction: Transaction,
+    holdIds: readonly string[],
+    said: Pick<HoldRelease, 'reason' | 'occurredAt'>,
+  ): Promise<{ releasedIds: string[] } & Told> {
+    const ids = [...new Set(holdIds)];
+    const lotOfHold = await this.lockLotsOf(transaction, ids);
+    const unknown = ids.find((id) => !lotOfHold.has(id));
+    if (unknown !== undefined) throw notFound('hold', unknown);
+    const earlier = await this.releasedAmong(transaction, ids);
+    const releasedIds = ids.filter((id) => !earlier.has(id));
+    if (releasedIds.length === 0) return { releasedIds, told: [] };
+    await transaction.insert(
+      HoldRelease,
+      releasedIds.map((holdId) => newRelease(transaction, holdId, said)),
+    );
+    const lotIds = releasedIds.map((id) => lotOfHold.get(id) ?? '');
+    return { releasedIds, told: await this.judge(transaction, releasedIds, lotIds) };
+  }
+
+  /** @returns the studios that were told of it, since goods of the lots went there */
+  private async judge(
+    transaction: Transaction,
+    holdIds: readonly string[],
+    lotIds: readonly string[],
+  ): Promise<string[]> {
+    const told = await this.sentGoods.follow(transaction, lotIds);
+    await this.conditions.reevaluate(transaction, await this.reachedProducts(transaction, holdIds));
     await this.transferConditions.reevaluate(transaction);
     return told;
+  }
+
+  /** Locks the lots of holds, and the containers that are held by themselves. @returns lot ids by hold id */
+  private async lockLotsOf(
+    transaction: Transaction,
+    holdIds: readonly string[],
+  ): Promise<Map<string, string>> {
+    if (holdIds.length === 0) return new Map();
+    const rows = await transaction.query<{ id: string; lotId: string; containerId: string | null }>(
+      `SELECT hold.id, coalesce(hold.lot_id, container.lot_id) AS "lotId", hold.container_id AS "containerId"
+       FROM hold LEFT JOIN container
+         ON container.studio_id = hold.studio_id AND container.id = hold.container_id
+       WHERE hold.studio_id = $1 AND hold.id IN (${placeholders(holdIds)})`,
+      [transaction.studioId, ...holdIds],
+    );
+    await transaction.lock(
+      'lot',
+      rows.map(({ lotId }) => lotId),
+    );
+    await transaction.lock(
+      'container',
+      rows.flatMap(({ containerId }) => containerId ?? []),
+    );
+    return new Map(rows.map(({ id, lotId }) => [id, lotId]));
+  }
+
+  private async releasedAmong(transaction: Transaction, holdIds: readonly string[]): Promise<Set<string>> {
+    if (holdIds.length === 0) return new Set();
+    const rows = await transaction.query<{ hold_id: string }>(
+      `SELECT hold_id FROM hold_release WHERE studio_id = $1 AND hold_id IN (${placeholders(holdIds)})`,
+      [transaction.studioId, ...holdIds],
+    );
+    return new Set(rows.map((row) => row.hold_id));
   }
 
   /**
@@ -131,21 +231,44 @@ export class Holds {
     return row.lot_id;
   }
 
-  /** Products of what a recorded hold names and of every blend made of it, at any depth. */
-  private async reachedProducts(transaction: Transaction, holdId: string): Promise<string[]> {
+  /** Products of what recorded holds name and of every blend made of it, at any depth. */
+  private async reachedProducts(transaction: Transaction, holdIds: readonly string[]): Promise<string[]> {
     const rows = await transaction.query<{ product_id: string }>(
       `WITH RECURSIVE held AS (
-         SELECT id, lot_id, container_id FROM hold WHERE studio_id = $1 AND id = $2),
+         SELECT id, lot_id, container_id FROM hold WHERE studio_id = $1 AND id IN (${placeholders(holdIds)})),
        ${reachedLots}
        SELECT DISTINCT product_id FROM lot
        WHERE studio_id = $1 AND (id IN (SELECT lot_id FROM reached) OR id IN (
          SELECT container.lot_id FROM held CROSS JOIN container
          WHERE container.studio_id = $1 AND container.id = held.container_id))
        ORDER BY product_id`,
-      [transaction.studioId, holdId],
+      [transaction.studioId, ...holdIds],
     );
     return rows.map((row) => row.product_id);
   }
+}
+
+/** A hold on a whole lot, placed by the service itself. */
+export function newLotHold(
+  { studioId, recordedAt, actor }: Transaction,
+  lotId: string,
+  { kind, reason, note, occurredAt }: SaidOfHolds,
+): Hold {
+  const { personId, via } = actor;
+  return {
+    ...{ studioId, kind, lotId, reason, note, occurredAt, recordedAt, personId, via },
+    id: uuidv7(),
+    containerId: null,
+  };
+}
+
+function newRelease(
+  { studioId, recordedAt, actor }: Transaction,
+  holdId: string,
+  { reason, occurredAt }: Pick<HoldRelease, 'reason' | 'occurredAt'>,
+): HoldRelease {
+  const { personId, via } = actor;
+  return { studioId, holdId, reason, occurredAt, recordedAt, personId, via };
 }
 
 /** Without the note: the answer of a write is kept, and a note is free text. */
