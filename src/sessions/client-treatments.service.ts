@@ -6,7 +6,7 @@ import {
 } from '../clients/treatment-records.service.js';
 import { placeholders, type Read } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
-import { StandingHolds } from '../stock/standing-holds.service.js';
+import { HoldsInForce } from '../stock/holds-in-force.service.js';
 import { Session } from './session.entity.js';
 
 /** Entries that add to the record of a visit long after it: how it healed, what showed later. */
@@ -17,7 +17,7 @@ const laterRecords = ['sessions.add-complications', 'sessions.record-healed-resu
 export class ClientTreatments implements TreatmentSource, OnModuleInit {
   constructor(
     private readonly treatmentRecords: TreatmentRecords,
-    private readonly standingHolds: StandingHolds,
+    private readonly holdsInForce: HoldsInForce,
   ) {}
 
   onModuleInit(): void {
@@ -125,7 +125,7 @@ export class ClientTreatments implements TreatmentSource, OnModuleInit {
           AND session_use_reversal.use_id = session_use.id)`;
     const parameters = [studioId, ...clientIds];
     const where = `container.studio_id = $1 AND container.id IN (SELECT session_use.container_id ${uses})`;
-    const held = await this.standingHolds.reaching(read, { where, parameters });
+    const held = await this.holdsInForce.reaching(read, { where, parameters });
     if (held.size === 0) return [];
     const touched = await read<{ clientId: string; lotId: string; containerId: string }>(
       `SELECT DISTINCT session_use.client_id AS "clientId", session_use.lot_id AS "lotId",

@@ -5,7 +5,7 @@ import { maximumLateRecordDays, occurredAt } from '../platform/occurred-at.js';
 import { invalidField, notFound, Problem } from '../platform/problem.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
 import { assumedOpenedLife } from '../stock/container-views.service.js';
-import { StandingHolds } from '../stock/standing-holds.service.js';
+import { HoldsInForce } from '../stock/holds-in-force.service.js';
 import { earlierOpening } from './derived-opening.js';
 import { lateAmount } from './late-amount.js';
 import type { LateUseDto } from './late-records.dto.js';
@@ -23,7 +23,7 @@ import { WrittenLots } from './written-lots.service.js';
 export class LateUses {
   constructor(
     private readonly containerFacts: ContainerFacts,
-    private readonly standingHolds: StandingHolds,
+    private readonly holdsInForce: HoldsInForce,
     private readonly writtenLots: WrittenLots,
   ) {}
 
@@ -43,7 +43,7 @@ export class LateUses {
     const { lotIds, made, warnings } = await this.writtenLots.find(transaction, uses);
     const containerIds = await this.containersOf(transaction, uses, lotIds, at);
     const facts = await this.factsOf(transaction, containerIds);
-    const holds = await this.standingHolds.reachingContainers(
+    const holds = await this.holdsInForce.reachingContainers(
       transaction.read,
       transaction.studioId,
       containerIds,

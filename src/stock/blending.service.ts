@@ -15,7 +15,7 @@ import type { MakeBlendDto } from './blends.dto.js';
 import type { BlendView } from './blends.views.js';
 import { type ContainerFact, ContainerFacts } from './container-facts.service.js';
 import { assumedOpenedLife } from './container-views.service.js';
-import { type StandingHold, StandingHolds } from './standing-holds.service.js';
+import { type HoldInForce, HoldsInForce } from './holds-in-force.service.js';
 import { StandingPlaces } from './standing-places.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { containerLife } from './stock-on-hand.js';
@@ -30,7 +30,7 @@ export class Blending {
   constructor(
     private readonly transactions: Transactions,
     private readonly containerFacts: ContainerFacts,
-    private readonly standingHolds: StandingHolds,
+    private readonly holdsInForce: HoldsInForce,
     private readonly recorder: BlendRecorder,
     private readonly places: StandingPlaces,
     private readonly conditions: StockConditions,
@@ -129,11 +129,11 @@ export class Blending {
     transaction: Transaction,
     pours: readonly Pour[],
     at: string,
-  ): Promise<Map<string, StandingHold[]>> {
+  ): Promise<Map<string, HoldInForce[]>> {
     const containerIds = pours.map(({ parent }) => parent.containerId);
     const { read, studioId, recordedAt } = transaction;
     const past = at < recordedAt ? at : undefined;
-    return this.standingHolds.reachingContainers(read, studioId, containerIds, past);
+    return this.holdsInForce.reachingContainers(read, studioId, containerIds, past);
   }
 
   private async checkProduct(transaction: Transaction, productId: string): Promise<void> {

@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Membrane, PigmentRole, ProductKind, StockForm } from '../catalogue/vocabulary.js';
 import { placeholders, type Read } from '../platform/database/database.js';
-import { type StandingHold, StandingHolds } from './standing-holds.service.js';
+import { type HoldInForce, HoldsInForce } from './holds-in-force.service.js';
 import type { CodeState, ContainerForm, ContainerState, UseByPrecision } from './vocabulary.js';
 
 /** All that rules ask about one container: itself, its lot, its product, its book quantity and its open holds. */
@@ -40,7 +40,7 @@ export interface ContainerFact {
   taper: string | null;
   machineFit: string | null;
   membrane: Membrane | null;
-  holds: StandingHold[];
+  holds: HoldInForce[];
 }
 
 /** Which containers: of these ids, lots, products or places, or all; ended ones only when `ended` is set. */
@@ -96,7 +96,7 @@ function condition(choice: ContainerChoice): { where: string; values: readonly s
 /** Loads what rules ask about containers: one look-up for the containers, one for their holds. */
 @Injectable()
 export class ContainerFacts {
-  constructor(private readonly standingHolds: StandingHolds) {}
+  constructor(private readonly holdsInForce: HoldsInForce) {}
 
   async load(read: Read, studioId: string, choice: ContainerChoice): Promise<ContainerFact[]> {
     const { where, values } = condition(choice);
@@ -108,7 +108,7 @@ export class ContainerFacts {
       parameters,
     );
     if (rows.length === 0) return [];
-    const holds = await this.standingHolds.reaching(read, { where: where + present, parameters });
+    const holds = await this.holdsInForce.reaching(read, { where: where + present, parameters });
     // Sorted here: asked to sort, SQLite walks the key of all containers to have them in order.
     rows.sort((one, other) => (one.containerId < other.containerId ? -1 : 1));
     return rows.map((row) => ({ ...row, holds: holds.get(row.containerId) ?? [] }));

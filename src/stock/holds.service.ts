@@ -9,7 +9,7 @@ import { invalidField, notFound, Problem } from '../platform/problem.js';
 import { Hold, HoldRelease } from './hold.entity.js';
 import type { PlaceHoldDto, ReleaseHoldDto } from './holds.dto.js';
 import type { HoldView } from './holds.views.js';
-import { reachedLots } from './standing-holds.service.js';
+import { reachedLots } from './holds-in-force.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { OtherEnds } from './transfers/other-ends.service.js';
 import { SentGoods } from './transfers/sent-goods.service.js';

@@ -26,6 +26,7 @@ import { Hold, HoldRelease } from './hold.entity.js';
 import { HoldReleaseRequest } from './hold-release-request.entity.js';
 import { HoldsController } from './holds.controller.js';
 import { Holds } from './holds.service.js';
+import { HoldsInForce } from './holds-in-force.service.js';
 import { LabelCodes } from './label-codes.service.js';
 import { LabelDrawing } from './label-drawing.service.js';
 import { LabelsController } from './labels.controller.js';
@@ -58,7 +59,6 @@ import { ReceivingController } from './receiving.controller.js';
 import { Receiving } from './receiving.service.js';
 import { Reservations } from './reservations.service.js';
 import { StandingHold, StandingHoldCatch, StandingHoldEnd } from './standing-hold.entity.js';
-import { StandingHolds } from './standing-holds.service.js';
 import { StandingPlaces } from './standing-places.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { StockLevel } from './stock-level.entity.js';
@@ -138,6 +138,7 @@ export const stockEntities = [
     Deliveries,
     GoodsPutAway,
     Holds,
+    HoldsInForce,
     LabelCodes,
     LabelDrawing,
     Labels,
@@ -159,7 +160,6 @@ export const stockEntities = [
     Reservations,
     Sending,
     SentGoods,
-    StandingHolds,
     StandingPlaces,
     StockConditions,
     StockRecordLookUp,
@@ -172,12 +172,12 @@ export const stockEntities = [
     BlendDates,
     ContainerFacts,
     Holds,
+    HoldsInForce,
     LabelCodes,
     Ledger,
     OtherEnds,
     Reservations,
     SentGoods,
-    StandingHolds,
     StockConditions,
   ],
 })

@@ -11,10 +11,10 @@ import type { ContainerFact } from '../container-facts.service.js';
 import { ContainerOperation } from '../container-operation.service.js';
 import { hasEnded } from '../container-transitions.js';
 import { assumedOpenedLife } from '../container-views.service.js';
+import { type HoldInForce, HoldsInForce } from '../holds-in-force.service.js';
 import { Ledger } from '../ledger.service.js';
 import { Reservations } from '../reservations.service.js';
 import { judgeShelfLife } from '../shelf-life.js';
-import { type StandingHold, StandingHolds } from '../standing-holds.service.js';
 import { StockConditions } from '../stock-conditions.service.js';
 import { containerLife } from '../stock-on-hand.js';
 import { SentGoods } from './sent-goods.service.js';
@@ -43,7 +43,7 @@ export class Sending {
     private readonly transactions: Transactions,
     private readonly operation: ContainerOperation,
     private readonly reservations: Reservations,
-    private readonly standingHolds: StandingHolds,
+    private readonly holdsInForce: HoldsInForce,
     private readonly ledger: Ledger,
     private readonly sentGoods: SentGoods,
     private readonly stockConditions: StockConditions,
@@ -130,9 +130,9 @@ export class Sending {
     { read, studioId, recordedAt }: Transaction,
     containerIds: readonly string[],
     at: string,
-  ): Promise<Map<string, StandingHold[]>> {
+  ): Promise<Map<string, HoldInForce[]>> {
     const past = at < recordedAt ? at : undefined;
-    return this.standingHolds.reachingContainers(read, studioId, containerIds, past);
+    return this.holdsInForce.reachingContainers(read, studioId, containerIds, past);
   }
 
   private async writeLines(

@@ -3,7 +3,7 @@ import { placeholders, type Read, type SqlValue } from '../platform/database/dat
 import type { HoldKind, HoldReason } from './vocabulary.js';
 
 /** A hold that stands on a container by itself, on its lot, or on a lot that was blended into it at any depth. */
-export interface StandingHold {
+export interface HoldInForce {
   holdId: string;
   kind: HoldKind;
   reason: HoldReason;
@@ -17,7 +17,7 @@ export interface ContainersMeant {
   parameters: readonly SqlValue[];
 }
 
-interface HoldRow extends StandingHold {
+interface HoldRow extends HoldInForce {
   containerId: string;
 }
 
@@ -54,7 +54,7 @@ export const reachedLots = `reached (hold_id, lot_id, depth) AS (
 
 /** The holds that stand, now or at an instant gone by, inside a transaction or outside. */
 @Injectable()
-export class StandingHolds {
+export class HoldsInForce {
   /**
    * By container id: on the container, on its lot, and on any lot blended into it.
    * @param at instant gone by, which judges what is recorded afterwards; left out: now
@@ -63,7 +63,7 @@ export class StandingHolds {
     read: Read,
     { where, parameters }: ContainersMeant,
     at?: string,
-  ): Promise<Map<string, StandingHold[]>> {
+  ): Promise<Map<string, HoldInForce[]>> {
     const instant = at === undefined ? undefined : `$${parameters.length + 1}`;
     const rows = await read<HoldRow>(
       `WITH RECURSIVE held AS (${standing(instant)}), ${reachedLots}
@@ -77,7 +77,7 @@ export class StandingHolds {
        WHERE container.id = held.container_id AND ${where}`,
       at === undefined ? parameters : [...parameters, at],
     );
-    const holds = new Map<string, StandingHold[]>();
+    const holds = new Map<string, HoldInForce[]>();
     for (const { containerId, ...hold } of rows) {
       const known = holds.get(containerId);
       if (known) known.push(hold);
@@ -92,7 +92,7 @@ export class StandingHolds {
     studioId: string,
     containerIds: readonly string[],
     at?: string,
-  ): Promise<Map<string, StandingHold[]>> {
+  ): Promise<Map<string, HoldInForce[]>> {
     const ids = [...new Set(containerIds)];
     if (ids.length === 0) return new Map();
     const where = `container.studio_id = $1 AND container.id IN (${placeholders(ids)})`;
