@@ -31,6 +31,9 @@ const owners = {
   lot: 'studio_id',
   movement: 'studio_id',
   product: 'chain_id',
+  recall: 'studio_id',
+  recall_contact: 'studio_id',
+  recall_notice: 'studio_id',
   session: 'studio_id',
   session_use: 'studio_id',
 };

@@ -14,6 +14,7 @@ import { RecallFinding } from './recall-finding.entity.js';
 import { RecallHold, RecallStandingHold } from './recall-hold.entity.js';
 import { RecallLot, RecallLotDecision } from './recall-lot.entity.js';
 import { RecallNotice, RecallNoticeDismissal } from './recall-notice.entity.js';
+import { RecallRegister } from './recall-register.service.js';
 import { RecallScope } from './recall-scope.entity.js';
 import { RecallStep } from './recall-step.entity.js';
 
@@ -37,6 +38,6 @@ export const recallsEntities = [
 @Module({
   imports: [IdentityModule, AlertsModule, CatalogueModule, StockModule, ClientsModule, SessionsModule],
   controllers: [],
-  providers: [],
+  providers: [RecallRegister],
 })
 export class RecallsModule {}

@@ -210,7 +210,7 @@ export class Transaction {
    * it is written. SQLite needs no lock: its transactions queue.
    */
   async lock(
-    table: 'client' | 'lot' | 'session' | 'container' | 'product',
+    table: 'client' | 'lot' | 'session' | 'container' | 'product' | 'recall',
     ids: readonly string[],
   ): Promise<void> {
     if (this.engine === 'sqlite' || ids.length === 0) return;
