@@ -12,6 +12,7 @@ const programs = {
   cli: 'src/cli.js',
   'backup.worker': 'src/operations/backup/backup.worker.js',
   'verify.worker': 'src/operations/verify/verify.worker.js',
+  'spreadsheet.worker': 'src/platform/spreadsheet.worker.js',
 };
 
 const left = [

@@ -1,12 +1,14 @@
 import { Worker } from 'node:worker_threads';
 import { invalidField, Problem } from './problem.js';
-import type { Sheet } from './spreadsheet-file.js';
+import type { SheetPart } from './spreadsheet.worker.js';
 
 /** Rows of a sheet beside its header: the format has no more (ECMA-376; Excel's published limits [S]). */
 export const maximumSheetRows = 1_048_575;
-/** A workbook is put together in memory, about half a kilobyte a cell at its height. */
-export const maximumSheetCells = 1_000_000;
+/** A workbook is put together in memory, with half a kilobyte to a whole one for each cell. */
+export const maximumSheetCells = 500_000;
 export const spreadsheetType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+
+const rowsPerPart = 1_000;
 
 /** One at a time, so that several do not add up in memory. */
 let turn: Promise<unknown> = Promise.resolve();
@@ -24,43 +26,63 @@ export async function spreadsheetOf<Column extends string>(
   columns: readonly Column[],
   rows: AsyncIterable<Record<Column, string | number | null>>,
 ): Promise<Buffer> {
-  const most = Math.min(maximumSheetRows, Math.floor(maximumSheetCells / columns.length));
-  const file = turn.then(async () => {
-    const sheet: Sheet = { name, header: columns, rows: await gathered(columns, rows, most) };
-    return inThread(sheet);
-  });
+  const file = turn.then(() => inThread(name, columns, rows));
   turn = file.catch(() => undefined);
   return file;
 }
 
-async function gathered<Column extends string>(
+async function inThread<Column extends string>(
+  name: string,
   columns: readonly Column[],
   rows: AsyncIterable<Record<Column, string | number | null>>,
-  most: number,
-): Promise<(string | number | null)[][]> {
-  const cells: (string | number | null)[][] = [];
+): Promise<Buffer> {
+  const worker = new Worker(new URL('./spreadsheet.worker.js', import.meta.url));
+  const tell = (part: SheetPart) => worker.postMessage(part);
+  const file = fileOf(worker);
+  // Whatever is thrown here comes first.
+  file.catch(() => undefined);
+  try {
+    tell({ head: { name, header: columns } });
+    for await (const part of partsOf(columns, rows)) tell({ rows: part });
+    tell('whole');
+    return await file;
+  } finally {
+    await worker.terminate();
+  }
+}
+
+function fileOf(worker: Worker): Promise<Buffer> {
+  return new Promise((resolve, reject) => {
+    worker.once('message', ({ buffer, byteOffset, byteLength }: Uint8Array) =>
+      resolve(Buffer.from(buffer, byteOffset, byteLength)),
+    );
+    worker.once('error', reject);
+    // Without effect when the file came first.
+    worker.once('exit', () =>
+      reject(new Problem(503, 'not-ready', 'The file was not written to its end. Ask again.')),
+    );
+  });
+}
+
+async function* partsOf<Column extends string>(
+  columns: readonly Column[],
+  rows: AsyncIterable<Record<Column, string | number | null>>,
+): AsyncGenerator<(string | number | null)[][]> {
+  const most = Math.min(maximumSheetRows, Math.floor(maximumSheetCells / columns.length));
+  let count = 0;
+  let part: (string | number | null)[][] = [];
   for await (const row of rows) {
-    if (cells.length === most) {
+    count += 1;
+    if (count > most) {
       throw invalidField(
         'format',
         `There are more than ${most} rows, and a spreadsheet of ${columns.length} columns is written with at most so many. Ask for CSV, which has no limit.`,
       );
     }
-    cells.push(columns.map((column) => row[column]));
+    part.push(columns.map((column) => row[column]));
+    if (part.length < rowsPerPart) continue;
+    yield part;
+    part = [];
   }
-  return cells;
-}
-
-function inThread(sheet: Sheet): Promise<Buffer> {
-  return new Promise((resolve, reject) => {
-    const worker = new Worker(new URL('./spreadsheet.worker.js', import.meta.url), { workerData: sheet });
-    worker.once('message', (file: Uint8Array) =>
-      resolve(Buffer.from(file.buffer, file.byteOffset, file.byteLength)),
-    );
-    worker.once('error', reject);
-    worker.once('exit', () => {
-      // Without effect when the file came first.
-      reject(new Problem(503, 'not-ready', 'The file was not written to its end. Ask again.'));
-    });
-  });
+  yield part;
 }
