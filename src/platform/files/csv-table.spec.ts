@@ -68,6 +68,27 @@ describe('a table', () => {
     expect(rows[0]?.faults[1]?.message).toContain('UTF-8');
   });
 
+  it('holds whole texts in columns that are for them, and as many rows as were asked for', () => {
+    const texts = [
+      { name: 'maker', needed: true },
+      { name: 'note', needed: false, textOf: 500 },
+    ] as const;
+    const told = (text: string, mostRows = 3) => readCsvTable(text, texts, mostRows);
+    expect(told('maker,note\nA,"one\n\ttwo"\n').rows).toEqual([
+      { number: 2, cells: { maker: 'A', note: 'one\n\ttwo' }, faults: [] },
+    ]);
+    expect(
+      told(`maker,note\nA,${'x'.repeat(501)}\n"A\nB",a\u0001b\n`).rows.map(({ faults }) => faults),
+    ).toEqual([
+      [{ column: 'note', message: expect.stringContaining('at most 500') }],
+      [
+        { column: 'maker', message: expect.stringContaining('line break') },
+        { column: 'note', message: expect.stringContaining('cannot be seen') },
+      ],
+    ]);
+    expect(told('maker,note\nA,\nB,\nC,\nD,\n').faults[0]?.message).toContain('more than 3 rows');
+  });
+
   it('says where its quotes go wrong', () => {
     expect(read('maker,use by\nA,2027\n"B,2027\n').faults).toMatchObject([
       { row: 3, message: expect.stringContaining('never closed') },

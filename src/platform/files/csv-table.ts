@@ -8,11 +8,15 @@ const delimiters = [',', ';', '\t'] as const;
 /** What stands in place of a character that no reader could make out. */
 const unreadable = '\uFFFD';
 const unseen = /[\p{Cc}\p{Cs}]/u;
+/** The same for texts of several lines. */
+const unseenInText = /[^\P{Cc}\t\r\n]|\p{Cs}/u;
 
 export interface TableColumn<Name extends string> {
   name: Name;
   /** Whether the file must have it. */
   needed: boolean;
+  /** Its cells hold whole texts of up to so many characters, with lines; else a line of `maximumCellCharacters`. */
+  textOf?: number;
 }
 
 export interface TableRow<Name extends string> {
@@ -34,10 +38,12 @@ export interface Table<Name extends string> {
  * known; with or without a byte order mark, with any end of line. Columns stand in any order and are found by their
  * names, in which capitals, underscores and hyphens do not matter. Cells are text and nothing else: what a spreadsheet
  * would take for a formula stays as it is written.
+ * @param mostRows beside the header
  */
 export function readCsvTable<Name extends string>(
   text: string,
   columns: readonly TableColumn<Name>[],
+  mostRows = maximumFileRows,
 ): Table<Name> {
   const whole = (message: string, row: number | null = null): Table<Name> => ({
     rows: [],
@@ -45,7 +51,7 @@ export function readCsvTable<Name extends string>(
   });
   if (text.replace('\uFEFF', '').trim() === '')
     return whole('The file is empty. It needs a row of column names first.');
-  const records = readRecords(text, columns);
+  const records = readRecords(text, columns, mostRows);
   if ('message' in records) return whole(records.message, records.row);
   const [header, ...body] = records;
   if (header === undefined) return whole('The file is empty. It needs a row of column names first.');
@@ -76,13 +82,14 @@ export function readCsvTable<Name extends string>(
   }
   if (faults.length > 0) return { rows: [], faults };
 
+  const headed = found.flatMap((name) => columns.find((column) => column.name === name) ?? []);
   const rows = body.flatMap((record, index): TableRow<Name>[] =>
-    record.every((cell) => cell.trim() === '') ? [] : [readRow(record, index + 2, found as Name[])],
+    record.every((cell) => cell.trim() === '') ? [] : [readRow(record, index + 2, headed)],
   );
   if (rows.length === 0) return whole('The file has column names but no rows. Add what is to be taken in.');
-  if (rows.length > maximumFileRows) {
+  if (rows.length > mostRows) {
     return whole(
-      `The file has more than ${maximumFileRows} rows; at most so many are taken in at a time. Bring it in parts.`,
+      `The file has more than ${mostRows} rows; at most so many are taken in at a time. Bring it in parts.`,
     );
   }
   return { rows, faults: [] };
@@ -91,7 +98,7 @@ export function readCsvTable<Name extends string>(
 function readRow<Name extends string>(
   record: string[],
   number: number,
-  header: readonly Name[],
+  header: readonly TableColumn<Name>[],
 ): TableRow<Name> {
   const row: TableRow<Name> = { number, cells: {}, faults: [] };
   if (record.length !== header.length) {
@@ -101,22 +108,27 @@ function readRow<Name extends string>(
     });
     return row;
   }
-  for (const [index, name] of header.entries()) {
+  for (const [index, { name, textOf }] of header.entries()) {
     const cell = (record[index] ?? '').trim();
     if (cell === '') continue;
-    const message = cellFault(cell);
+    const message = cellFault(cell, textOf);
     if (message !== null) row.faults.push({ column: name, message });
     else row.cells[name] = cell;
   }
   return row;
 }
 
-/** What no text in a file may be, in words that follow the name of its column; null when nothing is wrong. */
-export function cellFault(cell: string): string | null {
-  if (cell.length > maximumCellCharacters) {
-    return `has ${cell.length} characters; at most ${maximumCellCharacters} are taken`;
-  }
+/**
+ * What no text in a file may be, in words that follow the name of its column; null when nothing is wrong.
+ * @param textOf so many characters, when it may have several lines
+ */
+export function cellFault(cell: string, textOf?: number): string | null {
+  const most = textOf ?? maximumCellCharacters;
+  if (cell.length > most) return `has ${cell.length} characters; at most ${most} are taken`;
   if (cell.includes(unreadable)) return 'holds a character that could not be read; save the file as UTF-8';
+  if (textOf !== undefined) {
+    return unseenInText.test(cell) ? 'holds a character that cannot be seen; take it out' : null;
+  }
   return unseen.test(cell)
     ? 'holds a line break or another character that cannot be seen; take it out'
     : null;
@@ -126,6 +138,7 @@ export function cellFault(cell: string): string | null {
 function readRecords<Name extends string>(
   text: string,
   columns: readonly TableColumn<Name>[],
+  mostRows: number,
 ): string[][] | { message: string; row: number | null } {
   const records: string[][] = [];
   try {
@@ -134,7 +147,7 @@ function readRecords<Name extends string>(
       delimiter: delimiterOf(text, columns),
       relax_column_count: true,
       // More than are taken, blank ones among them: enough to say that there are too many.
-      to: maximumFileRows * 2,
+      to: mostRows * 2,
       on_record: (record: string[]) => {
         records.push(record);
         return null;
