@@ -3,11 +3,11 @@ import { permissionsOf, type Role } from '../../identity/permissions.js';
 import { areasOf, pathOf, pathOfTray, placeOf } from './places.js';
 
 it.each<[Role, string[]]>([
-  ['owner', ['today', 'stock', 'records', 'settings']],
-  ['manager', ['today', 'stock', 'records', 'settings']],
-  ['artist', ['today', 'stock', 'records']],
-  ['auditor', ['today', 'stock', 'records']],
-  ['chain manager', ['today', 'stock', 'records', 'settings']],
+  ['owner', ['today', 'stock', 'recalls', 'records', 'settings']],
+  ['manager', ['today', 'stock', 'recalls', 'records', 'settings']],
+  ['artist', ['today', 'stock', 'recalls', 'records']],
+  ['auditor', ['today', 'stock', 'recalls', 'records']],
+  ['chain manager', ['today', 'stock', 'recalls', 'records', 'settings']],
 ])('offers to the %s: %j', (role, offered) => {
   expect(areasOf(permissionsOf(role))).toEqual(offered);
 });

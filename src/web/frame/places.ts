@@ -4,6 +4,7 @@ import type { Permission } from '../../identity/permissions.js';
 const areas = {
   today: ['read sessions'],
   stock: ['read stock'],
+  recalls: ['read recalls'],
   records: ['trace'],
   settings: [
     'change the studio',

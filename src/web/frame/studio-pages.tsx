@@ -11,12 +11,14 @@ import { areasOf, placeOf, type StudioArea } from './places.js';
 const loaders: Record<StudioArea, () => Promise<{ default: ComponentType<{ standing: StandingView }> }>> = {
   today: async () => ({ default: (await import('../today/today-pages.js')).TodayPages }),
   stock: async () => ({ default: (await import('../stock/stock-pages.js')).StockPages }),
+  recalls: async () => ({ default: (await import('../recalls/recalls-pages.js')).RecallsPages }),
   records: async () => ({ default: (await import('../records/records-pages.js')).RecordsPages }),
   settings: async () => ({ default: (await import('../settings/settings-pages.js')).SettingsPages }),
 };
 const areas = {
   today: lazy(loaders.today),
   stock: lazy(loaders.stock),
+  recalls: lazy(loaders.recalls),
   records: lazy(loaders.records),
   settings: lazy(loaders.settings),
 };

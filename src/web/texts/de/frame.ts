@@ -7,6 +7,7 @@ export const frameTexts: typeof english = {
     start: 'Anfang',
     today: 'Heute',
     stock: 'Bestand',
+    recalls: 'Rückrufe',
     records: 'Aufzeichnungen',
     settings: 'Einstellungen',
     account: 'Mein Konto',

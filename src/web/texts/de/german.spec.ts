@@ -4,7 +4,21 @@ import { german } from './german.js';
 
 /** Texts that are the same in both languages: names, codes, and words that both use. */
 const same = new Set([
-  ...['Lotward', 'Studio', 'Artist', 'Passkeys', 'Name', 'Link', 'Tablets', 'Code', 'Person', 'Hash', '−1'],
+  ...[
+    'Lotward',
+    'Studio',
+    'Artist',
+    'Passkeys',
+    'Name',
+    'Link',
+    'Tablets',
+    'Code',
+    'Person',
+    'Hash',
+    'GTIN',
+    'GTINs',
+    '−1',
+  ],
   // How cartridges are written on their boxes.
   ...['1207RL', '0.30/1RL', '3RL', '06 08 10 12', 'RL RS', 'M M2 RM', 'F slope blade', 'ST MT LT XLT'],
 ]);

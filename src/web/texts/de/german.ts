@@ -7,6 +7,7 @@ import { commonTexts } from './common.js';
 import { frameTexts } from './frame.js';
 import { offlineTexts } from './offline.js';
 import { reasonsTexts } from './reasons.js';
+import { recallsTexts } from './recalls.js';
 import { receivingTexts } from './receiving.js';
 import { recordsTexts } from './records.js';
 import { scannerTextsGerman } from './scanner.js';
@@ -36,6 +37,7 @@ export const german: Texts = {
   ...stockTexts,
   ...trayTexts,
   ...offlineTexts,
+  ...recallsTexts,
   ...recordsTexts,
   ...clientsTexts,
   ...takingInTexts,

@@ -6,6 +6,7 @@ import { commonTexts } from './common.js';
 import { frameTexts } from './frame.js';
 import { offlineTexts } from './offline.js';
 import { reasonsTexts } from './reasons.js';
+import { recallsTexts } from './recalls.js';
 import { receivingTexts } from './receiving.js';
 import { recordsTexts } from './records.js';
 import { scannerTexts } from './scanner.js';
@@ -34,6 +35,7 @@ export const english = {
   ...stockTexts,
   ...catalogueTexts,
   ...receivingTexts,
+  ...recallsTexts,
   ...recordsTexts,
   ...clientsTexts,
   ...takingInTexts,

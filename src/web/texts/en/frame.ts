@@ -6,6 +6,7 @@ export const frameTexts = {
     start: 'Start',
     today: 'Today',
     stock: 'Stock',
+    recalls: 'Recalls',
     records: 'Records',
     settings: 'Settings',
     account: 'My account',

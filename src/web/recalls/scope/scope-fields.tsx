@@ -1,0 +1,43 @@
+import { Button } from '@mantine/core';
+import { useTexts } from '../../texts/texts.js';
+import styles from './scope.module.css';
+import { emptyItem, type ItemDraft } from './scope-draft.js';
+import { ScopeItemFields } from './scope-item.js';
+
+/** What is recalled, product by product, as it is being settled. */
+export function ScopeFields({
+  studioId,
+  items,
+  onChanged,
+  onShow,
+}: {
+  studioId: string;
+  items: readonly ItemDraft[];
+  onChanged: (items: ItemDraft[]) => void;
+  /** Shows the words that something was read from; left out: there is no text. */
+  onShow?: ((part: number) => void) | undefined;
+}) {
+  const texts = useTexts();
+  return (
+    <div className={styles.items}>
+      {items.map((item, index) => (
+        <ScopeItemFields
+          key={item.key}
+          studioId={studioId}
+          item={item}
+          number={index + 1}
+          onChanged={(changed) => onChanged(items.map((one) => (one.key === item.key ? changed : one)))}
+          onRemoved={
+            items.length > 1 ? () => onChanged(items.filter((one) => one.key !== item.key)) : undefined
+          }
+          onShow={onShow}
+        />
+      ))}
+      <div>
+        <Button variant="default" onClick={() => onChanged([...items, emptyItem()])}>
+          {texts.scope.addProduct}
+        </Button>
+      </div>
+    </div>
+  );
+}
