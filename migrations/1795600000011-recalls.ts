@@ -65,6 +65,8 @@ export class Recalls1795600000011 implements MigrationInterface {
         ${withPhoto},
         ${byPerson})`,
       'CREATE INDEX hold_release_request_by_hold ON hold_release_request (studio_id, hold_id)',
+      // Which request a release by two answered.
+      'ALTER TABLE hold_release ADD COLUMN request_id TEXT',
       `CREATE TABLE recall_notice (
         studio_id TEXT NOT NULL REFERENCES studio (id),
         id TEXT NOT NULL,
@@ -244,13 +246,14 @@ export class Recalls1795600000011 implements MigrationInterface {
         reason TEXT,
         overrides TEXT NOT NULL,
         facts TEXT NOT NULL,
-        signed_by TEXT NOT NULL,
+        signed_by TEXT,
         second_signed_by TEXT,${recorded}
         PRIMARY KEY (studio_id, id),
         ${ofRecall},
         FOREIGN KEY (studio_id, signed_by) REFERENCES person (studio_id, id),
         FOREIGN KEY (studio_id, second_signed_by) REFERENCES person (studio_id, id),
         ${byPerson},
+        CHECK (outcome = 'withdrawn' OR signed_by IS NOT NULL),
         CHECK (second_signed_by IS NULL OR second_signed_by <> signed_by))`,
       'CREATE INDEX recall_closing_by_recall ON recall_closing (studio_id, recall_id, recorded_at)',
       `CREATE TABLE drill_schedule (

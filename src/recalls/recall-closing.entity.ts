@@ -12,7 +12,8 @@ export class RecallClosing {
   @Column('simple-json') overrides: ClosingOverride[];
   /** What the report is made of: ids and references of clients, never names. */
   @Column('simple-json') facts: object;
-  @Column('text') signedBy: string;
+  /** Null where a studio follows a withdrawal of another one. */
+  @Column('text', { nullable: true }) signedBy: string | null;
   @Column('text', { nullable: true }) secondSignedBy: string | null;
   @Column('text') occurredAt: string;
   @Column('text') recordedAt: string;

@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Read } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { notFound, Problem } from '../platform/problem.js';
+import { noteOfHold } from './recall-notes.js';
 import type { RecallKind, RecallState } from './vocabulary.js';
 
 /** A recall as everything recorded of it begins with. */
@@ -53,5 +54,14 @@ export class RecallRegister {
       );
     }
     return recall;
+  }
+
+  /** What is said on holds of a recall. */
+  async noteOf(read: Read, studioId: string, { id, title, scopeNumber }: KnownRecall): Promise<string> {
+    const [row] = await read<{ reference: string | null }>(
+      'SELECT reference FROM recall_scope WHERE studio_id = $1 AND recall_id = $2 AND number = $3',
+      [studioId, id, scopeNumber],
+    );
+    return noteOfHold(title, row?.reference ?? null);
   }
 }

@@ -5,18 +5,33 @@ import { ClientsModule } from '../clients/clients.module.js';
 import { IdentityModule } from '../identity/identity.module.js';
 import { SessionsModule } from '../sessions/sessions.module.js';
 import { StockModule } from '../stock/stock.module.js';
+import { ChainHeads } from './chain/chain-heads.service.js';
+import { ChainRecallPart } from './chain/chain-recall-part.service.js';
+import { ChainRecalls } from './chain/chain-recalls.service.js';
 import { DrillSchedule } from './drill-schedule.entity.js';
+import { NoticeReadings } from './notice-readings.service.js';
 import { Recall } from './recall.entity.js';
+import { RecallAmendment } from './recall-amendment.service.js';
+import { RecallCatches } from './recall-catches.service.js';
 import { RecallClosing } from './recall-closing.entity.js';
+import { RecallConditions } from './recall-conditions.service.js';
 import { RecallContact } from './recall-contact.entity.js';
 import { RecallDisposition } from './recall-disposition.entity.js';
+import { RecallEnding } from './recall-ending.service.js';
 import { RecallFinding } from './recall-finding.entity.js';
 import { RecallHold, RecallStandingHold } from './recall-hold.entity.js';
+import { RecallHolds } from './recall-holds.service.js';
+import { RecallList } from './recall-list.service.js';
 import { RecallLot, RecallLotDecision } from './recall-lot.entity.js';
 import { RecallNotice, RecallNoticeDismissal } from './recall-notice.entity.js';
+import { RecallNotices } from './recall-notices.service.js';
+import { RecallOpening } from './recall-opening.service.js';
 import { RecallRegister } from './recall-register.service.js';
 import { RecallScope } from './recall-scope.entity.js';
+import { RecallScoping } from './recall-scoping.service.js';
 import { RecallStep } from './recall-step.entity.js';
+import { RecallsController } from './recalls.controller.js';
+import { StatedScopes } from './stated-scopes.service.js';
 
 export const recallsEntities = [
   RecallNotice,
@@ -37,7 +52,23 @@ export const recallsEntities = [
 
 @Module({
   imports: [IdentityModule, AlertsModule, CatalogueModule, StockModule, ClientsModule, SessionsModule],
-  controllers: [],
-  providers: [RecallRegister],
+  controllers: [RecallsController],
+  providers: [
+    RecallRegister,
+    RecallNotices,
+    NoticeReadings,
+    StatedScopes,
+    RecallScoping,
+    RecallHolds,
+    RecallCatches,
+    RecallConditions,
+    RecallOpening,
+    RecallAmendment,
+    RecallEnding,
+    RecallList,
+    ChainHeads,
+    ChainRecalls,
+    ChainRecallPart,
+  ],
 })
 export class RecallsModule {}

@@ -41,6 +41,7 @@ import { LotCorrections } from './lot-corrections.service.js';
 import { LotHistory } from './lot-history.service.js';
 import { LotListController } from './lot-list.controller.js';
 import { LotList } from './lot-list.service.js';
+import { LotsEverHeld } from './lot-matching/lots-ever-held.service.js';
 import { LotsAtReceipt } from './lots-at-receipt.service.js';
 import { Movement } from './movement.entity.js';
 import { MovementReversal } from './movement-reversal.service.js';
@@ -59,6 +60,8 @@ import { ReceivingController } from './receiving.controller.js';
 import { Receiving } from './receiving.service.js';
 import { Reservations } from './reservations.service.js';
 import { StandingHold, StandingHoldCatch, StandingHoldEnd } from './standing-hold.entity.js';
+import { StandingHoldFollowers } from './standing-holds/standing-hold-followers.service.js';
+import { StandingHolds } from './standing-holds/standing-holds.service.js';
 import { StandingPlaces } from './standing-places.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { StockLevel } from './stock-level.entity.js';
@@ -121,6 +124,9 @@ export const stockEntities = [
     TransfersController,
   ],
   providers: [
+    LotsEverHeld,
+    StandingHolds,
+    StandingHoldFollowers,
     Arrival,
     ArrivedHolds,
     BlendDates,
@@ -169,6 +175,9 @@ export const stockEntities = [
     Withdrawal,
   ],
   exports: [
+    LotsEverHeld,
+    StandingHolds,
+    StandingHoldFollowers,
     BlendDates,
     ContainerFacts,
     Holds,
