@@ -2240,6 +2240,194 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/recalls/readings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Reads a notice and proposes a scope, with the lots it meets here. Nothing is written. */
+        post: operations["Recalls_read"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/matches": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** The lots that a scope meets here. Nothing is written. */
+        post: operations["Recalls_match"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/notices": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Published notices that met something here and wait for an answer. */
+        get: operations["Recalls_waitingNotices"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/notices/{noticeId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A notice, as it came. */
+        get: operations["Recalls_notice"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/notices/{noticeId}/dismissal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Notes that a published notice asks for nothing here. */
+        post: operations["Recalls_dismissNotice"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The recalls that were answered here, and drills. */
+        get: operations["Recalls_page"];
+        put?: never;
+        /** Opens a recall: its certain lots are held at once, the possible ones by choice, and what may still arrive. */
+        post: operations["Recalls_open"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A recall, with what it was about from the first scope on. */
+        get: operations["Recalls_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/lots": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The lots that its scope meets. */
+        get: operations["Recalls_lots"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/scopes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Widens or corrects what it is about. A recall that had ended is open again. */
+        post: operations["Recalls_amend"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/lots/{lotId}/decisions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Decides whether a lot that is possibly meant is affected. */
+        post: operations["Recalls_decide"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Withdraws a recall: its holds are released. */
+        post: operations["Recalls_withdraw"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/backups": {
         parameters: {
             query?: never;
@@ -2552,7 +2740,7 @@ export interface components {
             /** @enum {string} */
             role: "owner" | "manager" | "artist" | "auditor" | "chain manager";
             /** @description What the requester may do there, by role, token or tablet. */
-            permissions: ("enrol tablets" | "hand out client data" | "erase clients" | "take in bookings" | "change procedures" | "read the audit log" | "see backups" | "see the studio" | "change the studio" | "add studios" | "manage people" | "issue tokens" | "see alerts" | "answer alerts" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "trace")[];
+            permissions: ("enrol tablets" | "hand out client data" | "erase clients" | "take in bookings" | "change procedures" | "tell clients of recalls" | "read the audit log" | "see backups" | "see the studio" | "change the studio" | "add studios" | "manage people" | "issue tokens" | "see alerts" | "answer alerts" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "trace" | "read recalls" | "answer recalls" | "find held stock" | "answer recalls of the chain")[];
             /** @description The studio asks for a passkey and the requester signed in without one: nothing may be done there until then. */
             passkeyNeeded: boolean;
             /** @description The last day; null: no end. */
@@ -2616,7 +2804,7 @@ export interface components {
             /** @description As whom the token acts. */
             personId: string;
             name: string;
-            scopes: ("enrol tablets" | "hand out client data" | "erase clients" | "take in bookings" | "change procedures" | "read the audit log" | "see backups" | "see the studio" | "change the studio" | "add studios" | "manage people" | "issue tokens" | "see alerts" | "answer alerts" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "trace")[];
+            scopes: ("enrol tablets" | "hand out client data" | "erase clients" | "take in bookings" | "change procedures" | "tell clients of recalls" | "read the audit log" | "see backups" | "see the studio" | "change the studio" | "add studios" | "manage people" | "issue tokens" | "see alerts" | "answer alerts" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "trace" | "read recalls" | "answer recalls" | "find held stock" | "answer recalls of the chain")[];
             createdAt: string;
             expiresAt: string;
             revokedAt: string | null;
@@ -2632,7 +2820,7 @@ export interface components {
             /** @description What the token is for. */
             name: string;
             /** @description What the token may be used for: permissions the person has. */
-            scopes: ("see the studio" | "change the studio" | "add studios" | "manage people" | "enrol tablets" | "issue tokens" | "see alerts" | "answer alerts" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "hand out client data" | "erase clients" | "read sessions" | "plan sessions" | "take in bookings" | "work the tray" | "record late" | "change procedures" | "trace" | "read the audit log" | "see backups")[];
+            scopes: ("see the studio" | "change the studio" | "add studios" | "manage people" | "enrol tablets" | "issue tokens" | "see alerts" | "answer alerts" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "hand out client data" | "erase clients" | "read sessions" | "plan sessions" | "take in bookings" | "work the tray" | "record late" | "change procedures" | "trace" | "read recalls" | "answer recalls" | "find held stock" | "tell clients of recalls" | "answer recalls of the chain" | "read the audit log" | "see backups")[];
             /** @description Whole days until it expires. */
             days: number;
         };
@@ -5876,6 +6064,433 @@ export interface components {
             counts: components["schemas"]["BookingCountsView"];
             /** @description The sessions that were made. */
             rows: components["schemas"]["TakenInBookingView"][];
+        };
+        ReadNoticeDto: {
+            text: string;
+        };
+        DaySpanView: {
+            from: string | null;
+            through: string | null;
+        };
+        LotTermView: {
+            /** @enum {string} */
+            kind: "code" | "use-by" | "all lots" | "code range" | "manufactured";
+            code?: string;
+            from?: string;
+            through?: string;
+            useBy?: components["schemas"]["DaySpanView"] | null;
+            manufactured?: components["schemas"]["DaySpanView"];
+        };
+        ScopeItemView: {
+            makerName: string | null;
+            productName: string | null;
+            shade: string | null;
+            gtins: string[];
+            productIds: string[];
+            lots: components["schemas"]["LotTermView"][];
+            openEnded: boolean;
+        };
+        LotScopeView: {
+            items: components["schemas"]["ScopeItemView"][];
+        };
+        TextSpanView: {
+            start: number;
+            end: number;
+        };
+        PartTargetView: {
+            item: number;
+            lot: number | null;
+        };
+        ReadPartView: {
+            /** @enum {string} */
+            kind: "maker" | "product" | "code" | "shade" | "gtin" | "reference" | "use-by" | "all lots" | "code range" | "manufactured" | "open-ended" | "classification" | "risk" | "remedy" | "issued on";
+            /** @description In the text as it was given, UTF-16. */
+            span: components["schemas"]["TextSpanView"];
+            value: string;
+            targets: components["schemas"]["PartTargetView"][];
+        };
+        RemarkFactsView: {
+            /** @description As it is written, cut to 80 characters. */
+            seen?: string;
+            readAs?: string;
+            /** @description What else it could mean. */
+            otherReadings?: string[];
+            count?: number;
+            allowed?: number;
+        };
+        NoticeRemarkView: {
+            code: string;
+            span: components["schemas"]["TextSpanView"] | null;
+            facts: components["schemas"]["RemarkFactsView"];
+            message: string;
+        };
+        MatchFactsView: {
+            /** @description As the notice writes it. */
+            named?: string | null;
+            /** @description As it stands on record. */
+            recorded?: string | null;
+            /** @description Ends of the range or span that the notice names; null: open at that end. */
+            from?: string | null;
+            through?: string | null;
+        };
+        MatchReasonView: {
+            code: string;
+            /** @description An English sentence. */
+            message: string;
+            facts: components["schemas"]["MatchFactsView"];
+        };
+        MatchedLotView: {
+            lotId: string;
+            /** @enum {string} */
+            grade: "certain" | "possible";
+            itemIndex: number | null;
+            reasons: components["schemas"]["MatchReasonView"][];
+            productId: string;
+            makerName: string;
+            productName: string;
+            shade: string | null;
+            code: string | null;
+            useBy: string | null;
+            onHandPieces: number;
+            /** @description By the book, an estimate. */
+            onHandMicrolitres: number;
+            /** @description Bottles and boxes that are here. */
+            containers: number;
+            /** @description Clients it touched, directly or through a mix; through house blends is told by the recall itself. */
+            clients: number;
+        };
+        MatchedLotsView: {
+            certainLots: number;
+            possibleLots: number;
+            /** @description Certain ones first, at most a thousand. */
+            items: components["schemas"]["MatchedLotView"][];
+        };
+        NoticeReadingView: {
+            scope: components["schemas"]["LotScopeView"];
+            parts: components["schemas"]["ReadPartView"][];
+            remarks: components["schemas"]["NoticeRemarkView"][];
+            reference: string | null;
+            issuedOn: string | null;
+            classification: string | null;
+            risk: string | null;
+            remedy: string | null;
+            matches: components["schemas"]["MatchedLotsView"];
+        };
+        DaySpanDto: {
+            /** Format: date */
+            from?: string;
+            /** Format: date */
+            through?: string;
+        };
+        LotTermDto: {
+            code?: string;
+            from?: string;
+            through?: string;
+            /** @enum {string} */
+            kind: "all lots" | "code" | "code range" | "use-by" | "manufactured";
+            /** @description The use-by dates meant; beside a code or a range it belongs to that. */
+            useBy?: components["schemas"]["DaySpanDto"];
+            manufactured?: components["schemas"]["DaySpanDto"];
+        };
+        ScopeItemDto: {
+            makerName?: string;
+            productName?: string;
+            shade?: string;
+            /** @description 14 digits each, shorter ones with zeros before them. */
+            gtins: string[];
+            /** @description Products of the register that are meant; names and GTINs then decide nothing more. */
+            productIds: string[];
+            /** @description Empty: the notice names no lots. */
+            lots: components["schemas"]["LotTermDto"][];
+            /** @description Lots beyond those named may be meant too. */
+            openEnded: boolean;
+        };
+        LotScopeDto: {
+            items: components["schemas"]["ScopeItemDto"][];
+        };
+        MatchScopeDto: {
+            scope: components["schemas"]["LotScopeDto"];
+        };
+        WaitingNoticeView: {
+            id: string;
+            reference: string | null;
+            /** @description How the text begins. */
+            beginning: string;
+            occurredAt: string;
+        };
+        WaitingNoticePageView: {
+            /** @description The latest first. */
+            items: components["schemas"]["WaitingNoticeView"][];
+            next: string | null;
+        };
+        RecallNoticeView: {
+            id: string;
+            /** @enum {string} */
+            source: "pasted" | "entered" | "csv" | "enforcement json" | "safety gate xml" | "fetched";
+            reference: string | null;
+            /** @description As it came. */
+            text: string;
+            occurredAt: string;
+            personId: string | null;
+        };
+        DismissNoticeDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            reason: string;
+        };
+        DismissedNoticeView: {
+            id: string;
+        };
+        RecallSummaryView: {
+            id: string;
+            /** @enum {string} */
+            kind: "recall" | "drill";
+            title: string;
+            /** @enum {string} */
+            state: "closed" | "withdrawn" | "open";
+            /** @description Every studio of the chain has its part. */
+            chainWide: boolean;
+            openedInStudioId: string;
+            openedAt: string;
+            /** @description Null: in another studio of the chain. */
+            openedBy: string | null;
+            endedAt: string | null;
+            scopeNumber: number;
+            affectedLots: number;
+            undecidedLots: number;
+            notAffectedLots: number;
+        };
+        RecallPageView: {
+            /** @description The latest first. */
+            items: components["schemas"]["RecallSummaryView"][];
+            next: string | null;
+        };
+        NoticeDto: {
+            reference?: string;
+            /** @enum {string} */
+            source: "pasted" | "entered" | "csv" | "enforcement json" | "safety gate xml";
+            /** @description Kept as it came, but for NUL, which the database cannot hold. */
+            text: string;
+        };
+        OpenRecallDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /**
+             * Format: uuid
+             * @description A notice that is on record already, instead.
+             */
+            noticeId?: string;
+            /** @description Who recalls. */
+            issuer?: string;
+            reference?: string;
+            /** Format: date */
+            issuedOn?: string;
+            classification?: string;
+            /** @description What it is called here. */
+            title: string;
+            /** @description Every studio of the chain has its part; for whoever leads them all. */
+            chainWide?: boolean;
+            /** @description The notice as it was written. */
+            notice?: components["schemas"]["NoticeDto"];
+            scope: components["schemas"]["LotScopeDto"];
+            /** @description The risk in the words of the notice. */
+            risk?: string;
+            /** @description What the notice offers or asks to be done. */
+            remedy?: string;
+            /**
+             * @description Which of the lots that are only possibly meant are held too; left out: all of them.
+             * @enum {string}
+             */
+            holdPossible?: "all" | "none" | "chosen";
+            /** @description Those that were chosen. */
+            heldLotIds?: string[];
+        };
+        OpenedRecallView: {
+            id: string;
+            certainLots: number;
+            possibleLots: number;
+        };
+        RecallScopeView: {
+            number: number;
+            noticeId: string | null;
+            scope: components["schemas"]["LotScopeView"];
+            issuer: string | null;
+            reference: string | null;
+            issuedOn: string | null;
+            classification: string | null;
+            risk: string | null;
+            remedy: string | null;
+            /** @description Why it was amended; null: it is the first. */
+            reason: string | null;
+            occurredAt: string;
+            personId: string | null;
+        };
+        RecallView: {
+            id: string;
+            /** @enum {string} */
+            kind: "recall" | "drill";
+            title: string;
+            /** @enum {string} */
+            state: "closed" | "withdrawn" | "open";
+            /** @description Every studio of the chain has its part. */
+            chainWide: boolean;
+            openedInStudioId: string;
+            openedAt: string;
+            /** @description Null: in another studio of the chain. */
+            openedBy: string | null;
+            endedAt: string | null;
+            scopeNumber: number;
+            affectedLots: number;
+            undecidedLots: number;
+            notAffectedLots: number;
+            version: number;
+            /** @description The latest first, at most fifty. */
+            scopes: components["schemas"]["RecallScopeView"][];
+            /** @description How many lots this recall holds now, and lots that arrived and were caught. */
+            heldLots: number;
+            caughtLots: number;
+            /** @description Whether what arrives is held too. */
+            standingHold: boolean;
+            /** @description Sessions in setup on whose trays a lot of the recall lies, directly or in a house blend. */
+            traysReached: number;
+            /** @description Why it was withdrawn. */
+            withdrawalReason: string | null;
+        };
+        LotDecisionView: {
+            /** @enum {string} */
+            decision: "affected" | "not affected";
+            reason: string;
+            occurredAt: string;
+            personId: string | null;
+        };
+        RecallLotView: {
+            lotId: string;
+            /** @enum {string} */
+            grade: "certain" | "possible";
+            itemIndex: number | null;
+            reasons: components["schemas"]["MatchReasonView"][];
+            /** @enum {string} */
+            standing: "affected" | "not affected" | "undecided";
+            /** @description The latest; null: none was asked for, or none made yet. */
+            decision: components["schemas"]["LotDecisionView"] | null;
+            /** @description Whether this recall holds it now. */
+            held: boolean;
+            productId: string;
+            makerName: string;
+            productName: string;
+            shade: string | null;
+            code: string | null;
+            useBy: string | null;
+            onHandPieces: number;
+            /** @description By the book, an estimate. */
+            onHandMicrolitres: number;
+        };
+        RecallLotPageView: {
+            /** @description What waits for a decision first. */
+            items: components["schemas"]["RecallLotView"][];
+            next: string | null;
+        };
+        AmendRecallDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /**
+             * Format: uuid
+             * @description A notice that is on record already, instead.
+             */
+            noticeId?: string;
+            /** @description Who recalls. */
+            issuer?: string;
+            reference?: string;
+            /** Format: date */
+            issuedOn?: string;
+            classification?: string;
+            /** @description Why, such as "the maker added lots". */
+            reason: string;
+            /** @description Whether holds are released on lots that the new scope does not meet; left out: they stand. */
+            releaseUnmet?: boolean;
+            /** @description The notice as it was written. */
+            notice?: components["schemas"]["NoticeDto"];
+            scope: components["schemas"]["LotScopeDto"];
+            /** @description The risk in the words of the notice. */
+            risk?: string;
+            /** @description What the notice offers or asks to be done. */
+            remedy?: string;
+            /**
+             * @description Which of the lots that are only possibly meant are held too; left out: all of them.
+             * @enum {string}
+             */
+            holdPossible?: "all" | "none" | "chosen";
+            /** @description Those that were chosen. */
+            heldLotIds?: string[];
+        };
+        AmendedRecallView: {
+            id: string;
+            certainLots: number;
+            possibleLots: number;
+            scopeNumber: number;
+        };
+        DecideLotDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** @description What was seen. Of the thing and never of a client: it is kept in the clear. */
+            reason: string;
+            /** @enum {string} */
+            decision: "affected" | "not affected";
+        };
+        DecidedLotView: {
+            recallId: string;
+            lotId: string;
+            /** @enum {string} */
+            decision: "affected" | "not affected";
+        };
+        WithdrawRecallDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            reason: string;
+        };
+        WithdrawnRecallView: {
+            id: string;
+            endedAt: string;
         };
         FailedBackupView: {
             at: string;
@@ -11258,6 +11873,419 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["TakenInBookingsView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Recalls_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReadNoticeDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["NoticeReadingView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Recalls_match: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MatchScopeDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MatchedLotsView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Recalls_waitingNotices: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WaitingNoticePageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Recalls_notice: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                noticeId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallNoticeView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Recalls_dismissNotice: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                noticeId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DismissNoticeDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DismissedNoticeView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Recalls_page: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+                /** @description Left out: all. */
+                state?: "open" | "closed" | "withdrawn";
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Recalls_open: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OpenRecallDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OpenedRecallView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Recalls_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Recalls_lots: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallLotPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Recalls_amend: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AmendRecallDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AmendedRecallView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Recalls_decide: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+                lotId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DecideLotDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DecidedLotView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Recalls_withdraw: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawRecallDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WithdrawnRecallView"];
                 };
             };
             /** @description Anything else */
