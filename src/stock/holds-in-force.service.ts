@@ -98,4 +98,21 @@ export class HoldsInForce {
     const where = `container.studio_id = $1 AND container.id IN (${placeholders(ids)})`;
     return this.reaching(read, { where, parameters: [studioId, ...ids] }, at);
   }
+
+  /** Products of what recorded holds name and of every blend made of it, at any depth. */
+  async reachedProducts(read: Read, studioId: string, holdIds: readonly string[]): Promise<string[]> {
+    if (holdIds.length === 0) return [];
+    const rows = await read<{ product_id: string }>(
+      `WITH RECURSIVE held AS (
+         SELECT id, lot_id, container_id FROM hold WHERE studio_id = $1 AND id IN (${placeholders(holdIds)})),
+       ${reachedLots}
+       SELECT DISTINCT product_id FROM lot
+       WHERE studio_id = $1 AND (id IN (SELECT lot_id FROM reached) OR id IN (
+         SELECT container.lot_id FROM held CROSS JOIN container
+         WHERE container.studio_id = $1 AND container.id = held.container_id))
+       ORDER BY product_id`,
+      [studioId, ...holdIds],
+    );
+    return rows.map((row) => row.product_id);
+  }
 }
