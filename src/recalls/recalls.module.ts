@@ -9,6 +9,17 @@ import { ChainHeads } from './chain/chain-heads.service.js';
 import { ChainRecallPart } from './chain/chain-recall-part.service.js';
 import { ChainRecalls } from './chain/chain-recalls.service.js';
 import { DrillSchedule } from './drill-schedule.entity.js';
+import { ClientRecalls } from './exposures/client-recalls.service.js';
+import { ContactList } from './exposures/contact-list.service.js';
+import { ExposedClients } from './exposures/exposed-clients.service.js';
+import { ExposedSessions } from './exposures/exposed-sessions.service.js';
+import { ExposedUses } from './exposures/exposed-uses.service.js';
+import { ExposureFile } from './exposures/exposure-file.service.js';
+import { ExposureQuestions } from './exposures/exposure-question.service.js';
+import { ExposuresController } from './exposures/exposures.controller.js';
+import { Exposures } from './exposures/exposures.service.js';
+import { LatestContacts } from './exposures/latest-contacts.service.js';
+import { PlannedSessions } from './exposures/planned-sessions.service.js';
 import { NoticeReadings } from './notice-readings.service.js';
 import { Recall } from './recall.entity.js';
 import { RecallAmendment } from './recall-amendment.service.js';
@@ -52,7 +63,7 @@ export const recallsEntities = [
 
 @Module({
   imports: [IdentityModule, AlertsModule, CatalogueModule, StockModule, ClientsModule, SessionsModule],
-  controllers: [RecallsController],
+  controllers: [RecallsController, ExposuresController],
   providers: [
     RecallRegister,
     RecallNotices,
@@ -69,6 +80,16 @@ export const recallsEntities = [
     ChainHeads,
     ChainRecalls,
     ChainRecallPart,
+    ExposureQuestions,
+    Exposures,
+    ExposedUses,
+    ExposedSessions,
+    ExposedClients,
+    LatestContacts,
+    PlannedSessions,
+    ExposureFile,
+    ContactList,
+    ClientRecalls,
   ],
 })
 export class RecallsModule {}

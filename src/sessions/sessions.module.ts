@@ -142,5 +142,6 @@ export const sessionsEntities = [
     BookingsOnRecordLookUp,
     Bookings,
   ],
+  exports: [BlendAncestry, TraySessions],
 })
 export class SessionsModule {}

@@ -2428,6 +2428,125 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/exposures": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Every session in which a lot of the recall touched a client, directly, in a mix or in a house blend, or may have. */
+        get: operations["Exposures_exposures"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/exposed-clients": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Every client whom a lot of the recall touched, or may have, by reference, with how it stands with telling them. */
+        get: operations["Exposures_exposedClients"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/planned-sessions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Sessions in setup or planned that would use a lot of the recall, and what else is in date. */
+        get: operations["Exposures_plannedSessions"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/exposures.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** All exposures as CSV, for a spreadsheet: a row for each use and lot of the recall in it. */
+        get: operations["Exposures_exposuresAsCsv"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/exposures.xlsx": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The same as an Office Open XML workbook. */
+        get: operations["Exposures_exposuresAsSpreadsheet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/contact-list.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Names and contacts of all exposed clients as CSV, for those who tell them. Each look is noted. */
+        get: operations["Exposures_contactListAsCsv"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/clients/{clientId}/recalls": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The recalls by which a client was exposed, for certain or possibly. */
+        get: operations["Exposures_recallsOfClient"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/backups": {
         parameters: {
             query?: never;
@@ -6491,6 +6610,256 @@ export interface components {
         WithdrawnRecallView: {
             id: string;
             endedAt: string;
+        };
+        ExposedVisitKindView: {
+            /** @enum {string} */
+            visitKind: "patch test" | "first session" | "touch-up" | "refresh" | "correction" | "lightening" | "training";
+            sessions: number;
+            clients: number;
+        };
+        ExposureTotalsView: {
+            clients: number;
+            /** @description Clients with at least one certain exposure; all others are possible only. */
+            certainClients: number;
+            possibleClients: number;
+            /** @description Clients who were erased: they stand under their reference and cannot be told. */
+            erasedClients: number;
+            sessions: number;
+            certainSessions: number;
+            possibleSessions: number;
+            uses: number;
+            certainUses: number;
+            possibleUses: number;
+            /** @description Of the possible uses: recorded as a lot that is not recalled, while a recalled one of the product was open that day. */
+            openLotUses: number;
+            /** @description Nobody knows how much of it was used. */
+            unknownAmountUses: number;
+            reversedUses: number;
+            byVisitKind: components["schemas"]["ExposedVisitKindView"][];
+        };
+        ConcernedLotView: {
+            lotId: string;
+            makerName: string;
+            productName: string;
+            shade: string | null;
+            lotCode: string | null;
+            useBy: string | null;
+            /**
+             * @description Undecided: nobody has decided yet whether it is affected.
+             * @enum {string}
+             */
+            standing: "affected" | "undecided";
+            /**
+             * @description As itself, within a house blend, or open on that day while the use was recorded as another lot.
+             * @enum {string}
+             */
+            as: "house blend" | "another open lot that day" | "itself";
+            /** @description What of the use was this lot's: derived, an estimate. Null: pieces, an amount not known, or another open lot. */
+            shareMicrolitres: number | null;
+        };
+        ExposedUseView: {
+            id: string;
+            occurredAt: string;
+            recordedAt: string;
+            /** @enum {string} */
+            certainty: "certain" | "possible";
+            /** @description Why it is only possible; empty: certain. */
+            reasons: ("lot undecided" | "lot picked from a list" | "another open lot that day")[];
+            /** @description The lot it was recorded as, with its label as it was known then. */
+            lotId: string;
+            containerId: string;
+            makerName: string;
+            productName: string;
+            shade: string | null;
+            lotCode: string | null;
+            useBy: string | null;
+            /** @enum {string} */
+            knownBy: "own label" | "maker's symbol" | "typed" | "picked from a list";
+            pieces: number;
+            drops: number | null;
+            /** @description An estimate. */
+            microlitres: number;
+            amountKnown: boolean;
+            mixId: string | null;
+            /** @description By what it reached the client; empty: directly. */
+            through: ("mix" | "house blend")[];
+            /** @description The reasons for which it had been refused, when it was used all the same. */
+            againstRefusal: string[] | null;
+            /** @description The lots of the recall concerned. */
+            lots: components["schemas"]["ConcernedLotView"][];
+        };
+        ExposedSessionView: {
+            sessionId: string;
+            clientId: string;
+            clientReference: string;
+            /** @description When the client was erased; they cannot be told then. */
+            clientErasedAt: string | null;
+            /** @description The studio's local day of the first such use, YYYY-MM-DD. */
+            day: string;
+            occurredAt: string;
+            /** @enum {string} */
+            visitKind: "patch test" | "first session" | "touch-up" | "refresh" | "correction" | "lightening" | "training";
+            procedureId: string;
+            procedureName: string;
+            /** @enum {string} */
+            bodyPlace: "other" | "brows" | "upper eyelids" | "lower eyelids" | "lips" | "areola" | "scalp";
+            artistId: string;
+            artistName: string | null;
+            /**
+             * @description How the session was recorded: as it happened, later, or from paper.
+             * @enum {string}
+             */
+            recordedFrom: "paper" | "tray" | "late";
+            /**
+             * @description Of the most certain use.
+             * @enum {string}
+             */
+            certainty: "certain" | "possible";
+            reasons: ("lot undecided" | "lot picked from a list" | "another open lot that day")[];
+            uses: components["schemas"]["ExposedUseView"][];
+        };
+        ExposurePageView: {
+            totals: components["schemas"]["ExposureTotalsView"];
+            items: components["schemas"]["ExposedSessionView"][];
+            /** @description Session id; give it as `after` for the next page; null: this is the last. */
+            next: string | null;
+        };
+        LatestContactView: {
+            id: string;
+            /** @enum {string} */
+            channel: "telephone" | "e-mail" | "letter" | "message" | "in person";
+            /** @enum {string} */
+            outcome: "refused" | "reached" | "no answer" | "message left" | "unreachable";
+            occurredAt: string;
+        };
+        ExposedClientView: {
+            clientId: string;
+            clientReference: string;
+            /** @description When the client was erased; they cannot be told then. */
+            erasedAt: string | null;
+            /** @enum {string} */
+            certainty: "certain" | "possible";
+            sessions: number;
+            certainSessions: number;
+            uses: number;
+            /** @description The studio's local days of the first and last exposure, YYYY-MM-DD. */
+            firstDay: string;
+            lastDay: string;
+            /** @enum {string} */
+            contactState: "refused" | "reached" | "no answer" | "message left" | "unreachable" | "not tried" | "erased, cannot be told";
+            /** @description Null: nobody has tried yet. */
+            latestContact: components["schemas"]["LatestContactView"] | null;
+        };
+        ExposedClientPageView: {
+            totals: components["schemas"]["ExposureTotalsView"];
+            items: components["schemas"]["ExposedClientView"][];
+            /** @description Client id; give it as `after` for the next page; null: this is the last. */
+            next: string | null;
+        };
+        PlannedLotView: {
+            lotId: string;
+            makerName: string;
+            productName: string;
+            shade: string | null;
+            lotCode: string | null;
+            useBy: string | null;
+            /** @enum {string} */
+            standing: "affected" | "undecided";
+        };
+        OnTrayView: {
+            trayLineId: string;
+            containerId: string;
+            lot: components["schemas"]["PlannedLotView"];
+            /** @description Whether drops of it are in a mix already. */
+            inMix: boolean;
+        };
+        FollowedExposureView: {
+            sessionId: string;
+            /** @description The studio's local day, YYYY-MM-DD. */
+            day: string;
+            /** @enum {string} */
+            certainty: "certain" | "possible";
+        };
+        ElseInDateView: {
+            containerId: string;
+            labelCode: string;
+            lotId: string;
+            lotCode: string | null;
+            productId: string;
+            /** @description Maker, product and shade. */
+            label: string;
+            /** @description Last usable day, YYYY-MM-DD; null: none is known. */
+            lastDay: string | null;
+            /** @description Pieces not promised to an earlier session; a bottle is one and is shared. */
+            pieces: number;
+        };
+        KitLineAtRiskView: {
+            productId: string | null;
+            configuration: string | null;
+            label: string;
+            quantityPieces: number;
+            /** @description Whether what is left in date of other lots is enough, after what earlier sessions need. */
+            enoughElse: boolean;
+            /** @description The lots of the recall that first expired, first out would have taken. */
+            lots: components["schemas"]["PlannedLotView"][];
+            /** @description At most five. */
+            elseInDate: components["schemas"]["ElseInDateView"][];
+            elsePieces: number;
+        };
+        PlannedSessionView: {
+            sessionId: string;
+            clientId: string;
+            clientReference: string;
+            /** @enum {string} */
+            state: "planned" | "in setup";
+            plannedStart: string | null;
+            /** @description The studio's local day, YYYY-MM-DD; null: no time is planned. */
+            day: string | null;
+            /** @enum {string} */
+            visitKind: "patch test" | "first session" | "touch-up" | "refresh" | "correction" | "lightening" | "training";
+            procedureId: string;
+            procedureName: string;
+            /** @enum {string} */
+            bodyPlace: "other" | "brows" | "upper eyelids" | "lower eyelids" | "lips" | "areola" | "scalp";
+            artistId: string;
+            artistName: string | null;
+            reasons: ("kit list" | "on the tray" | "follows an exposed session")[];
+            onTray: components["schemas"]["OnTrayView"][];
+            follows: components["schemas"]["FollowedExposureView"] | null;
+            kitLines: components["schemas"]["KitLineAtRiskView"][];
+        };
+        PlannedSessionsView: {
+            sessions: number;
+            items: components["schemas"]["PlannedSessionView"][];
+            /** @description Session id; give it as `after` for the next page; null: this is the last. */
+            next: string | null;
+            /** @description More sessions are planned than are looked through; the latest are left out. */
+            morePlanned: boolean;
+        };
+        ClientRecallView: {
+            recallId: string;
+            title: string;
+            /** @enum {string} */
+            kind: "recall" | "drill";
+            /** @enum {string} */
+            state: "closed" | "withdrawn" | "open";
+            openedAt: string;
+            /** @enum {string} */
+            certainty: "certain" | "possible";
+            sessions: number;
+            certainSessions: number;
+            firstDay: string;
+            lastDay: string;
+            /** @enum {string} */
+            contactState: "refused" | "reached" | "no answer" | "message left" | "unreachable" | "not tried" | "erased, cannot be told";
+            latestContact: components["schemas"]["LatestContactView"] | null;
+        };
+        ClientRecallsView: {
+            clientId: string;
+            /** @description The latest first. */
+            items: components["schemas"]["ClientRecallView"][];
+            /** @description More recalls than are looked through name what this client was treated with; the oldest are left out. */
+            moreRecalls: boolean;
         };
         FailedBackupView: {
             at: string;
@@ -12286,6 +12655,242 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["WithdrawnRecallView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Exposures_exposures: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description Only sessions of this client; left out: all. */
+                clientId?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ExposurePageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Exposures_exposedClients: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+                /** @description Only clients who are this surely exposed; left out: all. */
+                certainty?: "certain" | "possible";
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ExposedClientPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Exposures_plannedSessions: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlannedSessionsView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Exposures_exposuresAsCsv: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Exposures_exposuresAsSpreadsheet: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet": string;
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Exposures_contactListAsCsv: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Exposures_recallsOfClient: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                clientId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClientRecallsView"];
                 };
             };
             /** @description Anything else */
