@@ -105,7 +105,7 @@ export class Amendments {
           transaction,
           dto.uses.flatMap((use) => use.appliedBy ?? []),
         );
-        const { uses, madeLotIds, warnings } = await this.lateUses.prepare(
+        const { uses, madeLots, warnings } = await this.lateUses.prepare(
           transaction,
           sessionId,
           dto.uses,
@@ -116,8 +116,10 @@ export class Amendments {
           { id: sessionId, clientId: session.clientId, sealing },
           uses,
         );
+        warnings.push(...(await this.lateUses.catchMade(transaction, madeLots)));
         const moved = await this.moveOn(transaction, session);
         const { followsBecause: _, ...written } = writtenSession(moved, known.client.reference);
+        const madeLotIds = madeLots.map(({ id }) => id);
         return { ...written, state: 'completed', uses: recorded.map(writtenUse), madeLotIds, warnings };
       },
     );

@@ -57,7 +57,9 @@ export class LateRecords {
           prepared.uses,
         );
         const { followsBecause: _, ...written } = writtenSession(session, known.client.reference);
-        const { madeLotIds, warnings } = prepared;
+        const { madeLots, warnings } = prepared;
+        warnings.push(...(await this.lateUses.catchMade(transaction, madeLots)));
+        const madeLotIds = madeLots.map(({ id }) => id);
         return { ...written, state: 'completed', uses: recorded.map(writtenUse), madeLotIds, warnings };
       },
     );

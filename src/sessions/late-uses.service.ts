@@ -6,6 +6,9 @@ import { invalidField, notFound, Problem } from '../platform/problem.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
 import { assumedOpenedLife } from '../stock/container-views.service.js';
 import { HoldsInForce } from '../stock/holds-in-force.service.js';
+import type { Lot } from '../stock/lot.entity.js';
+import { caughtWarning } from '../stock/standing-holds/caught-warning.js';
+import { StandingHolds } from '../stock/standing-holds/standing-holds.service.js';
 import { earlierOpening } from './derived-opening.js';
 import { lateAmount } from './late-amount.js';
 import type { LateUseDto } from './late-records.dto.js';
@@ -24,12 +27,13 @@ export class LateUses {
   constructor(
     private readonly containerFacts: ContainerFacts,
     private readonly holdsInForce: HoldsInForce,
+    private readonly standingHolds: StandingHolds,
     private readonly writtenLots: WrittenLots,
   ) {}
 
   /**
    * @param at instant of the session
-   * @returns the uses, the ids of lots that were made for them, and what should be looked at
+   * @returns the uses, the lots that were made for them, and what should be looked at
    * @throws Problem invalid-fields when a use names nothing or too much; not-found when it names what is not in this studio
    */
   async prepare(
@@ -37,7 +41,7 @@ export class LateUses {
     sessionId: string,
     uses: readonly LateUseDto[],
     at: string,
-  ): Promise<{ uses: UseToRecord[]; madeLotIds: string[]; warnings: string[] }> {
+  ): Promise<{ uses: UseToRecord[]; madeLots: Lot[]; warnings: string[] }> {
     uses.forEach(refuseUnclear);
     await requireMixes(transaction, sessionId, uses);
     const { lotIds, made, warnings } = await this.writtenLots.find(transaction, uses);
@@ -82,9 +86,22 @@ export class LateUses {
           occurredAt: at,
         };
       }),
-      madeLotIds: made.map((lot) => lot.id),
+      madeLots: made,
       warnings: [...warnings, ...doubts(uses, containerIds, facts, at)],
     };
+  }
+
+  /**
+   * Holds what notices mean of the lots that were made, once their uses are recorded.
+   * @returns what should be looked at
+   */
+  async catchMade(transaction: Transaction, made: readonly Lot[]): Promise<string[]> {
+    const caught = await this.standingHolds.catchLots(
+      transaction,
+      made.map(({ id }) => id),
+      transaction.recordedAt,
+    );
+    return caught.map((lot) => caughtWarning(made.find(({ id }) => id === lot.lotId)?.code ?? null, lot));
   }
 
   /** The container of each use, in the order of the uses. */

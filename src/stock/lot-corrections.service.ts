@@ -12,8 +12,9 @@ import { type CorrectLotDto, correctionDecisions } from './lot-corrections.dto.j
 import type { CorrectedLotView } from './lot-corrections.views.js';
 import { matchLot } from './lot-match.js';
 import { type PrintedCode, type PrintedFacts, printedFacts } from './printed-facts.js';
-import { ReceiptHolds } from './receipt-holds.service.js';
+import { ReceiptHolds, viewOfCaught } from './receipt-holds.service.js';
 import { lotReasonsAtReceipt } from './receipt-reasons.js';
+import { StandingHolds } from './standing-holds/standing-holds.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { OtherEnds } from './transfers/other-ends.service.js';
 import { SentGoods } from './transfers/sent-goods.service.js';
@@ -24,6 +25,7 @@ export class LotCorrections {
   constructor(
     private readonly transactions: Transactions,
     private readonly holds: ReceiptHolds,
+    private readonly standingHolds: StandingHolds,
     private readonly blendDates: BlendDates,
     private readonly conditions: StockConditions,
     private readonly sentGoods: SentGoods,
@@ -62,6 +64,8 @@ export class LotCorrections {
         const before = lotReasonsAtReceipt(lot, day);
         const reasons = lotReasonsAtReceipt(corrected, day).filter((reason) => !before.includes(reason));
         const holds = await this.holds.placeOnLot(transaction, lotId, reasons, transaction.recordedAt);
+        const caught = await this.standingHolds.catchLots(transaction, [lotId], transaction.recordedAt);
+        holds.push(...caught.map(viewOfCaught));
         transaction.note({
           reason: dto.reason,
           changes: differences(lot, codes, facts),

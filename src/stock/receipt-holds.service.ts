@@ -7,6 +7,9 @@ import type { LotAtReceipt } from './lots-at-receipt.service.js';
 import type { PieceFault } from './planned-containers.js';
 import { isPastByItsOwnPrint, lotReasonsAtReceipt, lotReasonsOnJoining } from './receipt-reasons.js';
 import type { ReceivedHoldView } from './receiving.views.js';
+import { caughtWarning } from './standing-holds/caught-warning.js';
+import type { CaughtLot } from './standing-holds/standing-hold-followers.service.js';
+import { StandingHolds } from './standing-holds/standing-holds.service.js';
 import type { HoldKind, HoldReason } from './vocabulary.js';
 
 /** A line that was put away, as far as it decides what is put aside. */
@@ -15,6 +18,7 @@ export interface PutAside {
     lineNumber: number;
     printed: { useBy: string | null };
     containers: readonly { fault: PieceFault | null }[];
+    warnings: string[];
   };
   lot: LotAtReceipt;
   containers: readonly { id: string }[];
@@ -29,9 +33,11 @@ interface LotHold {
   released_at: string | null;
 }
 
-/** Puts received goods aside until a person decides on what is missing, past or damaged. */
+/** Puts received goods aside until a person decides on what is missing, past or damaged, and what a notice means. */
 @Injectable()
 export class ReceiptHolds {
+  constructor(private readonly standingHolds: StandingHolds) {}
+
   /** Places the holds of received lines and returns, by line number, these and those open on their lots before. */
   async place(
     transaction: Transaction,
@@ -80,6 +86,13 @@ export class ReceiptHolds {
       answer.set(line.lineNumber, [...before.map(viewOfEarlier), ...holds.map(viewOf)]);
     }
     if (placed.length > 0) await transaction.insert(Hold, placed);
+    const lotIds = putAway.map(({ lot }) => lot.lot.id);
+    const caught = await this.standingHolds.catchLots(transaction, lotIds, receivedAt);
+    for (const { line, lot } of putAway) {
+      const ofLot = caught.filter(({ lotId }) => lotId === lot.lot.id);
+      answer.get(line.lineNumber)?.push(...ofLot.map(viewOfCaught));
+      line.warnings.push(...ofLot.map((one) => caughtWarning(lot.lot.code, one)));
+    }
     return answer;
   }
 
@@ -143,6 +156,10 @@ function newHold(
 
 function viewOf({ id, kind, reason, lotId, containerId }: Hold): ReceivedHoldView {
   return { id, kind, reason, lotId, containerId, placedNow: true };
+}
+
+export function viewOfCaught({ holdId, lotId }: CaughtLot): ReceivedHoldView {
+  return { id: holdId, kind: 'recall', reason: 'recall notice', lotId, containerId: null, placedNow: true };
 }
 
 function viewOfEarlier({ id, lot_id, kind, reason }: LotHold): ReceivedHoldView {

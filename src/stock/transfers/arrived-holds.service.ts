@@ -4,6 +4,7 @@ import { placeholders } from '../../platform/database/database.js';
 import type { Transaction } from '../../platform/database/transaction.js';
 import { Hold } from '../hold.entity.js';
 import { type PutAside, ReceiptHolds } from '../receipt-holds.service.js';
+import { StandingHolds } from '../standing-holds/standing-holds.service.js';
 import type { ToldHold } from './transfer.entity.js';
 
 /** Goods that arrived, with what stands on them in the studio they came from. */
@@ -20,12 +21,18 @@ const note = 'On hold in the studio it came from when it arrived.';
  */
 @Injectable()
 export class ArrivedHolds {
-  constructor(private readonly receiptHolds: ReceiptHolds) {}
+  constructor(
+    private readonly receiptHolds: ReceiptHolds,
+    private readonly standingHolds: StandingHolds,
+  ) {}
 
   async place(transaction: Transaction, goods: readonly ArrivedGoods[], arrivedAt: string): Promise<void> {
     // What is for practice touches nobody: nothing has to be decided of its dates.
     const forClients = goods.filter(({ practice }) => !practice);
     await this.receiptHolds.place(transaction, forClients, arrivedAt);
+    // What is recalled is put aside from practice too.
+    const lotIds = goods.filter(({ practice }) => practice).map(({ lot }) => lot.lot.id);
+    await this.standingHolds.catchLots(transaction, lotIds, arrivedAt);
     await this.carryOver(transaction, goods, arrivedAt);
   }
 

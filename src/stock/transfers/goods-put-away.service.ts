@@ -95,8 +95,8 @@ export class GoodsPutAway {
     );
     await this.holds.place(
       transaction,
-      goods.map(({ line, lot, made }) => ({
-        line: { ...line, printed: line.sent },
+      goods.map(({ line, lot, made, warnings }) => ({
+        line: { ...line, printed: line.sent, warnings },
         lot,
         containers: made.map(({ container }) => container),
         practice: line.sent.state === 'practice only',
