@@ -5,6 +5,7 @@ import { type FastifyInstance, type FastifyReply, type FastifyRequest, fastify }
 import { v7 as uuidv7 } from 'uuid';
 import { bodyFault } from './body-fault.js';
 import type { Config } from './config.js';
+import type { LargerBodyConfig } from './larger-body.decorator.js';
 import type { Log } from './log.js';
 import type { OpenRequests } from './open-requests.js';
 import { sendProblem } from './problem.filter.js';
@@ -17,7 +18,7 @@ import { apiPagePolicy, permissionsPolicy, securityHeaders } from './security-he
 import { readTls } from './tls/tls-files.js';
 import { refuseExpectation, refuseUnreadable } from './unreadable-request.js';
 
-/** A body larger than this is refused before it is read. */
+/** A body larger than this is refused before it is read, but on routes that say so themselves. */
 const maximumBodyBytes = 1_048_576;
 
 /** One part of an address; ids have 36 characters. */
@@ -104,6 +105,10 @@ export async function makeHttpServer(
   const server = adapter.getInstance() as unknown as FastifyInstance;
   server.server.maxConnections = maximumConnections;
   server.server.on('checkExpectation', refuseExpectation);
+  server.addHook('onRoute', (route) => {
+    const { largerBodyBytes } = (route.config ?? {}) as LargerBodyConfig;
+    if (largerBodyBytes !== undefined) route.bodyLimit = largerBodyBytes;
+  });
   // What remains is JSON, which no form of another site can send.
   server.removeContentTypeParser('text/plain');
 

@@ -4,6 +4,7 @@ import { CurrentActor } from '../identity/actor.guard.js';
 import { Needs } from '../identity/needs.decorator.js';
 import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
+import { maximumLargerBodyBytes, TakesLargerBody } from '../platform/larger-body.decorator.js';
 import { PageDto } from '../platform/request.dto.js';
 import { NoticeReadings } from './notice-readings.service.js';
 import { RecallAmendment } from './recall-amendment.service.js';
@@ -48,6 +49,7 @@ export class RecallsController {
 
   /** Reads a notice and proposes a scope, with the lots it meets here. Nothing is written. */
   @Needs('answer recalls')
+  @TakesLargerBody(maximumLargerBodyBytes)
   @Post('readings')
   @HttpCode(200)
   read(@CurrentActor() actor: Actor, @Body() dto: ReadNoticeDto): Promise<NoticeReadingView> {
@@ -99,6 +101,7 @@ export class RecallsController {
 
   /** Opens a recall: its certain lots are held at once, the possible ones by choice, and what may still arrive. */
   @Needs('answer recalls')
+  @TakesLargerBody(maximumLargerBodyBytes)
   @Post()
   open(@CurrentActor() actor: Actor, @Body() dto: OpenRecallDto): Promise<OpenedRecallView> {
     return this.opening.open(actor, dto);
@@ -124,6 +127,7 @@ export class RecallsController {
 
   /** Widens or corrects what it is about. A recall that had ended is open again. */
   @Needs('answer recalls')
+  @TakesLargerBody(maximumLargerBodyBytes)
   @Post(':recallId/scopes')
   amend(
     @CurrentActor() actor: Actor,

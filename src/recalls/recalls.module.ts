@@ -20,6 +20,9 @@ import { ExposuresController } from './exposures/exposures.controller.js';
 import { Exposures } from './exposures/exposures.service.js';
 import { LatestContacts } from './exposures/latest-contacts.service.js';
 import { PlannedSessions } from './exposures/planned-sessions.service.js';
+import { NoticeFileReader } from './notice-files/notice-file-reader.service.js';
+import { NoticeFiles } from './notice-files/notice-files.service.js';
+import { NoticeFilesController } from './notice-files.controller.js';
 import { NoticeReadings } from './notice-readings.service.js';
 import { Recall } from './recall.entity.js';
 import { RecallAmendment } from './recall-amendment.service.js';
@@ -63,11 +66,13 @@ export const recallsEntities = [
 
 @Module({
   imports: [IdentityModule, AlertsModule, CatalogueModule, StockModule, ClientsModule, SessionsModule],
-  controllers: [RecallsController, ExposuresController],
+  controllers: [NoticeFilesController, RecallsController, ExposuresController],
   providers: [
     RecallRegister,
     RecallNotices,
     NoticeReadings,
+    NoticeFileReader,
+    NoticeFiles,
     StatedScopes,
     RecallScoping,
     RecallHolds,
