@@ -5,6 +5,7 @@
  */
 export const addedColumns: Readonly<Record<string, readonly string[]>> = {
   container: ['usable_through'],
+  hold_release: ['request_id'],
   session: ['booking_hash'],
   person: ['account_id', 'until'],
   studio: ['retention_preset', 'retention_years', 'retention_law', 'passkeys_required'],

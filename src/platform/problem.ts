@@ -29,6 +29,7 @@ export type ProblemCode =
   | 'same-code-other-use-by'
   | 'not-enough-stock'
   | 'decision-needed'
+  | 'second-person-needed'
   | 'erasure-not-listed'
   | 'unusable-file'
   | 'too-many-requests'
@@ -71,6 +72,7 @@ const titles: Record<ProblemCode, string> = {
   'same-code-other-use-by': 'This code is known with another use-by date',
   'not-enough-stock': 'Not enough stock',
   'decision-needed': 'A decision is needed',
+  'second-person-needed': 'A second person is needed',
   'erasure-not-listed': 'The erasure is not on the list of erasures',
   'unusable-file': 'The file cannot be taken in',
   'too-many-requests': 'Too many requests',

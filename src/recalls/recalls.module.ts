@@ -5,9 +5,17 @@ import { ClientsModule } from '../clients/clients.module.js';
 import { IdentityModule } from '../identity/identity.module.js';
 import { SessionsModule } from '../sessions/sessions.module.js';
 import { StockModule } from '../stock/stock.module.js';
+import { RecallAccounts } from './balance/recall-accounts.service.js';
+import { RecallBalanceController } from './balance/recall-balance.controller.js';
+import { RecallBalances } from './balance/recall-balances.service.js';
 import { ChainHeads } from './chain/chain-heads.service.js';
 import { ChainRecallPart } from './chain/chain-recall-part.service.js';
 import { ChainRecalls } from './chain/chain-recalls.service.js';
+import { ContainersOfRecall } from './containers/container-of-recall.service.js';
+import { Dispositions } from './containers/dispositions.service.js';
+import { Findings } from './containers/findings.service.js';
+import { RecallContainersController } from './containers/recall-containers.controller.js';
+import { RecallContainers } from './containers/recall-containers.service.js';
 import { DrillSchedule } from './drill-schedule.entity.js';
 import { ClientRecalls } from './exposures/client-recalls.service.js';
 import { ContactList } from './exposures/contact-list.service.js';
@@ -20,9 +28,6 @@ import { ExposuresController } from './exposures/exposures.controller.js';
 import { Exposures } from './exposures/exposures.service.js';
 import { LatestContacts } from './exposures/latest-contacts.service.js';
 import { PlannedSessions } from './exposures/planned-sessions.service.js';
-import { NoticeFileReader } from './notice-files/notice-file-reader.service.js';
-import { NoticeFiles } from './notice-files/notice-files.service.js';
-import { NoticeFilesController } from './notice-files.controller.js';
 import { NoticeReadings } from './notice-readings.service.js';
 import { Recall } from './recall.entity.js';
 import { RecallAmendment } from './recall-amendment.service.js';
@@ -66,13 +71,17 @@ export const recallsEntities = [
 
 @Module({
   imports: [IdentityModule, AlertsModule, CatalogueModule, StockModule, ClientsModule, SessionsModule],
-  controllers: [NoticeFilesController, RecallsController, ExposuresController],
+  controllers: [RecallsController, ExposuresController, RecallContainersController, RecallBalanceController],
   providers: [
     RecallRegister,
+    ContainersOfRecall,
+    RecallContainers,
+    Findings,
+    Dispositions,
+    RecallAccounts,
+    RecallBalances,
     RecallNotices,
     NoticeReadings,
-    NoticeFileReader,
-    NoticeFiles,
     StatedScopes,
     RecallScoping,
     RecallHolds,

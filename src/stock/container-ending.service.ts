@@ -22,7 +22,14 @@ import { Reservations } from './reservations.service.js';
 import { StandingPlaces } from './standing-places.service.js';
 
 /** Reason of the adjustment that takes an emptied bottle off the book. */
-const emptyReason = 'empty';
+export const emptyReason = 'empty';
+
+/** What is taken for good: of a box so many pieces, or all. */
+export interface Taken {
+  kind: 'wasted' | 'returned';
+  reason: string;
+  pieces?: number | undefined;
+}
 
 /** How what is here leaves: emptied, discarded, wasted, sent back, or put aside for practice skin. */
 @Injectable()
@@ -83,16 +90,23 @@ export class ContainerEnding {
       actor,
       dto,
       { action: 'return', audit: 'stock.return', containerId },
-      (facts) => {
-        const { form, pieces } = facts.container;
-        if (dto.pieces === undefined || dto.pieces === pieces) {
-          return this.takeAll(facts, 'returned', dto.reason);
-        }
-        if (form === 'bottle') {
-          throw invalidField('pieces', 'A bottle goes back whole. Leave the pieces out.');
-        }
-        return this.takePieces(facts, 'returned', dto.pieces, dto.reason);
-      },
+      (facts) => this.take(facts, { kind: 'returned', reason: dto.reason, pieces: dto.pieces }),
+    );
+  }
+
+  /**
+   * Takes a container, or some pieces of a box, off the shelf for good, as a part of the caller's transaction.
+   * @throws Problem not-found; wrong-state when it is gone by the record; not-enough-stock
+   */
+  disposeOf(
+    transaction: Transaction,
+    containerId: string,
+    taken: Taken & { occurredAt?: string | undefined },
+  ): Promise<OperationResult> {
+    const action = taken.kind === 'returned' ? 'return' : 'discard';
+    const { occurredAt } = taken;
+    return this.operation.recordIn(transaction, { action, containerId, occurredAt }, (facts) =>
+      this.take(facts, taken),
     );
   }
 
@@ -108,6 +122,20 @@ export class ContainerEnding {
         return { changes: { state, placeId: dto.placeId } };
       },
     );
+  }
+
+  private take(facts: OperationFacts, { kind, reason, pieces }: Taken): Promise<OperationResult> {
+    const { container } = facts;
+    if (pieces === undefined || pieces === container.pieces) return this.takeAll(facts, kind, reason);
+    if (container.form === 'bottle') {
+      throw invalidField(
+        'pieces',
+        kind === 'returned'
+          ? 'A bottle goes back whole. Leave the pieces out.'
+          : 'A bottle is destroyed whole. Leave the pieces out.',
+      );
+    }
+    return this.takePieces(facts, kind, pieces, reason);
   }
 
   private async takeAll(

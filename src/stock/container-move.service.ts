@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
 import type { Actor } from '../platform/actor.js';
+import type { Transaction } from '../platform/database/transaction.js';
 import { invalidField, Problem } from '../platform/problem.js';
 import { Container } from './container.entity.js';
 import {
@@ -31,27 +32,43 @@ export class ContainerMove {
     if (dto.placeId === undefined && dto.ownerId === undefined) {
       throw invalidField('placeId', 'Name the place it goes to, or whose it becomes, or both.');
     }
-    return this.operation.record(
-      actor,
-      dto,
-      { action: 'move', audit: 'stock.move', containerId },
-      async (facts) => {
-        const { transaction, container } = facts;
-        if (dto.placeId !== undefined) await this.places.checkPlaces(transaction, [dto.placeId]);
-        if (dto.ownerId != null) await this.places.checkOwners(transaction, [dto.ownerId]);
-        const target = {
-          placeId: dto.placeId ?? container.placeId,
-          ownerId: dto.ownerId === undefined ? container.ownerId : dto.ownerId,
-        };
-        const { placeId, ownerId } = container;
-        transaction.note({ from: { placeId, ownerId }, to: target });
-        if (dto.pieces === undefined || dto.pieces === container.pieces) return { changes: target };
-        if (container.form === 'bottle') {
-          throw invalidField('pieces', 'A bottle moves whole. Leave the pieces out.');
-        }
-        return this.movePart(facts, dto.pieces, target);
-      },
+    return this.operation.record(actor, dto, { action: 'move', audit: 'stock.move', containerId }, (facts) =>
+      this.moveTo(facts, dto),
     );
+  }
+
+  /**
+   * Puts a whole container elsewhere, as a part of the caller's transaction.
+   * @throws Problem not-found; wrong-state when it is gone by the record, or the place is no longer used
+   */
+  async putAside(
+    transaction: Transaction,
+    containerId: string,
+    { placeId, occurredAt }: { placeId: string; occurredAt?: string | undefined },
+  ): Promise<void> {
+    await this.operation.recordIn(transaction, { action: 'move', containerId, occurredAt }, (facts) =>
+      this.moveTo(facts, { placeId }),
+    );
+  }
+
+  private async moveTo(
+    facts: OperationFacts,
+    to: Pick<MoveContainerDto, 'placeId' | 'ownerId' | 'pieces'>,
+  ): Promise<OperationResult> {
+    const { transaction, container } = facts;
+    if (to.placeId !== undefined) await this.places.checkPlaces(transaction, [to.placeId]);
+    if (to.ownerId != null) await this.places.checkOwners(transaction, [to.ownerId]);
+    const target = {
+      placeId: to.placeId ?? container.placeId,
+      ownerId: to.ownerId === undefined ? container.ownerId : to.ownerId,
+    };
+    const { placeId, ownerId } = container;
+    transaction.note({ from: { placeId, ownerId }, to: target });
+    if (to.pieces === undefined || to.pieces === container.pieces) return { changes: target };
+    if (container.form === 'bottle') {
+      throw invalidField('pieces', 'A bottle moves whole. Leave the pieces out.');
+    }
+    return this.movePart(facts, to.pieces, target);
   }
 
   private async movePart(

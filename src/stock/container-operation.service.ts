@@ -23,14 +23,20 @@ import { containerLife } from './stock-on-hand.js';
 import { SentGoods } from './transfers/sent-goods.service.js';
 import type { ContainerState } from './vocabulary.js';
 
-export interface Operation {
+/** What is recorded of a container in a transaction that somebody else opened. */
+export interface OperationPart {
   /** The rule's name for what is done; null when the work decides by itself. */
   action: ContainerAction | null;
-  /** Room and verb, for the audit log. */
-  audit: string;
   containerId: string;
+  /** By the device's clock; left out: now. */
+  occurredAt?: string | undefined;
   /** How far back it may lie. */
   lagDays?: number;
+}
+
+export interface Operation extends Omit<OperationPart, 'occurredAt'> {
+  /** Room and verb, for the audit log. */
+  audit: string;
 }
 
 /** What the work of an operation is given: facts under lock, and the state that the rule allows afterwards. */
@@ -81,25 +87,38 @@ export class ContainerOperation {
         content: { ...dto, containerId },
       },
       async (transaction) => {
-        const container = await this.locked(transaction, containerId);
-        const at = occurredAt(dto.occurredAt, transaction.recordedAt, operation.lagDays ?? maximumLagDays);
-        const state = await this.allowed(transaction, container, operation.action, at);
-        const result = await work({ transaction, container, occurredAt: at, state });
-        if (result.changes !== undefined) {
-          const key = { studioId: actor.studioId, id: containerId };
-          const changes = withWhatItWas(container.state, result.changes);
-          await transaction.change(Container, 'container', key, container.version, changes);
-        }
-        const { lotId, productId } = container;
-        const productIds = [productId];
-        if (result.changes?.openedAt !== undefined) {
-          productIds.push(...(await this.blendDates.follow(transaction, { lotId, containerId })));
-          await this.sentGoods.follow(transaction, [lotId]);
-        }
-        await this.conditions.reevaluate(transaction, productIds);
-        return this.answer(transaction, containerId, result);
+        const part = { ...operation, occurredAt: dto.occurredAt };
+        return this.answer(transaction, containerId, await this.recordIn(transaction, part, work));
       },
     );
+  }
+
+  /**
+   * The same as a part of the caller's transaction, without showing it.
+   * @throws Problem not-found; wrong-state when the rule refuses, with its message
+   */
+  async recordIn(
+    transaction: Transaction,
+    { action, containerId, occurredAt: given, lagDays = maximumLagDays }: OperationPart,
+    work: (facts: OperationFacts) => Promise<OperationResult>,
+  ): Promise<OperationResult> {
+    const container = await this.locked(transaction, containerId);
+    const at = occurredAt(given, transaction.recordedAt, lagDays);
+    const state = await this.allowed(transaction, container, action, at);
+    const result = await work({ transaction, container, occurredAt: at, state });
+    if (result.changes !== undefined) {
+      const key = { studioId: transaction.studioId, id: containerId };
+      const changes = withWhatItWas(container.state, result.changes);
+      await transaction.change(Container, 'container', key, container.version, changes);
+    }
+    const { lotId, productId } = container;
+    const productIds = [productId];
+    if (result.changes?.openedAt !== undefined) {
+      productIds.push(...(await this.blendDates.follow(transaction, { lotId, containerId })));
+      await this.sentGoods.follow(transaction, [lotId]);
+    }
+    await this.conditions.reevaluate(transaction, productIds);
+    return result;
   }
 
   /** @throws Problem not-found */

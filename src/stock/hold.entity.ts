@@ -23,6 +23,8 @@ export class HoldRelease {
   @PrimaryColumn('text') studioId: string;
   @PrimaryColumn('text') holdId: string;
   @Column('text') reason: string;
+  /** The request that it answers; null: none was needed. */
+  @Column('text', { nullable: true }) requestId: string | null;
   @Column('text') occurredAt: string;
   @Column('text') recordedAt: string;
   @Column('text', { nullable: true }) personId: string | null;

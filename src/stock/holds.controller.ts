@@ -5,10 +5,11 @@ import { Needs } from '../identity/needs.decorator.js';
 import type { Actor } from '../platform/actor.js';
 import { IdPipe } from '../platform/id.pipe.js';
 import { PageDto } from '../platform/request.dto.js';
-import { PlaceHoldDto, ReleaseHoldDto } from './holds.dto.js';
+import { AskReleaseDto, PlaceHoldDto, ReleaseHoldDto } from './holds.dto.js';
 import { Holds } from './holds.service.js';
 import { HoldView, OpenHoldPageView } from './holds.views.js';
 import { OpenHolds } from './open-holds.service.js';
+import { ReleaseRequests } from './release-requests.service.js';
 
 @ApiTags('stock')
 @Controller('v1/studios/:studioId/holds')
@@ -16,6 +17,7 @@ export class HoldsController {
   constructor(
     private readonly holds: Holds,
     private readonly open: OpenHolds,
+    private readonly requests: ReleaseRequests,
   ) {}
 
   /** The holds that stand, the latest first. */
@@ -32,7 +34,21 @@ export class HoldsController {
     return this.holds.place(actor, dto);
   }
 
-  /** Releases a hold, with the reason why. */
+  /**
+   * Asks that a recall hold be released, with the reason why. Another person then releases it; where nobody else may, the
+   * same person does, and the request carries a photo.
+   */
+  @Needs('release holds')
+  @Post(':holdId/release-requests')
+  askRelease(
+    @CurrentActor() actor: Actor,
+    @Param('holdId', IdPipe) holdId: string,
+    @Body() dto: AskReleaseDto,
+  ): Promise<HoldView> {
+    return this.requests.ask(actor, holdId, dto);
+  }
+
+  /** Releases a hold, with the reason why. What is recalled is released by another person than asked for it. */
   @Needs('release holds')
   @Post(':holdId/release')
   release(

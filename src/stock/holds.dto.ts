@@ -18,6 +18,13 @@ export class PlaceHoldDto extends EventDto {
   @MayBeLeftOut() @NamedId() containerId?: string;
 }
 
+export class AskReleaseDto extends EventDto {
+  /** Why it may be used again. Of the thing and never of a client: it is kept in the clear. */
+  @PlainText(300) reason: string;
+  /** A photo of the thing, where nobody else may release holds. */
+  @MayBeLeftOut() @NamedId() photoId?: string;
+}
+
 export class ReleaseHoldDto extends EventDto {
   /** Why it may be used again. Of the thing and never of a client: it is kept in the clear. */
   @PlainText(300) reason: string;

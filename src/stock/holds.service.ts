@@ -10,6 +10,7 @@ import { Hold, HoldRelease } from './hold.entity.js';
 import type { PlaceHoldDto, ReleaseHoldDto } from './holds.dto.js';
 import type { HoldView } from './holds.views.js';
 import { reachedLots } from './holds-in-force.service.js';
+import { type AdmittedRelease, ReleaseRequests } from './release-requests.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { OtherEnds } from './transfers/other-ends.service.js';
 import { SentGoods } from './transfers/sent-goods.service.js';
@@ -26,7 +27,7 @@ interface Told {
 /**
  * Holds on lots and containers. A hold reaches every blend made of what it holds, and goods of it that were sent to other
  * studios: those on their way arrive on hold, and an alert opens where they are. It stands until a release of its own, and
- * neither row is ever changed.
+ * neither row is ever changed. What is recalled is released by two, but for what a decision on the recall releases.
  */
 @Injectable()
 export class Holds {
@@ -36,6 +37,7 @@ export class Holds {
     private readonly transferConditions: TransferConditions,
     private readonly sentGoods: SentGoods,
     private readonly otherEnds: OtherEnds,
+    private readonly releaseRequests: ReleaseRequests,
   ) {}
 
   async place(actor: Actor, dto: PlaceHoldDto): Promise<HoldView> {
@@ -70,7 +72,7 @@ export class Holds {
     return view;
   }
 
-  /** @throws Problem not-found; wrong-state when it is released already */
+  /** @throws Problem not-found; wrong-state when it is released already; second-person-needed */
   async release(actor: Actor, holdId: string, dto: ReleaseHoldDto): Promise<HoldView> {
     const told: string[] = [];
     const view = await this.transactions.write(
@@ -93,13 +95,16 @@ export class Holds {
         if (earlier) {
           throw new Problem(409, 'wrong-state', `This hold was released already, at ${earlier.recordedAt}.`);
         }
-        const release = newRelease(transaction, holdId, {
-          reason: dto.reason,
-          occurredAt: occurredAt(dto.occurredAt, transaction.recordedAt),
-        });
+        const admitted = await this.releaseRequests.admit(transaction, hold);
+        const release = newRelease(
+          transaction,
+          holdId,
+          { reason: dto.reason, occurredAt: occurredAt(dto.occurredAt, transaction.recordedAt) },
+          admitted.request?.id,
+        );
         await transaction.insert(HoldRelease, release);
         told.push(...(await this.judge(transaction, [hold.id], [lotId])));
-        return viewOf(hold, release.occurredAt);
+        return viewOf(hold, release.occurredAt, admitted);
       },
     );
     await this.otherEnds.judge(told);
@@ -266,15 +271,21 @@ function newRelease(
   { studioId, recordedAt, actor }: Transaction,
   holdId: string,
   { reason, occurredAt }: Pick<HoldRelease, 'reason' | 'occurredAt'>,
+  requestId: string | null = null,
 ): HoldRelease {
   const { personId, via } = actor;
-  return { studioId, holdId, reason, occurredAt, recordedAt, personId, via };
+  return { studioId, holdId, reason, requestId, occurredAt, recordedAt, personId, via };
 }
 
 /** Without the note: the answer of a write is kept, and a note is free text. */
 function viewOf(
   { id, kind, lotId, containerId, reason, occurredAt }: Hold,
   releasedAt: string | null,
+  { request, seenBy }: AdmittedRelease = { request: null, seenBy: null },
 ): HoldView {
-  return { id, kind, lotId, containerId, reason, occurredAt, releasedAt };
+  return {
+    ...{ id, kind, lotId, containerId, reason, occurredAt, releasedAt },
+    releaseRequest: request,
+    releaseSeenBy: seenBy,
+  };
 }

@@ -1,3 +1,14 @@
+/** Somebody asks that a recall hold be released; another person then releases it. */
+export class ReleaseRequestView {
+  id: string;
+  /** Who asks. */
+  personId: string | null;
+  reason: string;
+  /** Where nobody else is there to see the thing. */
+  photoId: string | null;
+  occurredAt: string;
+}
+
 /** A hold that stands, with what it is on. */
 export class OpenHoldView {
   id: string;
@@ -15,6 +26,8 @@ export class OpenHoldView {
   shade: string | null;
   makerName: string;
   occurredAt: string;
+  /** The latest request that it be released; null: nobody asked. */
+  releaseRequest: ReleaseRequestView | null;
 }
 
 export class OpenHoldPageView {
@@ -34,4 +47,8 @@ export class HoldView {
   occurredAt: string;
   /** Null while it stands. */
   releasedAt: string | null;
+  /** The latest request that it be released, or the one that the release answered; null: there is none. */
+  releaseRequest: ReleaseRequestView | null;
+  /** What stood for the second pair of eyes when it was released; null: none was needed, or it stands. */
+  releaseSeenBy: 'second person' | 'photo' | null;
 }

@@ -17,6 +17,7 @@ import type {
   MassBalanceView,
   MovementView,
 } from './lot-list.views.js';
+import { ReleaseRequests } from './release-requests.service.js';
 import { LotTransfers } from './transfers/lot-transfers.service.js';
 import { movementKinds } from './vocabulary.js';
 
@@ -35,6 +36,7 @@ export class LotHistory {
     private readonly lots: LotList,
     private readonly containerViews: ContainerViews,
     private readonly transfers: LotTransfers,
+    private readonly releaseRequests: ReleaseRequests,
   ) {}
 
   async show(actor: Actor, lotId: string, page: LotMovementPageDto): Promise<LotView> {
@@ -46,7 +48,7 @@ export class LotHistory {
        FROM lot_code WHERE studio_id = $1 AND lot_id = $2 ORDER BY recorded_at, id LIMIT ${maximumCodesOfLot}`,
       key,
     );
-    const holds = await this.database.read<LotHoldView>(
+    const holds = await this.database.read<Omit<LotHoldView, 'releaseRequest'>>(
       `SELECT hold.id, hold.kind, hold.reason, hold.note, hold.container_id AS "containerId",
          hold.occurred_at AS "occurredAt", hold_release.occurred_at AS "releasedAt",
          hold_release.reason AS "releaseReason"
@@ -56,6 +58,11 @@ export class LotHistory {
          SELECT id FROM container WHERE studio_id = $1 AND lot_id = $2))
        ORDER BY hold.recorded_at DESC, hold.id DESC LIMIT ${maximumHoldsOfLot}`,
       key,
+    );
+    const asked = await this.releaseRequests.latest(
+      this.database.read,
+      actor.studioId,
+      holds.filter(({ kind }) => kind === 'recall').map(({ id }) => id),
     );
     const deliveries = await this.database.read<LotDeliveryView>(
       `SELECT delivery.id AS "deliveryId", delivery.origin, supplier.name AS "supplierName", delivery.reference,
@@ -78,7 +85,7 @@ export class LotHistory {
       ...summary,
       codes,
       ...(await this.containers(actor, lotId, page.containersAfter)),
-      holds,
+      holds: holds.map((hold) => ({ ...hold, releaseRequest: asked.get(hold.id) ?? null })),
       massBalance: await this.massBalance(actor, lotId),
       deliveries,
       blendedFrom: await blends('lot_id', 'parent_lot_id'),

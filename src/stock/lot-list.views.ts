@@ -1,4 +1,5 @@
 import { ContainerView } from './container-list.views.js';
+import { ReleaseRequestView } from './holds.views.js';
 
 /** What is here of a lot, in pieces; a bottle is one. Each piece counts once among usable, held, expired and practice. */
 export class LotQuantitiesView {
@@ -60,6 +61,8 @@ export class LotHoldView {
   occurredAt: string;
   releasedAt: string | null;
   releaseReason: string | null;
+  /** The latest request that it be released; null: nobody asked. */
+  releaseRequest: ReleaseRequestView | null;
 }
 
 /** The sum of one kind of movement, reversals taken off. */

@@ -4,11 +4,15 @@ import { Database, type SqlValue } from '../platform/database/database.js';
 import { defaultPageSize, pageOf, refuseUnknownStart } from '../platform/page.js';
 import type { PageDto } from '../platform/request.dto.js';
 import type { OpenHoldPageView, OpenHoldView } from './holds.views.js';
+import { ReleaseRequests } from './release-requests.service.js';
 
 /** The holds that stand. One that was released meanwhile is still a place to go on from. */
 @Injectable()
 export class OpenHolds {
-  constructor(private readonly database: Database) {}
+  constructor(
+    private readonly database: Database,
+    private readonly releaseRequests: ReleaseRequests,
+  ) {}
 
   async page(actor: Actor, { limit = defaultPageSize, after }: PageDto): Promise<OpenHoldPageView> {
     await refuseUnknownStart(this.database.read, 'hold', actor.studioId, after);
@@ -19,7 +23,7 @@ export class OpenHolds {
       earlier = `AND (hold.recorded_at, hold.id) < (
         SELECT recorded_at, id FROM hold AS last WHERE last.studio_id = $1 AND last.id = $2)`;
     }
-    const rows = await this.database.read<OpenHoldView>(
+    const rows = await this.database.read<Omit<OpenHoldView, 'releaseRequest'>>(
       `SELECT hold.id, hold.kind, hold.reason, hold.note, lot.id AS "lotId",
          hold.container_id AS "containerId", container.label_code AS "labelCode", lot.code AS "lotCode",
          lot.product_id AS "productId", product.name AS "productName", product.shade,
@@ -36,6 +40,11 @@ export class OpenHolds {
       parameters,
     );
     const { shown, next } = pageOf(rows, limit, ({ id }) => id);
-    return { items: shown, next };
+    const asked = await this.releaseRequests.latest(
+      this.database.read,
+      actor.studioId,
+      shown.filter(({ kind }) => kind === 'recall').map(({ id }) => id),
+    );
+    return { items: shown.map((hold) => ({ ...hold, releaseRequest: asked.get(hold.id) ?? null })), next };
   }
 }

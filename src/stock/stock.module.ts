@@ -51,6 +51,8 @@ import { OpeningStockController } from './opening-stock/opening-stock.controller
 import { OpeningStock } from './opening-stock/opening-stock.service.js';
 import { StockRecordLookUp } from './opening-stock/stock-on-record.service.js';
 import { Photo } from './photos/photo.entity.js';
+import { PhotosController } from './photos/photos.controller.js';
+import { Photos } from './photos/photos.service.js';
 import { Place } from './place.entity.js';
 import { PlacesController } from './places.controller.js';
 import { Places } from './places.service.js';
@@ -58,6 +60,7 @@ import { ReceiptHolds } from './receipt-holds.service.js';
 import { ReceivedLines } from './received-lines.service.js';
 import { ReceivingController } from './receiving.controller.js';
 import { Receiving } from './receiving.service.js';
+import { ReleaseRequests } from './release-requests.service.js';
 import { Reservations } from './reservations.service.js';
 import { StandingHold, StandingHoldCatch, StandingHoldEnd } from './standing-hold.entity.js';
 import { StandingHoldFollowers } from './standing-holds/standing-hold-followers.service.js';
@@ -119,6 +122,7 @@ export const stockEntities = [
     LotListController,
     MovementsController,
     OpeningStockController,
+    PhotosController,
     PlacesController,
     ReceivingController,
     TransfersController,
@@ -159,10 +163,12 @@ export const stockEntities = [
     OpeningStock,
     OpenHolds,
     OtherEnds,
+    Photos,
     Places,
     ReceiptHolds,
     ReceivedLines,
     Receiving,
+    ReleaseRequests,
     Reservations,
     Sending,
     SentGoods,
@@ -179,14 +185,19 @@ export const stockEntities = [
     StandingHolds,
     StandingHoldFollowers,
     BlendDates,
+    ContainerEnding,
     ContainerFacts,
+    ContainerMove,
+    ContainerOperation,
     Holds,
     HoldsInForce,
     LabelCodes,
     Ledger,
     OtherEnds,
+    Photos,
     Reservations,
     SentGoods,
+    StandingPlaces,
     StockConditions,
   ],
 })

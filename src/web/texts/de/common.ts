@@ -74,6 +74,7 @@ export const commonTexts: typeof english = {
     'same-code-other-use-by': 'Diese Charge ist mit einem anderen „Verwendbar bis“ bekannt.',
     'not-enough-stock': 'So viel ist nicht da.',
     'decision-needed': 'Hier ist eine Entscheidung nötig.',
+    'second-person-needed': 'Hier ist eine zweite Person nötig.',
     'erasure-not-listed': 'Die Löschung steht nicht in der Liste der Löschungen.',
     'unusable-file': 'Diese Datei kann nicht übernommen werden.',
   },
