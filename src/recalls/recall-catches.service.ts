@@ -3,6 +3,7 @@ import { placeholders } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import {
   type CaughtLot,
+  type MetLot,
   StandingHoldFollowers,
 } from '../stock/standing-holds/standing-hold-followers.service.js';
 import { RecallConditions } from './recall-conditions.service.js';
@@ -24,7 +25,10 @@ export class RecallCatches implements OnModuleInit {
   ) {}
 
   onModuleInit(): void {
-    this.followers.register((transaction, caught) => this.follow(transaction, caught));
+    this.followers.register(
+      (transaction, caught) => this.follow(transaction, caught),
+      (transaction, standingHoldId, lots) => this.settled(transaction, standingHoldId, lots),
+    );
   }
 
   private async follow(transaction: Transaction, caught: readonly CaughtLot[]): Promise<void> {
@@ -51,6 +55,35 @@ export class RecallCatches implements OnModuleInit {
       );
       await this.conditions.reevaluate(transaction, recallId);
     }
+  }
+
+  /** Lots that the recall holds already, and possible ones of which a person decided that they are not affected. */
+  private async settled(
+    transaction: Transaction,
+    standingHoldId: string,
+    lots: readonly MetLot[],
+  ): Promise<string[]> {
+    const [recall] = await this.recallsOf(transaction, [standingHoldId]);
+    if (!recall) return [];
+    const { studioId } = transaction;
+    const ids = lots.map(({ lotId }) => lotId);
+    const rows = await transaction.query<{ lotId: string; held: number; decision: string | null }>(
+      `SELECT lot.id AS "lotId",
+         (SELECT count(*) FROM recall_hold
+          WHERE recall_hold.studio_id = $1 AND recall_hold.recall_id = $2 AND recall_hold.lot_id = lot.id
+            AND NOT EXISTS (SELECT 1 FROM hold_release
+              WHERE hold_release.studio_id = $1 AND hold_release.hold_id = recall_hold.hold_id)) AS held,
+         (SELECT decided.decision FROM recall_lot_decision AS decided
+          WHERE decided.studio_id = $1 AND decided.recall_id = $2 AND decided.lot_id = lot.id
+          ORDER BY decided.recorded_at DESC, decided.id DESC LIMIT 1) AS decision
+       FROM lot WHERE lot.studio_id = $1 AND lot.id IN (${placeholders(ids, 3)})`,
+      [studioId, recall.recallId, ...ids],
+    );
+    const known = new Map(rows.map((row) => [row.lotId, row]));
+    return lots.flatMap(({ lotId, grade }) => {
+      const { held = 0, decision } = known.get(lotId) ?? {};
+      return held > 0 || (grade === 'possible' && decision === 'not affected') ? [lotId] : [];
+    });
   }
 
   private async recallsOf(

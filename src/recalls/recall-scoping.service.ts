@@ -54,6 +54,8 @@ export class RecallScoping {
     heldPossible: HeldPossible,
   ): Promise<{ graded: GradedLot[]; told: Told }> {
     const { studioId, recordedAt, actor } = transaction;
+    // Nothing arrives between this look and the standing hold.
+    await transaction.lockStudio();
     const graded = await this.lots.graded(transaction.read, actor.chainId, studioId, said.scope);
     await transaction.insert(RecallScope, {
       ...said,

@@ -1,12 +1,10 @@
 import { join } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import BetterSqlite3 from 'better-sqlite3';
-import { v7 as uuidv7 } from 'uuid';
-import { makeLabelCode } from '../../src/catalogue/own-label.js';
-import type { Actor } from '../../src/platform/actor.js';
 import type { SeededRandom } from '../support/random.js';
 import { Store } from '../support/store.js';
 import type { BenchSettings } from './bench-settings.js';
+import { LedgerWriter, movementsInSession } from './ledger-writer.js';
 
 export interface TraceData {
   studioId: string;
@@ -15,20 +13,11 @@ export interface TraceData {
   seconds: number;
 }
 
-interface LotOnShelf {
-  lotId: string;
-  containerId: string;
-  code: string;
-}
-
 const mostClients = 20_000;
 const movementsOfAClient = 20;
 const productsPerMaker = 50;
 /** Lots that are in use at the same time. */
 const lotsAtHand = 20;
-const usedInSession = 9;
-/** And one piece that was opened and not used. */
-const movementsInSession = usedInSession + 1;
 const sessionsPerTransaction = 1_000;
 const years = 10;
 const firstDay = Date.UTC(2016, 0, 4);
@@ -53,9 +42,13 @@ export async function makeTraceData(
   database.pragma('foreign_keys = ON');
   database.pragma('cache_size = -1000000');
   try {
-    const writer = new TraceDataWriter(database, actor);
-    const lots = database.transaction(() => writer.lots(settings, random))();
-    const sessions = Math.floor((settings.traceMovements - lots.length) / movementsInSession);
+    const writer = new LedgerWriter(database, actor, new Date(firstDay).toISOString());
+    const { traceLots, traceMovements } = settings;
+    const clients = Math.min(mostClients, Math.ceil(traceMovements / movementsOfAClient));
+    const lots = database.transaction(() =>
+      writer.lots(writer.register(productsPerMaker), traceLots, clients, random),
+    )();
+    const sessions = Math.floor((traceMovements - lots.length) / movementsInSession);
     for (let first = 0; first < sessions; first += sessionsPerTransaction) {
       // A pause in which the bench can be told to stop.
       await setImmediate();
@@ -81,196 +74,5 @@ export async function makeTraceData(
     };
   } finally {
     database.close();
-  }
-}
-
-class TraceDataWriter {
-  private readonly statements = new Map<string, BetterSqlite3.Statement>();
-  private readonly clientIds: string[] = [];
-  private readonly procedureId = uuidv7();
-  private readonly recorded: { via: string; person_id: string | null };
-  private readonly at = new Date(firstDay).toISOString();
-
-  constructor(
-    private readonly database: BetterSqlite3.Database,
-    private readonly actor: Actor,
-  ) {
-    this.recorded = { via: 'api', person_id: actor.personId };
-  }
-
-  /** Inserts a row; the statement for its table and columns is prepared once. */
-  private insert(table: string, row: Record<string, string | number | null>): void {
-    let statement = this.statements.get(table);
-    if (!statement) {
-      const columns = Object.keys(row);
-      statement = this.database.prepare(
-        `INSERT INTO ${table} (${columns.join(', ')}) VALUES (${columns.map((column) => `@${column}`).join(', ')})`,
-      );
-      this.statements.set(table, statement);
-    }
-    statement.run(row);
-  }
-
-  /** Makers, products, clients and lots, each lot one box that holds more than is ever used. */
-  lots({ traceLots, traceMovements }: BenchSettings, random: SeededRandom): LotOnShelf[] {
-    const { studioId, chainId } = this.actor;
-    const created_at = this.at;
-    const placeId = uuidv7();
-    this.insert('place', { studio_id: studioId, id: placeId, name: 'Shelf', kind: 'shelf', created_at });
-    this.insert('procedure', {
-      studio_id: studioId,
-      id: this.procedureId,
-      name: 'Powdered brows',
-      body_place: 'brows',
-      touch_up_from_days: 30,
-      touch_up_to_days: 40,
-      version: 1,
-      created_at,
-    });
-    const { data_key_id } = this.database.prepare('SELECT data_key_id FROM person').get() as {
-      data_key_id: string;
-    };
-    const clients = Math.min(mostClients, Math.ceil(traceMovements / movementsOfAClient));
-    for (let index = 0; index < clients; index += 1) {
-      const id = uuidv7();
-      this.clientIds.push(id);
-      this.insert('client', {
-        studio_id: studioId,
-        id,
-        reference: `C${index}`,
-        data_key_id,
-        version: 1,
-        created_at,
-      });
-    }
-    const makerId = uuidv7();
-    this.insert('maker', { chain_id: chainId, id: makerId, name: 'Maker 1', version: 1, created_at });
-    const productIds = Array.from({ length: productsPerMaker }, (_, index) => {
-      const id = uuidv7();
-      const own = {
-        maker_id: makerId,
-        kind: 'cartridge',
-        name: `Product ${index + 1}`,
-        stock_form: 'pieces',
-        points: 3,
-      };
-      this.insert('product', {
-        chain_id: chainId,
-        id,
-        ...own,
-        colour_index_numbers: '[]',
-        version: 1,
-        created_at,
-      });
-      return id;
-    });
-    return Array.from({ length: traceLots }, (_, index) =>
-      this.lot(productIds[index % productIds.length] ?? '', `L${index}`, placeId, random),
-    );
-  }
-
-  private lot(productId: string, code: string, placeId: string, random: SeededRandom): LotOnShelf {
-    const { studioId, chainId } = this.actor;
-    const [lotId, containerId] = [uuidv7(), uuidv7()];
-    this.insert('lot', {
-      studio_id: studioId,
-      id: lotId,
-      chain_id: chainId,
-      product_id: productId,
-      code,
-      code_state: 'printed',
-      use_by: '2099-12-31',
-      use_by_precision: 'day',
-      origin: 'delivery',
-      version: 1,
-      created_at: this.at,
-    });
-    this.insert('container', {
-      studio_id: studioId,
-      id: containerId,
-      lot_id: lotId,
-      form: 'box',
-      label_code: makeLabelCode(Uint8Array.from({ length: 12 }, () => random.below(256))),
-      place_id: placeId,
-      state: 'sealed',
-      received_at: this.at,
-      version: 1,
-    });
-    this.movement(containerId, lotId, null, 'received', 1_000_000, this.at);
-    return { lotId, containerId, code };
-  }
-
-  /** A completed session: all but the last of `taken` touched the client. */
-  session(at: string, taken: readonly LotOnShelf[], random: SeededRandom): void {
-    const { studioId, personId } = this.actor;
-    const sessionId = uuidv7();
-    const clientId = this.clientIds[random.below(this.clientIds.length)] ?? '';
-    this.insert('session', {
-      studio_id: studioId,
-      id: sessionId,
-      client_id: clientId,
-      artist_id: personId,
-      procedure_id: this.procedureId,
-      visit_kind: 'first session',
-      body_place: 'brows',
-      state: 'completed',
-      planned_at: at,
-      completed_at: at,
-      recorded_from: 'tray',
-      signed_by: personId,
-      signed_at: at,
-      version: 3,
-      created_at: at,
-    });
-    taken.forEach(({ lotId, containerId, code }, index) => {
-      const isUse = index < usedInSession;
-      const movementId = this.movement(containerId, lotId, sessionId, isUse ? 'used' : 'wasted', -1, at);
-      if (!isUse) return;
-      this.insert('session_use', {
-        studio_id: studioId,
-        id: uuidv7(),
-        session_id: sessionId,
-        client_id: clientId,
-        lot_id: lotId,
-        container_id: containerId,
-        movement_id: movementId,
-        known_by: "maker's symbol",
-        pieces: 1,
-        microlitres: 0,
-        maker_name: 'Maker 1',
-        product_name: 'Product',
-        lot_code: code,
-        codes: '[]',
-        use_by: '2099-12-31',
-        occurred_at: at,
-        recorded_at: at,
-        ...this.recorded,
-      });
-    });
-  }
-
-  private movement(
-    containerId: string,
-    lotId: string,
-    sessionId: string | null,
-    kind: string,
-    pieces: number,
-    at: string,
-  ): string {
-    const id = uuidv7();
-    this.insert('movement', {
-      studio_id: this.actor.studioId,
-      id,
-      lot_id: lotId,
-      container_id: containerId,
-      session_id: sessionId,
-      kind,
-      pieces,
-      microlitres: 0,
-      occurred_at: at,
-      recorded_at: at,
-      ...this.recorded,
-    });
-    return id;
   }
 }
