@@ -84,7 +84,7 @@ export function isSlipFromRange(range: CodeRange, code: string): boolean {
         isOneSlipApart(range.prefix + letter + range.suffix, code),
       );
     case 'several numbers':
-      return slipsInDigits(code).some((candidate) => placeInRange(range, candidate) !== 'outside');
+      return slipsInDigits(code).some((candidate) => isMember(range, candidate));
     case 'not understood':
       return false;
   }
@@ -97,29 +97,30 @@ function isSlipFromNumbers(range: NumberRange, code: string): boolean {
   const [shortest, longest] = [Math.min(low.length, high.length), Math.max(low.length, high.length)];
   const rest = code.length - prefix.length - suffix.length;
   if (rest < shortest - 1 || rest > longest + 1) return false;
-  const isInside = (candidate: string) => placeInRange(range, candidate) !== 'outside';
-  if (swapsOf(code).some(isInside)) return true;
+  if (swapsOf(code).some((candidate) => isMember(range, candidate))) return true;
+  const counts = (number: string) => isMember(range, prefix + number + suffix);
   // A slip in the number.
   if (code.startsWith(prefix) && code.endsWith(suffix) && rest >= 0) {
-    const number = code.slice(prefix.length, code.length - suffix.length);
-    const near = (digits: string) => /^\d+$/.test(digits) && isNumberWithin(digits, low, high);
-    if (slipsInDigits(number).some(near)) return true;
+    if (slipsInDigits(code.slice(prefix.length, code.length - suffix.length)).some(counts)) return true;
   }
   // A slip in what stands around it.
   for (const start of [prefix.length - 1, prefix.length, prefix.length + 1]) {
     for (const end of [suffix.length - 1, suffix.length, suffix.length + 1]) {
       if (start < 0 || end < 0 || start + end >= code.length) continue;
-      const number = code.slice(start, code.length - end);
-      if (!/^\d+$/.test(number) || !isNumberWithin(number, low, high)) continue;
       const [before, after] = [code.slice(0, start), code.slice(code.length - end)];
-      if (
-        before === prefix ? isOneSlipApart(after, suffix) : after === suffix && isOneSlipApart(before, prefix)
-      ) {
-        return true;
-      }
+      const isSlip =
+        before === prefix
+          ? isOneSlipApart(after, suffix)
+          : after === suffix && isOneSlipApart(before, prefix);
+      if (isSlip && counts(code.slice(start, code.length - end))) return true;
     }
   }
   return false;
+}
+
+function isMember(range: CodeRange, code: string): boolean {
+  const place = placeInRange(range, code);
+  return place === 'inside' || place === 'perhaps inside';
 }
 
 /** Ends of different shapes: the second may be shortened to its last digits, as in L1001–1009 or L1001–09. */

@@ -70,7 +70,10 @@ function together(
   if (product.grade === 'not') return { grade: 'not', reasons: [product.reason] };
   const lot = lotMatch();
   const reasons = [product.reason, ...lot.reasons];
-  if (product.grade === 'slight') return { grade: lot.byCode ? 'possible' : 'not', reasons };
+  if (product.grade === 'slight') {
+    if (lot.byCode === null) return { grade: 'not', reasons };
+    return { grade: 'possible', reasons: [product.reason, lot.byCode] };
+  }
   return {
     grade: product.grade === 'certain' ? lot.grade : lot.grade === 'not' ? 'not' : 'possible',
     reasons,

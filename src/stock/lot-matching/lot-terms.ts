@@ -15,8 +15,8 @@ import { isLikelySlip, withoutOne } from './one-slip.js';
 export interface LotMatch {
   grade: MatchGrade;
   reasons: MatchReason[];
-  /** A code of the lot, as it stands on record now, is equal to one that is named, or lies in a range that is. */
-  byCode: boolean;
+  /** Set when a code of the lot, as it stands on record now, is equal to one that is named, or lies in such a range. */
+  byCode: MatchReason | null;
 }
 
 /** Decides by the lots that one item names, once its product is. */
@@ -213,7 +213,7 @@ function reasonByRange(term: RangeTerm, { written, seen }: CodeForms): LotReason
     default:
   }
   const place = placeInRange(term.seen, seen);
-  if (place === 'inside' || place === 'perhaps inside') return 'look-alikes';
+  if (place === 'inside' || place === 'perhaps inside') return 'look-alike of range';
   if (place === 'other length') return 'range shows other length';
   return isSlipFromRange(term.seen, seen) ? 'slip from range' : null;
 }
@@ -226,12 +226,15 @@ function strongest(found: readonly Found[]): LotMatch {
   const rank = ({ code, corrected }: Found) =>
     lotReasonCodes.indexOf(code) + (corrected !== undefined && certain.includes(code) ? certain.length : 0);
   const [best] = [...found].sort((one, other) => rank(one) - rank(other));
-  if (best === undefined) return { grade: 'not', reasons: [matchReason('lot not named')], byCode: false };
+  if (best === undefined) return { grade: 'not', reasons: [matchReason('lot not named')], byCode: null };
   const { code, facts, corrected } = best;
   const reasons = [matchReason(code, facts)];
   if (corrected !== undefined) reasons.push(matchReason('corrected code', { recorded: corrected }));
   const isCertain = certain.includes(code) && corrected === undefined;
-  const byCode = (code === 'code equal' || code === 'code in range') && corrected === undefined;
+  const equal = found.find(
+    (one) => (one.code === 'code equal' || one.code === 'code in range') && one.corrected === undefined,
+  );
+  const byCode = equal === undefined ? null : matchReason(equal.code, equal.facts);
   return { grade: isCertain ? 'certain' : 'possible', reasons, byCode };
 }
 

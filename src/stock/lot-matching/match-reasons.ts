@@ -31,6 +31,7 @@ export const lotReasonCodes = [
   'code in range, other use-by',
   'other spacing',
   'look-alikes',
+  'look-alike of range',
   'leading zeros',
   'range shows other length',
   'range perhaps',
@@ -119,6 +120,8 @@ const sentences: Record<MatchReasonCode, (facts: MatchFacts) => string> = {
     `The notice names ${named}, the record ${recorded}: only spaces, hyphens or a word before the code differ.`,
   'look-alikes': ({ named, recorded }) =>
     `The notice names ${named}, the record ${recorded}: they differ in characters that look alike.`,
+  'look-alike of range': (facts) =>
+    `The code ${facts.recorded} lies in the range ${ends(facts)} when signs and look-alike characters do not count.`,
   'leading zeros': ({ named, recorded }) =>
     `The notice names ${named}, the record ${recorded}: only leading zeros differ.`,
   'range shows other length': (facts) =>

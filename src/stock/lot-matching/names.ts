@@ -24,8 +24,8 @@ const companyForms = new Set(
 
 /** The words of a name: case, accents, punctuation, and the script of look-alike letters do not count. */
 export function nameWords(name: string | null): string[] {
-  return inLatinLetters((name ?? '').normalize('NFKD').replace(/[\p{M}\p{Cf}]/gu, ''))
-    .toLowerCase()
+  const bare = inLatinLetters((name ?? '').normalize('NFKD').replace(/[\p{M}\p{Cf}]/gu, ''));
+  return inLatinLetters(bare.toLowerCase())
     .replace(/[ßæœøđðłþı]/g, (letter) => plainLetters[letter] ?? letter)
     .replace(/['’‘`´.]/g, '')
     .replace(/&/g, ' and ')
@@ -63,9 +63,12 @@ export function compareNames(one: readonly string[], other: readonly string[]): 
   const [first, second] = [one.join(''), other.join('')];
   if (first === second) return 'same';
   if (isNameSlip(first, second)) return 'similar';
-  const [fewer, more] = one.length <= other.length ? [one, other] : [other, one];
-  const has = (word: string) => more.some((each) => each === word || isNameSlip(each, word));
-  return fewer.length > 0 && fewer.every(has) ? 'similar' : 'different';
+  return isPartOf(one, other) || isPartOf(other, one) ? 'similar' : 'different';
+}
+
+function isPartOf(words: readonly string[], whole: readonly string[]): boolean {
+  const has = (word: string) => whole.some((each) => each === word || isNameSlip(each, word));
+  return words.length > 0 && words.every(has);
 }
 
 function isNameSlip(one: string, other: string): boolean {
