@@ -19,6 +19,7 @@ const grade = oneOf('grade', ['certain', 'possible']);
 export class Recalls1795600000011 implements MigrationInterface {
   async up(runner: QueryRunner): Promise<void> {
     await run(runner, [
+      'ALTER TABLE studio ADD COLUMN contact_point TEXT',
       `CREATE TABLE photo (
         studio_id TEXT NOT NULL,
         id TEXT NOT NULL,

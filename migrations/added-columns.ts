@@ -8,5 +8,5 @@ export const addedColumns: Readonly<Record<string, readonly string[]>> = {
   hold_release: ['request_id'],
   session: ['booking_hash'],
   person: ['account_id', 'until'],
-  studio: ['retention_preset', 'retention_years', 'retention_law', 'passkeys_required'],
+  studio: ['retention_preset', 'retention_years', 'retention_law', 'passkeys_required', 'contact_point'],
 };

@@ -13,6 +13,7 @@ export const accessKinds = [
   'touch-up',
   'legal claims',
   'export',
+  'recall',
 ] as const;
 export type AccessKind = (typeof accessKinds)[number];
 

@@ -108,6 +108,14 @@ function signedInAsAnother(): Problem {
   );
 }
 
+/**
+ * For a route that asks for a further permission by what is in the request.
+ * @throws Problem not-allowed
+ */
+export function refuseWithout({ may }: StudioActor, permission: Permission): void {
+  if (!may.has(permission)) throw notAllowed(permission);
+}
+
 function notAllowed(permission: Permission): Problem {
   const allowed = roles.filter((role) => roleMay(role, permission));
   return new Problem(

@@ -76,6 +76,7 @@ export class StudioFounding {
           version: 1,
           createdAt,
           passkeysRequired: null,
+          contactPoint: null,
         });
         await transaction.insert(AuditHead, { studioId, sequence: 0, hash: firstPreviousHash });
         await transaction.insert(StudioKey, this.studioKeys.make(studioId));

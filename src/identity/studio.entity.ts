@@ -38,4 +38,6 @@ export class Studio {
   @Column('text') createdAt: string;
   /** 1: whoever signs in at a browser of their own needs a passkey. Null: a password is enough. */
   @Column('integer', { nullable: true }) passkeysRequired: number | null;
+  /** How the studio is reached, as a message about a recall says it: telephone, e-mail, address. Null: not said. */
+  @Column('text', { nullable: true }) contactPoint: string | null;
 }

@@ -45,6 +45,8 @@ export class ChangeStudioDto extends WriteDto {
   @IsOptional() @PlainText(200) retentionLaw?: string | null;
   /** True: a password alone lets nobody into this studio. Whoever says so has a passkey themselves. */
   @MayBeLeftOut() @IsBoolean() passkeysRequired?: boolean;
+  /** How people reach the studio, as messages about recalls say it: telephone, e-mail, address. Null: nothing. */
+  @IsOptional() @PlainText(300) contactPoint?: string | null;
 }
 
 export class AddStudioDto extends WriteDto {

@@ -24,7 +24,7 @@ import type { AddedStudioView, RetentionPresetView, StudioView } from './studios
 /** The settings that conditions are judged by. */
 const judgedBy = ['timeZone', 'useByNearDays', 'openedLifeEndingDays', 'assumedOpenedLife'] as const;
 
-/** Old and new values of the settings that changed; of the name only that it did. */
+/** Old and new values of the settings that changed; of the name and the contact point only that they did. */
 function differences(before: Studio, after: Studio): object[] {
   const settings = [
     ...judgedBy,
@@ -36,10 +36,15 @@ function differences(before: Studio, after: Studio): object[] {
     'retentionPreset',
     'retentionYears',
     'retentionLaw',
+    'contactPoint',
   ] as const;
   return settings
     .filter((field) => before[field] !== after[field])
-    .map((field) => (field === 'name' ? { field } : { field, from: before[field], to: after[field] }));
+    .map((field) =>
+      field === 'name' || field === 'contactPoint'
+        ? { field }
+        : { field, from: before[field], to: after[field] },
+    );
 }
 
 function viewOf(studio: Studio): StudioView {

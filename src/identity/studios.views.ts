@@ -31,6 +31,8 @@ export class StudioView {
   retention: RetentionView | null;
   /** Whether everybody who signs in at a browser of their own needs a passkey. */
   passkeysRequired: boolean;
+  /** How people reach the studio, as messages about recalls say it; null: nothing is said. */
+  contactPoint: string | null;
   version: number;
 }
 

@@ -11,6 +11,14 @@ import { RecallBalances } from './balance/recall-balances.service.js';
 import { ChainHeads } from './chain/chain-heads.service.js';
 import { ChainRecallPart } from './chain/chain-recall-part.service.js';
 import { ChainRecalls } from './chain/chain-recalls.service.js';
+import { Attempts } from './contacts/attempts.service.js';
+import { RecallContactsController } from './contacts/contacts.controller.js';
+import { RecallContacts } from './contacts/contacts.service.js';
+import { Effectiveness } from './contacts/effectiveness.service.js';
+import { MessageSources } from './contacts/message-sources.service.js';
+import { RecallMessages } from './contacts/messages.service.js';
+import { Recipients } from './contacts/recipients.service.js';
+import { TouchedPeople } from './contacts/touched-people.service.js';
 import { ContainersOfRecall } from './containers/container-of-recall.service.js';
 import { Dispositions } from './containers/dispositions.service.js';
 import { Findings } from './containers/findings.service.js';
@@ -71,7 +79,7 @@ export const recallsEntities = [
 
 @Module({
   imports: [IdentityModule, AlertsModule, CatalogueModule, StockModule, ClientsModule, SessionsModule],
-  controllers: [RecallsController, ExposuresController, RecallContainersController, RecallBalanceController],
+  controllers: [RecallsController, ExposuresController, RecallContainersController, RecallBalanceController, RecallContactsController],
   providers: [
     RecallRegister,
     ContainersOfRecall,
@@ -104,6 +112,13 @@ export const recallsEntities = [
     ExposureFile,
     ContactList,
     ClientRecalls,
+    Attempts,
+    TouchedPeople,
+    Recipients,
+    RecallContacts,
+    MessageSources,
+    RecallMessages,
+    Effectiveness,
   ],
 })
 export class RecallsModule {}

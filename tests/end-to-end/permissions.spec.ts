@@ -57,6 +57,12 @@ const studioRoutes: Record<string, string> = {
   'GET /recalls/{recallId}/exposed-clients': 'omarc.',
   'GET /recalls/{recallId}/planned-sessions': 'omarc.',
   'GET /recalls/{recallId}/contact-list.csv': 'om....',
+  'GET /recalls/{recallId}/recipients': 'omarc.',
+  // Whatever concerns a client needs the permission to tell clients of recalls too.
+  'GET /recalls/{recallId}/messages': 'om..c.',
+  'POST /recalls/{recallId}/contacts': 'om..c.',
+  'GET /recalls/{recallId}/contacts': 'omarc.',
+  'GET /recalls/{recallId}/effectiveness': 'omarc.',
 
   'GET /people': 'omarct',
   'POST /people': 'o...c.',

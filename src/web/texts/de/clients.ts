@@ -133,6 +133,7 @@ export const clientsTexts: typeof english = {
       'touch-up': 'die Nachbehandlung',
       'legal claims': 'Rechtsansprüche',
       export: 'alles, zum Herausgeben',
+      recall: 'dass ein Rückruf sie betrifft',
     },
   },
 };

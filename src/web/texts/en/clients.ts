@@ -133,6 +133,7 @@ export const clientsTexts = {
       'touch-up': 'their touch-up',
       'legal claims': 'legal claims',
       export: 'everything, to hand it out',
+      recall: 'that a recall concerns them',
     } satisfies Record<AccessKind, string>,
   },
 };
