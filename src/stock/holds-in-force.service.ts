@@ -39,7 +39,7 @@ function standing(at?: string): string {
  * held lot at depth 0, and every blend made of what is held. The walk starts from the holds, of which most studios have
  * few. SQLite keeps the order of cross joins, so that it never begins at all containers or all blends instead.
  */
-export const reachedLots = `reached (hold_id, lot_id, depth) AS (
+const reachedLots = `reached (hold_id, lot_id, depth) AS (
     SELECT held.id, held.lot_id, 0 FROM held WHERE held.lot_id IS NOT NULL
     UNION
     SELECT held.id, blend_parent.lot_id, 1

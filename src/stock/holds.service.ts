@@ -9,7 +9,7 @@ import { invalidField, notFound, Problem } from '../platform/problem.js';
 import { Hold, HoldRelease } from './hold.entity.js';
 import type { PlaceHoldDto, ReleaseHoldDto } from './holds.dto.js';
 import type { HoldView } from './holds.views.js';
-import { reachedLots } from './holds-in-force.service.js';
+import { HoldsInForce } from './holds-in-force.service.js';
 import { type AdmittedRelease, ReleaseRequests } from './release-requests.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { OtherEnds } from './transfers/other-ends.service.js';
@@ -33,6 +33,7 @@ interface Told {
 export class Holds {
   constructor(
     private readonly transactions: Transactions,
+    private readonly holdsInForce: HoldsInForce,
     private readonly conditions: StockConditions,
     private readonly transferConditions: TransferConditions,
     private readonly sentGoods: SentGoods,
@@ -176,7 +177,9 @@ export class Holds {
     lotIds: readonly string[],
   ): Promise<string[]> {
     const told = await this.sentGoods.follow(transaction, lotIds);
-    await this.conditions.reevaluate(transaction, await this.reachedProducts(transaction, holdIds));
+    const { read, studioId } = transaction;
+    const productIds = await this.holdsInForce.reachedProducts(read, studioId, holdIds);
+    await this.conditions.reevaluate(transaction, productIds);
     await this.transferConditions.reevaluate(transaction);
     return told;
   }
@@ -234,22 +237,6 @@ export class Holds {
     await transaction.lock('lot', [row.lot_id]);
     if (containerId !== null) await transaction.lock('container', [containerId]);
     return row.lot_id;
-  }
-
-  /** Products of what recorded holds name and of every blend made of it, at any depth. */
-  private async reachedProducts(transaction: Transaction, holdIds: readonly string[]): Promise<string[]> {
-    const rows = await transaction.query<{ product_id: string }>(
-      `WITH RECURSIVE held AS (
-         SELECT id, lot_id, container_id FROM hold WHERE studio_id = $1 AND id IN (${placeholders(holdIds)})),
-       ${reachedLots}
-       SELECT DISTINCT product_id FROM lot
-       WHERE studio_id = $1 AND (id IN (SELECT lot_id FROM reached) OR id IN (
-         SELECT container.lot_id FROM held CROSS JOIN container
-         WHERE container.studio_id = $1 AND container.id = held.container_id))
-       ORDER BY product_id`,
-      [transaction.studioId, ...holdIds],
-    );
-    return rows.map((row) => row.product_id);
   }
 }
 

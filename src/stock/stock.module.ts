@@ -41,6 +41,7 @@ import { LotCorrections } from './lot-corrections.service.js';
 import { LotHistory } from './lot-history.service.js';
 import { LotListController } from './lot-list.controller.js';
 import { LotList } from './lot-list.service.js';
+import { LotFactsReader } from './lot-matching/lot-facts.service.js';
 import { LotsEverHeld } from './lot-matching/lots-ever-held.service.js';
 import { LotsAtReceipt } from './lots-at-receipt.service.js';
 import { Movement } from './movement.entity.js';
@@ -128,9 +129,6 @@ export const stockEntities = [
     TransfersController,
   ],
   providers: [
-    LotsEverHeld,
-    StandingHolds,
-    StandingHoldFollowers,
     Arrival,
     ArrivedHolds,
     BlendDates,
@@ -155,13 +153,15 @@ export const stockEntities = [
     Ledger,
     Levels,
     LotCorrections,
+    LotFactsReader,
     LotHistory,
     LotList,
     LotTransfers,
     LotsAtReceipt,
+    LotsEverHeld,
     MovementReversal,
-    OpeningStock,
     OpenHolds,
+    OpeningStock,
     OtherEnds,
     Photos,
     Places,
@@ -172,6 +172,8 @@ export const stockEntities = [
     Reservations,
     Sending,
     SentGoods,
+    StandingHoldFollowers,
+    StandingHolds,
     StandingPlaces,
     StockConditions,
     StockRecordLookUp,
@@ -181,9 +183,6 @@ export const stockEntities = [
     Withdrawal,
   ],
   exports: [
-    LotsEverHeld,
-    StandingHolds,
-    StandingHoldFollowers,
     BlendDates,
     ContainerEnding,
     ContainerFacts,
@@ -193,10 +192,13 @@ export const stockEntities = [
     HoldsInForce,
     LabelCodes,
     Ledger,
+    LotsEverHeld,
     OtherEnds,
     Photos,
     Reservations,
     SentGoods,
+    StandingHoldFollowers,
+    StandingHolds,
     StandingPlaces,
     StockConditions,
   ],
