@@ -1220,6 +1220,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/holds/{holdId}/release-requests": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Asks that a recall hold be released, with the reason why. Another person then releases it; where nobody else may, the
+         *     same person does, and the request carries a photo.
+         */
+        post: operations["Holds_askRelease"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/holds/{holdId}/release": {
         parameters: {
             query?: never;
@@ -1229,7 +1249,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Releases a hold, with the reason why. */
+        /** Releases a hold, with the reason why. What is recalled is released by another person than asked for it. */
         post: operations["Holds_release"];
         delete?: never;
         options?: never;
@@ -1369,6 +1389,40 @@ export interface paths {
         put?: never;
         /** Takes the file in, whole or not at all; with any fault it is refused with what the preview would say. */
         post: operations["OpeningStock_takeIn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/photos": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Keeps a picture of a thing, sealed. Take no picture of a client here. */
+        post: operations["Photos_keep"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/photos/{photoId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The picture itself, as it came. */
+        get: operations["Photos_show"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -2240,6 +2294,94 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/containers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Every container of the recall that is here, was looked for or was disposed of, by their ids. */
+        get: operations["RecallContainers_page"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/containers/{containerId}/findings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records that a container was found, and puts it aside, or that it was not. In a drill nothing is moved. */
+        post: operations["RecallContainers_find"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/containers/{containerId}/dispositions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records that a container, or pieces of a box, went back or were destroyed, with a witness or a photo. */
+        post: operations["RecallContainers_dispose"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/balance": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The mass balance of each lot of the recall, and of the house blends in which they are: pieces exactly, volumes as
+         *     estimates, with what is not explained.
+         */
+        get: operations["RecallBalance_page"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/balance/{lotId}/movements": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The movements behind a figure of one lot. */
+        get: operations["RecallBalance_movements"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/recalls/files": {
         parameters: {
             query?: never;
@@ -2564,6 +2706,265 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/recipients": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Who of an audience is to be told, and how it stands with each. */
+        get: operations["RecallContacts_listRecipients"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/messages": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Prepares a message for one recipient; one for a client needs the permission to tell clients of recalls. */
+        get: operations["RecallContacts_prepareMessage"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/contacts": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Attempts to tell people, the latest first. */
+        get: operations["RecallContacts_listContacts"];
+        put?: never;
+        /** Records an attempt to tell somebody; one to tell a client needs the permission to tell clients of recalls. */
+        post: operations["RecallContacts_recordContact"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/effectiveness": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How many of those to be told were told, and which level of effectiveness checks that meets. */
+        get: operations["RecallContacts_showEffectiveness"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/readiness": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Whether a recall can be closed, and what stands against it. */
+        get: operations["Closing_ready"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/closing": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Closes a recall or a drill. Holds and standing holds of a recall stay in force. */
+        post: operations["Closing_close"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/report.json": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The report of a recall as data; of a closed one as it stood at the closing. */
+        get: operations["Report_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/report.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The same as a document to hand out. */
+        get: operations["Report_print"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/drills": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Drills with their scores, the latest first. */
+        get: operations["Drills_list"];
+        put?: never;
+        /** Rehearses a recall on a chosen lot or one that is drawn: nothing is held and nobody is told. */
+        post: operations["Drills_open"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/steps": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The steps of a recall or drill, with what each took, and how a drill stands. */
+        get: operations["Drills_show"];
+        put?: never;
+        /** Notes by the service's clock that a step is done. */
+        post: operations["Drills_note"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/drill-schedule": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How often the studio rehearses a recall, and when it is due. */
+        get: operations["Drills_schedule"];
+        /** Sets it. */
+        put: operations["Drills_setSchedule"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/chain/drill-schedule": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /** Sets it in every studio of the chain, for whoever leads them all. */
+        put: operations["Drills_setInChain"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/studios": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How far each studio of the chain has come with a recall or drill, in numbers. */
+        get: operations["ChainProgress_studios"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/record-quality": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How well uses are recorded in this studio: what a recall would find. */
+        get: operations["ChainProgress_own"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/chain/record-quality": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The same of every studio of the chain. */
+        get: operations["ChainProgress_all"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/backups": {
         parameters: {
             query?: never;
@@ -2721,6 +3122,8 @@ export interface components {
             retention: components["schemas"]["RetentionView"] | null;
             /** @description Whether everybody who signs in at a browser of their own needs a passkey. */
             passkeysRequired: boolean;
+            /** @description How people reach the studio, as messages about recalls say it; null: nothing is said. */
+            contactPoint: string | null;
             version: number;
         };
         RetentionPresetView: {
@@ -2746,6 +3149,8 @@ export interface components {
             name?: string;
             /** @description With "own": the law that asks for it. Null: none does, and a client who asks may be erased earlier. */
             retentionLaw?: string | null;
+            /** @description How people reach the studio, as messages about recalls say it: telephone, e-mail, address. Null: nothing. */
+            contactPoint?: string | null;
             timeZone?: string;
             currency?: string;
             morning?: string;
@@ -3768,6 +4173,15 @@ export interface components {
             /** @description Of a box: so many pieces go into a box of their own; left out: the whole. */
             pieces?: number;
         };
+        ReleaseRequestView: {
+            id: string;
+            /** @description Who asks. */
+            personId: string | null;
+            reason: string;
+            /** @description Where nobody else is there to see the thing. */
+            photoId: string | null;
+            occurredAt: string;
+        };
         OpenHoldView: {
             id: string;
             /** @enum {string} */
@@ -3785,6 +4199,8 @@ export interface components {
             shade: string | null;
             makerName: string;
             occurredAt: string;
+            /** @description The latest request that it be released; null: nobody asked. */
+            releaseRequest: components["schemas"]["ReleaseRequestView"] | null;
         };
         OpenHoldPageView: {
             /** @description The latest first. */
@@ -3831,6 +4247,32 @@ export interface components {
             occurredAt: string;
             /** @description Null while it stands. */
             releasedAt: string | null;
+            /** @description The latest request that it be released, or the one that the release answered; null: there is none. */
+            releaseRequest: components["schemas"]["ReleaseRequestView"] | null;
+            /**
+             * @description What stood for the second pair of eyes when it was released; null: none was needed, or it stands.
+             * @enum {string|null}
+             */
+            releaseSeenBy: "photo" | "second person" | null;
+        };
+        AskReleaseDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** @description Why it may be used again. Of the thing and never of a client: it is kept in the clear. */
+            reason: string;
+            /**
+             * Format: uuid
+             * @description A photo of the thing, where nobody else may release holds.
+             */
+            photoId?: string;
         };
         ReleaseHoldDto: {
             /**
@@ -4057,6 +4499,8 @@ export interface components {
             occurredAt: string;
             releasedAt: string | null;
             releaseReason: string | null;
+            /** @description The latest request that it be released; null: nobody asked. */
+            releaseRequest: components["schemas"]["ReleaseRequestView"] | null;
         };
         MassBalanceView: {
             /** @enum {string} */
@@ -4270,6 +4714,34 @@ export interface components {
             recordedAt: string;
             counts: components["schemas"]["OpeningStockCountsView"];
             rows: components["schemas"]["TakenInStockRowView"][];
+        };
+        KeepPhotoDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** @enum {string} */
+            mediaType: "image/jpeg" | "image/png";
+            /**
+             * Format: base64
+             * @description The file in base64, at most 700,000 bytes before that. It is kept as it came, with all that a camera wrote into it.
+             */
+            content: string;
+        };
+        PhotoView: {
+            id: string;
+            /** @enum {string} */
+            mediaType: "image/jpeg" | "image/png";
+            bytes: number;
+            /** @description SHA-256 of the file, hexadecimal. */
+            digest: string;
+            occurredAt: string;
         };
         PlaceView: {
             id: string;
@@ -4742,7 +5214,7 @@ export interface components {
              * @description What was shown: their own page, a list or search that named them, one of their sessions, an export.
              * @enum {string}
              */
-            what: "touch-up" | "client" | "session" | "client list" | "client search" | "session list" | "session record" | "client trace" | "session trace" | "legal claims" | "export";
+            what: "recall" | "touch-up" | "client" | "session" | "client list" | "client search" | "session list" | "session record" | "client trace" | "session trace" | "legal claims" | "export";
             accessedAt: string;
         };
         ClientAccessPageView: {
@@ -6081,7 +6553,7 @@ export interface components {
         ExportedAccessView: {
             accessedAt: string;
             /** @enum {string} */
-            what: "touch-up" | "client" | "session" | "client list" | "client search" | "session list" | "session record" | "client trace" | "session trace" | "legal claims" | "export";
+            what: "recall" | "touch-up" | "client" | "session" | "client list" | "client search" | "session list" | "session record" | "client trace" | "session trace" | "legal claims" | "export";
             role: string | null;
             personId: string | null;
         };
@@ -6200,6 +6672,257 @@ export interface components {
             counts: components["schemas"]["BookingCountsView"];
             /** @description The sessions that were made. */
             rows: components["schemas"]["TakenInBookingView"][];
+        };
+        FindingView: {
+            id: string;
+            /** @enum {string} */
+            result: "found" | "not found";
+            /** @description Where it was put aside; in a drill where it would have been. */
+            placeId: string | null;
+            tag: string | null;
+            photoId: string | null;
+            note: string | null;
+            occurredAt: string;
+            personId: string | null;
+        };
+        DispositionView: {
+            id: string;
+            /** @enum {string} */
+            kind: "returned" | "destroyed";
+            /** @description Null: the book had nothing left of it. */
+            movementId: string | null;
+            pieces: number;
+            /** @description An estimate. */
+            microlitres: number;
+            witnessId: string | null;
+            photoId: string | null;
+            reference: string;
+            occurredAt: string;
+            personId: string | null;
+        };
+        RecallTrayView: {
+            sessionId: string;
+            /** @description Pieces of a box that are reserved; 0: a bottle that is shared. */
+            pieces: number;
+        };
+        RecallContainerView: {
+            containerId: string;
+            labelCode: string;
+            /** @enum {string} */
+            form: "bottle" | "box";
+            /** @enum {string} */
+            state: "opened" | "sealed" | "finished" | "discarded" | "practice only";
+            productId: string;
+            productName: string;
+            shade: string | null;
+            makerName: string;
+            lotId: string;
+            lotCode: string | null;
+            useBy: string | null;
+            /**
+             * @description Of the lot of the recall that is in it; `affected` when there is one of each.
+             * @enum {string}
+             */
+            lotStanding: "affected" | "undecided";
+            /** @description Whether it is a house blend in which a lot of the recall is. */
+            throughBlend: boolean;
+            placeId: string;
+            placeName: string;
+            /** @enum {string} */
+            placeKind: "shelf" | "treatment room" | "travelling case" | "practice shelf" | "set aside";
+            /** @description The artist whose it is; null: the studio's. */
+            ownerId: string | null;
+            openedAt: string | null;
+            /** @description Left by the book. */
+            pieces: number;
+            /** @description An estimate. */
+            microlitres: number;
+            /**
+             * @description `gone`: nothing is left of it, and not by a disposition.
+             * @enum {string}
+             */
+            standing: "found" | "not found" | "not looked for" | "disposed" | "gone";
+            /** @description The latest look for it; null: nobody looked yet. */
+            finding: components["schemas"]["FindingView"] | null;
+            /** @description The earliest first, at most 100. */
+            dispositions: components["schemas"]["DispositionView"][];
+            /** @description At most 100. */
+            trays: components["schemas"]["RecallTrayView"][];
+        };
+        RecallContainerTotalsView: {
+            containers: number;
+            notLookedFor: number;
+            found: number;
+            notFound: number;
+            disposed: number;
+            gone: number;
+            /** @description Left by the book, in all. */
+            piecesLeft: number;
+            /** @description An estimate. */
+            microlitresLeft: number;
+        };
+        RecallContainerPageView: {
+            items: components["schemas"]["RecallContainerView"][];
+            /** @description Hand it in as `after` for the next page; null: this was the last. */
+            next: string | null;
+            /** @description Of all containers, whatever the page shows. */
+            totals: components["schemas"]["RecallContainerTotalsView"];
+        };
+        RecordFindingDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /**
+             * Format: uuid
+             * @description Where it was put aside: it is moved there. Only of what was found.
+             */
+            placeId?: string;
+            /** @description What was written on the tag. */
+            tag?: string;
+            /** Format: uuid */
+            photoId?: string;
+            /** @description What was seen. Of the thing and never of a client: it is kept in the clear. */
+            note?: string;
+            /** @enum {string} */
+            result: "found" | "not found";
+        };
+        RecordedFindingView: {
+            finding: components["schemas"]["FindingView"];
+            /** @description Whether it was moved to the named place; not in a drill, and not when it is gone by the record. */
+            moved: boolean;
+            /** @description What the person should know; what was seen is recorded all the same. */
+            warnings: string[];
+        };
+        RecordDispositionDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /**
+             * Format: uuid
+             * @description Another person who saw it. Either a witness or a photo is needed.
+             */
+            witnessId?: string;
+            /** Format: uuid */
+            photoId?: string;
+            /** @description Number of the consignment or of the certificate of destruction. */
+            reference: string;
+            /** @description Why so. Of the thing and never of a client: it is kept in the clear. */
+            reason?: string;
+            /** @enum {string} */
+            kind: "returned" | "destroyed";
+            /** @description Of a box: so many pieces; left out: all that is left. */
+            pieces?: number;
+        };
+        RecordedDispositionView: {
+            disposition: components["schemas"]["DispositionView"];
+            warnings: string[];
+        };
+        BalanceFigureView: {
+            /**
+             * @description `counted more` and `counted fewer`: adjustments, those for more use than the book had among them.
+             * @enum {string}
+             */
+            kind: "received" | "produced" | "transferred in" | "used" | "blended" | "wasted" | "returned" | "transferred out" | "counted more" | "emptied" | "counted fewer" | "moved between boxes";
+            /** @description Exact. Positive for what the word says; 0 for what was only moved from box to box. */
+            pieces: number;
+            /** @description An estimate. */
+            microlitres: number;
+            /** @description How many movements are behind it. */
+            movements: number;
+        };
+        UnexplainedView: {
+            /**
+             * @description `not looked for` is still to be found; `lost on the way`: sent to another studio, where it did not arrive.
+             * @enum {string}
+             */
+            reason: "not found" | "not looked for" | "counted more" | "counted fewer" | "lost on the way" | "on ended containers";
+            pieces: number;
+            /** @description An estimate. */
+            microlitres: number;
+        };
+        OtherEndView: {
+            /** @enum {string} */
+            direction: "from" | "to";
+            studioId: string;
+            studioName: string;
+            /** @description The lot there; null while it is on its way. */
+            lotId: string | null;
+            pieces: number;
+            /** @description An estimate. */
+            microlitres: number;
+            /** @enum {string} */
+            state: "arrived" | "turned up" | "withdrawn" | "in transit";
+        };
+        LotBalanceView: {
+            lotId: string;
+            productId: string;
+            productName: string;
+            shade: string | null;
+            makerName: string;
+            lotCode: string | null;
+            useBy: string | null;
+            /**
+             * @description Of the lot of the recall that is in it.
+             * @enum {string}
+             */
+            standing: "affected" | "undecided";
+            /** @description Whether it is a house blend in which a lot of the recall is. */
+            isBlend: boolean;
+            figures: components["schemas"]["BalanceFigureView"][];
+            /** @description By the ledger: the sum of all movements. */
+            onHand: components["schemas"]["QuantityView"];
+            /** @description Of what is on hand: found by somebody who looked for it. */
+            found: components["schemas"]["QuantityView"];
+            /** @description All that came in, what was counted beyond it included. */
+            cameIn: components["schemas"]["QuantityView"];
+            /** @description What neither left nor was found. */
+            notAccounted: components["schemas"]["QuantityView"];
+            unexplained: components["schemas"]["UnexplainedView"][];
+            /** @description How much of the pieces is explained, whole percent rounded down; null: the book never had a piece. */
+            balancedPercent: number | null;
+            reachedThroughBlends: {
+                shareMicrolitres: number;
+            };
+            /** @description At most 200. */
+            otherEnds: components["schemas"]["OtherEndView"][];
+        };
+        BalanceTotalsView: {
+            lots: number;
+            onHand: components["schemas"]["QuantityView"];
+            found: components["schemas"]["QuantityView"];
+            cameIn: components["schemas"]["QuantityView"];
+            notAccounted: components["schemas"]["QuantityView"];
+            unexplained: components["schemas"]["UnexplainedView"][];
+            balancedPercent: number | null;
+        };
+        RecallBalanceView: {
+            /** @description The affected and the undecided lots first, house blends after them. */
+            items: components["schemas"]["LotBalanceView"][];
+            /** @description Hand it in as `after` for the next page; null: this was the last. */
+            next: string | null;
+            /** @description Of all lots of the recall, whatever the page shows. */
+            totals: components["schemas"]["BalanceTotalsView"];
+            /** @description Of all house blends in which they are. */
+            blendTotals: components["schemas"]["BalanceTotalsView"];
+        };
+        BalanceMovementPageView: {
+            items: components["schemas"]["MovementView"][];
+            /** @description Hand it in as `after` for the next page; null: this was the last. */
+            next: string | null;
         };
         ReadNoticeFileDto: {
             /** @description As it stands in the file, up to 4,000,000 characters. */
@@ -6914,6 +7637,712 @@ export interface components {
             /** @description More recalls than are looked through name what this client was treated with; the oldest are left out. */
             moreRecalls: boolean;
         };
+        AudienceTotalsView: {
+            toTell: number;
+            notTried: number;
+            noAnswer: number;
+            messageLeft: number;
+            reached: number;
+            refused: number;
+            unreachable: number;
+            /** @description Clients who were erased before they were told: they can be told no more. */
+            erased: number;
+            /** @description Those who are still to be tried: neither reached, nor refused, nor unreachable, nor erased. */
+            outstanding: number;
+        };
+        RecipientView: {
+            /** @description Of the client, the person or the supplier; of a company that was only named: of the first attempt. */
+            id: string;
+            /** @enum {string} */
+            audience: "artist" | "supplier" | "client" | "authority";
+            clientId: string | null;
+            clientReference: string | null;
+            /** @description Null also for those who are not shown it, and after an erasure. */
+            clientName: string | null;
+            clientContact: string | null;
+            /** @description The client was erased and can be told no more, unless they come by themselves. */
+            erased: boolean;
+            artistId: string | null;
+            company: string | null;
+            /**
+             * @description Of a client: whether what touched them is certainly among what is recalled.
+             * @enum {string|null}
+             */
+            certainty: "certain" | "possible" | null;
+            /** @enum {string} */
+            standing: "refused" | "reached" | "no answer" | "message left" | "unreachable" | "not tried";
+            /** @description Told before, while a lot that touched them came to the recall only afterwards: to be told again. */
+            toldEarlier: boolean;
+            attempts: number;
+            /** @description When the last attempt was made. */
+            lastAt: string | null;
+        };
+        RecipientPageView: {
+            totals: components["schemas"]["AudienceTotalsView"];
+            items: components["schemas"]["RecipientView"][];
+            /** @description Give it as `after` for the next page; null: this is the last. */
+            next: string | null;
+        };
+        MessageParagraphView: {
+            text: string;
+            /** @description Codes of the elements it answers. */
+            elements: string[];
+        };
+        LegalElementView: {
+            /** @description Such as `art-36-2-c`. */
+            code: string;
+            /** @description What is asked, in few words. */
+            asks: string;
+            /** @description Such as `Regulation (EU) 2023/988, Art. 36(2)(c)`. */
+            source: string;
+            /**
+             * @description P: read in the primary text, S: in a secondary source, M: from memory.
+             * @enum {string}
+             */
+            howSure: "P" | "S" | "M";
+        };
+        MessageLotView: {
+            lotId: string;
+            label: string;
+            code: string | null;
+            /** @enum {string} */
+            certainty: "certain" | "possible";
+        };
+        MessageRemarkView: {
+            /** @enum {string} */
+            code: "erased" | "drill" | "no contact point" | "no hazard named" | "no remedy named" | "softening words left out" | "advice left out" | "words in another language" | "no picture";
+            /** @description In English. */
+            text: string;
+            /** @description What it is about, such as words of the notice that were left out. */
+            words: string[];
+        };
+        PreparedMessageView: {
+            /** @enum {string} */
+            audience: "artist" | "supplier" | "client" | "authority";
+            /** @enum {string} */
+            language: "en" | "de";
+            heading: string;
+            /** @description Codes of the elements that the heading answers. */
+            headingElements: string[];
+            /** @description Whom it is for; null: it is not known, or may not be shown. */
+            recipient: string | null;
+            /** @description How a client can be reached, as they told the studio. */
+            recipientContact: string | null;
+            body: components["schemas"]["MessageParagraphView"][];
+            elements: components["schemas"]["LegalElementView"][];
+            lots: components["schemas"]["MessageLotView"][];
+            /** @description Photos of these lots that were taken for this recall, the latest first; at most three. */
+            photoIds: string[];
+            remarks: components["schemas"]["MessageRemarkView"][];
+            /** @description True: of a drill, not to be passed on. */
+            drill: boolean;
+        };
+        RecordContactDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /** Format: uuid */
+            clientId?: string;
+            /** Format: uuid */
+            artistId?: string;
+            /** @description A supplier or an authority. */
+            company?: string;
+            /** @description What was said. Of a client it is kept sealed. */
+            note?: string;
+            /** @enum {string} */
+            audience: "client" | "artist" | "supplier" | "authority";
+            /** @enum {string} */
+            channel: "telephone" | "e-mail" | "letter" | "message" | "in person";
+            /** @enum {string} */
+            outcome: "reached" | "refused" | "no answer" | "message left" | "unreachable";
+        };
+        RecordedContactView: {
+            id: string;
+            /** @enum {string} */
+            audience: "artist" | "supplier" | "client" | "authority";
+            /** @enum {string} */
+            outcome: "refused" | "reached" | "no answer" | "message left" | "unreachable";
+            occurredAt: string;
+            recordedAt: string;
+        };
+        ContactView: {
+            id: string;
+            /** @enum {string} */
+            audience: "artist" | "supplier" | "client" | "authority";
+            clientId: string | null;
+            clientReference: string | null;
+            artistId: string | null;
+            company: string | null;
+            /** @enum {string} */
+            channel: "telephone" | "e-mail" | "letter" | "message" | "in person";
+            /** @enum {string} */
+            outcome: "refused" | "reached" | "no answer" | "message left" | "unreachable";
+            /** @description Of a client: null for those who are not shown it, and after an erasure. */
+            note: string | null;
+            occurredAt: string;
+            recordedAt: string;
+            personId: string | null;
+        };
+        ContactPageView: {
+            items: components["schemas"]["ContactView"][];
+            /** @description Give it as `after` for the next page; null: this is the last. */
+            next: string | null;
+        };
+        AudienceEffectivenessView: {
+            toTell: number;
+            notTried: number;
+            noAnswer: number;
+            messageLeft: number;
+            reached: number;
+            refused: number;
+            unreachable: number;
+            /** @description Clients who were erased before they were told: they can be told no more. */
+            erased: number;
+            /** @description Those who are still to be tried: neither reached, nor refused, nor unreachable, nor erased. */
+            outstanding: number;
+            /** @enum {string} */
+            audience: "artist" | "supplier" | "client" | "authority";
+            /** @description Reached or refused: they know, or did not want to. */
+            told: number;
+            /** @description Of those to be told, 0 to 100 with one decimal; null: there is nobody to tell. */
+            toldPercent: number | null;
+        };
+        EffectivenessLevelView: {
+            /** @enum {string} */
+            level: "A" | "E" | "D" | "C" | "B";
+            /** @description Of those to be told; null: agreed case by case, and not told here. */
+            percent: number | null;
+            /** @description How many are to be checked, rounded up; null where there is no per cent. */
+            toCheck: number | null;
+            met: boolean | null;
+            /**
+             * @description How sure the numbers are: see `LegalElementView`.
+             * @enum {string}
+             */
+            howSure: "P" | "S" | "M";
+        };
+        EffectivenessView: {
+            audiences: components["schemas"]["AudienceEffectivenessView"][];
+            /** @description Clients, artists and suppliers together; an authority is informed and not checked. */
+            toTell: number;
+            told: number;
+            toldPercent: number | null;
+            /** @description From A to E, judged on those together. */
+            levels: components["schemas"]["EffectivenessLevelView"][];
+            /**
+             * @description The highest level that is met; null: none.
+             * @enum {string|null}
+             */
+            met: "A" | "E" | "D" | "C" | "B" | null;
+            /** @description Where the levels come from. */
+            source: string;
+            /** @description Such as "not verified against the official text"; null: verified. */
+            caveat: string | null;
+        };
+        ObstacleCountView: {
+            /** @enum {string} */
+            what: "pieces" | "not found" | "microlitres" | "not looked for" | "not tried" | "tried in vain";
+            count: number;
+        };
+        ObstacleView: {
+            /** @enum {string} */
+            obstacle: "undecided lots" | "clients not told" | "containers not found" | "stock without disposition" | "pieces unexplained";
+            /** @description So many lots, clients, containers or pieces … */
+            count: number;
+            /** @description … of so many. */
+            of: number;
+            /** @description The same by kind. */
+            counts: components["schemas"]["ObstacleCountView"][];
+            /** @description The same as a sentence, in English. */
+            words: string;
+        };
+        LotFiguresView: {
+            affected: number;
+            notAffected: number;
+            undecided: number;
+        };
+        ClientFiguresView: {
+            exposed: number;
+            reached: number;
+            refused: number;
+            unreachable: number;
+            /** @description Tried, but neither reached nor given up. */
+            triedInVain: number;
+            notTried: number;
+            /** @description Erased before they were told: nobody knows any more who they were. */
+            erased: number;
+        };
+        ContainerFiguresView: {
+            toFind: number;
+            found: number;
+            notFound: number;
+            notLookedFor: number;
+        };
+        RemainingFiguresView: {
+            containers: number;
+            pieces: number;
+            microlitres: number;
+        };
+        BalanceFiguresView: {
+            lots: number;
+            /** @description Pieces that came in. */
+            pieces: number;
+            unexplainedPieces: number;
+        };
+        ClosingFiguresView: {
+            lots: components["schemas"]["LotFiguresView"];
+            clients: components["schemas"]["ClientFiguresView"];
+            containers: components["schemas"]["ContainerFiguresView"];
+            remaining: components["schemas"]["RemainingFiguresView"];
+            balance: components["schemas"]["BalanceFiguresView"];
+        };
+        ReadinessView: {
+            recallId: string;
+            /** @enum {string} */
+            kind: "recall" | "drill";
+            /** @enum {string} */
+            state: "closed" | "withdrawn" | "open";
+            /** @description True: nothing stands against closing. A drill can be closed at any time; what was not done shows in its score. */
+            ready: boolean;
+            obstacles: components["schemas"]["ObstacleView"][];
+            figures: components["schemas"]["ClosingFiguresView"];
+        };
+        ClosingOverrideDto: {
+            /** @description Why the recall is closed all the same. Nothing of a client. */
+            reason: string;
+            /** @enum {string} */
+            obstacle: "undecided lots" | "clients not told" | "containers not found" | "stock without disposition" | "pieces unexplained";
+        };
+        CloseRecallDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /**
+             * Format: uuid
+             * @description Who answers for it; they or the second are who makes the request.
+             */
+            signedBy: string;
+            /**
+             * Format: uuid
+             * @description Another person who signs with them.
+             */
+            secondSignedBy?: string;
+            /** @description For each obstacle that still stands, why it does not matter. */
+            overrides: components["schemas"]["ClosingOverrideDto"][];
+        };
+        DrillScoreView: {
+            /** @description Uses that lead to a client and a session by a lot that was read or typed, of all uses. */
+            tracedPercent: number | null;
+            /** @description Pieces that are accounted for, of all that came in. */
+            balancedPercent: number | null;
+            /** @description Containers that were found, of all that were to be found. */
+            foundPercent: number | null;
+            /** @description From the opening to the closing; of an open one until now. */
+            minutes: number;
+        };
+        ClosingView: {
+            id: string;
+            recallId: string;
+            /** @enum {string} */
+            outcome: "closed" | "withdrawn";
+            closedAt: string;
+            signedBy: string;
+            secondSignedBy: string | null;
+            /** @description What stood against closing, and was overridden with a reason. */
+            overridden: ("undecided lots" | "clients not told" | "containers not found" | "stock without disposition" | "pieces unexplained")[];
+            /** @description Holds of this recall that stay: what was not disposed of may still not be used. */
+            holdsStaying: number;
+            /** @description Standing holds that stay: what arrives later of these lots is still caught. */
+            standingHoldsStaying: number;
+            /** @description Of a drill. */
+            score: components["schemas"]["DrillScoreView"] | null;
+        };
+        ReportStudioView: {
+            id: string;
+            name: string;
+            timeZone: string;
+        };
+        ReportRecallView: {
+            id: string;
+            title: string;
+            /** @enum {string} */
+            kind: "recall" | "drill";
+            /** @enum {string} */
+            state: "closed" | "withdrawn" | "open";
+            chainWide: boolean;
+            openedAt: string;
+            openedBy: string | null;
+            endedAt: string | null;
+        };
+        ReportScopeView: {
+            number: number;
+            recordedAt: string;
+            personId: string | null;
+            /** @description Why it was amended; null for the first. */
+            reason: string | null;
+            issuer: string | null;
+            reference: string | null;
+            issuedOn: string | null;
+            classification: string | null;
+            risk: string | null;
+            remedy: string | null;
+            /** @enum {string|null} */
+            noticeSource: "pasted" | "entered" | "csv" | "enforcement json" | "safety gate xml" | "fetched" | null;
+            /** @description SHA-256 of the notice's text as it was kept. */
+            noticeDigest: string | null;
+            /** @description Each product with its lots, as a sentence in English. */
+            words: string[];
+        };
+        ReportEventView: {
+            /** @description By the service's clock. */
+            at: string;
+            event: string;
+            /** @description In English. */
+            words: string;
+            /** @description Null: several, or the service itself. */
+            personId: string | null;
+        };
+        ReportDecisionView: {
+            /** @enum {string} */
+            decision: "affected" | "not affected";
+            reason: string;
+            at: string;
+            personId: string | null;
+        };
+        ReportLotView: {
+            lotId: string;
+            makerName: string;
+            productName: string;
+            shade: string | null;
+            code: string | null;
+            useBy: string | null;
+            /** @enum {string} */
+            grade: "certain" | "possible";
+            /** @description Why, in English. */
+            reasons: string[];
+            /** @enum {string} */
+            standing: "affected" | "not affected" | "undecided";
+            /** @description The latest decision on what was only possible. */
+            decision: components["schemas"]["ReportDecisionView"] | null;
+        };
+        ReportExposureView: {
+            clientId: string;
+            clientReference: string;
+            sessionId: string;
+            /** @description The studio's local day. */
+            day: string;
+            visitKind: string;
+            bodyPlace: string;
+            lotId: string;
+            lotCode: string | null;
+            productName: string;
+            shade: string | null;
+            /** @enum {string} */
+            certainty: "certain" | "possible";
+            /** @description True: in it through a house blend. */
+            throughBlend: boolean;
+        };
+        ReportExposuresView: {
+            clients: number;
+            sessions: number;
+            certain: number;
+            possible: number;
+            items: components["schemas"]["ReportExposureView"][];
+            /** @description How many are not listed here; the spreadsheet of exposures has them all. */
+            leftOut: number;
+        };
+        ReportContactCountView: {
+            /** @enum {string} */
+            audience: "artist" | "supplier" | "client" | "authority";
+            outcome: string;
+            attempts: number;
+        };
+        ReportToldClientView: {
+            clientId: string;
+            clientReference: string;
+            attempts: number;
+            /** @description Of the latest attempt; null: not tried. */
+            outcome: string | null;
+            lastAt: string | null;
+        };
+        ReportContactsView: {
+            counts: components["schemas"]["ReportContactCountView"][];
+            clients: components["schemas"]["ReportToldClientView"][];
+            leftOut: number;
+        };
+        ReportBalanceView: {
+            lotId: string;
+            code: string | null;
+            productName: string;
+            shade: string | null;
+            /** @description True: a house blend that is made of a lot of the recall. */
+            blend: boolean;
+            receivedPieces: number;
+            producedPieces: number;
+            transferredInPieces: number;
+            adjustedPieces: number;
+            usedPieces: number;
+            blendedPieces: number;
+            wastedPieces: number;
+            returnedPieces: number;
+            transferredOutPieces: number;
+            onHandPieces: number;
+            receivedMicrolitres: number;
+            usedMicrolitres: number;
+            onHandMicrolitres: number;
+        };
+        ReportContainerView: {
+            containerId: string;
+            labelCode: string;
+            lotId: string;
+            lotCode: string | null;
+            productName: string;
+            form: string;
+            /**
+             * @description By the latest look for it.
+             * @enum {string}
+             */
+            found: "found" | "not found" | "not looked for";
+            foundAt: string | null;
+            personId: string | null;
+            tag: string | null;
+        };
+        ReportDispositionView: {
+            containerId: string;
+            labelCode: string;
+            lotId: string;
+            /** @enum {string} */
+            kind: "returned" | "destroyed";
+            pieces: number;
+            microlitres: number;
+            reference: string;
+            witnessId: string | null;
+            photoId: string | null;
+            at: string;
+            personId: string | null;
+        };
+        ReportOverrideView: {
+            /** @enum {string} */
+            obstacle: "undecided lots" | "clients not told" | "containers not found" | "stock without disposition" | "pieces unexplained";
+            reason: string;
+        };
+        ReportClosingView: {
+            /** @enum {string} */
+            outcome: "closed" | "withdrawn";
+            reason: string | null;
+            at: string;
+            overrides: components["schemas"]["ReportOverrideView"][];
+            /** @description Null: a part that followed the withdrawal of another studio. */
+            signedBy: string | null;
+            secondSignedBy: string | null;
+        };
+        RecallStepView: {
+            /** @enum {string} */
+            step: "closed" | "notice read" | "scope settled" | "stock listed" | "stock found" | "exposures listed" | "messages prepared" | "balance drawn";
+            /** @description By the service's clock; null: not done yet. */
+            doneAt: string | null;
+            /** @description From what was done before it, cut to a tenth. */
+            minutes: number | null;
+            personId: string | null;
+        };
+        ReportPersonView: {
+            id: string;
+            name: string | null;
+        };
+        RecallReportView: {
+            /** @description When it was drawn up; of a closed recall at its closing, and it stays so. */
+            drawnAt: string;
+            studio: components["schemas"]["ReportStudioView"];
+            recall: components["schemas"]["ReportRecallView"];
+            scopes: components["schemas"]["ReportScopeView"][];
+            timeline: components["schemas"]["ReportEventView"][];
+            lots: components["schemas"]["ReportLotView"][];
+            exposures: components["schemas"]["ReportExposuresView"];
+            contacts: components["schemas"]["ReportContactsView"];
+            balance: components["schemas"]["ReportBalanceView"][];
+            containers: components["schemas"]["ReportContainerView"][];
+            dispositions: components["schemas"]["ReportDispositionView"][];
+            figures: components["schemas"]["ClosingFiguresView"];
+            /** @description What stood against closing when this was drawn up. */
+            obstacles: components["schemas"]["ObstacleView"][];
+            /** @description Null: not closed. */
+            closing: components["schemas"]["ReportClosingView"] | null;
+            steps: components["schemas"]["RecallStepView"][];
+            /** @description Of a drill. */
+            score: components["schemas"]["DrillScoreView"] | null;
+            /** @description Who is named by id above. */
+            people: components["schemas"]["ReportPersonView"][];
+        };
+        DrillView: {
+            recallId: string;
+            title: string;
+            /** @enum {string} */
+            state: "closed" | "withdrawn" | "open";
+            chainWide: boolean;
+            openedAt: string;
+            endedAt: string | null;
+            /** @description True: its lot was drawn, else chosen. */
+            drawn: boolean;
+            /** @description Null: it is open, or was withdrawn. */
+            score: components["schemas"]["DrillScoreView"] | null;
+        };
+        DrillPageView: {
+            items: components["schemas"]["DrillView"][];
+            /** @description Give it as `after` for the next page; null: this is the last. */
+            next: string | null;
+        };
+        OpenDrillDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: uuid
+             * @description The lot to rehearse with; else `random`.
+             */
+            lotId?: string;
+            /** @description Draws one of the lots that were used lately. */
+            random?: boolean;
+            /** @description How far back "lately" reaches; left out: 3. */
+            years?: number;
+            /** @description Every studio of the chain rehearses its part. */
+            wholeChain?: boolean;
+        };
+        OpenedDrillView: {
+            recallId: string;
+            /** @description The lot that is rehearsed with. */
+            lotId: string;
+            /** @description True: it was drawn; the id of the request is the seed. */
+            drawn: boolean;
+            /** @description How many lots it was drawn from; null: it was chosen. */
+            drawnFrom: number | null;
+        };
+        RecallStepsView: {
+            recallId: string;
+            startedAt: string;
+            endedAt: string | null;
+            steps: components["schemas"]["RecallStepView"][];
+            /** @description How it stands, or stood at the closing. Null: this is no drill, or one that was withdrawn. */
+            score: components["schemas"]["DrillScoreView"] | null;
+        };
+        NoteStepDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @enum {string} */
+            step: "notice read" | "scope settled" | "stock listed" | "stock found" | "exposures listed" | "messages prepared" | "balance drawn";
+        };
+        DrillScheduleView: {
+            /** @description Null: as it likes. */
+            everyMonths: number | null;
+            /** @description The day by which the next drill is to be closed; null: none is asked for. */
+            nextOn: string | null;
+            /** @description The day from which it is overdue is here: a notice, after a month a warning. */
+            due: boolean;
+            /** @description Null: nothing was set yet. */
+            version: number | null;
+        };
+        SetDrillScheduleDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date
+             * @description The day by which the next drill is to be closed; null: none is asked for.
+             */
+            nextOn: string | null;
+            /** @description The version this change was made from; left out when nothing is set yet. */
+            version?: number;
+            /** @description Null: as the studio likes. */
+            everyMonths: number | null;
+        };
+        SetChainDrillScheduleDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date
+             * @description The day by which the next drill is to be closed; null: none is asked for.
+             */
+            nextOn: string | null;
+            /** @description Null: as each studio likes. */
+            everyMonths: number | null;
+        };
+        ChainDrillScheduleView: {
+            studioIds: string[];
+            everyMonths: number | null;
+            nextOn: string | null;
+        };
+        StudioProgressView: {
+            studioId: string;
+            studioName: string;
+            /**
+             * @description Null: this studio has no part in it yet.
+             * @enum {string|null}
+             */
+            state: "closed" | "withdrawn" | "open" | null;
+            lotsAffected: number;
+            lotsUndecided: number;
+            containersToFind: number;
+            containersFound: number;
+            clientsExposed: number;
+            /** @description Reached, refused to be told, or not to be reached by any means. */
+            clientsSettled: number;
+            /** @description Pieces accounted for, cut to a tenth of a per cent; null: no pieces came in. */
+            balancedPercent: number | null;
+            obstacles: components["schemas"]["ObstacleView"][];
+        };
+        ChainProgressView: {
+            recallId: string;
+            title: string;
+            /** @enum {string} */
+            kind: "recall" | "drill";
+            studios: components["schemas"]["StudioProgressView"][];
+        };
+        RecordQualityView: {
+            studioId: string;
+            studioName: string;
+            /** @description First and last local day of the sessions. */
+            from: string;
+            through: string;
+            uses: number;
+            /** @description Recorded afterwards, from memory or from paper. */
+            late: number;
+            latePercent: number | null;
+            /** @description The lot was picked from a list, neither read nor typed. */
+            picked: number;
+            pickedPercent: number | null;
+            /** @description Reversed, since it was recorded by mistake. */
+            corrected: number;
+            correctedPercent: number | null;
+            /** @description Used although it had been refused. */
+            againstRefusal: number;
+            againstRefusalPercent: number | null;
+        };
+        ChainRecordQualityView: {
+            studios: components["schemas"]["RecordQualityView"][];
+        };
         FailedBackupView: {
             at: string;
             /** @description In a few words, such as `no space is left on the disk`. */
@@ -6991,17 +8420,6 @@ export interface components {
             /** @description Such as `the backup 20261125T081500Z-scheduled`. */
             from: string;
             sequence: number;
-        };
-        FindingView: {
-            /**
-             * @description What was looked at.
-             * @enum {string}
-             */
-            check: "chain" | "balance" | "row" | "head" | "database" | "level";
-            table: string | null;
-            /** @description Of the row in that table. */
-            id: string | null;
-            message: string;
         };
         VerificationView: {
             /** @description Entries of the audit log. */
@@ -9819,6 +11237,41 @@ export interface operations {
             };
         };
     };
+    Holds_askRelease: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                holdId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AskReleaseDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HoldView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     Holds_release: {
         parameters: {
             query?: never;
@@ -10190,6 +11643,72 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["TakenInStockView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Photos_keep: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["KeepPhotoDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PhotoView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Photos_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                photoId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/jpeg": string;
+                    "image/png": string;
                 };
             };
             /** @description Anything else */
@@ -12308,6 +13827,191 @@ export interface operations {
             };
         };
     };
+    RecallContainers_page: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+                /** @description Only those that stand so; left out: all. */
+                standing?: "not looked for" | "found" | "not found" | "disposed" | "gone";
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallContainerPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallContainers_find: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+                containerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RecordFindingDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecordedFindingView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallContainers_dispose: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+                containerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RecordDispositionDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecordedDispositionView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallBalance_page: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallBalanceView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallBalance_movements: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+                /** @description Only the movements behind one figure; left out: all of the lot. */
+                kind?: "received" | "produced" | "transferred in" | "counted more" | "used" | "emptied" | "blended" | "wasted" | "returned" | "transferred out" | "counted fewer" | "moved between boxes";
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+                lotId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BalanceMovementPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     NoticeFiles_read: {
         parameters: {
             query?: never;
@@ -12978,6 +14682,654 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ClientRecallsView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallContacts_listRecipients: {
+        parameters: {
+            query: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+                audience: "client" | "artist" | "supplier" | "authority";
+                /** @description True: only those whom nobody has reached yet, and who neither refused nor are unreachable. */
+                outstanding?: true | false;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecipientPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallContacts_prepareMessage: {
+        parameters: {
+            query: {
+                clientId?: string;
+                artistId?: string;
+                /** @description A supplier or an authority. */
+                company?: string;
+                audience: "client" | "artist" | "supplier" | "authority";
+                /** @description Left out: English. */
+                language?: "en" | "de";
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PreparedMessageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallContacts_listContacts: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                clientId?: string;
+                /** @description Left out: all. */
+                audience?: "client" | "artist" | "supplier" | "authority";
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ContactPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallContacts_recordContact: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RecordContactDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecordedContactView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallContacts_showEffectiveness: {
+        parameters: {
+            query?: {
+                /** @description Per cent of those to be told that level B was agreed to ask for, 11 to 99; left out: nothing was agreed. */
+                agreedPercent?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["EffectivenessView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Closing_ready: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReadinessView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Closing_close: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CloseRecallDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClosingView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Report_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallReportView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Report_print: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": string;
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Drills_list: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DrillPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Drills_open: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OpenDrillDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OpenedDrillView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Drills_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallStepsView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Drills_note: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NoteStepDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallStepsView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Drills_schedule: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DrillScheduleView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Drills_setSchedule: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetDrillScheduleDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DrillScheduleView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Drills_setInChain: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetChainDrillScheduleDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChainDrillScheduleView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ChainProgress_studios: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChainProgressView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ChainProgress_own: {
+        parameters: {
+            query?: {
+                /** @description First local day; left out: a year before the last. */
+                from?: string;
+                /** @description Last local day; left out: today. */
+                through?: string;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecordQualityView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ChainProgress_all: {
+        parameters: {
+            query?: {
+                /** @description First local day; left out: a year before the last. */
+                from?: string;
+                /** @description Last local day; left out: today. */
+                through?: string;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChainRecordQualityView"];
                 };
             };
             /** @description Anything else */
