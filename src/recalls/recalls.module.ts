@@ -59,6 +59,21 @@ import { RecallScoping } from './recall-scoping.service.js';
 import { RecallStep } from './recall-step.entity.js';
 import { RecallsController } from './recalls.controller.js';
 import { StatedScopes } from './stated-scopes.service.js';
+import { ChainProgressController } from './chain/chain-progress.controller.js';
+import { ChainProgress } from './chain/chain-progress.service.js';
+import { RecordQuality } from './chain/record-quality.service.js';
+import { ClosingController } from './closing/closing.controller.js';
+import { Closing } from './closing/closing.service.js';
+import { Readiness } from './closing/readiness.service.js';
+import { RecallFigures } from './closing/recall-figures.service.js';
+import { DrillSchedules } from './drills/drill-schedules.service.js';
+import { DrillsController } from './drills/drills.controller.js';
+import { Drills } from './drills/drills.service.js';
+import { RecallSteps } from './drills/recall-steps.service.js';
+import { RecallReports } from './report/recall-reports.service.js';
+import { ReportController } from './report/report.controller.js';
+import { ReportDrawing } from './report/report-drawing.service.js';
+import { ReportRows } from './report/report-rows.service.js';
 
 export const recallsEntities = [
   RecallNotice,
@@ -79,7 +94,17 @@ export const recallsEntities = [
 
 @Module({
   imports: [IdentityModule, AlertsModule, CatalogueModule, StockModule, ClientsModule, SessionsModule],
-  controllers: [RecallsController, ExposuresController, RecallContainersController, RecallBalanceController, RecallContactsController],
+  controllers: [
+    RecallsController,
+    ExposuresController,
+    RecallContainersController,
+    RecallBalanceController,
+    RecallContactsController,
+    ClosingController,
+    ReportController,
+    DrillsController,
+    ChainProgressController,
+  ],
   providers: [
     RecallRegister,
     ContainersOfRecall,
@@ -119,6 +144,17 @@ export const recallsEntities = [
     MessageSources,
     RecallMessages,
     Effectiveness,
+    RecallFigures,
+    Readiness,
+    Closing,
+    RecallSteps,
+    DrillSchedules,
+    Drills,
+    ReportRows,
+    RecallReports,
+    ReportDrawing,
+    ChainProgress,
+    RecordQuality,
   ],
 })
 export class RecallsModule {}

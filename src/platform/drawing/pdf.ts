@@ -10,7 +10,9 @@ export function points(millimetres: number): number {
  * @returns the whole file
  */
 export async function drawPdf(
-  options: Pick<PDFKit.PDFDocumentOptions, 'size' | 'autoFirstPage'> & { info: PDFKit.DocumentInfo },
+  options: Pick<PDFKit.PDFDocumentOptions, 'size' | 'autoFirstPage' | 'bufferPages'> & {
+    info: PDFKit.DocumentInfo;
+  },
   draw: (document: PDFKit.PDFDocument) => void,
 ): Promise<Buffer> {
   const { default: PdfDocument } = await import('pdfkit');
