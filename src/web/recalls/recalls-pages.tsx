@@ -1,14 +1,26 @@
+import { lazy } from 'react';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import { type AreaPage, AreaPages } from '../frame/area-pages.js';
+import { QualityPage } from './chain/quality-page.js';
+import { StudiosPage } from './chain/studios-page.js';
+import { DrillsPage } from './drills/drills-page.js';
+import { NoticesPage } from './inbox/notices-page.js';
+import { OverviewPage } from './overview/overview-page.js';
 import { RecallsPage } from './recalls-page.js';
 
+/** Reading a notice and settling what it means is seldom, and brings much along. */
+const AnswerPage = lazy(async () => ({ default: (await import('./opening/answer-page.js')).AnswerPage }));
+const AmendPage = lazy(async () => ({ default: (await import('./opening/amend-page.js')).AmendPage }));
+
 const pages: readonly AreaPage[] = [
-  {
-    path: 'all',
-    name: (texts) => texts.recalls.pages.recalls,
-    needs: 'read recalls',
-    Open: RecallsPage,
-  },
+  { path: 'all', name: (texts) => texts.recalls.pages.recalls, needs: 'read recalls', Open: RecallsPage },
+  { path: 'notices', name: (texts) => texts.recalls.pages.notices, needs: 'read recalls', Open: NoticesPage },
+  { path: 'drills', name: (texts) => texts.recalls.pages.drills, needs: 'read recalls', Open: DrillsPage },
+  { path: 'quality', name: (texts) => texts.recalls.pages.quality, needs: 'read recalls', Open: QualityPage },
+  { path: 'answer', needs: 'answer recalls', Open: AnswerPage },
+  { path: ':id', needs: 'read recalls', Open: OverviewPage },
+  { path: ':id/amend', needs: 'answer recalls', Open: AmendPage },
+  { path: ':id/studios', needs: 'answer recalls of the chain', Open: StudiosPage },
 ];
 
 /** What was called back, and the answer to it. */

@@ -5,10 +5,14 @@ export type FileFault = 'workbook' | 'notUtf8' | 'tooLong';
 
 /**
  * The text of a file, which must be UTF-8: by any other reading names would be spoilt without anybody seeing it.
+ * @param mostBytes what the route takes that it is for
  * @returns the text, or why there is none
  */
-export async function readBroughtFile(file: Blob): Promise<{ text: string } | { fault: FileFault }> {
-  if (file.size > mostFileBytes) return { fault: 'tooLong' };
+export async function readBroughtFile(
+  file: Blob,
+  mostBytes = mostFileBytes,
+): Promise<{ text: string } | { fault: FileFault }> {
+  if (file.size > mostBytes) return { fault: 'tooLong' };
   const bytes = new Uint8Array(await file.arrayBuffer());
   // A workbook of a spreadsheet is a ZIP archive, which begins so.
   if (bytes[0] === 0x50 && bytes[1] === 0x4b) return { fault: 'workbook' };

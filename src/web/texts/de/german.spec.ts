@@ -35,7 +35,8 @@ function textsOf(texts: object, path = ''): Map<string, unknown> {
 }
 
 /** Maps by code, where English leaves what the service says itself. */
-const byCode = /^(permissions|problems|problemsInBrief|reasons|refusedSince|alerts\.values)\./;
+const byCode =
+  /^(permissions|problems|problemsInBrief|reasons|matchReasons|noticeRemarks|refusedSince|alerts\.values)\./;
 
 describe('the German texts', () => {
   const englishTexts = textsOf(english);

@@ -1,6 +1,8 @@
-import type { ReadPartKind } from '../../../recalls/notice-reading/notice-reading.js';
-import type { LotDecision, NoticeSource, RecallState } from '../../../recalls/vocabulary.js';
+import type { DrillStep } from '../../../recalls/drills/drill-steps.js';
+import type { ReadPartKind, RemarkFacts } from '../../../recalls/notice-reading/notice-reading.js';
+import type { ClosingObstacle, LotDecision, NoticeSource, RecallState } from '../../../recalls/vocabulary.js';
 import type { LotTerm } from '../../../stock/lot-matching/lot-scope.js';
+import type { MatchFacts } from '../../../stock/lot-matching/match-reasons.js';
 import type { RecallPart } from '../../recalls/recall-parts.js';
 
 const count = (number: number, one: string, many: string) => `${number} ${number === 1 ? one : many}`;
@@ -27,26 +29,33 @@ export const recallsTexts = {
     since: (when: string) => `Since ${when}`,
     from: (start: string, end: string) => `${start} – ${end}`,
     ofChain: 'for all studios of the chain',
-    lots: (number: number) => count(number, 'lot', 'lots'),
+    affected: (number: number) => `${count(number, 'lot', 'lots')} affected`,
+    openSince: (when: string) => `Open since ${when}`,
+    overSince: (state: string, when: string) => `Now ${state}, since ${when}`,
+    withdrawn: (reason: string) => `Withdrawn: ${reason}`,
+    openDrills: 'Drills under way',
+    openDrillsHint: 'Rehearsals, not recalls.',
     outstanding: {
       undecided: (number: number) => `${count(number, 'lot', 'lots')} to decide`,
       notFound: (number: number) => `${count(number, 'container', 'containers')} not found`,
       notTold: (number: number) => `${count(number, 'client', 'clients')} not told`,
       nothing: 'nothing outstanding',
     },
-    notOpened: 'This recall could not be shown.',
   },
 
   recallParts: {
     label: 'Parts of the answer',
-    overview: 'Overview',
-    containers: 'Find the stock',
-    exposures: 'Who was exposed',
-    telling: 'Tell people',
-    balance: 'Balance',
-    closing: 'Close',
-    studios: 'All studios',
-  } satisfies Record<RecallPart | 'label', string>,
+    outstanding: (number: number) => `${number} open`,
+    names: {
+      overview: 'Overview',
+      containers: 'Find the stock',
+      exposures: 'Who was exposed',
+      telling: 'Tell people',
+      balance: 'Balance',
+      closing: 'Close',
+      studios: 'All studios',
+    } satisfies Record<RecallPart, string>,
+  },
 
   drillBanner: 'Drill: nothing is held and nobody is told. Everything else is done as if it were real.',
 
@@ -58,10 +67,20 @@ export const recallsTexts = {
     paste: 'Text of the notice',
     pasteHint: 'A letter, a mail, a page of an authority: up to 1 MB.',
     read: 'Read the notice',
+    byHandTitle: 'Without a text',
     byHand: 'Enter it by hand',
     byHandHint: 'For a telephone call, or a letter on paper.',
     file: 'Choose a file',
     fileHint: 'CSV, enforcement reports as JSON, or Safety Gate reports as XML. It is read in this browser.',
+    fileTooLong:
+      'This file is longer than 3.9 MB. Divide it, or paste the text of the notice that concerns you.',
+    ofFile: (name: string, number: number) => `${name}: ${count(number, 'notice', 'notices')}`,
+    number: (number: number) => `Notice ${number}`,
+    choose: 'Answer this one',
+    chooseOf: (name: string) => `Answer ${name}`,
+    meets: (certain: number, possible: number) =>
+      `meets ${count(certain, 'lot', 'lots')} here for certain, ${possible} possibly`,
+    meetsNothing: 'meets nothing here',
     again: 'Another notice',
     sources: {
       pasted: 'pasted text',
@@ -111,6 +130,7 @@ export const recallsTexts = {
   scope: {
     title: 'What is recalled',
     titleHint: 'As it was read: put right what was read wrongly. Nothing is narrowed but by you.',
+    titleHintByHand: 'As you were told. What you leave out is not narrowed: no lots means every lot.',
     product: (number: number) => `Product ${number}`,
     addProduct: 'Another product is recalled too',
     removeProduct: 'Take this product away',
@@ -182,4 +202,266 @@ export const recallsTexts = {
     LotDecision,
     string
   >,
+
+  matches: {
+    title: 'What is here of it',
+    hint: 'Every lot that was ever here, also what is used up. Nothing is held yet.',
+    looking: 'Looking through the lots …',
+    none: 'No lot here is met.',
+    noneHint:
+      'Look once more whether product and lots are named as they are printed. Opened all the same, the recall holds what arrives later.',
+    found: (certain: number, possible: number) =>
+      `${count(certain, 'lot is', 'lots are')} certainly meant, ${possible} possibly.`,
+    figures: {
+      certain: 'lots certain',
+      possible: 'lots possible',
+      containers: 'bottles and boxes here',
+      pieces: 'pieces on hand',
+    },
+    gradeTitles: {
+      certain: (number: number) => `Certain: ${count(number, 'lot', 'lots')}`,
+      possible: (number: number) => `Possible: ${count(number, 'lot', 'lots')}`,
+    },
+    gradeHints: {
+      certain: 'They are held when you open the recall.',
+      possible: 'After opening, a person looks at each and decides.',
+    },
+    holdIt: 'Hold it too',
+    holdItOf: (name: string) => `Hold ${name} too`,
+    noCode: 'no code on record',
+    here: (containers: number, amount: string) =>
+      containers === 0
+        ? 'nothing of it here any more'
+        : `${count(containers, 'bottle or box', 'bottles and boxes')} here, ${amount}`,
+    touched: (clients: number) =>
+      clients === 0 ? 'It touched no client directly.' : `It touched ${count(clients, 'client', 'clients')}.`,
+    notAll: (shown: number, all: number) =>
+      `The first ${shown} of both kinds are listed; all ${all} are counted, and treated alike.`,
+  },
+
+  opening: {
+    title: 'Open the recall',
+    hint: 'At once every certain lot is held, also on trays and in blends, and so is what arrives later.',
+    name: 'What it is called here',
+    nameHint: 'As people will find it: the product, and whose notice it is.',
+    holdPossible: (number: number) =>
+      number === 1 ? 'The lot that is possibly meant' : `The ${number} lots that are possibly meant`,
+    holdPossibleHint: 'Held, they stay aside until somebody has looked. Nothing is lost by it.',
+    holdPossibleChoices: {
+      all: 'Hold them too, until each is decided',
+      chosen: 'Hold those that I leave ticked above',
+      none: 'Leave them usable until each is decided',
+    },
+    chainWide: 'For all studios of the chain',
+    chainWideHint: 'Each studio gets its part of the same recall. For whoever leads every studio.',
+    nothingHere: 'Nothing here is met. Opened, the recall holds what arrives later.',
+    open: 'Hold now and open the recall',
+  },
+
+  saidOfRecall: {
+    title: 'What else the notice says',
+    issuer: 'Who recalls',
+    reference: 'Their number',
+    issuedOn: 'Date of the notice',
+    classification: 'Class or level',
+    risk: 'The risk',
+    riskHint: 'In the words of the notice, without softening them: clients are told this.',
+    remedy: 'What to do',
+    remedyHint: 'What the notice offers or asks for.',
+  },
+
+  amending: {
+    title: 'Widen or correct',
+    hint: 'What was said before stays on record, with the reason of the change.',
+    notice: 'A further notice',
+    noticeHint: 'If one came: what it names is added to what is recalled already.',
+    byHand: 'Change it without a notice',
+    amend: 'Amend the recall',
+    amendHint: 'Lots that are met now are held at once.',
+    reopenHint:
+      'This recall had ended. Amended, it is open again, and lots that are met now are held at once.',
+    reason: 'Why it is amended',
+    reasonHint: 'Such as: the maker added lots.',
+    releaseUnmet: 'Release what is not meant any more',
+    releaseUnmetHint: 'Otherwise lots that are not met any more stay held.',
+    stale:
+      'Somebody else has amended this recall meanwhile. Leave it and begin anew, so that nothing of theirs is lost.',
+  },
+
+  inbox: {
+    title: 'Published notices',
+    lead: 'Fetched from where authorities publish them, and shown only when they meet something here.',
+    none: 'No published notice waits for an answer.',
+    withoutReference: 'Notice without a number',
+    answer: 'Answer it',
+    answerOf: (name: string) => `Answer ${name}`,
+    dismiss: 'It asks for nothing here',
+    dismissOf: (name: string) => `${name} asks for nothing here`,
+    dismissReason: 'Why nothing is to be done',
+    dismissHint: 'What was looked at. It stays on record.',
+    came: (when: string) => `Came ${when}`,
+  },
+
+  recallOverview: {
+    numbers: 'How far it has come',
+    numbersHint: 'Of what was here and whom it touched.',
+    figures: {
+      affected: 'lots affected',
+      undecided: 'lots to decide',
+      found: 'containers found',
+      told: 'clients told',
+      unexplained: 'pieces unexplained',
+    },
+    of: (part: number, whole: number) => `${part} of ${whole}`,
+    lots: 'Lots',
+    lotsHint: 'Those that wait for a decision come first. Compare the label in hand with the notice.',
+    noLots: 'No lot here is met. What arrives later is looked at when it arrives.',
+    decide: { affected: 'It is affected', 'not affected': 'It is not affected' } satisfies Record<
+      LotDecision,
+      string
+    >,
+    decideOf: (decision: string, name: string) => `${name} is ${decision}`,
+    decisionReason: {
+      affected: 'What shows that it is affected',
+      'not affected': 'What shows that it is not affected',
+    } satisfies Record<LotDecision, string>,
+    decisionHint: {
+      affected: 'Such as: the label says the code of the notice. It is held from then on.',
+      'not affected': 'Such as: the label in hand says another code. Its hold is released.',
+    } satisfies Record<LotDecision, string>,
+    certainlyAffected: 'certainly affected',
+    standings: { affected: 'affected', 'not affected': 'not affected', undecided: 'possible, to decide' },
+    held: 'on hold by this recall',
+    notHeld: 'not held by this recall',
+    decided: (decision: string, who: string, when: string, reason: string) =>
+      `Decided ${decision} by ${who}, ${when}: ${reason}`,
+    holds: 'What is held',
+    holdsHint: 'No tray admits it, nor any house blend made of it.',
+    heldLots: 'Lots on hold',
+    standingHold: 'What arrives later',
+    standsGuard: 'is compared and held at once',
+    noGuard: 'is not compared any more',
+    caught: 'Caught on arrival',
+    caughtLots: (number: number) => count(number, 'lot', 'lots'),
+    trays: 'Trays in setup',
+    noTrays: 'none has it on it now',
+    traysReached: (number: number) =>
+      `${count(number, 'tray has', 'trays have')} it now; the artist’s next step says so`,
+    toHolds: 'To all holds',
+    scopeHint: 'In words, as it was settled.',
+    amend: 'Widen or correct it',
+    history: (number: number) => `How it was amended: ${number} versions`,
+    firstScope: 'As it was opened',
+    amended: (number: number) => `Amendment ${number}`,
+    counts: 'counts now',
+    saidBy: (who: string, when: string) => `By ${who}, ${when}`,
+    because: (reason: string) => `Because: ${reason}`,
+    notice: 'The notice',
+    noticeHint: 'As it came, unchanged.',
+    noNotice: 'No notice was kept.',
+    showNotice: 'Show the text',
+    noticeFrom: (source: string, when: string) => `From ${source}, ${when}.`,
+    withdraw: 'Withdraw the recall',
+    withdrawHint: 'For a recall that was none. Its holds are released; its record stays.',
+    withdrawReason: 'Why it was none',
+    withdrawReasonHint: 'Such as: the maker took the notice back. Everything it held may be used again.',
+  },
+
+  closingObstacles: {
+    'undecided lots': (number: number) => `${count(number, 'lot', 'lots')} to decide`,
+    'clients not told': (number: number) => `${count(number, 'client', 'clients')} not told`,
+    'containers not found': (number: number) => `${count(number, 'container', 'containers')} not found`,
+    'stock without disposition': (number: number) =>
+      `${count(number, 'container', 'containers')} neither returned nor destroyed`,
+    'pieces unexplained': (number: number) => `${count(number, 'piece', 'pieces')} unexplained`,
+  } satisfies Record<ClosingObstacle, (number: number) => string>,
+
+  drills: {
+    title: 'Drills',
+    lead: 'A recall rehearsed on a real lot, against the clock. Nothing is held and nobody is told.',
+    start: 'Begin a drill',
+    startHint: 'The clock runs from now. Go the whole way as if it were real.',
+    on: 'On which lot',
+    random: 'On a lot that is drawn',
+    randomHint: 'Of those used in the last three years: nobody can prepare for it.',
+    chosenLot: 'On a lot that I choose',
+    wholeChain: 'In all studios of the chain',
+    begin: 'Start the clock',
+    findLot: 'Find the lot',
+    lotCode: 'Lot code',
+    find: 'Find',
+    noSuchLot: 'No lot here has this code.',
+    foundLots: 'Lots with this code',
+    history: 'Drills that were held',
+    historyHint: 'Each with its score. 100 % is said only when nothing is missing.',
+    none: 'None was held yet.',
+    drawn: 'the lot was drawn',
+    chosen: 'the lot was chosen',
+    traced: 'uses traced',
+    balanced: 'pieces balanced',
+    found: 'containers found',
+    minutes: 'minutes',
+    nothingToCount: 'nothing to count',
+    schedule: 'How often',
+    scheduleHint: 'When a drill is due, Today says so.',
+    due: 'a drill is due',
+    noRhythm: 'No rhythm is set.',
+    everyMonths: (months: number) => (months === 1 ? 'Every month.' : `Every ${months} months.`),
+    nextBy: (day: string) => `The next one by ${day}.`,
+    months: 'Every so many months',
+    monthsHint: 'Empty: as you like.',
+    nextOn: 'The next one by',
+    nextOnHint: 'Empty: none is asked for.',
+    scheduleOfChain: 'For all studios of the chain',
+    scheduleSaved: 'That is how it is from now on.',
+    steps: 'The drill',
+    stepsHint: 'Say when each step is done; the service’s clock counts.',
+    stepNames: {
+      'notice read': 'Notice read',
+      'scope settled': 'What is recalled is settled',
+      'stock listed': 'Stock listed',
+      'stock found': 'Stock found',
+      'exposures listed': 'Exposed clients listed',
+      'messages prepared': 'Messages prepared',
+      'balance drawn': 'Balance drawn',
+      closed: 'Closed',
+    } satisfies Record<DrillStep, string>,
+    took: (minutes: string) => `done, ${minutes} min`,
+    goTo: 'Go there',
+    goToOf: (step: string) => `Go there: ${step}`,
+    done: 'Done',
+    doneOf: (step: string) => `Done: ${step}`,
+    clock: 'Time since the drill began',
+  },
+
+  chainRecall: {
+    title: 'Studios of the chain',
+    hint: 'Numbers only. What is done in a studio is done there.',
+    noPart: 'not reached yet',
+    balanced: 'pieces balanced',
+  },
+
+  recordQuality: {
+    title: 'Record quality',
+    lead: 'How well uses are recorded: the better, the surer a recall finds everybody.',
+    from: 'From',
+    through: 'Through',
+    here: 'This studio',
+    hereHint: 'Left empty, the last year counts.',
+    ofChain: 'All studios of the chain',
+    ofChainHint: 'The same of each.',
+    uses: (number: number, from: string, through: string) =>
+      `${count(number, 'use', 'uses')} from ${from} through ${through}.`,
+    share: (percent: string, number: number) => `${percent} (${number})`,
+    none: 'nothing to count',
+    picked: 'lot picked from a list',
+    late: 'recorded late',
+    corrected: 'corrected',
+    againstRefusal: 'used against a refusal',
+  },
+
+  /** Why a lot is met, by code, where it is not said as the service says it. */
+  matchReasons: {} as Record<string, ((facts: MatchFacts) => string) | undefined>,
+  /** What to look at in a notice, by code, likewise. */
+  noticeRemarks: {} as Record<string, ((facts: RemarkFacts) => string) | undefined>,
 };

@@ -1,0 +1,30 @@
+import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
+import { DrillPart } from '../drills/drill-part.js';
+import { RecallFrame } from '../recall-frame.js';
+import { HoldsPart } from './holds-part.js';
+import { LotsPart } from './lots-part.js';
+import { NoticePart } from './notice-part.js';
+import { NumbersPart } from './numbers-part.js';
+import { ScopePart } from './scope-part.js';
+import { WithdrawPart } from './withdraw-part.js';
+
+/** What a recall is about, which lots it meets, and how far the answer has come. */
+export function OverviewPage({ standing, id }: { standing: StandingView; id: string }) {
+  return (
+    <RecallFrame standing={standing} recallId={id} part="overview">
+      {(recall) => (
+        <>
+          {recall.kind === 'drill' && <DrillPart standing={standing} recall={recall} />}
+          <NumbersPart standing={standing} recall={recall} />
+          <LotsPart standing={standing} recall={recall} />
+          {recall.kind === 'recall' && <HoldsPart standing={standing} recall={recall} />}
+          <ScopePart standing={standing} recall={recall} />
+          <NoticePart standing={standing} recall={recall} />
+          {recall.state === 'open' && standing.permissions.includes('answer recalls') && (
+            <WithdrawPart standing={standing} recall={recall} />
+          )}
+        </>
+      )}
+    </RecallFrame>
+  );
+}
