@@ -36,6 +36,9 @@ import { ExposuresController } from './exposures/exposures.controller.js';
 import { Exposures } from './exposures/exposures.service.js';
 import { LatestContacts } from './exposures/latest-contacts.service.js';
 import { PlannedSessions } from './exposures/planned-sessions.service.js';
+import { NoticeFileReader } from './notice-files/notice-file-reader.service.js';
+import { NoticeFiles } from './notice-files/notice-files.service.js';
+import { NoticeFilesController } from './notice-files.controller.js';
 import { NoticeReadings } from './notice-readings.service.js';
 import { Recall } from './recall.entity.js';
 import { RecallAmendment } from './recall-amendment.service.js';
@@ -95,6 +98,7 @@ export const recallsEntities = [
 @Module({
   imports: [IdentityModule, AlertsModule, CatalogueModule, StockModule, ClientsModule, SessionsModule],
   controllers: [
+    NoticeFilesController,
     RecallsController,
     ExposuresController,
     RecallContainersController,
@@ -115,6 +119,8 @@ export const recallsEntities = [
     RecallBalances,
     RecallNotices,
     NoticeReadings,
+    NoticeFileReader,
+    NoticeFiles,
     StatedScopes,
     RecallScoping,
     RecallHolds,

@@ -41,6 +41,7 @@ const studioRoutes: Record<string, string> = {
 
   'POST /recalls/readings': 'om..c.',
   'POST /recalls/matches': 'om..c.',
+  'POST /recalls/files': 'om..c.',
   'GET /recalls/notices': 'omarc.',
   'GET /recalls/notices/{noticeId}': 'omarc.',
   'POST /recalls/notices/{noticeId}/dismissal': 'om..c.',
