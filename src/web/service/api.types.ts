@@ -2294,6 +2294,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/recalls/files": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Reads a file of notices, notice by notice; writes nothing. With a fault in the file it is refused whole. */
+        post: operations["NoticeFiles_read"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/recalls/readings": {
         parameters: {
             query?: never;
@@ -6656,8 +6673,16 @@ export interface components {
             /** @description The sessions that were made. */
             rows: components["schemas"]["TakenInBookingView"][];
         };
-        ReadNoticeDto: {
+        ReadNoticeFileDto: {
+            /** @description As it stands in the file, up to 4,000,000 characters. */
             text: string;
+            /**
+             * @description A table by the columns of the documentation, enforcement reports as openFDA writes them, or a weekly report.
+             * @enum {string}
+             */
+            kind: "csv" | "enforcement json" | "safety gate xml";
+            /** @description From which notice of the file on, by the `next` of the answer before; left out: from the first. */
+            after?: number;
         };
         DaySpanView: {
             from: string | null;
@@ -6714,6 +6739,34 @@ export interface components {
             span: components["schemas"]["TextSpanView"] | null;
             facts: components["schemas"]["RemarkFactsView"];
             message: string;
+        };
+        FileNoticeView: {
+            /** @description Which of the file, from 1; of a table the row, as a spreadsheet counts it. */
+            number: number;
+            /** @description Everything that stands there, a line a field. */
+            text: string;
+            scope: components["schemas"]["LotScopeView"];
+            /** @description Stretches of the text and what they were read as; none where fields of their own said all. */
+            parts: components["schemas"]["ReadPartView"][];
+            remarks: components["schemas"]["NoticeRemarkView"][];
+            reference: string | null;
+            /** @description Who published it. */
+            issuer: string | null;
+            issuedOn: string | null;
+            classification: string | null;
+            risk: string | null;
+            remedy: string | null;
+        };
+        NoticeFileView: {
+            /** @description How many notices the file holds. */
+            notices: number;
+            /** @description In the order of the file, at most a hundred. */
+            items: components["schemas"]["FileNoticeView"][];
+            /** @description What to ask on with as `after`, with the file again; null: these were the last. */
+            next: number | null;
+        };
+        ReadNoticeDto: {
+            text: string;
         };
         MatchFactsView: {
             /** @description As the notice writes it. */
@@ -13761,6 +13814,40 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["TakenInBookingsView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    NoticeFiles_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReadNoticeFileDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["NoticeFileView"];
                 };
             };
             /** @description Anything else */
