@@ -27,12 +27,16 @@ it('says first what it is about, then what is to be known, with days as they are
 });
 
 it.each([
-  ['lot', 'L', {}, '/studios/s/stock/lots/L'],
-  ['container', 'C', {}, '/studios/s/stock/containers/C'],
-  ['product', 'P', {}, '/studios/s/stock/levels'],
-  ['use', 'U', { sessionId: 'S' }, '/studios/s/records/sessions/S'],
-  ['use', 'U', {}, undefined],
-  ['transfer', 'T', {}, undefined],
-])('leads from a %s to where something can be done', (subjectKind, subjectId, facts, path) => {
-  expect(pathOfAlert('s', { subjectKind, subjectId, facts })).toBe(path);
+  ['held where it came from', 'lot', 'L', {}, '/studios/s/stock/lots/L'],
+  ['use-by near', 'container', 'C', {}, '/studios/s/stock/containers/C'],
+  ['low stock', 'product', 'P', {}, '/studios/s/stock/levels'],
+  ['use against a refusal', 'use', 'U', { sessionId: 'S' }, '/studios/s/records/sessions/S'],
+  ['use against a refusal', 'use', 'U', {}, undefined],
+  ['in transit too long', 'transfer', 'T', {}, undefined],
+  ['recall open', 'recall', 'R', {}, '/studios/s/recalls/R'],
+  ['recall notice found', 'recall notice', 'N', {}, '/studios/s/recalls/notices'],
+  ['backup failed', 'studio', 's', {}, '/studios/s/records/backups'],
+  ['drill due', 'studio', 's', {}, '/studios/s/recalls/drills'],
+])('leads from “%s” of a %s to where something can be done', (kind, subjectKind, subjectId, facts, path) => {
+  expect(pathOfAlert('s', { kind, subjectKind, subjectId, facts })).toBe(path);
 });

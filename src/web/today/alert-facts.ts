@@ -1,7 +1,7 @@
 import type { Texts } from '../texts/en/english.js';
 import { writtenDay } from '../texts/written-dates.js';
 
-const names: readonly string[] = ['maker', 'product', 'shade'];
+const names: readonly string[] = ['recall', 'maker', 'product', 'shade'];
 
 /**
  * The facts of an alert as a reader needs them: what it is about first, then each by its name. Ids are left out, and what

@@ -4,10 +4,11 @@ import { pathOf } from '../frame/places.js';
 /** The page on which something can be done about an alert; undefined when there is none. */
 export function pathOfAlert(
   studioId: string,
-  { subjectKind, subjectId, facts }: Pick<AlertView, 'subjectKind' | 'subjectId' | 'facts'>,
+  { kind, subjectKind, subjectId, facts }: Pick<AlertView, 'kind' | 'subjectKind' | 'subjectId' | 'facts'>,
 ): string | undefined {
   const stock = { studioId, area: 'stock' } as const;
   const records = { studioId, area: 'records' } as const;
+  const recalls = { studioId, area: 'recalls' } as const;
   switch (subjectKind) {
     case 'lot':
       return pathOf(stock, 'lots', subjectId);
@@ -18,8 +19,12 @@ export function pathOfAlert(
       return pathOf(stock, 'levels');
     case 'use':
       return typeof facts.sessionId === 'string' ? pathOf(records, 'sessions', facts.sessionId) : undefined;
+    case 'recall':
+      return pathOf(recalls, subjectId);
+    case 'recall notice':
+      return pathOf(recalls, 'notices');
     case 'studio':
-      return pathOf(records, 'backups');
+      return kind === 'drill due' ? pathOf(recalls, 'drills') : pathOf(records, 'backups');
     default:
       return undefined;
   }

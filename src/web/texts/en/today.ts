@@ -48,11 +48,15 @@ export const todayTexts = {
       'opened life ending': 'Opened life ending',
       'expired on the shelf': 'Expired on the shelf',
       'backup failed': 'A backup failed',
+      'notice source failing': 'Published notices cannot be fetched',
       'backup overdue': 'No good backup for too long',
       'use against a refusal': 'Used against a refusal',
       'same code, other use-by': 'One lot code, several use-by dates',
       'in transit too long': 'Under way for long',
       'held where it came from': 'Held where it came from',
+      'recall open': 'Recall open',
+      'recall notice found': 'A published notice meets something here',
+      'drill due': 'A recall drill is due',
     } as Record<string, string | undefined>,
     /** By the name of the fact. */
     facts: {
@@ -78,6 +82,10 @@ export const todayTexts = {
       sentOn: 'sent on',
       lines: 'lines',
       holdKinds: 'kind',
+      affectedLots: 'lots affected',
+      undecidedLots: 'lots to decide',
+      reference: 'number',
+      dueOn: 'due by',
     } as Record<string, string | undefined>,
     /** Words that stand as values of facts, where they are not said as they are. */
     values: {} as Record<string, string | undefined>,
