@@ -172,8 +172,12 @@ describe.each(engines)('a recall, on %s', (engine) => {
       kind: 'pigment',
       makerId: studio.makerId,
       name: 'Our umber',
+      volumeMicrolitres: 10_000,
       pigmentRole: 'colour',
     });
+    for (const { containers } of [parent, thinner]) {
+      await service.made(`/containers/${containers[0]?.id}/open`);
+    }
     const blend = await service.made<{ containerId: string }>('/blends', {
       productId: ours.id,
       parents: [parent, thinner].map(({ containers }) => ({

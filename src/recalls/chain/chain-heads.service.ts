@@ -29,11 +29,11 @@ export class ChainHeads {
    */
   async require(actor: Actor): Promise<{ studioId: string; name: string }[]> {
     const studios = await this.database.read<LedStudio>(
-      `SELECT studio.id AS "studioId", studio.name, studio.time_zone AS "timeZone", leading.role, leading.until
-       FROM studio LEFT JOIN person AS leading
-         ON leading.studio_id = studio.id AND leading.state = 'active' AND leading.account_id = (
+      `SELECT studio.id AS "studioId", studio.name, studio.time_zone AS "timeZone", leader.role, leader.until
+       FROM studio LEFT JOIN person AS leader
+         ON leader.studio_id = studio.id AND leader.state = 'active' AND leader.account_id = (
            SELECT account_id FROM person WHERE person.studio_id = $2 AND person.id = $3)
-         OR leading.studio_id = studio.id AND leading.studio_id = $2 AND leading.id = $3 AND leading.state = 'active'
+         OR leader.studio_id = studio.id AND leader.studio_id = $2 AND leader.id = $3 AND leader.state = 'active'
        WHERE studio.chain_id = $1 ORDER BY studio.created_at, studio.id`,
       [actor.chainId, actor.studioId, actor.personId],
     );

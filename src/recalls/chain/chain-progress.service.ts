@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/actor.js';
 import { Database } from '../../platform/database/database.js';
-import { obstaclesTo } from '../closing/closing-obstacles.js';
+import { explainedPieces, obstaclesTo } from '../closing/closing-obstacles.js';
 import { obstacleView } from '../closing/readiness.service.js';
 import { RecallFigures } from '../closing/recall-figures.service.js';
 import { percent } from '../drills/drill-score.js';
@@ -46,7 +46,7 @@ export class ChainProgress {
         containersFound: containers.found,
         clientsExposed: clients.exposed,
         clientsSettled: clients.reached + clients.refused + clients.unreachable,
-        balancedPercent: percent(balance.pieces - balance.unexplainedPieces, balance.pieces),
+        balancedPercent: percent(explainedPieces({ balance }), balance.pieces),
         obstacles: obstaclesTo(kind, { lots, clients, containers, balance, ...rest }).map(obstacleView),
       });
     }

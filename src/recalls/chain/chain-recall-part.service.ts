@@ -7,6 +7,7 @@ import { OtherEnds } from '../../stock/transfers/other-ends.service.js';
 import { Recall } from '../recall.entity.js';
 import { RecallClosing } from '../recall-closing.entity.js';
 import { RecallEnding } from '../recall-ending.service.js';
+import type { Told } from '../recall-holds.service.js';
 import { RecallNotice } from '../recall-notice.entity.js';
 import { RecallScope } from '../recall-scope.entity.js';
 import { RecallScoping } from '../recall-scoping.service.js';
@@ -33,27 +34,31 @@ export class ChainRecallPart {
 
   /** Brings the studio's part up to what the recall says now. Doing it twice changes nothing more. */
   async follow(actor: Actor, recallId: string): Promise<void> {
-    const origin = await this.origin(actor, recallId);
-    if (!origin) return;
-    const told: string[] = [];
-    await this.transactions.write(
+    const told = await this.transactions.write(
       actor,
       { id: null, action: 'recalls.follow', subject: { kind: 'recall', id: recallId }, content: null },
-      async (transaction) => {
-        await transaction.lock('recall', [recallId]);
-        const part = await this.part(transaction, origin);
-        const written = await this.writtenScopes(transaction, recallId);
-        for (const scope of origin.scopes.slice(written)) {
-          told.push(...(await this.writeScope(transaction, part, scope, origin)));
-        }
-        if (origin.withdrawal !== null && part.state !== 'withdrawn') {
-          const { id, reason, occurredAt } = origin.withdrawal;
-          const said = { id, reason: reason ?? '', signedBy: null, occurredAt };
-          told.push(...(await this.ending.withdraw(transaction, part, said)));
-        }
-      },
+      (transaction) => this.followIn(transaction, recallId),
     );
     await this.otherEnds.judge(told);
+  }
+
+  /** The same in the caller's transaction. @returns the studios to be told once it is committed */
+  async followIn(transaction: Transaction, recallId: string): Promise<Told> {
+    const told: Told = [];
+    const origin = await this.origin(transaction.actor, recallId);
+    if (!origin) return told;
+    await transaction.lock('recall', [recallId]);
+    const part = await this.part(transaction, origin);
+    const written = await this.writtenScopes(transaction, recallId);
+    for (const scope of origin.scopes.slice(written)) {
+      told.push(...(await this.writeScope(transaction, part, scope, origin)));
+    }
+    if (origin.withdrawal !== null && part.state !== 'withdrawn') {
+      const { id, reason, occurredAt } = origin.withdrawal;
+      const said = { id, reason: reason ?? '', signedBy: null, occurredAt };
+      told.push(...(await this.ending.withdraw(transaction, part, said)));
+    }
+    return told;
   }
 
   private async origin({ chainId }: Actor, recallId: string): Promise<Origin | undefined> {
@@ -114,7 +119,7 @@ export class ChainRecallPart {
     part: Recall,
     scope: RecallScope,
     { notices }: Origin,
-  ): Promise<string[]> {
+  ): Promise<Told> {
     const { studioId, recordedAt, actor } = transaction;
     const { personId, via } = actor;
     const notice = scope.noticeId === null ? undefined : notices.get(scope.noticeId);

@@ -1,4 +1,11 @@
-import { Injectable, Logger, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
+import {
+  Injectable,
+  Logger,
+  type OnApplicationBootstrap,
+  type OnModuleDestroy,
+  type OnModuleInit,
+} from '@nestjs/common';
+import { FoundedStudios } from '../../identity/founded-studios.service.js';
 import { StudioActors } from '../../identity/studio-actors.service.js';
 import { Database } from '../../platform/database/database.js';
 import { ProcessRole } from '../../platform/process-role.js';
@@ -9,10 +16,10 @@ const lookMilliseconds = 30_000;
 /**
  * Lets every studio of a chain follow a recall that was opened, amended or withdrawn for all of them. A write touches one
  * studio, so each part is a write of its own, by the service itself. What is missed, by a fault or the end of the process,
- * is found at the next look, and so is a studio that was founded since.
+ * is found at the next look. A studio that is founded later begins with the recalls of its chain.
  */
 @Injectable()
-export class ChainRecalls implements OnApplicationBootstrap, OnModuleDestroy {
+export class ChainRecalls implements OnModuleInit, OnApplicationBootstrap, OnModuleDestroy {
   private readonly logger = new Logger('recalls');
   private timer: NodeJS.Timeout | undefined;
   private looking: Promise<void> | undefined;
@@ -22,7 +29,20 @@ export class ChainRecalls implements OnApplicationBootstrap, OnModuleDestroy {
     private readonly role: ProcessRole,
     private readonly studioActors: StudioActors,
     private readonly part: ChainRecallPart,
+    private readonly foundedStudios: FoundedStudios,
   ) {}
+
+  onModuleInit(): void {
+    this.foundedStudios.register(async (transaction) => {
+      const recalls = await transaction.query<{ id: string }>(
+        `SELECT id FROM recall
+         WHERE chain_id = $1 AND chain_wide = 1 AND studio_id = opened_in_studio_id AND state <> 'withdrawn'
+         ORDER BY opened_at, id`,
+        [transaction.actor.chainId],
+      );
+      for (const { id } of recalls) await this.part.followIn(transaction, id);
+    });
+  }
 
   onApplicationBootstrap(): void {
     if (!this.role.serving) return;
