@@ -73,7 +73,7 @@ function isPartOf(words: readonly string[], whole: readonly string[]): boolean {
 
 function isNameSlip(one: string, other: string): boolean {
   const digits = (text: string) => text.replace(/\D/g, '');
-  return digits(one) === digits(other) && isLikelySlip(one, other);
+  return isLikelySlip(one, other) && digits(one) === digits(other);
 }
 
 /** `words` without these at its beginning, where something is left then. */
