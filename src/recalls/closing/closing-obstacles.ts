@@ -16,12 +16,19 @@ export interface ClosingFacts {
     /** Erased before they were told: nobody knows any more who they were. */
     erased: number;
   };
-  /** Containers that are to be found, by the latest look for them; what was disposed of counts as found. */
+  /** Containers that are to be found, by the latest look for them; what was disposed of, or used up since, is found. */
   containers: { toFind: number; found: number; notFound: number; notLookedFor: number };
-  /** What is still here of it and was not disposed of; containers that were looked for in vain are not counted again. */
+  /** What is still here of affected lots; containers that were looked for in vain are not counted again. */
   remaining: { containers: number; pieces: number; microlitres: number };
-  /** The mass balance of the affected lots. */
-  balance: { lots: number; pieces: number; unexplainedPieces: number };
+  /** The mass balance of the lots and the blends made of them: what came in, and what of it is not accounted for. */
+  balance: {
+    lots: number;
+    pieces: number;
+    /** In containers that are not found. */
+    missingPieces: number;
+    /** For any other reason, such as a count that found fewer. */
+    unexplainedPieces: number;
+  };
 }
 
 export type CountedAs =
@@ -94,6 +101,11 @@ export function notOverridden(
   overridden: readonly ClosingObstacle[],
 ): Obstacle[] {
   return obstacles.filter(({ obstacle }) => !overridden.includes(obstacle));
+}
+
+/** Pieces that are accounted for, of all that came in. */
+export function explainedPieces({ balance }: Pick<ClosingFacts, 'balance'>): number {
+  return Math.max(0, balance.pieces - balance.missingPieces - balance.unexplainedPieces);
 }
 
 /** One obstacle as a sentence. */

@@ -47,7 +47,7 @@ export class ContainerFiguresView {
   notLookedFor: number;
 }
 
-/** What is still here of it; volumes are estimates. */
+/** What is still here of affected lots, and was not looked for in vain; volumes are estimates. */
 export class RemainingFiguresView {
   containers: number;
   pieces: number;
@@ -58,6 +58,9 @@ export class BalanceFiguresView {
   lots: number;
   /** Pieces that came in. */
   pieces: number;
+  /** Of these, in containers that are not found. */
+  missingPieces: number;
+  /** Of these, not accounted for by any other reason, such as a count that found fewer. */
   unexplainedPieces: number;
 }
 

@@ -56,6 +56,16 @@ export class Recipients {
     return totals as Record<ContactAudience, TellTotals>;
   }
 
+  /** Everybody of one audience. Works inside a transaction and outside. */
+  async everybody(
+    read: Read,
+    studioId: string,
+    recallId: string,
+    audience: ContactAudience,
+  ): Promise<Recipient[]> {
+    return this.of(read, studioId, recallId, audience, await this.attempts.of(read, studioId, recallId));
+  }
+
   /** @throws Problem not-found; invalid-fields when `after` is nobody of them */
   async list(
     actor: Actor,

@@ -4,7 +4,7 @@ import { Clock } from '../../platform/clock.js';
 import { Database, type Read } from '../../platform/database/database.js';
 import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
-import type { ClosingFacts } from '../closing/closing-obstacles.js';
+import { type ClosingFacts, explainedPieces } from '../closing/closing-obstacles.js';
 import { RecallFigures } from '../closing/recall-figures.service.js';
 import { type KnownRecall, RecallRegister } from '../recall-register.service.js';
 import { RecallStep } from '../recall-step.entity.js';
@@ -82,7 +82,7 @@ export class RecallSteps {
     return drillScore({
       ...(await this.figures.uses(read, studioId, recall.id)),
       pieces: facts.balance.pieces,
-      explainedPieces: facts.balance.pieces - facts.balance.unexplainedPieces,
+      explainedPieces: explainedPieces(facts),
       containersToFind: facts.containers.toFind,
       containersFound: facts.containers.found,
       startedAt: recall.openedAt,

@@ -94,15 +94,17 @@ export class ReportExposureView {
   productName: string;
   shade: string | null;
   certainty: 'certain' | 'possible';
-  /** True: in it through a house blend. */
-  throughBlend: boolean;
+  /** As itself, within a house blend, or open on that day while the use was recorded as another lot. */
+  as: 'itself' | 'house blend' | 'another open lot that day';
 }
 
 export class ReportExposuresView {
   clients: number;
+  certainClients: number;
   sessions: number;
-  certain: number;
-  possible: number;
+  certainSessions: number;
+  /** Recorded by mistake and taken back; they expose nobody. */
+  reversedUses: number;
   items: ReportExposureView[];
   /** How many are not listed here; the spreadsheet of exposures has them all. */
   leftOut: number;
@@ -112,9 +114,10 @@ export class ReportExposuresView {
 export class ReportToldClientView {
   clientId: string;
   clientReference: string;
+  certainty: 'certain' | 'possible' | null;
+  erased: boolean;
   attempts: number;
-  /** Of the latest attempt; null: not tried. */
-  outcome: string | null;
+  standing: 'not tried' | 'reached' | 'refused' | 'no answer' | 'message left' | 'unreachable';
   lastAt: string | null;
 }
 
@@ -130,27 +133,39 @@ export class ReportContactsView {
   leftOut: number;
 }
 
+export class ReportUnexplainedView {
+  reason: string;
+  pieces: number;
+  /** An estimate. */
+  microlitres: number;
+}
+
 /** Where the pieces of a lot went. Volumes are estimates in microlitres. */
 export class ReportBalanceView {
   lotId: string;
   code: string | null;
   productName: string;
   shade: string | null;
-  /** True: a house blend that is made of a lot of the recall. */
-  blend: boolean;
-  receivedPieces: number;
-  producedPieces: number;
-  transferredInPieces: number;
-  adjustedPieces: number;
+  /** True: a house blend in which a lot of the recall is. */
+  isBlend: boolean;
+  standing: 'affected' | 'undecided';
+  cameInPieces: number;
   usedPieces: number;
+  emptiedPieces: number;
   blendedPieces: number;
   wastedPieces: number;
   returnedPieces: number;
   transferredOutPieces: number;
+  /** On hand, and found by somebody who looked for it. */
+  foundPieces: number;
+  notAccountedPieces: number;
   onHandPieces: number;
-  receivedMicrolitres: number;
+  cameInMicrolitres: number;
   usedMicrolitres: number;
   onHandMicrolitres: number;
+  unexplained: ReportUnexplainedView[];
+  /** Of the pieces, whole per cent, rounded down; null: none came in. */
+  balancedPercent: number | null;
 }
 
 export class ReportContainerView {
@@ -161,7 +176,9 @@ export class ReportContainerView {
   productName: string;
   form: string;
   /** By the latest look for it. */
-  found: 'found' | 'not found' | 'not looked for';
+  standing: 'not looked for' | 'found' | 'not found' | 'disposed' | 'gone';
+  /** Left by the book. */
+  pieces: number;
   foundAt: string | null;
   personId: string | null;
   tag: string | null;

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { Paper } from '../../platform/drawing/paper.js';
 import { drawPdf } from '../../platform/drawing/pdf.js';
+import { explainedPieces } from '../closing/closing-obstacles.js';
 import type { RecallReportView } from './recall-report.views.js';
 import { writtenInstant } from './report-instants.js';
 
@@ -8,6 +9,7 @@ import { writtenInstant } from './report-instants.js';
 export const mostRowsDrawn = 1_000;
 
 type Report = RecallReportView;
+type Balance = Report['balance'][number];
 
 /** Draws the report of a recall as a document that a studio can hand to an inspector. */
 @Injectable()
@@ -97,7 +99,7 @@ function drawStanding({ report, paper, at, person }: Pen): void {
     [String(lots.affected), lots.affected === 1 ? 'lot affected' : 'lots affected'],
     [String(lots.undecided), lots.undecided === 1 ? 'lot undecided' : 'lots undecided'],
     [`${containers.found} of ${containers.toFind}`, 'containers found'],
-    [`${balance.pieces - balance.unexplainedPieces} of ${balance.pieces}`, 'pieces accounted for'],
+    [`${explainedPieces(figures)} of ${balance.pieces}`, 'pieces accounted for'],
     [String(clients.exposed), clients.exposed === 1 ? 'client exposed' : 'clients exposed'],
     [String(report.exposures.sessions), 'sessions'],
     [recall.kind === 'drill' ? '–' : String(clients.reached), 'clients reached'],
@@ -169,14 +171,15 @@ function drawLots({ report, paper, at, person }: Pen): void {
 }
 
 function drawExposures({ report, paper }: Pen): void {
-  const { clients, sessions, certain, possible, items, leftOut } = report.exposures;
+  const { clients, certainClients, sessions, certainSessions, reversedUses, items, leftOut } =
+    report.exposures;
   paper.section('Exposed clients');
   if (sessions === 0) {
     paper.paragraph('No client was exposed: no session used these lots, nor a blend made of them.');
     return;
   }
   paper.paragraph(
-    `${clients} clients in ${sessions} sessions: ${certain} sessions certainly, ${possible} possibly. Clients are named by their reference only.`,
+    `${clients} clients in ${sessions} sessions; certainly ${certainClients} clients in ${certainSessions} sessions, the others possibly. ${reversedUses === 0 ? '' : `${reversedUses} uses were recorded by mistake and taken back; they expose nobody. `}Clients are named by their reference only.`,
   );
   paper.table(
     [
@@ -189,7 +192,10 @@ function drawExposures({ report, paper }: Pen): void {
       {
         title: 'Certainty',
         share: 15,
-        text: ({ certainty, throughBlend }) => (throughBlend ? `${certainty}, in a blend` : certainty),
+        text: ({ certainty, as }) =>
+          as === 'itself'
+            ? certainty
+            : `${certainty}, ${as === 'house blend' ? 'in a blend' : 'open that day'}`,
       },
     ],
     cut(paper, items, 'exposures', leftOut),
@@ -219,8 +225,13 @@ function drawContacts({ report, paper, at }: Pen): void {
     [
       { title: 'Client', share: 25, text: ({ clientReference }) => clientReference },
       { title: 'Attempts', share: 15, align: 'right', text: ({ attempts }) => String(attempts) },
-      { title: 'Latest outcome', share: 35, text: ({ outcome }) => outcome ?? 'not tried' },
-      { title: 'Latest attempt', share: 25, text: ({ lastAt }) => at(lastAt) },
+      { title: 'Exposed', share: 15, text: ({ certainty }) => certainty ?? '–' },
+      {
+        title: 'How it stands',
+        share: 25,
+        text: ({ standing, erased }) => (erased ? `${standing}, erased` : standing),
+      },
+      { title: 'Latest attempt', share: 20, text: ({ lastAt }) => at(lastAt) },
     ],
     cut(paper, clients, 'clients', leftOut),
   );
@@ -238,7 +249,7 @@ function drawContainers({ report, paper, at, person }: Pen): void {
       { title: 'Product', share: 22, text: ({ productName }) => productName },
       { title: 'Lot', share: 13, text: ({ lotCode }) => lotCode ?? 'no code' },
       { title: 'Form', share: 8, text: ({ form }) => form },
-      { title: 'Found', share: 14, text: ({ found }) => found },
+      { title: 'Standing', share: 14, text: ({ standing }) => standing },
       { title: 'Tag', share: 12, text: ({ tag }) => tag ?? '–' },
       {
         title: 'When and who',
@@ -282,49 +293,52 @@ function drawBalance({ report, paper }: Pen): void {
     return;
   }
   paper.paragraph(
-    'Pieces are exact; a bottle is one piece. Volumes are estimates. In = received, produced, transferred in; out = the rest.',
+    'Pieces are exact; a bottle is one piece. Volumes are estimates. What came in = used + emptied + blended + wasted + returned + sent + found + not accounted for.',
     'soft',
   );
-  const pieces = (title: string, of: (row: Report['balance'][number]) => number) => ({
+  const pieces = (title: string, of: (row: Balance) => number) => ({
     title,
     share: 8,
     align: 'right' as const,
-    text: (row: Report['balance'][number]) => String(of(row)),
+    text: (row: Balance) => String(of(row)),
+  });
+  const volume = (title: string, of: (row: Balance) => number) => ({
+    ...pieces(title, of),
+    share: 10,
+    text: (row: Balance) => millilitres(of(row)),
   });
   paper.table(
     [
-      { title: 'Product', share: 20, text: (row) => `${productOf(row)}${row.blend ? ' (blend)' : ''}` },
+      { title: 'Product', share: 20, text: (row) => `${productOf(row)}${row.isBlend ? ' (blend)' : ''}` },
       { title: 'Lot', share: 11, text: ({ code }) => code ?? 'no code' },
-      pieces('In', (row) => row.receivedPieces + row.producedPieces + row.transferredInPieces),
-      pieces('Adj.', (row) => row.adjustedPieces),
+      pieces('In', (row) => row.cameInPieces),
       pieces('Used', (row) => row.usedPieces),
-      pieces('Blend.', (row) => row.blendedPieces),
-      pieces('Waste', (row) => row.wastedPieces),
-      pieces('Ret.', (row) => row.returnedPieces),
+      pieces('Emptied', (row) => row.emptiedPieces),
+      pieces('Blended', (row) => row.blendedPieces),
+      pieces('Wasted', (row) => row.wastedPieces),
+      pieces('Returned', (row) => row.returnedPieces),
       pieces('Sent', (row) => row.transferredOutPieces),
-      pieces('Here', (row) => row.onHandPieces),
-      {
-        title: 'Used, est.',
-        share: 11,
-        align: 'right',
-        text: ({ usedMicrolitres }) => millilitres(usedMicrolitres),
-      },
-      {
-        title: 'Here, est.',
-        share: 11,
-        align: 'right',
-        text: ({ onHandMicrolitres }) => millilitres(onHandMicrolitres),
-      },
+      pieces('Found', (row) => row.foundPieces),
+      pieces('Open', (row) => row.notAccountedPieces),
+      volume('Used, est.', (row) => row.usedMicrolitres),
+      volume('Here, est.', (row) => row.onHandMicrolitres),
     ],
     cut(paper, report.balance, 'lots'),
   );
-  const { pieces: all, unexplainedPieces } = report.figures.balance;
-  paper.paragraph(
-    unexplainedPieces === 0
-      ? `All ${all} pieces are accounted for.`
-      : `${unexplainedPieces} of ${all} pieces are not accounted for: counted as missing, or not found when they were looked for.`,
-    unexplainedPieces === 0 ? 'plain' : 'warning',
+  const open = report.balance.flatMap(({ code, unexplained }) =>
+    unexplained.filter(({ pieces: count }) => count > 0).map((part) => ({ code, ...part })),
   );
+  if (open.length === 0) paper.paragraph(`All ${report.figures.balance.pieces} pieces are accounted for.`);
+  else {
+    paper.table(
+      [
+        { title: 'Lot', share: 20, text: ({ code }) => code ?? 'no code' },
+        { title: 'Not accounted for because', share: 60, text: ({ reason }) => reason },
+        { title: 'Pieces', share: 20, align: 'right', text: ({ pieces: count }) => String(count) },
+      ],
+      cut(paper, open, 'reasons'),
+    );
+  }
 }
 
 function drawSteps({ report, paper, at, person }: Pen): void {

@@ -1,7 +1,12 @@
 import { Injectable } from '@nestjs/common';
-import type { Read } from '../../platform/database/database.js';
+import { placeholders, type Read } from '../../platform/database/database.js';
 import type { LotScope } from '../../stock/lot-matching/lot-scope.js';
-import { recallLots, recallReach } from '../recall-lots.query.js';
+import { RecallAccounts } from '../balance/recall-accounts.service.js';
+import { Recipients } from '../contacts/recipients.service.js';
+import { reachedLots, recallContainers } from '../containers/recall-containers.query.js';
+import { ExposedSessions } from '../exposures/exposed-sessions.service.js';
+import { Exposures } from '../exposures/exposures.service.js';
+import { recallLots } from '../recall-lots.query.js';
 import type {
   ReportBalanceView,
   ReportContactsView,
@@ -12,13 +17,14 @@ import type {
   ReportLotView,
   ReportScopeView,
   ReportStudioView,
-  ReportToldClientView,
 } from './recall-report.views.js';
 import type { TimelineFacts } from './report-timeline.js';
 import { scopeWords } from './scope-words.js';
 
 /** So many exposures, clients and containers a report lists; all are counted, and the spreadsheets have them all. */
-export const mostListed = 20_000;
+const mostListed = 20_000;
+const usesAtOnce = 1_000;
+const idsPerQuestion = 500;
 
 type ScopeRow = Omit<ReportScopeView, 'words'> & { scope: string; lots: number };
 type LotRow = Omit<ReportLotView, 'reasons' | 'decision'> & {
@@ -28,24 +34,16 @@ type LotRow = Omit<ReportLotView, 'reasons' | 'decision'> & {
   decidedAt: string | null;
   decidedBy: string | null;
 };
-type ExposureRow = Omit<ReportExposureView, 'day' | 'throughBlend' | 'certainty'> & {
-  at: string;
-  throughBlend: number;
-  certain: number;
-};
-
-const lotCode = (lotId: string) => `(SELECT lot_code.code FROM lot_code
-  WHERE lot_code.studio_id = $1 AND lot_code.lot_id = ${lotId} AND lot_code.superseded_at IS NULL
-  ORDER BY CASE lot_code.kind WHEN 'lot' THEN 0 WHEN 'batch' THEN 1 ELSE 2 END, lot_code.code LIMIT 1)`;
-
-const reached = `WITH RECURSIVE ${recallLots}, ${recallReach}`;
-
-const notReversed = `NOT EXISTS (SELECT 1 FROM session_use_reversal AS reversal
-  WHERE reversal.studio_id = $1 AND reversal.use_id = session_use.id)`;
-
 /** Reads what a report of a recall is drawn up from. Everything is looked up in whole sets. */
 @Injectable()
 export class ReportRows {
+  constructor(
+    private readonly totals: Exposures,
+    private readonly exposedSessions: ExposedSessions,
+    private readonly recipients: Recipients,
+    private readonly accounts: RecallAccounts,
+  ) {}
+
   async studio(read: Read, studioId: string): Promise<ReportStudioView> {
     const [studio] = await read<ReportStudioView>(
       'SELECT id, name, time_zone AS "timeZone" FROM studio WHERE id = $1',
@@ -92,7 +90,7 @@ export class ReportRows {
            row_number() OVER (PARTITION BY lot_id ORDER BY recorded_at DESC, id DESC) AS place
          FROM recall_lot_decision WHERE studio_id = $1 AND recall_id = $2)
        SELECT lot.id AS "lotId", maker.name AS "makerName", product.name AS "productName", product.shade,
-         ${lotCode('lot.id')} AS code, lot.use_by AS "useBy", recall_lots.grade, recall_lots.reasons,
+         lot.code, lot.use_by AS "useBy", recall_lots.grade, recall_lots.reasons,
          recall_lots.standing, decided.decision, decided.reason AS "decisionReason",
          decided.recorded_at AS "decidedAt", decided.person_id AS "decidedBy"
        FROM recall_lots
@@ -100,7 +98,7 @@ export class ReportRows {
          JOIN product ON product.chain_id = lot.chain_id AND product.id = lot.product_id
          JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
          LEFT JOIN decided ON decided.lot_id = lot.id AND decided.place = 1
-       ORDER BY product.name, coalesce(product.shade, ''), code, lot.id`,
+       ORDER BY product.name, coalesce(product.shade, ''), lot.code, lot.id`,
       [studioId, recallId],
     );
     return rows.map(({ reasons, decision, decisionReason, decidedAt, decidedBy, ...lot }) => ({
@@ -115,52 +113,42 @@ export class ReportRows {
     }));
   }
 
+  /** Every session with every lot of the recall that was in it. */
   async exposures(
     read: Read,
     studioId: string,
     recallId: string,
     dayOf: (instant: string) => string,
   ): Promise<ReportExposuresView> {
-    const rows = await read<ExposureRow>(
-      `${reached},
-       sources AS (
-         SELECT lot_id, source_lot_id, standing, max(depth) AS depth FROM recall_reach
-         GROUP BY lot_id, source_lot_id, standing),
-       exposed AS (
-         SELECT session_use.session_id, session_use.client_id, sources.source_lot_id,
-           max(CASE WHEN sources.standing = 'affected' AND session_use.known_by <> 'picked from a list'
-             THEN 1 ELSE 0 END) AS certain,
-           min(sources.depth) AS through_blend, min(session_use.occurred_at) AS at
-         FROM sources CROSS JOIN session_use
-         WHERE session_use.studio_id = $1 AND session_use.lot_id = sources.lot_id AND ${notReversed}
-         GROUP BY session_use.session_id, session_use.client_id, sources.source_lot_id)
-       SELECT exposed.client_id AS "clientId", client.reference AS "clientReference",
-         exposed.session_id AS "sessionId", exposed.at, session.visit_kind AS "visitKind",
-         session.body_place AS "bodyPlace", exposed.source_lot_id AS "lotId",
-         ${lotCode('exposed.source_lot_id')} AS "lotCode", product.name AS "productName", product.shade,
-         exposed.certain, exposed.through_blend AS "throughBlend"
-       FROM exposed
-         JOIN client ON client.studio_id = $1 AND client.id = exposed.client_id
-         JOIN session ON session.studio_id = $1 AND session.id = exposed.session_id
-         JOIN lot ON lot.studio_id = $1 AND lot.id = exposed.source_lot_id
-         JOIN product ON product.chain_id = lot.chain_id AND product.id = lot.product_id
-       ORDER BY client.reference, exposed.at, exposed.session_id, exposed.source_lot_id`,
-      [studioId, recallId],
+    const { clients, certainClients, sessions, certainSessions, reversedUses } = await this.totals.totals(
+      read,
+      studioId,
+      recallId,
     );
-    const certain = new Set(rows.filter((row) => row.certain === 1).map(({ sessionId }) => sessionId));
-    const sessions = new Set(rows.map(({ sessionId }) => sessionId));
+    const rows = new Map<string, ReportExposureView>();
+    for await (const part of this.exposedSessions.all(studioId, recallId, usesAtOnce)) {
+      for (const { session, use } of part) {
+        for (const { lotId, lotCode, productName, shade, as } of use.lots) {
+          const key = `${session.sessionId} ${lotId}`;
+          const known = rows.get(key);
+          if (known?.certainty === 'certain') continue;
+          const { sessionId, clientId, clientReference, visitKind, bodyPlace } = session;
+          const row = { lotId, lotCode, productName, shade, as, certainty: use.certainty };
+          if (known) Object.assign(known, row);
+          else {
+            rows.set(key, {
+              ...{ clientId, clientReference, sessionId, visitKind, bodyPlace },
+              day: dayOf(session.occurredAt),
+              ...row,
+            });
+          }
+        }
+      }
+    }
     return {
-      clients: new Set(rows.map(({ clientId }) => clientId)).size,
-      sessions: sessions.size,
-      certain: certain.size,
-      possible: sessions.size - certain.size,
-      items: rows.slice(0, mostListed).map(({ at, certain: surely, throughBlend, ...row }) => ({
-        ...row,
-        day: dayOf(at),
-        certainty: surely === 1 ? 'certain' : 'possible',
-        throughBlend: throughBlend > 0,
-      })),
-      leftOut: Math.max(0, rows.length - mostListed),
+      ...{ clients, certainClients, sessions, certainSessions, reversedUses },
+      items: [...rows.values()].slice(0, mostListed),
+      leftOut: Math.max(0, rows.size - mostListed),
     };
   }
 
@@ -170,79 +158,91 @@ export class ReportRows {
        WHERE studio_id = $1 AND recall_id = $2 GROUP BY audience, outcome ORDER BY audience, outcome`,
       [studioId, recallId],
     );
-    const clients = await read<ReportToldClientView>(
-      `${reached},
-       exposed AS (
-         SELECT DISTINCT session_use.client_id
-         FROM (SELECT DISTINCT lot_id FROM recall_reach) AS reached CROSS JOIN session_use
-         WHERE session_use.studio_id = $1 AND session_use.lot_id = reached.lot_id AND ${notReversed}),
-       attempts AS (
-         SELECT client_id, outcome, recorded_at, count(*) OVER (PARTITION BY client_id) AS attempts,
-           row_number() OVER (PARTITION BY client_id ORDER BY recorded_at DESC, id DESC) AS place
-         FROM recall_contact WHERE studio_id = $1 AND recall_id = $2 AND client_id IS NOT NULL),
-       concerned AS (SELECT client_id FROM exposed UNION SELECT client_id FROM attempts)
-       SELECT client.id AS "clientId", client.reference AS "clientReference",
-         coalesce(attempts.attempts, 0) AS attempts, attempts.outcome, attempts.recorded_at AS "lastAt"
-       FROM concerned JOIN client ON client.studio_id = $1 AND client.id = concerned.client_id
-         LEFT JOIN attempts ON attempts.client_id = concerned.client_id AND attempts.place = 1
-       ORDER BY client.reference, client.id`,
-      [studioId, recallId],
+    const everybody = await this.recipients.everybody(read, studioId, recallId, 'client');
+    const listed = everybody.slice(0, mostListed);
+    const references = await this.references(
+      read,
+      studioId,
+      listed.map(({ id }) => id),
     );
     return {
       counts,
-      clients: clients.slice(0, mostListed),
-      leftOut: Math.max(0, clients.length - mostListed),
+      clients: listed.map(({ id, certainty, erased, attempts, standing, lastAt }) => ({
+        clientId: id,
+        clientReference: references.get(id) ?? '',
+        ...{ certainty, erased, attempts, standing, lastAt },
+      })),
+      leftOut: everybody.length - listed.length,
     };
   }
 
+  private async references(
+    read: Read,
+    studioId: string,
+    clientIds: readonly string[],
+  ): Promise<Map<string, string>> {
+    const references = new Map<string, string>();
+    for (let from = 0; from < clientIds.length; from += idsPerQuestion) {
+      const ids = clientIds.slice(from, from + idsPerQuestion);
+      const rows = await read<{ id: string; reference: string }>(
+        `SELECT id, reference FROM client WHERE studio_id = $1 AND id IN (${placeholders(ids)})`,
+        [studioId, ...ids],
+      );
+      for (const { id, reference } of rows) references.set(id, reference);
+    }
+    return references;
+  }
+
   async balance(read: Read, studioId: string, recallId: string): Promise<ReportBalanceView[]> {
-    const sum = (kind: string, column = 'pieces') =>
-      `coalesce(sum(CASE WHEN movement.kind = '${kind}' THEN movement.${column} ELSE 0 END), 0)`;
-    const rows = await read<Omit<ReportBalanceView, 'blend'> & { blend: number }>(
-      `${reached},
-       concerned AS (SELECT lot_id, max(depth) AS blend FROM recall_reach WHERE standing = 'affected' GROUP BY lot_id)
-       SELECT concerned.lot_id AS "lotId", concerned.blend, ${lotCode('concerned.lot_id')} AS code,
-         product.name AS "productName", product.shade,
-         ${sum('received')} AS "receivedPieces", ${sum('produced')} AS "producedPieces",
-         ${sum('transferred in')} AS "transferredInPieces", ${sum('adjusted')} AS "adjustedPieces",
-         -${sum('used')} AS "usedPieces", -${sum('blended')} AS "blendedPieces",
-         -${sum('wasted')} AS "wastedPieces", -${sum('returned')} AS "returnedPieces",
-         -${sum('transferred out')} AS "transferredOutPieces",
-         coalesce(sum(movement.pieces), 0) AS "onHandPieces",
-         ${sum('received', 'microlitres')} + ${sum('produced', 'microlitres')} AS "receivedMicrolitres",
-         -${sum('used', 'microlitres')} AS "usedMicrolitres",
-         coalesce(sum(movement.microlitres), 0) AS "onHandMicrolitres"
-       FROM concerned
-         JOIN lot ON lot.studio_id = $1 AND lot.id = concerned.lot_id
-         JOIN product ON product.chain_id = lot.chain_id AND product.id = lot.product_id
-         LEFT JOIN movement ON movement.studio_id = $1 AND movement.lot_id = concerned.lot_id
-       GROUP BY concerned.lot_id, concerned.blend, product.name, product.shade
-       ORDER BY concerned.blend, product.name, coalesce(product.shade, ''), concerned.lot_id`,
+    const accounts = await this.accounts.of(read, studioId, recallId);
+    const names = await read<Pick<ReportBalanceView, 'lotId' | 'code' | 'productName' | 'shade'>>(
+      `WITH RECURSIVE ${reachedLots}
+       SELECT lot.id AS "lotId", lot.code, product.name AS "productName", product.shade
+       FROM reached_lots JOIN lot ON lot.studio_id = $1 AND lot.id = reached_lots.lot_id
+         JOIN product ON product.chain_id = lot.chain_id AND product.id = lot.product_id`,
       [studioId, recallId],
     );
-    return rows.map((row) => ({ ...row, blend: row.blend > 0 }));
+    const named = new Map(names.map((name) => [name.lotId, name]));
+    return accounts.flatMap(({ lotId, isBlend, standing, account }) => {
+      const name = named.get(lotId);
+      if (!name) return [];
+      const { figures, cameIn, found, notAccounted, onHand, unexplained, balancedPercent } = account;
+      return [
+        {
+          ...name,
+          ...{ isBlend, standing, unexplained, balancedPercent },
+          cameInPieces: cameIn.pieces,
+          usedPieces: figures.used.pieces,
+          emptiedPieces: figures.emptied.pieces,
+          blendedPieces: figures.blended.pieces,
+          wastedPieces: figures.wasted.pieces,
+          returnedPieces: figures.returned.pieces,
+          transferredOutPieces: figures['transferred out'].pieces,
+          foundPieces: found.pieces,
+          notAccountedPieces: notAccounted.pieces,
+          onHandPieces: onHand.pieces,
+          cameInMicrolitres: cameIn.microlitres,
+          usedMicrolitres: figures.used.microlitres,
+          onHandMicrolitres: onHand.microlitres,
+        },
+      ];
+    });
   }
 
   async containers(read: Read, studioId: string, recallId: string): Promise<ReportContainerView[]> {
     return read<ReportContainerView>(
-      `${reached},
-       looked AS (
-         SELECT container_id, result, recorded_at, person_id, tag,
-           row_number() OVER (PARTITION BY container_id ORDER BY recorded_at DESC, id DESC) AS place
-         FROM recall_finding WHERE studio_id = $1 AND recall_id = $2)
+      `WITH RECURSIVE ${reachedLots}, ${recallContainers}
        SELECT container.id AS "containerId", container.label_code AS "labelCode", container.lot_id AS "lotId",
-         ${lotCode('container.lot_id')} AS "lotCode", product.name AS "productName", container.form,
-         coalesce(looked.result, 'not looked for') AS found, looked.recorded_at AS "foundAt",
-         looked.person_id AS "personId", looked.tag
-       FROM (SELECT DISTINCT lot_id FROM recall_reach) AS reached
-         JOIN container ON container.studio_id = $1 AND container.lot_id = reached.lot_id
-         JOIN lot ON lot.studio_id = $1 AND lot.id = reached.lot_id
+         lot.code AS "lotCode", product.name AS "productName", container.form, recall_containers.standing,
+         recall_containers.pieces, looked.recorded_at AS "foundAt", looked.person_id AS "personId", looked.tag
+       FROM recall_containers
+         JOIN container ON container.studio_id = $1 AND container.id = recall_containers.id
+         JOIN lot ON lot.studio_id = $1 AND lot.id = recall_containers.lot_id
          JOIN product ON product.chain_id = lot.chain_id AND product.id = lot.product_id
-         LEFT JOIN balance ON balance.studio_id = $1 AND balance.container_id = container.id
-         LEFT JOIN looked ON looked.container_id = container.id AND looked.place = 1
-       WHERE container.state NOT IN ('finished', 'discarded') OR balance.pieces > 0 OR balance.microlitres > 0
-         OR looked.result IS NOT NULL
-       ORDER BY product.name, "lotCode", container.label_code LIMIT ${mostListed}`,
+         LEFT JOIN recall_finding AS looked
+           ON looked.studio_id = $1 AND looked.id = recall_containers.finding_id
+       WHERE recall_containers.listed = 1
+       ORDER BY product.name, lot.code, container.label_code LIMIT ${mostListed}`,
       [studioId, recallId],
     );
   }
@@ -290,7 +290,8 @@ export class ReportRows {
         both,
       ),
       decisions: await read(
-        `SELECT ${recorded}, coalesce(${lotCode('decided.lot_id')}, 'without a code') AS lot, decision, reason
+        `SELECT ${recorded}, decision, reason, coalesce((
+           SELECT lot.code FROM lot WHERE lot.studio_id = $1 AND lot.id = decided.lot_id), 'without a code') AS lot
          FROM recall_lot_decision AS decided WHERE studio_id = $1 AND recall_id = $2 ORDER BY recorded_at, id`,
         both,
       ),

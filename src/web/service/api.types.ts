@@ -7894,6 +7894,9 @@ export interface components {
             lots: number;
             /** @description Pieces that came in. */
             pieces: number;
+            /** @description Of these, in containers that are not found. */
+            missingPieces: number;
+            /** @description Of these, not accounted for by any other reason, such as a count that found fewer. */
             unexplainedPieces: number;
         };
         ClosingFiguresView: {
@@ -8053,14 +8056,19 @@ export interface components {
             shade: string | null;
             /** @enum {string} */
             certainty: "certain" | "possible";
-            /** @description True: in it through a house blend. */
-            throughBlend: boolean;
+            /**
+             * @description As itself, within a house blend, or open on that day while the use was recorded as another lot.
+             * @enum {string}
+             */
+            as: "house blend" | "another open lot that day" | "itself";
         };
         ReportExposuresView: {
             clients: number;
+            certainClients: number;
             sessions: number;
-            certain: number;
-            possible: number;
+            certainSessions: number;
+            /** @description Recorded by mistake and taken back; they expose nobody. */
+            reversedUses: number;
             items: components["schemas"]["ReportExposureView"][];
             /** @description How many are not listed here; the spreadsheet of exposures has them all. */
             leftOut: number;
@@ -8074,9 +8082,12 @@ export interface components {
         ReportToldClientView: {
             clientId: string;
             clientReference: string;
+            /** @enum {string|null} */
+            certainty: "certain" | "possible" | null;
+            erased: boolean;
             attempts: number;
-            /** @description Of the latest attempt; null: not tried. */
-            outcome: string | null;
+            /** @enum {string} */
+            standing: "refused" | "reached" | "no answer" | "message left" | "unreachable" | "not tried";
             lastAt: string | null;
         };
         ReportContactsView: {
@@ -8084,26 +8095,38 @@ export interface components {
             clients: components["schemas"]["ReportToldClientView"][];
             leftOut: number;
         };
+        ReportUnexplainedView: {
+            reason: string;
+            pieces: number;
+            /** @description An estimate. */
+            microlitres: number;
+        };
         ReportBalanceView: {
             lotId: string;
             code: string | null;
             productName: string;
             shade: string | null;
-            /** @description True: a house blend that is made of a lot of the recall. */
-            blend: boolean;
-            receivedPieces: number;
-            producedPieces: number;
-            transferredInPieces: number;
-            adjustedPieces: number;
+            /** @description True: a house blend in which a lot of the recall is. */
+            isBlend: boolean;
+            /** @enum {string} */
+            standing: "affected" | "undecided";
+            cameInPieces: number;
             usedPieces: number;
+            emptiedPieces: number;
             blendedPieces: number;
             wastedPieces: number;
             returnedPieces: number;
             transferredOutPieces: number;
+            /** @description On hand, and found by somebody who looked for it. */
+            foundPieces: number;
+            notAccountedPieces: number;
             onHandPieces: number;
-            receivedMicrolitres: number;
+            cameInMicrolitres: number;
             usedMicrolitres: number;
             onHandMicrolitres: number;
+            unexplained: components["schemas"]["ReportUnexplainedView"][];
+            /** @description Of the pieces, whole per cent, rounded down; null: none came in. */
+            balancedPercent: number | null;
         };
         ReportContainerView: {
             containerId: string;
@@ -8116,7 +8139,9 @@ export interface components {
              * @description By the latest look for it.
              * @enum {string}
              */
-            found: "found" | "not found" | "not looked for";
+            standing: "found" | "not found" | "not looked for" | "disposed" | "gone";
+            /** @description Left by the book. */
+            pieces: number;
             foundAt: string | null;
             personId: string | null;
             tag: string | null;
