@@ -263,9 +263,13 @@ export class Recalls1795600000011 implements MigrationInterface {
         next_on TEXT ${isDate('next_on')},
         version INTEGER NOT NULL,
         updated_at TEXT NOT NULL ${isInstant('updated_at')})`,
+      `CREATE TABLE fetched_notice (
+        digest TEXT NOT NULL PRIMARY KEY,
+        seen_at TEXT NOT NULL ${isInstant('seen_at')})`,
       `CREATE TABLE notice_source_state (
-        url TEXT NOT NULL PRIMARY KEY,
+        id TEXT NOT NULL PRIMARY KEY,
         kind TEXT NOT NULL,
+        address TEXT NOT NULL,
         etag TEXT,
         last_modified TEXT,
         tried_at TEXT ${isInstant('tried_at')},

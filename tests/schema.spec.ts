@@ -95,6 +95,7 @@ const unguarded = [
   'credential_use',
   'drill_schedule',
   'failed_sign_in',
+  'fetched_notice',
   'kit_list',
   'notice_source_state',
   'passkey_challenge',
@@ -107,6 +108,7 @@ const unguarded = [
 const withoutEntity = [
   'credential_use',
   'failed_sign_in',
+  'fetched_notice',
   'notice_source_state',
   'passkey_challenge',
   'sign_in',

@@ -16,6 +16,7 @@ import {
   validateSync,
 } from 'class-validator';
 import { inAddress } from './loopback.js';
+import { type NoticeSource, readNoticeSources } from './notice-sources-setting.js';
 
 const wholeNumber = ({ value }: { value: unknown }) =>
   typeof value === 'string' && /^\d+$/.test(value) ? Number(value) : value;
@@ -141,6 +142,16 @@ export class Config {
   @Max(1_000, { message: 'BACKUP_KEEP is $value: a whole number from 1 to 1000 is expected' })
   BACKUP_KEEP = 14;
 
+  /** Where published notices are fetched once a day: kinds and addresses in turn. Nothing: nowhere. */
+  @ValidateBy(
+    {
+      name: 'areNoticeSources',
+      validator: { validate: (value) => typeof readNoticeSources(String(value)) !== 'string' },
+    },
+    { message: ({ value }) => `NOTICE_SOURCES ${readNoticeSources(String(value))}` },
+  )
+  NOTICE_SOURCES = '';
+
   /** Folder of PostgreSQL's own `pg_dump` and `pg_restore`; by default they are looked for in PATH. */
   @IsOptional()
   @IsNotEmpty({
@@ -203,6 +214,12 @@ export class Config {
     return this.publicUrl.startsWith('https:');
   }
 
+  /** Where published notices are fetched; none unless somebody names them. */
+  get noticeSources(): NoticeSource[] {
+    const sources = readNoticeSources(this.NOTICE_SOURCES);
+    return typeof sources === 'string' ? [] : sources;
+  }
+
   /** The addresses of proxies whose word is taken for whom they ask; of anybody else it is not. */
   get trustedProxies(): string[] {
     return this.TRUST_PROXY === undefined ? [] : listed(this.TRUST_PROXY);
@@ -223,6 +240,7 @@ const settingNames = [
   'BACKUP_DIR',
   'BACKUP_EVERY_HOURS',
   'BACKUP_KEEP',
+  'NOTICE_SOURCES',
   'POSTGRES_CLIENT_DIR',
   'LOG_LEVEL',
 ] as const satisfies readonly (keyof Config)[];

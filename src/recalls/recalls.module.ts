@@ -40,6 +40,12 @@ import { NoticeFileReader } from './notice-files/notice-file-reader.service.js';
 import { NoticeFiles } from './notice-files/notice-files.service.js';
 import { NoticeFilesController } from './notice-files.controller.js';
 import { NoticeReadings } from './notice-readings.service.js';
+import { FetchedNoticeFollowers } from './notice-sources/fetched-notice-followers.service.js';
+import { FetchedNotices } from './notice-sources/fetched-notices.service.js';
+import { SourceConditions } from './notice-sources/source-conditions.service.js';
+import { SourceReader } from './notice-sources/source-reading.service.js';
+import { SourceSchedule } from './notice-sources/source-schedule.service.js';
+import { SourceStates } from './notice-sources/source-states.service.js';
 import { Recall } from './recall.entity.js';
 import { RecallAmendment } from './recall-amendment.service.js';
 import { RecallCatches } from './recall-catches.service.js';
@@ -121,6 +127,12 @@ export const recallsEntities = [
     NoticeReadings,
     NoticeFileReader,
     NoticeFiles,
+    SourceStates,
+    SourceConditions,
+    SourceReader,
+    FetchedNoticeFollowers,
+    FetchedNotices,
+    SourceSchedule,
     StatedScopes,
     RecallScoping,
     RecallHolds,

@@ -8,12 +8,12 @@ import { tableContents } from '../support/table-contents.js';
 
 const fixture = (name: string) => readFileSync(`tests/support/notices/${name}`, 'utf8');
 
-describe('a file of notices', () => {
+describe.each(usualEngine)('a file of notices', (engine) => {
   let service: RunningService;
   let sql: PlainSql;
 
   beforeAll(async () => {
-    service = await startService(usualEngine);
+    service = await startService(engine);
     sql = await PlainSql.connect(service, 'read');
   });
   afterAll(async () => {

@@ -5,6 +5,8 @@ export const uncoveredTables: Readonly<Record<string, string>> = {
   audit_head: 'the end of the chain, held against the last entry',
   balance: 'kept by the database, and held against the sum of the movements',
   credential_use: 'when a credential was last used, and how often a passkey: no record',
+  fetched_notice:
+    'which published notices were seen before, by digest: no record; those that matter here are kept as notices',
   failed_sign_in: 'failed attempts to sign in: no record, and cleared when they are old',
   passkey_challenge: 'what a browser is asked to sign just now: no record, and cleared when it is old',
   notice_source_state:
