@@ -50,6 +50,7 @@ export class RecallsController {
   /** Reads a notice and proposes a scope, with the lots it meets here. Nothing is written. */
   @Needs('answer recalls')
   @TakesLargerBody(maximumLargerBodyBytes)
+  @TakesLargerBody(maximumLargerBodyBytes)
   @Post('readings')
   @HttpCode(200)
   read(@CurrentActor() actor: Actor, @Body() dto: ReadNoticeDto): Promise<NoticeReadingView> {
@@ -58,6 +59,7 @@ export class RecallsController {
 
   /** The lots that a scope meets here. Nothing is written. */
   @Needs('answer recalls')
+  @TakesLargerBody(maximumLargerBodyBytes)
   @Post('matches')
   @HttpCode(200)
   match(@CurrentActor() actor: Actor, @Body() dto: MatchScopeDto): Promise<MatchedLotsView> {
@@ -127,6 +129,7 @@ export class RecallsController {
 
   /** Widens or corrects what it is about. A recall that had ended is open again. */
   @Needs('answer recalls')
+  @TakesLargerBody(maximumLargerBodyBytes)
   @TakesLargerBody(maximumLargerBodyBytes)
   @Post(':recallId/scopes')
   amend(

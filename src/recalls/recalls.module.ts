@@ -39,6 +39,7 @@ import { PlannedSessions } from './exposures/planned-sessions.service.js';
 import { NoticeFileReader } from './notice-files/notice-file-reader.service.js';
 import { NoticeFiles } from './notice-files/notice-files.service.js';
 import { NoticeFilesController } from './notice-files.controller.js';
+import { NoticeInbox } from './notice-inbox.service.js';
 import { NoticeReadings } from './notice-readings.service.js';
 import { FetchedNoticeFollowers } from './notice-sources/fetched-notice-followers.service.js';
 import { FetchedNotices } from './notice-sources/fetched-notices.service.js';
@@ -67,6 +68,7 @@ import { RecallScope } from './recall-scope.entity.js';
 import { RecallScoping } from './recall-scoping.service.js';
 import { RecallStep } from './recall-step.entity.js';
 import { RecallsController } from './recalls.controller.js';
+import { ScopeMatches } from './scope-matches.service.js';
 import { StatedScopes } from './stated-scopes.service.js';
 import { ChainProgressController } from './chain/chain-progress.controller.js';
 import { ChainProgress } from './chain/chain-progress.service.js';
@@ -125,6 +127,8 @@ export const recallsEntities = [
     RecallBalances,
     RecallNotices,
     NoticeReadings,
+    NoticeInbox,
+    ScopeMatches,
     NoticeFileReader,
     NoticeFiles,
     SourceStates,

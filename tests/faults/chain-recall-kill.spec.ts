@@ -18,7 +18,8 @@ describe.each(usualEngine)('a service killed while a chain opens a recall, on %s
   const ends: { service: RunningService; placeId: string }[] = [];
 
   const startAgain = async () => {
-    const environment = service.databaseUrl === undefined ? {} : { DATABASE_URL: service.databaseUrl };
+    const { databaseUrl: given } = service;
+    const environment: Record<string, string> = given === undefined ? {} : { DATABASE_URL: given };
     const { url, child, log } = await startInFolder(service.dataFolder, environment);
     const seen = ({ dataFolder, databaseUrl, studioId, token }: RunningService) =>
       new RunningService(url, dataFolder, databaseUrl, child, log, studioId, token);

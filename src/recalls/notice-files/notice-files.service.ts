@@ -4,10 +4,11 @@ import type { Actor } from '../../platform/actor.js';
 import { Clock } from '../../platform/clock.js';
 import { unusableFile } from '../../platform/files/unusable-file.js';
 import { readNotice } from '../notice-reading/notice-reading.js';
+import { ScopeMatches } from '../scope-matches.service.js';
 import { NoticeFileReader } from './notice-file-reader.service.js';
 import type { ReadNoticeFileDto } from './notice-files.dto.js';
 import type { FileNoticeView, NoticeFileView } from './notice-files.views.js';
-import { needsReading, proposalOf } from './notice-proposal.js';
+import { type NoticeProposal, needsReading, proposalOf } from './notice-proposal.js';
 import type { NoticeRecord } from './notice-record.js';
 
 const noticesPerPage = 100;
@@ -18,6 +19,7 @@ export class NoticeFiles {
   constructor(
     private readonly reader: NoticeFileReader,
     private readonly clock: Clock,
+    private readonly matches: ScopeMatches,
   ) {}
 
   /** @throws Problem unusable-file naming every fault */
@@ -27,10 +29,20 @@ export class NoticeFiles {
       damage === -1 ? this.reader.read(kind, text) : { records: [], faults: [unreadAt(text, damage)] };
     if (faults.length > 0) throw unusableFile({ faults, rows: [] });
     const today = localDay(this.clock.now(), actor.timeZone);
-    const shown = records.slice(after, after + noticesPerPage);
+    const shown = records.slice(after, after + noticesPerPage).map((record) => {
+      const reading = needsReading(record) ? readNotice(record.text, { today }) : null;
+      return { record, proposal: proposalOf(record, reading) };
+    });
+    const counts = await this.matches.counts(
+      actor,
+      shown.map(({ proposal }) => proposal.scope),
+    );
     return {
       notices: records.length,
-      items: shown.map((record) => viewOf(record, today)),
+      items: shown.map(({ record, proposal }, index) => ({
+        ...viewOf(record, proposal),
+        ...(counts[index] ?? { certainLots: 0, possibleLots: 0 }),
+      })),
       next: after + noticesPerPage < records.length ? after + noticesPerPage : null,
     };
   }
@@ -46,12 +58,13 @@ function unreadAt(text: string, position: number) {
   };
 }
 
-function viewOf(record: NoticeRecord, today: string): FileNoticeView {
-  const reading = needsReading(record) ? readNotice(record.text, { today }) : null;
-  const { remarks, ...proposal } = proposalOf(record, reading);
+function viewOf(
+  { number, text }: NoticeRecord,
+  { remarks, ...proposal }: NoticeProposal,
+): Omit<FileNoticeView, 'certainLots' | 'possibleLots'> {
   return {
-    number: record.number,
-    text: record.text,
+    number,
+    text,
     ...proposal,
     remarks: remarks.map(({ facts, ...remark }) => ({ ...remark, facts: { ...facts } })),
   };

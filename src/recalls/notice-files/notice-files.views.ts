@@ -17,6 +17,10 @@ export class FileNoticeView {
   classification: string | null;
   risk: string | null;
   remedy: string | null;
+  /** How many lots here it means. */
+  certainLots: number;
+  /** And how many it may mean. */
+  possibleLots: number;
 }
 
 export class NoticeFileView {
