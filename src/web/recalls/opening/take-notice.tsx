@@ -49,7 +49,7 @@ export function TakeNotice({
           </div>
         </Fields>
       </Section>
-      <Section title={words.file} hint={words.fileHint}>
+      <Section title={words.fileTitle} hint={words.fileHint}>
         <FileNotices studioId={studioId} onTaken={onTaken} />
       </Section>
       <Section title={words.byHandTitle} hint={words.byHandHint}>

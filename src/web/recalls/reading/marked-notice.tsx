@@ -31,6 +31,7 @@ export function MarkedNotice({
   const [opened, setOpened] = useState<ReadonlySet<number>>(new Set());
   const [drawn, setDrawn] = useState(drawnAtOnce);
   const [chosen, setChosen] = useState<number>();
+  const [focusing, setFocusing] = useState<MarkToShow>();
   const box = useRef<HTMLElement>(null);
   const pieces = useMemo(
     () =>
@@ -50,11 +51,12 @@ export function MarkedNotice({
     const place = pieces.findIndex((piece) => piece.kind === 'marked' && piece.mark === mark);
     if (place >= drawn) setDrawn(place + drawnAtOnce);
     setChosen(mark);
-    // Once it is drawn.
-    requestAnimationFrame(() => {
-      box.current?.querySelector<HTMLElement>(`[data-mark="${mark}"]`)?.focus();
-    });
+    setFocusing({ mark });
   };
+  // Once it is drawn.
+  useEffect(() => {
+    if (focusing) box.current?.querySelector<HTMLElement>(`[data-mark="${focusing.mark}"]`)?.focus();
+  }, [focusing]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: each time it is asked for, and only then.
   useEffect(() => {
     if (toShow) show(toShow.mark);

@@ -66,14 +66,15 @@ export const recallsTexts: typeof english = {
     byHandTitle: 'Ohne Text',
     byHand: 'Von Hand eingeben',
     byHandHint: 'Nach einem Anruf, oder von einem Brief auf Papier.',
+    fileTitle: 'Aus einer Datei',
     file: 'Datei wählen',
     fileHint:
-      'CSV, Meldungen einer Behörde als JSON oder Safety-Gate-Berichte als XML. Sie wird in diesem Browser gelesen.',
+      'CSV, Meldungen einer Behörde als JSON oder Safety-Gate-Berichte als XML. Meldungen, die hier etwas treffen, stehen zuerst.',
     fileTooLong:
       'Diese Datei ist länger als 3,9 MB. Teilen Sie sie, oder fügen Sie den Text der Meldung ein, die Sie betrifft.',
     ofFile: (name, number) => `${name}: ${count(number, 'Meldung', 'Meldungen')}`,
     number: (number) => `Meldung ${number}`,
-    choose: 'Diese beantworten',
+    choose: 'Beantworten',
     chooseOf: (name) => `${name} beantworten`,
     meets: (certain, possible) =>
       `trifft hier ${count(certain, 'Charge', 'Chargen')} sicher, ${possible} möglicherweise`,
@@ -133,7 +134,6 @@ export const recallsTexts: typeof english = {
     product: (number) => `Produkt ${number}`,
     addProduct: 'Noch ein Produkt wird zurückgerufen',
     removeProduct: 'Dieses Produkt wegnehmen',
-    removeProductOf: (name) => `${name} wegnehmen`,
     maker: 'Hersteller',
     name: 'Produkt',
     shade: 'Farbton',
@@ -320,7 +320,7 @@ export const recallsTexts: typeof english = {
     lotsHint:
       'Zuerst die, über die zu entscheiden ist. Vergleichen Sie das Etikett in der Hand mit der Meldung.',
     noLots: 'Keine Charge hier ist gemeint. Was später ankommt, wird bei der Ankunft verglichen.',
-    decide: { affected: 'Sie ist betroffen', 'not affected': 'Sie ist nicht betroffen' },
+    decide: { affected: 'Betroffen', 'not affected': 'Nicht betroffen' },
     decideOf: (decision, name) => `${name} ist ${decision}`,
     decisionReason: {
       affected: 'Woran man sieht, dass sie betroffen ist',

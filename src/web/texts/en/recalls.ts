@@ -70,13 +70,15 @@ export const recallsTexts = {
     byHandTitle: 'Without a text',
     byHand: 'Enter it by hand',
     byHandHint: 'For a telephone call, or a letter on paper.',
+    fileTitle: 'From a file',
     file: 'Choose a file',
-    fileHint: 'CSV, enforcement reports as JSON, or Safety Gate reports as XML. It is read in this browser.',
+    fileHint:
+      'CSV, enforcement reports as JSON, or Safety Gate reports as XML. Notices that meet something here come first.',
     fileTooLong:
       'This file is longer than 3.9 MB. Divide it, or paste the text of the notice that concerns you.',
     ofFile: (name: string, number: number) => `${name}: ${count(number, 'notice', 'notices')}`,
     number: (number: number) => `Notice ${number}`,
-    choose: 'Answer this one',
+    choose: 'Answer',
     chooseOf: (name: string) => `Answer ${name}`,
     meets: (certain: number, possible: number) =>
       `meets ${count(certain, 'lot', 'lots')} here for certain, ${possible} possibly`,
@@ -134,7 +136,6 @@ export const recallsTexts = {
     product: (number: number) => `Product ${number}`,
     addProduct: 'Another product is recalled too',
     removeProduct: 'Take this product away',
-    removeProductOf: (name: string) => `Take ${name} away`,
     maker: 'Maker',
     name: 'Product',
     shade: 'Shade',
@@ -147,7 +148,7 @@ export const recallsTexts = {
     chooseDone: 'Leave the register',
     find: 'Product of the register',
     takeAway: 'Take away',
-    takeAwayOf: (name: string) => `Take ${name} away`,
+    takeAwayOf: (name: string) => `Take away ${name}`,
     lots: 'Lots',
     noLots: 'No lots are named: every lot of the product may be meant.',
     addLots: 'Add lots',
@@ -226,8 +227,8 @@ export const recallsTexts = {
       certain: 'They are held when you open the recall.',
       possible: 'After opening, a person looks at each and decides.',
     },
-    holdIt: 'Hold it too',
-    holdItOf: (name: string) => `Hold ${name} too`,
+    holdIt: 'Hold too',
+    holdItOf: (name: string) => `Hold too: ${name}`,
     noCode: 'no code on record',
     here: (containers: number, amount: string) =>
       containers === 0
@@ -293,9 +294,9 @@ export const recallsTexts = {
     lead: 'Fetched from where authorities publish them, and shown only when they meet something here.',
     none: 'No published notice waits for an answer.',
     withoutReference: 'Notice without a number',
-    answer: 'Answer it',
+    answer: 'Answer',
     answerOf: (name: string) => `Answer ${name}`,
-    dismiss: 'It asks for nothing here',
+    dismiss: 'Asks for nothing here',
     dismissOf: (name: string) => `${name} asks for nothing here`,
     dismissReason: 'Why nothing is to be done',
     dismissHint: 'What was looked at. It stays on record.',
@@ -316,10 +317,7 @@ export const recallsTexts = {
     lots: 'Lots',
     lotsHint: 'Those that wait for a decision come first. Compare the label in hand with the notice.',
     noLots: 'No lot here is met. What arrives later is looked at when it arrives.',
-    decide: { affected: 'It is affected', 'not affected': 'It is not affected' } satisfies Record<
-      LotDecision,
-      string
-    >,
+    decide: { affected: 'Affected', 'not affected': 'Not affected' } satisfies Record<LotDecision, string>,
     decideOf: (decision: string, name: string) => `${name} is ${decision}`,
     decisionReason: {
       affected: 'What shows that it is affected',
