@@ -6756,6 +6756,10 @@ export interface components {
             classification: string | null;
             risk: string | null;
             remedy: string | null;
+            /** @description How many lots here it means. */
+            certainLots: number;
+            /** @description And how many it may mean. */
+            possibleLots: number;
         };
         NoticeFileView: {
             /** @description How many notices the file holds. */
