@@ -5,6 +5,7 @@ import type { LotView } from '../../src/stock/lot-list.views.js';
 import { hasChromium } from '../support/chromium.js';
 import { useDevices } from '../support/devices.js';
 import { faultsEverywhere } from '../support/page-audit.js';
+import { samplePhoto } from '../support/photos.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
 import { type RunningService, startService } from '../support/service.js';
 import { personOfRole, signInOwner } from '../support/signing-in.js';
@@ -234,6 +235,21 @@ describe.skipIf(!hasChromium)('stock on the pages', () => {
       const holds = page.getByRole('list', { name: 'Holds' }).locator('> li');
       const mine = holds.filter({ hasText: 'letter of the maker' });
       await mine.getByText('Recall: recall notice').waitFor();
+      // Nobody else may release holds here, so a photo stands for the second person.
+      await mine
+        .getByRole('button', { name: /^Ask for the release of the hold on Umber Warm 02, lot HU-118/ })
+        .click();
+      await mine.getByLabel('Why it may be used again').fill('the letter names another batch');
+      await mine.getByText(/nobody else may release holds in this studio/).waitFor();
+      await mine.locator('input[type=file]').setInputFiles({
+        name: 'bottle.png',
+        mimeType: 'image/png',
+        buffer: Buffer.from(samplePhoto(120).content, 'base64'),
+      });
+      await mine.getByRole('img', { name: 'The photo that will be kept' }).waitFor();
+      await mine.getByRole('button', { name: 'Ask for the release', exact: true }).click();
+      await mine.getByText(/ asked for the release .*: the letter names another batch$/).waitFor();
+      await mine.getByRole('link', { name: /^Photo of the thing/ }).waitFor();
       await mine.getByRole('button', { name: /^Release the hold on Umber Warm 02, lot HU-118/ }).click();
       await mine.getByLabel('Why it may be used again').fill('not our batch');
       await mine.getByRole('button', { name: 'Save' }).click();

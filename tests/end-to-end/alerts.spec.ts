@@ -6,6 +6,7 @@ import type {
   AlertView,
   SweepView,
 } from '../../src/alerts/alerts.views.js';
+import { releaseAlone } from '../support/photos.js';
 import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
 import { dayAhead, daysAgo, StockedStudio } from '../support/stocked-studio.js';
 import { Store } from '../support/store.js';
@@ -82,7 +83,7 @@ describe.each(engines)('alerts on %s', (engine) => {
       reason: 'recall notice',
     });
     expect(await about(brown)).toMatchObject([{ kind: 'low stock', severity: 'urgent' }]);
-    await service.made(`/holds/${hold.id}/release`, { reason: 'another lot was meant' });
+    await releaseAlone(service, hold.id, 'another lot was meant');
     expect(await about(brown)).toEqual([]);
   });
 

@@ -3,6 +3,7 @@ import type { AlertPageView } from '../../src/alerts/alerts.views.js';
 import type { BlendPageView, BlendView } from '../../src/stock/blends.views.js';
 import type { ContainerView } from '../../src/stock/container-list.views.js';
 import type { LotView } from '../../src/stock/lot-list.views.js';
+import { releaseAlone } from '../support/photos.js';
 import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
 import { dayAhead, daysAgo, StockedStudio } from '../support/stocked-studio.js';
 
@@ -161,7 +162,7 @@ describe.each(engines)('house blends on %s', (engine) => {
       ]);
     }
     expect((await container(third.containerId)).held).toBe(false);
-    await service.made(`/holds/${hold.id}/release`, { reason: 'another lot was meant' });
+    await releaseAlone(service, hold.id, 'another lot was meant');
     expect((await container(second.body.containerId)).held).toBe(false);
   });
 

@@ -15,6 +15,7 @@ import type { TouchUpView } from '../../src/sessions/touch-up.views.js';
 import type { LotTraceView, TraceView } from '../../src/sessions/trace.views.js';
 import type { BlendView } from '../../src/stock/blends.views.js';
 import { inconsistencies } from '../support/consistency.js';
+import { releaseAlone } from '../support/photos.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
 import {
@@ -205,7 +206,7 @@ describe.each(engines)('erasure on %s', (engine) => {
         answer: 'refused',
         obstacles: [{ kind: 'held lot', article: 'GDPR Art. 17(3)(c)', lotIds: [lotId] }],
       });
-      await service.made(`/holds/${holdId}/release`, { reason: 'the notice was withdrawn' });
+      await releaseAlone(service, holdId, 'the notice was withdrawn');
       expect((await ask(clientId)).body).toMatchObject({ answer: 'erased', obstacles: [] });
     });
 

@@ -13,6 +13,7 @@ import { Ledger } from '../../src/stock/ledger.service.js';
 import type { LevelView, StockLevelsView } from '../../src/stock/levels.views.js';
 import type { LotPageView, LotView } from '../../src/stock/lot-list.views.js';
 import { inTransaction } from '../support/bare-stock.js';
+import { releaseAlone } from '../support/photos.js';
 import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
 import { dayAhead, daysAgo, StockedStudio } from '../support/stocked-studio.js';
 import { Store } from '../support/store.js';
@@ -538,7 +539,7 @@ describe.each(engines)('stock on %s', (engine) => {
       const hold = (body: object) => service.made<{ id: string }>('/holds', body);
       const one = await hold({ lotId: line.lot.id, kind: 'recall', reason: 'recall notice' });
       await hold({ containerId: bottle, kind: 'quarantine', reason: 'doubt' });
-      await service.made(`/holds/${one.id}/release`, { reason: 'not our lot' });
+      await releaseAlone(service, one.id, 'not our lot');
       expect((await container(bottle)).holds).toMatchObject([{ kind: 'quarantine', on: 'container' }]);
     });
 

@@ -9,6 +9,7 @@ import type {
   TransferView,
 } from '../../src/stock/transfers/transfers.views.js';
 import { inconsistencies } from '../support/consistency.js';
+import { releaseAlone } from '../support/photos.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { engines, type ProblemBody } from '../support/service.js';
 import { dayAhead, daysAgo } from '../support/stocked-studio.js';
@@ -451,7 +452,7 @@ describe.each(engines)('transfers between studios of a chain on %s', (engine) =>
         reason: 'recall notice',
         lotId,
       });
-      await here.service.made(`/holds/${hold.id}/release`, { reason: 'It was another lot' });
+      await releaseAlone(here.service, hold.id, 'It was another lot');
       const { containers } = await there.arrive(sent);
       expect(containers).toMatchObject([{ held: false }]);
     });
@@ -488,9 +489,9 @@ describe.each(engines)('transfers between studios of a chain on %s', (engine) =>
         lotId: lotThere,
       });
       expect(await alertsOf(there, lotThere)).toEqual([]);
-      await there.service.made(`/holds/${own.id}/release`, { reason: 'Released too early' });
+      await releaseAlone(there.service, own.id, 'Released too early');
       expect(await alertsOf(there, lotThere)).toHaveLength(1);
-      await here.service.made(`/holds/${hold.id}/release`, { reason: 'It was another lot' });
+      await releaseAlone(here.service, hold.id, 'It was another lot');
       expect(await alertsOf(there, lotThere)).toEqual([]);
     });
 

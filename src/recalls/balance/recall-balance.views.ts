@@ -40,7 +40,7 @@ export class UnexplainedView {
 }
 
 /** Pieces exactly, volumes as estimates. */
-export class QuantityView {
+export class BalanceQuantityView {
   pieces: number;
   /** An estimate. */
   microlitres: number;
@@ -74,13 +74,13 @@ export class LotBalanceView {
   isBlend: boolean;
   figures: BalanceFigureView[];
   /** By the ledger: the sum of all movements. */
-  onHand: QuantityView;
+  onHand: BalanceQuantityView;
   /** Of what is on hand: found by somebody who looked for it. */
-  found: QuantityView;
+  found: BalanceQuantityView;
   /** All that came in, what was counted beyond it included. */
-  cameIn: QuantityView;
+  cameIn: BalanceQuantityView;
   /** What neither left nor was found. */
-  notAccounted: QuantityView;
+  notAccounted: BalanceQuantityView;
   unexplained: UnexplainedView[];
   /** How much of the pieces is explained, whole percent rounded down; null: the book never had a piece. */
   balancedPercent: number | null;
@@ -93,10 +93,10 @@ export class LotBalanceView {
 /** The sum over lots. */
 export class BalanceTotalsView {
   lots: number;
-  onHand: QuantityView;
-  found: QuantityView;
-  cameIn: QuantityView;
-  notAccounted: QuantityView;
+  onHand: BalanceQuantityView;
+  found: BalanceQuantityView;
+  cameIn: BalanceQuantityView;
+  notAccounted: BalanceQuantityView;
   unexplained: UnexplainedView[];
   balancedPercent: number | null;
 }

@@ -10,7 +10,7 @@ import { RecallFinding } from '../recall-finding.entity.js';
 import { RecallRegister } from '../recall-register.service.js';
 import { ContainersOfRecall } from './container-of-recall.service.js';
 import type { RecordFindingDto } from './recall-containers.dto.js';
-import type { FindingView, RecordedFindingView } from './recall-containers.views.js';
+import type { ContainerFindingView, RecordedFindingView } from './recall-containers.views.js';
 
 /**
  * Whether somebody found what is held. What was found is put aside in the same transaction; that something was not found
@@ -82,7 +82,7 @@ export class Findings {
   }
 }
 
-function viewOf(finding: RecallFinding): FindingView {
+function viewOf(finding: RecallFinding): ContainerFindingView {
   const { id, result, placeId, tag, photoId, note, occurredAt, personId } = finding;
   return { id, result, placeId, tag, photoId, note, occurredAt, personId };
 }

@@ -7,8 +7,8 @@ import type { ContainerStanding } from './container-standing.js';
 import type { RecallContainerPageDto } from './recall-containers.dto.js';
 import { reachedLots, recallContainers } from './recall-containers.query.js';
 import type {
+  ContainerFindingView,
   DispositionView,
-  FindingView,
   RecallContainerPageView,
   RecallContainerTotalsView,
   RecallContainerView,
@@ -109,9 +109,12 @@ export class RecallContainers {
     };
   }
 
-  private async findings(studioId: string, ids: readonly string[]): Promise<Map<string, FindingView>> {
+  private async findings(
+    studioId: string,
+    ids: readonly string[],
+  ): Promise<Map<string, ContainerFindingView>> {
     if (ids.length === 0) return new Map();
-    const rows = await this.database.read<FindingView>(
+    const rows = await this.database.read<ContainerFindingView>(
       `SELECT id, result, place_id AS "placeId", tag, photo_id AS "photoId", note, occurred_at AS "occurredAt",
          person_id AS "personId"
        FROM recall_finding WHERE studio_id = $1 AND id IN (${placeholders(ids)})`,

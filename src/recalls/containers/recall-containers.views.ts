@@ -1,5 +1,5 @@
 /** Somebody looked for a container. */
-export class FindingView {
+export class ContainerFindingView {
   id: string;
   result: 'found' | 'not found';
   /** Where it was put aside; in a drill where it would have been. */
@@ -64,7 +64,7 @@ export class RecallContainerView {
   /** `gone`: nothing is left of it, and not by a disposition. */
   standing: 'not looked for' | 'found' | 'not found' | 'disposed' | 'gone';
   /** The latest look for it; null: nobody looked yet. */
-  finding: FindingView | null;
+  finding: ContainerFindingView | null;
   /** The earliest first, at most 100. */
   dispositions: DispositionView[];
   /** At most 100. */
@@ -95,7 +95,7 @@ export class RecallContainerPageView {
 
 /** What was recorded of a container of a recall. */
 export class RecordedFindingView {
-  finding: FindingView;
+  finding: ContainerFindingView;
   /** Whether it was moved to the named place; not in a drill, and not when it is gone by the record. */
   moved: boolean;
   /** What the person should know; what was seen is recorded all the same. */

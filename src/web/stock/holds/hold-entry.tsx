@@ -1,4 +1,4 @@
-import { Button } from '@mantine/core';
+import { Button, Group } from '@mantine/core';
 import { type ReactNode, useRef, useState } from 'react';
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import type { LotHoldView } from '../../../stock/lot-list.views.js';
@@ -8,16 +8,18 @@ import { useStudioInstants } from '../../frame/use-studio-instants.js';
 import { Events } from '../../service/events.js';
 import { useTexts } from '../../texts/texts.js';
 import { Sign } from '../sign.js';
+import { AskReleaseForm } from './ask-release-form.js';
 import { releaseHold } from './holds.requests.js';
+import { ReleaseRequest } from './release-request.js';
 
 const longestReason = 300;
 
-type Shown = Pick<LotHoldView, 'id' | 'kind' | 'reason' | 'note' | 'occurredAt'> &
+type Shown = Pick<LotHoldView, 'id' | 'kind' | 'reason' | 'note' | 'occurredAt' | 'releaseRequest'> &
   Partial<Pick<LotHoldView, 'releasedAt' | 'releaseReason'>>;
 
-/** One hold: since when and why, and how it ended or can be ended. */
+/** One hold: since when and why, and how it ended or can be ended. What is recalled is asked for first, then released. */
 export function HoldEntry({
-  standing: { studioId, permissions },
+  standing,
   hold,
   of,
   about,
@@ -32,12 +34,22 @@ export function HoldEntry({
   onReleased: () => Promise<void>;
 }) {
   const texts = useTexts();
-  const [releasing, setReleasing] = useState(false);
+  const { studioId, personId, permissions } = standing;
+  const [doing, setDoing] = useState<'asking' | 'releasing'>();
   const events = useRef(new Events()).current;
-  const { kind, reason, note, occurredAt, releasedAt = null, releaseReason = null } = hold;
+  const { kind, reason, note, occurredAt, releasedAt = null, releaseReason = null, releaseRequest } = hold;
   const isOpen = releasedAt === null;
   const word = `${texts.holdKinds[kind]}: ${wordOf(texts.holdReasons, reason)}`;
   const when = useStudioInstants(studioId);
+  const asksFirst = kind === 'recall' && (releaseRequest === null || releaseRequest.personId === personId);
+  // One's own request with a photo stands for the second person where there is none; the service knows.
+  const mayRelease =
+    kind !== 'recall' ||
+    (releaseRequest !== null && (releaseRequest.personId !== personId || releaseRequest.photoId !== null));
+  const finish = async () => {
+    await onReleased();
+    setDoing(undefined);
+  };
   return (
     <Entry
       name={of ?? word}
@@ -45,31 +57,54 @@ export function HoldEntry({
       actions={
         isOpen &&
         permissions.includes('release holds') &&
-        !releasing && (
-          <Button
-            variant="default"
-            aria-label={texts.holds.releaseOf(about)}
-            onClick={() => setReleasing(true)}
-          >
-            {texts.holds.release}
-          </Button>
+        doing === undefined && (
+          <Group gap="sm">
+            {mayRelease && (
+              <Button
+                variant="default"
+                aria-label={texts.holds.releaseOf(about)}
+                onClick={() => setDoing('releasing')}
+              >
+                {texts.holds.release}
+              </Button>
+            )}
+            {asksFirst && (
+              <Button
+                variant="default"
+                aria-label={texts.holds.askReleaseOf(about)}
+                onClick={() => setDoing('asking')}
+              >
+                {releaseRequest === null ? texts.holds.askRelease : texts.holds.askAgain}
+              </Button>
+            )}
+          </Group>
         )
       }
       below={
-        releasing && (
-          <ReasonForm
-            title={texts.holds.releaseOf(about)}
-            label={texts.holds.releaseReason}
-            hint={texts.holds.releaseHint}
-            longest={longestReason}
-            save={async (why) => {
-              await releaseHold(studioId, hold.id, why, events.of({ holdId: hold.id, why }));
-              await onReleased();
-              setReleasing(false);
-            }}
-            onCancel={() => setReleasing(false)}
-          />
-        )
+        <>
+          {doing === 'asking' && (
+            <AskReleaseForm
+              standing={standing}
+              holdId={hold.id}
+              about={about}
+              onAsked={finish}
+              onCancel={() => setDoing(undefined)}
+            />
+          )}
+          {doing === 'releasing' && (
+            <ReasonForm
+              title={texts.holds.releaseOf(about)}
+              label={texts.holds.releaseReason}
+              hint={texts.holds.releaseHint}
+              longest={longestReason}
+              save={async (why) => {
+                await releaseHold(studioId, hold.id, why, events.of({ holdId: hold.id, why }));
+                await finish();
+              }}
+              onCancel={() => setDoing(undefined)}
+            />
+          )}
+        </>
       }
     >
       {of !== undefined && (
@@ -79,6 +114,9 @@ export function HoldEntry({
       )}
       {note !== null && <p>{note}</p>}
       <p>{texts.holds.since(when(occurredAt))}</p>
+      {releaseRequest !== null && (
+        <ReleaseRequest standing={standing} request={releaseRequest} isOpen={isOpen} />
+      )}
       {!isOpen && <p>{texts.holds.released(when(releasedAt), releaseReason ?? '')}</p>}
     </Entry>
   );

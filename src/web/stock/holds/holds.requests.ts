@@ -21,5 +21,18 @@ export const placeHold = (
     { ...event, ...on, ...hold, ...(note !== '' && { note }) },
   );
 
+export const askRelease = (
+  studioId: string,
+  holdId: string,
+  asked: { reason: string; photoId?: string },
+  event: Event,
+) =>
+  request(
+    'POST',
+    '/studios/{studioId}/holds/{holdId}/release-requests',
+    { studioId, holdId },
+    { ...event, ...asked },
+  );
+
 export const releaseHold = (studioId: string, holdId: string, reason: string, event: Event) =>
   request('POST', '/studios/{studioId}/holds/{holdId}/release', { studioId, holdId }, { ...event, reason });

@@ -328,6 +328,16 @@ export const stockTexts: typeof english = {
     releaseHint:
       'Über die Sache und nie über Kunden: Es wird unverschlüsselt aufbewahrt. Die Sperre bleibt im Verlauf.',
     released: (when, reason) => `Aufgehoben ${when}: ${reason}`,
+    askRelease: 'Aufhebung beantragen',
+    askAgain: 'Noch einmal beantragen',
+    askReleaseOf: (about) => `Aufhebung der Sperre beantragen: ${about}`,
+    releaseAsked: (who, when, reason) => `${who} hat die Aufhebung ${when} beantragt: ${reason}`,
+    anotherReleases:
+      'Was zurückgerufen ist, heben zwei auf: Nun tut es eine andere Person, die Sperren aufheben darf. Wo es keine gibt, steht ein Foto am Antrag für sie.',
+    releasePhoto: 'Foto der Sache',
+    releasePhotoHint: 'Falls ein Bild mehr sagt. Danach hebt eine andere Person die Sperre auf.',
+    releasePhotoAlone:
+      'Hier nötig: Niemand sonst darf in diesem Studio Sperren aufheben, darum steht ein Foto für die zweite Person. Kein Kunde darf darauf sein.',
   },
   holdKinds: { quarantine: 'Quarantäne', recall: 'Rückruf', compliance: 'Vorschrift' },
   holdReasons: {

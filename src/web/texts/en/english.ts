@@ -5,6 +5,7 @@ import { clientsTexts } from './clients.js';
 import { commonTexts } from './common.js';
 import { frameTexts } from './frame.js';
 import { offlineTexts } from './offline.js';
+import { photosTexts } from './photos.js';
 import { reasonsTexts } from './reasons.js';
 import { recallsTexts } from './recalls.js';
 import { receivingTexts } from './receiving.js';
@@ -32,6 +33,7 @@ export const english = {
   ...trayTexts,
   ...offlineTexts,
   ...scannerTexts,
+  ...photosTexts,
   ...stockTexts,
   ...catalogueTexts,
   ...receivingTexts,

@@ -332,6 +332,17 @@ export const stockTexts = {
     releaseHint:
       'Of the thing and never of a client: it is kept in the clear. The hold stays in its history.',
     released: (when: string, reason: string) => `Released ${when}: ${reason}`,
+    askRelease: 'Ask for the release',
+    askAgain: 'Ask again',
+    askReleaseOf: (about: string) => `Ask for the release of the hold on ${about}`,
+    releaseAsked: (who: string, when: string, reason: string) =>
+      `${who} asked for the release ${when}: ${reason}`,
+    anotherReleases:
+      'What is recalled is released by two: another person who may release holds does it now. Where there is none, a photo on the request stands for them.',
+    releasePhoto: 'Photo of the thing',
+    releasePhotoHint: 'If a picture says more. Another person releases it afterwards.',
+    releasePhotoAlone:
+      'Needed here: nobody else may release holds in this studio, so a photo stands for the second person. No client may be in it.',
   },
   holdKinds: {
     quarantine: 'Quarantine',
