@@ -23,10 +23,6 @@ const firstFields = [
   'recall_initiation_date',
 ];
 const known = new Set(firstFields);
-/** Bare codes follow these: said to be lots, they are read as lots. */
-const codeFields = new Set(['code_info', 'more_code_info']);
-const saysWhichCodes =
-  /\b(?:lots?|batch(?:es)?|codes?|exp(?:iry|iration)?|all|upc|serial|control|ndc|use.?by)\b/i;
 
 /**
  * Reads enforcement reports as openFDA publishes them (fields as documented there [S]): `{meta, results: […]}`, a bare
@@ -94,13 +90,7 @@ function recordOf(entry: Record<string, unknown>, number: number): NoticeRecord 
     ...firstFields.filter((name) => name in entry),
     ...Object.keys(entry).filter((name) => !known.has(name)),
   ];
-  const text = recordText(
-    names.map((name) => {
-      const value = textOf(entry[name]);
-      const areLots = codeFields.has(name) && !saysWhichCodes.test(value);
-      return [areLots ? 'Lots' : fieldName(name), value];
-    }),
-  );
+  const text = recordText(names.map((name) => [fieldName(name), textOf(entry[name])]));
   const firm = said('recalling_firm');
   return {
     number,

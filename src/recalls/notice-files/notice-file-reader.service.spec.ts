@@ -58,7 +58,7 @@ describe('enforcement reports', () => {
       'Distribution pattern: Austria, Germany',
     ]);
     expect(records[1]?.text).toContain('Something new: one, two');
-    expect(records[2]?.text).toContain('Lots: 07110002 thru 07110009');
+    expect(records[2]?.text).toContain('Code info: 07110002 thru 07110009');
     expect(records[3]?.text).toBe('Note: A report without a field that is known here.');
   });
 
@@ -108,13 +108,14 @@ describe('a weekly report', () => {
         },
       ],
     });
-    expect(records[0]?.text).toContain('Lots: HU-118; HU-119');
+    expect(records[0]?.text).toContain('Batch number: HU-118; HU-119');
     expect(records[0]?.text).toMatch(/Pictures: \S+1\.jpg\s+\S+2\.jpg/);
     expect(records[1]?.products[0]).toMatchObject({
       makerName: null,
       productName: 'Tattoo ink',
       gtins: ['09501101020917'],
     });
+    expect(records[1]?.text).toContain('Batchnumber barcode: L 4711');
     expect(records[1]?.text).toContain('Made up field: kept all the same');
     expect(records[2]?.products[0]).toMatchObject({
       makerName: 'Nordlicht',
@@ -276,7 +277,7 @@ describe('any file of notices', () => {
       'enforcement json',
       '[{"code_info":"A\\u0000B\\ud800C\\u0007","status":"x\\r\\ny"}]',
     );
-    expect(record?.text).toBe('Lots: A\uFFFDB\uFFFDC\uFFFD\nStatus: x\ny');
+    expect(record?.text).toBe('Code info: A\uFFFDB\uFFFDC\uFFFD\nStatus: x\ny');
     expect(record?.remarks.map(({ code }) => code)).toEqual(['damaged characters']);
   });
 

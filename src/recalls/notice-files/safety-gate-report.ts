@@ -40,8 +40,8 @@ const firstFields = [
   'notifyingCountry',
   'countryOfOrigin',
 ];
-/** Codes stand there bare: said to be lots, they are read as lots. */
-const lotFields = new Set(['batchNumber', 'batchNumber_barcode']);
+/** The older field for both has a name of two; written so, it is read as lots. */
+const ownNames: Readonly<Record<string, string>> = { batchNumber_barcode: 'Batchnumber barcode' };
 const identifying = [
   'caseNumber',
   'product',
@@ -123,12 +123,7 @@ function recordOf(element: ReportElement, number: number, reportedOn: string | n
     ...element.elements.map(({ name, text }) => [name, text] as const),
   ].filter(([name]) => !first.has(name.toLowerCase()));
   const text = recordText([
-    ...firstFields.map((name) => {
-      const value = fieldOf(element, name) ?? '';
-      const areLots =
-        lotFields.has(name) && said(name) !== null && !/\b(?:lots?|batch(?:es)?)\b/i.test(value);
-      return [areLots ? 'Lots' : fieldName(name), value] as const;
-    }),
+    ...firstFields.map((name) => [ownNames[name] ?? fieldName(name), fieldOf(element, name) ?? ''] as const),
     ...others.map(([name, value]) => [fieldName(name), value] as const),
   ]);
   const risk = [said('riskType'), said('danger')].filter((part) => part !== null).join(': ');
