@@ -9,8 +9,15 @@ import { RecallAccounts } from './balance/recall-accounts.service.js';
 import { RecallBalanceController } from './balance/recall-balance.controller.js';
 import { RecallBalances } from './balance/recall-balances.service.js';
 import { ChainHeads } from './chain/chain-heads.service.js';
+import { ChainProgressController } from './chain/chain-progress.controller.js';
+import { ChainProgress } from './chain/chain-progress.service.js';
 import { ChainRecallPart } from './chain/chain-recall-part.service.js';
 import { ChainRecalls } from './chain/chain-recalls.service.js';
+import { RecordQuality } from './chain/record-quality.service.js';
+import { ClosingController } from './closing/closing.controller.js';
+import { Closing } from './closing/closing.service.js';
+import { Readiness } from './closing/readiness.service.js';
+import { RecallFigures } from './closing/recall-figures.service.js';
 import { Attempts } from './contacts/attempts.service.js';
 import { RecallContactsController } from './contacts/contacts.controller.js';
 import { RecallContacts } from './contacts/contacts.service.js';
@@ -25,8 +32,13 @@ import { Findings } from './containers/findings.service.js';
 import { RecallContainersController } from './containers/recall-containers.controller.js';
 import { RecallContainers } from './containers/recall-containers.service.js';
 import { DrillSchedule } from './drill-schedule.entity.js';
+import { DrillSchedules } from './drills/drill-schedules.service.js';
+import { DrillsController } from './drills/drills.controller.js';
+import { Drills } from './drills/drills.service.js';
+import { RecallSteps } from './drills/recall-steps.service.js';
 import { ClientRecalls } from './exposures/client-recalls.service.js';
 import { ContactList } from './exposures/contact-list.service.js';
+import { ContactStates } from './exposures/contact-states.service.js';
 import { ExposedClients } from './exposures/exposed-clients.service.js';
 import { ExposedSessions } from './exposures/exposed-sessions.service.js';
 import { ExposedUses } from './exposures/exposed-uses.service.js';
@@ -34,7 +46,8 @@ import { ExposureFile } from './exposures/exposure-file.service.js';
 import { ExposureQuestions } from './exposures/exposure-question.service.js';
 import { ExposuresController } from './exposures/exposures.controller.js';
 import { Exposures } from './exposures/exposures.service.js';
-import { LatestContacts } from './exposures/latest-contacts.service.js';
+import { LotNames } from './exposures/lot-names.service.js';
+import { PlannedKits } from './exposures/planned-kits.service.js';
 import { PlannedSessions } from './exposures/planned-sessions.service.js';
 import { NoticeFileReader } from './notice-files/notice-file-reader.service.js';
 import { NoticeFiles } from './notice-files/notice-files.service.js';
@@ -68,23 +81,12 @@ import { RecallScope } from './recall-scope.entity.js';
 import { RecallScoping } from './recall-scoping.service.js';
 import { RecallStep } from './recall-step.entity.js';
 import { RecallsController } from './recalls.controller.js';
-import { ScopeMatches } from './scope-matches.service.js';
-import { StatedScopes } from './stated-scopes.service.js';
-import { ChainProgressController } from './chain/chain-progress.controller.js';
-import { ChainProgress } from './chain/chain-progress.service.js';
-import { RecordQuality } from './chain/record-quality.service.js';
-import { ClosingController } from './closing/closing.controller.js';
-import { Closing } from './closing/closing.service.js';
-import { Readiness } from './closing/readiness.service.js';
-import { RecallFigures } from './closing/recall-figures.service.js';
-import { DrillSchedules } from './drills/drill-schedules.service.js';
-import { DrillsController } from './drills/drills.controller.js';
-import { Drills } from './drills/drills.service.js';
-import { RecallSteps } from './drills/recall-steps.service.js';
 import { RecallReports } from './report/recall-reports.service.js';
 import { ReportController } from './report/report.controller.js';
 import { ReportDrawing } from './report/report-drawing.service.js';
 import { ReportRows } from './report/report-rows.service.js';
+import { ScopeMatches } from './scope-matches.service.js';
+import { StatedScopes } from './stated-scopes.service.js';
 
 export const recallsEntities = [
   RecallNotice,
@@ -153,8 +155,10 @@ export const recallsEntities = [
     Exposures,
     ExposedUses,
     ExposedSessions,
+    ContactStates,
     ExposedClients,
-    LatestContacts,
+    LotNames,
+    PlannedKits,
     PlannedSessions,
     ExposureFile,
     ContactList,

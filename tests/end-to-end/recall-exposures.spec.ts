@@ -1,12 +1,14 @@
 import { parse } from 'csv-parse/sync';
 import { readSheet } from 'read-excel-file/node';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { ConfigurationView } from '../../src/catalogue/configurations.views.js';
 import type {
   ClientRecallsView,
   ExposedClientPageView,
   ExposedSessionView,
   ExposurePageView,
 } from '../../src/recalls/exposures/exposures.views.js';
+import type { PlannedSessionsView } from '../../src/recalls/exposures/planned-sessions.views.js';
 import type { OpenedRecallView } from '../../src/recalls/recalls.views.js';
 import type { CompletionView } from '../../src/sessions/completion.views.js';
 import type { RecordedUsesView } from '../../src/sessions/late-records.views.js';
@@ -338,8 +340,14 @@ describe.each(engines)('exposures of a recall, on %s', (engine) => {
       { client_id: ida.id, name: 'Ida Brandl', certainty: 'certain', contact_state: 'not tried' },
       { client_id: erased.id, name: '', contact_state: 'erased, cannot be told', certainty: 'possible' },
     ]);
+    const contact = { audience: 'client', clientId: ida.id, channel: 'telephone', outcome: 'reached' };
+    const { id: contactId } = await service.made<{ id: string }>(`/recalls/${id}/contacts`, contact);
+    expect((await clientsOf(id)).items[0]).toMatchObject({
+      ...{ clientId: ida.id, contactState: 'reached' },
+      latestContact: { id: contactId, channel: 'telephone', outcome: 'reached' },
+    });
     const accesses = await service.seen<{ items: { what: string }[] }>(`/clients/${ida.id}/accesses`);
-    expect(accesses.items.map(({ what }) => what)).toContain('export');
+    expect(accesses.items.map(({ what }) => what)).toContain('recall');
   });
 
   it('stand in the record of the client, rehearsals and other recalls left out', async () => {
@@ -365,5 +373,123 @@ describe.each(engines)('exposures of a recall, on %s', (engine) => {
     });
     expect((await recalls(maybe.id)).items).toMatchObject([{ recallId: id, certainty: 'possible' }]);
     expect((await recalls(none.id)).items).toEqual([]);
+  });
+
+  describe('sessions to come', () => {
+    const planned = (recallId: string, query = '') =>
+      service.seen<PlannedSessionsView>(`/recalls/${recallId}/planned-sessions${query}`);
+    const ahead = (days: number) => middayAgo(-days);
+    let procedures = 0;
+    const procedureWith = async (items: object[]) => {
+      procedures += 1;
+      const { id } = await service.made<{ id: string }>('/procedures', {
+        name: `Brows ${procedures}`,
+        bodyPlace: 'brows',
+      });
+      await service.put(`/procedures/${id}/kit-list`, { items });
+      return id;
+    };
+    const plan = async (procedureId: string, day: number, body: object = {}) => {
+      const visit = { clientId: studio.clientId, artistId: studio.ownerId, visitKind: 'first session' };
+      const given = { ...visit, procedureId, plannedStart: ahead(day), ...body };
+      return (await service.made<{ id: string }>('/sessions', given)).id;
+    };
+
+    it('are told while it lies on the tray or is in a cup', async () => {
+      const umber = await product();
+      const recalled = await bottle(umber, 'TR-100', middayAgo(20));
+      const sessionId = await walkIn(service, studio);
+      await service.made(`/sessions/${sessionId}/scans`, { symbol: 'TR-100' });
+      const { id } = await open(umber, ['TR-100']);
+      const { items } = await planned(id);
+      expect(items).toMatchObject([
+        {
+          ...{ sessionId, state: 'in setup', reasons: ['on the tray'], follows: null, kitLines: [] },
+          onTray: [{ containerId: recalled.containerId, inMix: false, lot: { lotCode: 'TR-100' } }],
+        },
+      ]);
+      const mix = await service.made<{ id: string }>(`/sessions/${sessionId}/mixes`, { label: 'base' });
+      const drops = { containerId: recalled.containerId, drops: 2 };
+      await service.made(`/sessions/${sessionId}/mixes/${mix.id}/components`, drops);
+      expect((await planned(id)).items[0]?.onTray).toMatchObject([{ inMix: true }]);
+      // Nothing has touched anybody until it is said so.
+      expect((await shown(id)).totals.sessions).toBe(0);
+    });
+
+    it('are told when they follow a session that used it', async () => {
+      const umber = await product();
+      const recalled = await bottle(umber, 'FO-100', middayAgo(90));
+      const someone = await client('Coming back');
+      const first = await late(someone.id, { containerId: recalled.containerId }, 30);
+      const touchUp = await plan(studio.procedureId, 5, { clientId: someone.id, visitKind: 'touch-up' });
+      const { id } = await open(umber, ['FO-100']);
+      expect((await planned(id)).items).toMatchObject([
+        {
+          ...{ sessionId: touchUp, state: 'planned', visitKind: 'touch-up', day: ahead(5).slice(0, 10) },
+          reasons: ['follows an exposed session'],
+          follows: { sessionId: first.id, day: middayAgo(30).slice(0, 10), certainty: 'certain' },
+        },
+      ]);
+    });
+
+    it('are told when their kit list would have taken it, with what else is in date', async () => {
+      const umber = await product();
+      await stocked.receive(umber, { code: 'KI-100', useBy: '2080-12-31' });
+      const other = await stocked.receive(umber, { code: 'ZQ-991', useBy: '2090-12-31' });
+      const procedureId = await procedureWith([{ productId: umber, quantity: 1 }]);
+      const elsewhere = await procedureWith([{ productId: studio.gelId, quantity: 1 }]);
+      const [late, soon] = [await plan(procedureId, 9), await plan(procedureId, 3)];
+      await plan(elsewhere, 3);
+      const { id } = await open(umber, ['KI-100']);
+      const { sessions, items, next } = await planned(id, '?limit=1');
+      expect({ sessions, next }).toEqual({ sessions: 2, next: soon });
+      expect(items).toMatchObject([
+        {
+          ...{ sessionId: soon, reasons: ['kit list'], onTray: [], follows: null },
+          kitLines: [
+            {
+              ...{
+                productId: umber,
+                configuration: null,
+                quantityPieces: 1,
+                enoughElse: true,
+                elsePieces: 1,
+              },
+              lots: [{ lotCode: 'KI-100', standing: 'affected' }],
+              elseInDate: [{ lotId: other.lot.id, lotCode: 'ZQ-991', lastDay: '2090-12-31', pieces: 1 }],
+            },
+          ],
+        },
+      ]);
+      expect((await planned(id, `?after=${next}`)).items.map(({ sessionId }) => sessionId)).toEqual([late]);
+      const answer = await service.get<ProblemBody>(
+        `/recalls/${id}/planned-sessions?after=${studio.clientId}`,
+      );
+      expect(answer).toMatchObject({ status: 400, body: { code: 'invalid-fields' } });
+    });
+
+    it('are told when too few pieces of the configuration are left for them', async () => {
+      const given = { kind: 'cartridge' as const, notation: '1203RLST', machineFit: 'one fit of its own' };
+      const bad = await product({ ...given, name: 'Bad liner' });
+      const good = await product({ ...given, name: 'Good liner' });
+      await stocked.receive(bad, { code: 'CF-100', quantity: 20, useBy: '2080-12-31' });
+      await stocked.receive(good, { code: 'CF-200', quantity: 3, useBy: '2090-12-31' });
+      const pools = await service.seen<ConfigurationView[]>('/configurations');
+      const pool = pools.find(({ products: pooled }) => pooled.some(({ id }) => id === bad));
+      expect(pool?.products.map(({ id }) => id)).toContain(good);
+      const procedureId = await procedureWith([{ configuration: pool?.keys[0], quantity: 2 }]);
+      const [first, second] = [await plan(procedureId, 3), await plan(procedureId, 4)];
+      const { id } = await open(bad, ['CF-100']);
+      expect(
+        (await planned(id)).items.map(({ sessionId, kitLines }) => [
+          sessionId,
+          kitLines[0]?.enoughElse,
+          kitLines[0]?.elsePieces,
+        ]),
+      ).toEqual([
+        [first, true, 3],
+        [second, false, 1],
+      ]);
+    });
   });
 });

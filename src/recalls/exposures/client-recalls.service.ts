@@ -5,10 +5,9 @@ import type { Actor } from '../../platform/actor.js';
 import { Database } from '../../platform/database/database.js';
 import { notFound } from '../../platform/problem.js';
 import type { RecallKind, RecallState } from '../vocabulary.js';
-import { contactState } from './contact-state.js';
+import { ContactStates } from './contact-states.service.js';
 import { Exposures } from './exposures.service.js';
 import type { ClientRecallsView } from './exposures.views.js';
-import { LatestContacts } from './latest-contacts.service.js';
 
 /** A client is rarely concerned by more than a few. */
 const mostRecalls = 50;
@@ -27,7 +26,7 @@ export class ClientRecalls {
   constructor(
     private readonly database: Database,
     private readonly exposures: Exposures,
-    private readonly latestContacts: LatestContacts,
+    private readonly contactStates: ContactStates,
     private readonly accessLog: ClientAccessLog,
   ) {}
 
@@ -35,10 +34,10 @@ export class ClientRecalls {
   async of(actor: Actor, clientId: string): Promise<ClientRecallsView> {
     const { read } = this.database;
     const { studioId, timeZone } = actor;
-    const [client] = await read<{ erasedAt: string | null }>(
-      'SELECT erased_at AS "erasedAt" FROM client WHERE studio_id = $1 AND id = $2',
-      [studioId, clientId],
-    );
+    const [client] = await read('SELECT id FROM client WHERE studio_id = $1 AND id = $2', [
+      studioId,
+      clientId,
+    ]);
     if (!client) throw notFound('client', clientId);
     await this.accessLog.note(actor, 'client trace', [clientId]);
     const recalls = await this.recallsOfProducts(studioId, clientId);
@@ -46,8 +45,7 @@ export class ClientRecalls {
     for (const { recallId, ...recall } of recalls.slice(0, mostRecalls)) {
       const exposed = await this.exposures.ofClient(read, studioId, recallId, clientId);
       if (exposed === null) continue;
-      const contacts = await this.latestContacts.of(read, studioId, recallId, [clientId]);
-      const latestContact = contacts.get(clientId) ?? null;
+      const states = await this.contactStates.of(read, studioId, recallId, [exposed]);
       const { certainty, sessions, certainSessions, firstAt, lastAt } = exposed;
       items.push({
         recallId,
@@ -55,8 +53,8 @@ export class ClientRecalls {
         ...{ certainty, sessions, certainSessions },
         firstDay: localDay(firstAt, timeZone),
         lastDay: localDay(lastAt, timeZone),
-        contactState: contactState(latestContact?.outcome ?? null, client.erasedAt !== null),
-        latestContact,
+        contactState: states.get(clientId)?.contactState ?? 'not tried',
+        latestContact: states.get(clientId)?.latestContact ?? null,
       });
     }
     return { clientId, items, moreRecalls: recalls.length > mostRecalls };

@@ -6,9 +6,8 @@ import type { Actor } from '../../platform/actor.js';
 import { csvOf } from '../../platform/csv.js';
 import { Database } from '../../platform/database/database.js';
 import { RecallRegister } from '../recall-register.service.js';
-import { contactState } from './contact-state.js';
+import { ContactStates } from './contact-states.service.js';
 import { type ExposedClient, Exposures } from './exposures.service.js';
-import { LatestContacts } from './latest-contacts.service.js';
 
 /** Clients whose names are read, and whose access is noted, at once. */
 const clientsPerRead = 200;
@@ -40,7 +39,7 @@ export class ContactList {
     private readonly database: Database,
     private readonly register: RecallRegister,
     private readonly exposures: Exposures,
-    private readonly latestContacts: LatestContacts,
+    private readonly contactStates: ContactStates,
     private readonly shownClients: ShownClients,
   ) {}
 
@@ -63,12 +62,12 @@ export class ContactList {
     for (let from = 0; from < clients.length; from += clientsPerRead) {
       const part = clients.slice(from, from + clientsPerRead);
       const ids = part.map(({ clientId }) => clientId);
-      const shown = await this.shownClients.many(actor, ids, 'export');
-      const contacts = await this.latestContacts.of(this.database.read, studioId, recallId, ids);
+      const shown = await this.shownClients.many(actor, ids, 'recall');
+      const contacts = await this.contactStates.of(this.database.read, studioId, recallId, part);
       for (const { clientId, certainty, sessions, firstAt, lastAt } of part) {
         const known = shown.get(clientId);
         const view = known && clientView(known);
-        const latest = contacts.get(clientId);
+        const state = contacts.get(clientId);
         yield {
           client_reference: view?.reference ?? null,
           client_id: clientId,
@@ -78,8 +77,8 @@ export class ContactList {
           exposed_sessions: sessions,
           first_exposed_on: localDay(firstAt, timeZone),
           last_exposed_on: localDay(lastAt, timeZone),
-          contact_state: contactState(latest?.outcome ?? null, (view?.erasedAt ?? null) !== null),
-          contact_at_utc: latest?.occurredAt ?? null,
+          contact_state: state?.contactState ?? 'not tried',
+          contact_at_utc: state?.latestContact?.occurredAt ?? null,
         };
       }
     }

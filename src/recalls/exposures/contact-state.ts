@@ -1,20 +1,9 @@
-/** How it stands with telling one client: the outcome of the latest attempt, else that there was none. */
-export type ContactState =
-  | 'not tried'
-  | 'reached'
-  | 'refused'
-  | 'no answer'
-  | 'message left'
-  | 'unreachable'
-  | 'erased, cannot be told';
+import { type ContactStanding, isSettled } from '../contacts/contact-standing.js';
 
-const settled: ReadonlySet<ContactState> = new Set(['reached', 'refused', 'unreachable']);
+/** How it stands with telling one client. */
+export type ContactState = ContactStanding | 'erased, cannot be told';
 
-/**
- * @param latest outcome of the latest attempt; null: there was none
- * @param erased whether who the client was is not known any more
- */
-export function contactState(latest: ContactState | null, erased: boolean): ContactState {
-  const state = latest ?? 'not tried';
-  return erased && !settled.has(state) ? 'erased, cannot be told' : state;
+/** @param erased whether who the client was is not known any more */
+export function contactState(standing: ContactStanding, erased: boolean): ContactState {
+  return erased && !isSettled(standing) ? 'erased, cannot be told' : standing;
 }

@@ -5,11 +5,10 @@ import { Database, placeholders } from '../../platform/database/database.js';
 import { defaultPageSize, pageOf } from '../../platform/page.js';
 import { invalidField } from '../../platform/problem.js';
 import { RecallRegister } from '../recall-register.service.js';
-import { contactState } from './contact-state.js';
+import { ContactStates } from './contact-states.service.js';
 import type { ExposedClientsDto } from './exposures.dto.js';
 import { Exposures } from './exposures.service.js';
 import type { ExposedClientPageView } from './exposures.views.js';
-import { LatestContacts } from './latest-contacts.service.js';
 
 /** The exposures of a recall client by client: whom to tell first, and how it stands with telling them. */
 @Injectable()
@@ -18,7 +17,7 @@ export class ExposedClients {
     private readonly database: Database,
     private readonly register: RecallRegister,
     private readonly exposures: Exposures,
-    private readonly latestContacts: LatestContacts,
+    private readonly contactStates: ContactStates,
   ) {}
 
   /** @throws Problem not-found; invalid-fields when `after` is no exposed client */
@@ -32,20 +31,17 @@ export class ExposedClients {
     const { shown, next } = pageOf(found, limit, ({ clientId }) => clientId);
     const ids = shown.map(({ clientId }) => clientId);
     const references = await this.references(studioId, ids);
-    const contacts = await this.latestContacts.of(read, studioId, recallId, ids);
+    const contacts = await this.contactStates.of(read, studioId, recallId, shown);
     return {
       totals: await this.exposures.totals(read, studioId, recallId),
-      items: shown.map(({ firstAt, lastAt, ...client }) => {
-        const latestContact = contacts.get(client.clientId) ?? null;
-        return {
-          ...client,
-          clientReference: references.get(client.clientId) ?? '',
-          firstDay: localDay(firstAt, timeZone),
-          lastDay: localDay(lastAt, timeZone),
-          contactState: contactState(latestContact?.outcome ?? null, client.erasedAt !== null),
-          latestContact,
-        };
-      }),
+      items: shown.map(({ firstAt, lastAt, ...client }) => ({
+        ...client,
+        clientReference: references.get(client.clientId) ?? '',
+        firstDay: localDay(firstAt, timeZone),
+        lastDay: localDay(lastAt, timeZone),
+        contactState: contacts.get(client.clientId)?.contactState ?? 'not tried',
+        latestContact: contacts.get(client.clientId)?.latestContact ?? null,
+      })),
       next,
     };
   }

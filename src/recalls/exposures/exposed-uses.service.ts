@@ -6,6 +6,7 @@ import { recallLots, recallReach } from '../recall-lots.query.js';
 import type { TimeAtHand } from './days-at-hand.js';
 import { certaintyOf, whyPossible } from './exposure-certainty.js';
 import type { ConcernedLotView, ExposedSessionView, ExposedUseView } from './exposures.views.js';
+import { type LotName, LotNames } from './lot-names.service.js';
 
 /** A use that was found to expose its client. */
 export interface FoundUse {
@@ -32,8 +33,6 @@ type UseRow = Omit<
     productId: string;
   };
 
-/** How a lot of the recall is called today; a corrected code is the one that counts. */
-type LotName = Pick<ConcernedLotView, 'lotId' | 'makerName' | 'productName' | 'shade' | 'lotCode' | 'useBy'>;
 type Standing = ConcernedLotView['standing'];
 
 /** What of the recall is in a lot. */
@@ -55,7 +54,10 @@ export type DescribeUses = (found: readonly FoundUse[]) => Promise<DescribedUse[
 /** Tells of exposures what there is to tell: whose, when, what and how much, and which lots of the recall are concerned. */
 @Injectable()
 export class ExposedUses {
-  constructor(private readonly ancestry: BlendAncestry) {}
+  constructor(
+    private readonly ancestry: BlendAncestry,
+    private readonly lotNames: LotNames,
+  ) {}
 
   /**
    * What the lots of the recall are is looked up once, so that many parts are told by the same.
@@ -100,7 +102,7 @@ export class ExposedUses {
                 });
           return [{ row, lots, byOpenLot: byOpenLot === 1 }];
         });
-        await this.nameLots(
+        await this.lotNames.learn(
           read,
           studioId,
           uses.flatMap(({ lots }) => lots.map(({ lotId }) => lotId)),
@@ -155,28 +157,6 @@ export class ExposedUses {
       [studioId, ...ids],
     );
     return new Map(rows.map((row) => [row.id, row]));
-  }
-
-  private async nameLots(
-    read: Read,
-    studioId: string,
-    lotIds: readonly string[],
-    names: Map<string, LotName>,
-  ): Promise<void> {
-    const unnamed = [...new Set(lotIds)].filter((id) => !names.has(id));
-    for (let from = 0; from < unnamed.length; from += usesPerRead) {
-      const part = unnamed.slice(from, from + usesPerRead);
-      const rows = await read<LotName>(
-        `SELECT lot.id AS "lotId", maker.name AS "makerName", product.name AS "productName", product.shade,
-           lot.code AS "lotCode", lot.use_by AS "useBy"
-         FROM lot
-           JOIN product ON product.chain_id = lot.chain_id AND product.id = lot.product_id
-           JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
-         WHERE lot.studio_id = $1 AND lot.id IN (${placeholders(part)})`,
-        [studioId, ...part],
-      );
-      for (const name of rows) names.set(name.lotId, name);
-    }
   }
 }
 

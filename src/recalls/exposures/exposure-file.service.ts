@@ -7,10 +7,9 @@ import { csvOf } from '../../platform/csv.js';
 import { Database } from '../../platform/database/database.js';
 import { spreadsheetOf } from '../../platform/spreadsheet.js';
 import { RecallRegister } from '../recall-register.service.js';
-import { contactState } from './contact-state.js';
+import { ContactStates, type StateOfContact } from './contact-states.service.js';
 import { ExposedSessions } from './exposed-sessions.service.js';
 import type { DescribedUse } from './exposed-uses.service.js';
-import { LatestContacts } from './latest-contacts.service.js';
 
 const usesPerRead = 1_000;
 const sheetName = 'Exposures';
@@ -59,13 +58,6 @@ const columns = [
 
 export type ExposureRow = Record<(typeof columns)[number], string | number | null>;
 
-/** What is told of a client beside their uses. */
-interface ClientFacts {
-  erasedAt: string | null;
-  contactState: string;
-  contactAt: string | null;
-}
-
 /**
  * Writes all exposures of a recall for a spreadsheet, a row for each use and lot of the recall in it, a part at a time.
  * Clients stand under their references.
@@ -78,7 +70,7 @@ export class ExposureFile {
     private readonly database: Database,
     private readonly register: RecallRegister,
     private readonly exposedSessions: ExposedSessions,
-    private readonly latestContacts: LatestContacts,
+    private readonly contactStates: ContactStates,
     private readonly people: People,
   ) {}
 
@@ -102,44 +94,27 @@ export class ExposureFile {
     for await (const part of this.exposedSessions.all(studioId, recallId, usesPerRead)) {
       const unnamed = new Set(part.map(({ session }) => session.artistId).filter((id) => !artists.has(id)));
       for (const [id, name] of await this.people.namesOf(studioId, [...unnamed])) artists.set(id, name);
-      const clients = await this.clientFacts(studioId, recallId, part);
-      for (const described of part) yield* rowsOf(described, artists, clients, timeZone);
+      const clients = new Map(
+        part.map(({ session: { clientId, clientErasedAt } }) => [
+          clientId,
+          { clientId, erasedAt: clientErasedAt },
+        ]),
+      );
+      const states = await this.contactStates.of(this.database.read, studioId, recallId, [
+        ...clients.values(),
+      ]);
+      for (const described of part) yield* rowsOf(described, artists, states, timeZone);
     }
-  }
-
-  private async clientFacts(
-    studioId: string,
-    recallId: string,
-    part: readonly DescribedUse[],
-  ): Promise<Map<string, ClientFacts>> {
-    const { read } = this.database;
-    const ids = [...new Set(part.map(({ session }) => session.clientId))];
-    const contacts = await this.latestContacts.of(read, studioId, recallId, ids);
-    const erased = new Map(part.map(({ session }) => [session.clientId, session.clientErasedAt] as const));
-    return new Map(
-      ids.map((id) => {
-        const latest = contacts.get(id);
-        const erasedAt = erased.get(id) ?? null;
-        return [
-          id,
-          {
-            erasedAt,
-            contactState: contactState(latest?.outcome ?? null, erasedAt !== null),
-            contactAt: latest?.occurredAt ?? null,
-          },
-        ];
-      }),
-    );
   }
 }
 
 function* rowsOf(
   { session, use }: DescribedUse,
   artists: ReadonlyMap<string, string>,
-  clients: ReadonlyMap<string, ClientFacts>,
+  states: ReadonlyMap<string, StateOfContact>,
   timeZone: string,
 ): Generator<ExposureRow> {
-  const client = clients.get(session.clientId);
+  const state = states.get(session.clientId);
   for (const lot of use.lots) {
     const ways = [...use.through.filter((way) => way === 'mix'), ...(lot.as === 'itself' ? [] : [lot.as])];
     yield {
@@ -147,7 +122,7 @@ function* rowsOf(
       occurred_at_utc: use.occurredAt,
       client_reference: session.clientReference,
       client_id: session.clientId,
-      client_erased_at_utc: client?.erasedAt ?? null,
+      client_erased_at_utc: session.clientErasedAt,
       session_id: session.sessionId,
       visit_kind: session.visitKind,
       procedure: session.procedureName,
@@ -178,8 +153,8 @@ function* rowsOf(
       against_refusal: use.againstRefusal === null ? null : use.againstRefusal.join('; '),
       recorded_from: session.recordedFrom,
       recorded_at_utc: use.recordedAt,
-      contact_state: client?.contactState ?? null,
-      contact_at_utc: client?.contactAt ?? null,
+      contact_state: state?.contactState ?? 'not tried',
+      contact_at_utc: state?.latestContact?.occurredAt ?? null,
       use_id: use.id,
     };
   }

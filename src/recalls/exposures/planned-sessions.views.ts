@@ -17,10 +17,11 @@ export class PlannedLotView {
 
 /** What lies on the tray or is in a cup already. Whether it has touched the client is told at completion. */
 export class OnTrayView {
-  trayLineId: string;
+  /** Null: it was taken off the tray again, while drops of it are in a cup. */
+  trayLineId: string | null;
   containerId: string;
   lot: PlannedLotView;
-  /** Whether drops of it are in a mix already. */
+  /** Whether drops of it are in a cup. */
   inMix: boolean;
 }
 
@@ -43,7 +44,7 @@ export class ElseInDateView {
   label: string;
   /** Last usable day, YYYY-MM-DD; null: none is known. */
   lastDay: string | null;
-  /** Pieces not promised to an earlier session; a bottle is one and is shared. */
+  /** Pieces that lie on no tray and that no earlier session needs; a bottle is one and is shared. */
   pieces: number;
 }
 

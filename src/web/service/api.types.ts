@@ -7296,10 +7296,11 @@ export interface components {
             standing: "affected" | "undecided";
         };
         OnTrayView: {
-            trayLineId: string;
+            /** @description Null: it was taken off the tray again, while drops of it are in a cup. */
+            trayLineId: string | null;
             containerId: string;
             lot: components["schemas"]["PlannedLotView"];
-            /** @description Whether drops of it are in a mix already. */
+            /** @description Whether drops of it are in a cup. */
             inMix: boolean;
         };
         FollowedExposureView: {
@@ -7319,7 +7320,7 @@ export interface components {
             label: string;
             /** @description Last usable day, YYYY-MM-DD; null: none is known. */
             lastDay: string | null;
-            /** @description Pieces not promised to an earlier session; a bottle is one and is shared. */
+            /** @description Pieces that lie on no tray and that no earlier session needs; a bottle is one and is shared. */
             pieces: number;
         };
         KitLineAtRiskView: {
