@@ -138,6 +138,12 @@ describe.skipIf(!hasChromium)('the settings of a studio', () => {
       await goTo(owner.page, 'Studio');
       await owner.page.getByRole('button', { name: 'Add a studio' }).waitFor();
       expect(await faultsEverywhere(owner.page)).toEqual([]);
+      const general = owner.page.getByRole('form', { name: 'The studio' });
+      await general.getByLabel('How people reach the studio').fill(' telephone 0800 555 0100 ');
+      await general.getByRole('button', { name: 'Save' }).click();
+      await general.getByText('Saved.').waitFor();
+      const { contactPoint } = await service.seen<{ contactPoint: string | null }>('');
+      expect(contactPoint).toBe('telephone 0800 555 0100');
       const form = owner.page.getByRole('form', { name: 'Add a studio' });
       await form.getByLabel('Name of the studio').fill('Harbour Studio');
       await form.getByRole('button', { name: 'Add a studio' }).click();

@@ -15,6 +15,8 @@ const keyOfRow: Record<string, string> = {
     JOIN session_use ON session_use.id = session_use_reversal.use_id JOIN client ON client.id = session_use.client_id`,
   legal_claim:
     'SELECT legal_claim.*, client.data_key_id AS opened_by FROM legal_claim JOIN client ON client.id = legal_claim.client_id',
+  recall_contact:
+    'SELECT recall_contact.*, client.data_key_id AS opened_by FROM recall_contact JOIN client ON client.id = recall_contact.client_id',
   legal_claim_end: `SELECT legal_claim_end.*, client.data_key_id AS opened_by FROM legal_claim_end
     JOIN legal_claim ON legal_claim.id = legal_claim_end.claim_id JOIN client ON client.id = legal_claim.client_id`,
 };

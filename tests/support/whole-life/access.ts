@@ -30,6 +30,7 @@ export async function liveAccess(service: RecordingService, texts: Texts): Promi
     retentionPreset: 'own',
     retentionYears: 5,
     retentionLaw: texts('law'),
+    contactPoint: texts('contact point'),
   });
   const [owner] = await service.seen<PersonView[]>('/people');
   const artist = await service.made<PersonView>('/people', { name: texts('artist'), role: 'artist' });

@@ -12,13 +12,13 @@ import { changeStudio } from '../settings.requests.js';
 import { TextField } from '../text-field.js';
 import { currencies } from './currencies.js';
 
-/** Its name, its clock and its money. */
+/** Its name, how it is reached, its clock and its money. */
 export function GeneralSection({ studio, reload }: { studio: StudioView; reload: () => Promise<void> }) {
   const texts = useTexts();
   const words = texts.studioSettings;
   const { refresh } = useSignedIn();
   const { name, timeZone, currency, version } = studio;
-  const edits = useEdits({ name, timeZone, currency });
+  const edits = useEdits({ name, contactPoint: studio.contactPoint ?? '', timeZone, currency });
   const zones = useMemo(() => [...new Set([timeZone, ...timeZones()])].sort(), [timeZone]);
   const money = useMemo(() => currencies(texts.language, currency), [texts.language, currency]);
   return (
@@ -28,7 +28,11 @@ export function GeneralSection({ studio, reload }: { studio: StudioView; reload:
         edits={edits}
         version={version}
         save={async (id) => {
-          await changeStudio(studio.id, { id, version, ...edits.changes });
+          const { contactPoint, ...others } = edits.changes;
+          await changeStudio(studio.id, {
+            ...{ id, version, ...others },
+            ...(contactPoint !== undefined && { contactPoint: contactPoint.trim() || null }),
+          });
           // The name stands above every page.
           if (edits.changes.name !== undefined) await refresh();
         }}
@@ -43,6 +47,14 @@ export function GeneralSection({ studio, reload }: { studio: StudioView; reload:
               label={words.name}
               required
               maxLength={100}
+            />
+            <TextField
+              edits={edits}
+              field="contactPoint"
+              problem={problem}
+              label={words.contactPoint}
+              description={words.contactPointHint}
+              maxLength={300}
             />
             <Select
               label={words.timeZone}

@@ -12,6 +12,7 @@ export function StudioFacts({ studio }: { studio: StudioView }) {
   const onOrOff = (is: boolean) => (is ? texts.settings.on : texts.settings.off);
   const facts: (readonly [string, string])[] = [
     [words.name, studio.name],
+    ...(studio.contactPoint === null ? [] : [[words.contactPoint, studio.contactPoint] as const]),
     [words.timeZone, studio.timeZone],
     [words.currency, currencyName(studio.currency, texts.language)],
     [words.houseBlends, onOrOff(studio.houseBlends === 'allowed')],

@@ -33,6 +33,9 @@ export const settingsTexts: typeof english = {
     general: 'Das Studio',
     generalHint: 'Ein Tag und mit ihm ein „Verwendbar bis“ endet nach der Uhr des Studios.',
     name: 'Name des Studios',
+    contactPoint: 'Wie man das Studio erreicht',
+    contactPointHint:
+      'Telefon, E-Mail, Adresse. Es steht in Nachrichten über Rückrufe: Das Recht verlangt eine kostenfreie Nummer oder eine Stelle im Internet.',
     timeZone: 'Zeitzone',
     timeZoneHint: 'Die Daten des ganzen Bestands werden danach neu beurteilt.',
     currency: 'Währung',

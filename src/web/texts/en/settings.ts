@@ -31,6 +31,9 @@ export const settingsTexts = {
     general: 'The studio',
     generalHint: 'A day ends, and with it a use-by date, by the clock of the studio.',
     name: 'Name of the studio',
+    contactPoint: 'How people reach the studio',
+    contactPointHint:
+      'Telephone, e-mail, address. It stands in messages about recalls: the law asks for a free number or a place online.',
     timeZone: 'Time zone',
     timeZoneHint: 'Dates of everything in stock are judged by it anew.',
     currency: 'Currency',
