@@ -15,6 +15,7 @@ import type { ReceiptView } from '../../src/stock/receiving.views.js';
 import { type RunningService, startService, testOwner } from '../support/service.js';
 import { gtins, type InventedStudio, makeInventedStudio } from './invented-studio.js';
 import { Narrator } from './narrator.js';
+import { walkRecall } from './recall-walk.js';
 import { decodeSymbol, type ReadSymbol, renderSymbol, type Symbology } from './symbols.js';
 
 /** With --keep and a folder what the walk leaves there stays, with the whole log, to be looked at. */
@@ -79,6 +80,8 @@ async function walk(service: RunningService): Promise<void> {
 
   narrator.step('The alerts that opened');
   await listAlerts(service);
+
+  await walkRecall(service, studio, narrator);
 }
 
 /** Draws a symbol, reads it back from the picture, and keeps the picture beside the data. */
