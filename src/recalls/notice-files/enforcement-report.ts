@@ -26,7 +26,7 @@ const known = new Set(firstFields);
 
 /**
  * Reads enforcement reports as openFDA publishes them (fields as documented there [S]): `{meta, results: […]}`, a bare
- * list of reports, or one report. Unknown fields are written out, missing ones are missing. A report without any known
+ * list of reports, or one report; none is an answer too. Unknown fields are written out, missing ones are missing. A report without any known
  * field is kept as the text it is.
  * @param value of the JSON text
  */
@@ -37,8 +37,6 @@ export function readEnforcementReports(value: unknown): NoticeFile {
   });
   const entries = entriesOf(value);
   if (typeof entries === 'string') return whole(entries);
-  if (entries.length === 0)
-    return whole('The file holds no report. Nothing was recalled, or it was cut off.');
   if (entries.length > maximumNoticeRecords) {
     return whole(
       `The file holds ${entries.length} reports; at most ${maximumNoticeRecords} are taken in at a time. Bring it in parts.`,
@@ -104,8 +102,7 @@ function recordOf(entry: Record<string, unknown>, number: number): NoticeRecord 
     products: [
       {
         makerName: firm,
-        productName: said('product_description'),
-        isDescription: true,
+        productName: nameIn(said('product_description')),
         shade: null,
         gtins: [],
         lots: null,
@@ -114,6 +111,12 @@ function recordOf(entry: Record<string, unknown>, number: number): NoticeRecord 
     ],
     remarks: damageRemarks(text),
   };
+}
+
+/** What a description begins with, before sizes and numbers follow. */
+function nameIn(description: string | null): string | null {
+  const [name = ''] = (description ?? '').split(/[,;(\n]/, 1);
+  return name.trim() || description;
 }
 
 function textOf(value: unknown): string {

@@ -66,11 +66,19 @@ describe('enforcement reports', () => {
     const { results } = JSON.parse(files['enforcement json']) as { results: object[] };
     expect(recordsOf('enforcement json', JSON.stringify(results))).toEqual(records);
     expect(recordsOf('enforcement json', JSON.stringify(results[0]))).toEqual([records[0]]);
+    for (const none of ['[]', '{"meta":{},"results":[]}'])
+      expect(recordsOf('enforcement json', none)).toEqual([]);
+  });
+
+  it('name the product by how its description begins, unless the text names several', () => {
+    const [proposal] = proposalsOf('enforcement json', files['enforcement json']);
+    expect(proposal?.scope.items).toMatchObject([
+      { makerName: 'Halden Pigments GmbH', productName: 'Brow pigment Warm Umber' },
+    ]);
   });
 
   it.each([
     ['{"results":{}}', '"results" is an object'],
-    ['{"results":[]}', 'holds no report'],
     ['[{"recall_number":"1"},7]', 'Report 2 is 7'],
     ['[[{"recall_number":"1"}]]', 'Report 1 is a list'],
     ['[{}]', 'Report 1 has no fields'],
@@ -122,6 +130,13 @@ describe('a weekly report', () => {
       productName: 'Needle cartridge',
     });
     expect(records[2]?.text).toContain('Batch number: Unknown');
+  });
+
+  it('proposes no maker where nobody knows it', () => {
+    const makers = proposalsOf('safety gate xml', files['safety gate xml']).map(
+      ({ scope }) => scope.items[0]?.makerName,
+    );
+    expect(makers).toEqual(['Halden Pigments', null, 'Nordlicht']);
   });
 
   it('is read the same with its notifications in one element, and with prefixes', () => {

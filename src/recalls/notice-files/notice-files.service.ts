@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises';
 import { Injectable } from '@nestjs/common';
 import { localDay } from '../../identity/local-day.js';
 import type { Actor } from '../../platform/actor.js';
@@ -12,6 +13,8 @@ import { type NoticeProposal, needsReading, proposalOf } from './notice-proposal
 import type { NoticeRecord } from './notice-record.js';
 
 const noticesPerPage = 100;
+/** A page ends sooner when its texts are longer than so many characters: reading them takes its time. */
+const charactersPerPage = 500_000;
 
 /** Reads files of notices that somebody brings: whole or not at all. Writes nothing. */
 @Injectable()
@@ -27,12 +30,17 @@ export class NoticeFiles {
     const damage = text.indexOf('\uFFFD');
     const { records, faults } =
       damage === -1 ? this.reader.read(kind, text) : { records: [], faults: [unreadAt(text, damage)] };
+    if (faults.length === 0 && records.length === 0) faults.push(noNotices);
     if (faults.length > 0) throw unusableFile({ faults, rows: [] });
     const today = localDay(this.clock.now(), actor.timeZone);
-    const shown = records.slice(after, after + noticesPerPage).map((record) => {
+    const shown: { record: NoticeRecord; proposal: NoticeProposal }[] = [];
+    for (const record of onPage(records, after)) {
+      // Whoever is being served meanwhile comes in between.
+      await setImmediate();
       const reading = needsReading(record) ? readNotice(record.text, { today }) : null;
-      return { record, proposal: proposalOf(record, reading) };
-    });
+      shown.push({ record, proposal: proposalOf(record, reading) });
+    }
+    const next = after + shown.length;
     const counts = await this.matches.counts(
       actor,
       shown.map(({ proposal }) => proposal.scope),
@@ -43,9 +51,27 @@ export class NoticeFiles {
         ...viewOf(record, proposal),
         ...(counts[index] ?? { certainLots: 0, possibleLots: 0 }),
       })),
-      next: after + noticesPerPage < records.length ? after + noticesPerPage : null,
+      next: next < records.length ? next : null,
     };
   }
+}
+
+const noNotices = {
+  row: null,
+  column: null,
+  message: 'The file holds no notice. Nothing was recalled, or it was cut off.',
+};
+
+/** At least one, when there is any. */
+function onPage(records: readonly NoticeRecord[], after: number): NoticeRecord[] {
+  const shown: NoticeRecord[] = [];
+  let characters = 0;
+  for (const record of records.slice(after, after + noticesPerPage)) {
+    characters += record.text.length;
+    if (shown.length > 0 && characters > charactersPerPage) break;
+    shown.push(record);
+  }
+  return shown;
 }
 
 /** What a reader puts where it could not make out a character: the file was read in another encoding than its own. */

@@ -1,7 +1,7 @@
 import type { LotScope, ScopeItem } from '../../stock/lot-matching/lot-scope.js';
 import type { TextSpan } from '../notice-reading/folded-text.js';
 import type { NoticeReading, ReadPart, RemarkFacts } from '../notice-reading/notice-reading.js';
-import { inOneLine, type NoticeRecord, type RecordProduct } from './notice-record.js';
+import { inOneLine, type NoticeRecord, type RecordProduct, saysUnknown } from './notice-record.js';
 
 /** What a notice of a file says and is about. A proposal: nothing counts before a person has looked at it. */
 export interface NoticeProposal {
@@ -68,12 +68,13 @@ function itemOf({ makerName, productName, shade, gtins, lots, openEnded }: Recor
 /** @param isOnly the text was read as one product, so that the fields speak of it */
 function withFields(item: ScopeItem, product: RecordProduct, isOnly: boolean): ScopeItem {
   const fields = itemOf(product);
-  const isNamed = isOnly && !product.isDescription;
+  const named = (own: string | null, read: string | null) =>
+    (isOnly ? own : null) ?? (read !== null && saysUnknown(read) ? null : read) ?? own;
   return {
     ...item,
-    makerName: (isOnly ? fields.makerName : null) ?? item.makerName ?? fields.makerName,
-    productName: (isNamed ? fields.productName : null) ?? item.productName ?? fields.productName,
-    shade: fields.shade ?? item.shade,
+    makerName: named(fields.makerName, item.makerName),
+    productName: named(fields.productName, item.productName),
+    shade: named(fields.shade, item.shade),
     gtins: isOnly ? [...new Set([...fields.gtins, ...item.gtins])] : item.gtins,
     openEnded: item.openEnded || fields.openEnded,
   };

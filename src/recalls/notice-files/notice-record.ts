@@ -41,8 +41,6 @@ export interface RecordRemark {
 export interface RecordProduct {
   makerName: string | null;
   productName: string | null;
-  /** The name is a sentence that describes the product: what is read as its name in the text is better. */
-  isDescription: boolean;
   shade: string | null;
   /** 14 digits each. */
   gtins: string[];
@@ -72,6 +70,14 @@ export function recordText(fields: readonly (readonly [name: string, value: stri
 /** A text as it can be kept, with what stood there marked where it cannot. */
 export function keepable(text: string): string {
   return text.replace(/\r\n?/g, '\n').replace(unkeepable, '\uFFFD').trim();
+}
+
+const unknown =
+  /^(?:unknown|no(?:t)? brand(?:ed)?|none|n\/?a|not (?:known|specified|applicable)|-+|\?+)\.?$/i;
+
+/** Whether a field was filled in by who does not know. */
+export function saysUnknown(text: string): boolean {
+  return unknown.test(text.trim());
 }
 
 /** `batchNumber` and `code_info` in words: "Batch number", "Code info". */

@@ -51,7 +51,6 @@ export function readNoticeRow(number: number, cells: NoticeCells): NoticeRow {
       productName: cells.product ?? null,
       shade: cells.shade ?? null,
       gtins: gtinsOf(cells.gtin, fault),
-      isDescription: false,
       lots: isText ? null : terms,
       openEnded: flag('others too'),
     },

@@ -8,6 +8,7 @@ import {
   type NoticeFile,
   type NoticeRecord,
   recordText,
+  saysUnknown,
 } from './notice-record.js';
 import { numbersOfTrade } from './numbers-of-trade.js';
 
@@ -51,9 +52,6 @@ const identifying = [
   'batchNumber_barcode',
   'barcode',
 ];
-/** Said by who does not know. */
-const unknown =
-  /^(?:unknown|no(?:t)? brand(?:ed)?|none|n\/?a|not (?:known|specified|applicable)|-+|\?+)\.?$/i;
 
 /**
  * Reads a weekly report of EU Safety Gate (field names as programs that read it publicly use them [S]). A notification is
@@ -115,7 +113,7 @@ function fieldOf(element: ReportElement, name: string): string | undefined {
 function recordOf(element: ReportElement, number: number, reportedOn: string | null): NoticeRecord {
   const said = (name: string): string | null => {
     const value = keepable(fieldOf(element, name) ?? '').replace(/\s+/g, ' ');
-    return value === '' || unknown.test(value) ? null : value;
+    return value === '' || saysUnknown(value) ? null : value;
   };
   const first = new Set(firstFields.map((name) => name.toLowerCase()));
   const others: (readonly [string, string])[] = [
@@ -140,7 +138,6 @@ function recordOf(element: ReportElement, number: number, reportedOn: string | n
       {
         makerName: said('brand'),
         productName: said('name') ?? said('product'),
-        isDescription: false,
         shade: null,
         gtins: numbersOfTrade(`${said('barcode') ?? ''}; ${said('batchNumber_barcode') ?? ''}`),
         lots: null,
