@@ -97,11 +97,14 @@ function isSlipFromNumbers(range: NumberRange, code: string): boolean {
   const [shortest, longest] = [Math.min(low.length, high.length), Math.max(low.length, high.length)];
   const rest = code.length - prefix.length - suffix.length;
   if (rest < shortest - 1 || rest > longest + 1) return false;
-  if (swapsOf(code).some((candidate) => isMember(range, candidate))) return true;
   const counts = (number: string) => isMember(range, prefix + number + suffix);
+  // The first or last digit swapped with what stands beside it.
+  const borders = [prefix.length - 1, code.length - suffix.length - 1];
+  if (borders.some((index) => isMember(range, swappedAt(code, index)))) return true;
   // A slip in the number.
   if (code.startsWith(prefix) && code.endsWith(suffix) && rest >= 0) {
-    if (slipsInDigits(code.slice(prefix.length, code.length - suffix.length)).some(counts)) return true;
+    const number = code.slice(prefix.length, code.length - suffix.length);
+    if (mayBeSlip(number, low, high) && slipsInDigits(number).some(counts)) return true;
   }
   // A slip in what stands around it.
   for (const start of [prefix.length - 1, prefix.length, prefix.length + 1]) {
@@ -116,6 +119,20 @@ function isSlipFromNumbers(range: NumberRange, code: string): boolean {
     }
   }
   return false;
+}
+
+/**
+ * False where it is plain that no slip leads into the range, so that the many codes that are far from it cost little: all
+ * numbers of one length that lie between begin with the digits that its ends have in common.
+ */
+function mayBeSlip(number: string, low: string, high: string): boolean {
+  if (low.length !== high.length || number.length !== low.length) return true;
+  let differing = 0;
+  for (let index = 0; low[index] === high[index] && index < low.length; index += 1) {
+    if (number[index] !== low[index]) differing += 1;
+  }
+  // One changed, or two swapped.
+  return differing <= 2;
 }
 
 function isMember(range: CodeRange, code: string): boolean {
@@ -202,19 +219,18 @@ function lettersOf(low: string, high: string): string[] {
   return Array.from({ length: end - start + 1 }, (_, index) => String.fromCharCode(start + index));
 }
 
-function swapsOf(text: string): string[] {
-  return Array.from({ length: Math.max(text.length - 1, 0) }, (_, index) => {
-    const [one, other] = [text.charAt(index), text.charAt(index + 1)];
-    return text.slice(0, index) + other + one + text.slice(index + 2);
-  });
+/** The text with this character and the next swapped; as it is where there are none. */
+function swappedAt(text: string, index: number): string {
+  if (index < 0 || index >= text.length - 1) return text;
+  return text.slice(0, index) + text.charAt(index + 1) + text.charAt(index) + text.slice(index + 2);
 }
 
 /** Every text that one slip among digits could have made this of. */
 function slipsInDigits(text: string): string[] {
-  const slips = swapsOf(text);
+  const slips: string[] = [];
   for (let index = 0; index <= text.length; index += 1) {
     const [before, from, after] = [text.slice(0, index), text.slice(index), text.slice(index + 1)];
-    if (index < text.length) slips.push(before + after);
+    if (index < text.length) slips.push(before + after, swappedAt(text, index));
     for (const digit of '0123456789') {
       slips.push(before + digit + from);
       if (index < text.length) slips.push(before + digit + after);

@@ -55,10 +55,11 @@ const certain: readonly LotReasonCode[] = [
 export function lotTermsMatcher({ lots, openEnded }: Pick<ScopeItem, 'lots' | 'openEnded'>): LotTermsMatcher {
   const codes = new CodeTerms(lots.flatMap((term) => (term.kind === 'code' ? [term] : [])));
   const ranges = lots.flatMap((term) => (term.kind === 'code range' ? [rangeTerm(term)] : []));
+  const others = lots.filter(({ kind }) => kind !== 'code' && kind !== 'code range');
   const byCodes = codes.size + ranges.length > 0;
   return (lot) => {
     const formed = lot.codes.map((code): FormedCode => ({ ...code, forms: codeForms(code.code) }));
-    const found = lots.flatMap((term) => byTerm(term, lot));
+    const found = others.flatMap((term) => byTerm(term, lot));
     for (const code of formed) {
       found.push(...codes.find(code, lot));
       for (const term of ranges) found.push(...byRange(term, code, lot));
