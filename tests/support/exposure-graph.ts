@@ -9,6 +9,7 @@ import { Mix } from '../../src/sessions/mix.entity.js';
 import { Procedure } from '../../src/sessions/procedure.entity.js';
 import { Session } from '../../src/sessions/session.entity.js';
 import { SessionUse, SessionUseReversal } from '../../src/sessions/session-use.entity.js';
+import type { KnownBy, VisitKind } from '../../src/sessions/vocabulary.js';
 import { Blend, BlendParent } from '../../src/stock/blend.entity.js';
 import { Container } from '../../src/stock/container.entity.js';
 import { Lot } from '../../src/stock/lot.entity.js';
@@ -23,8 +24,29 @@ export interface ExposureGraph {
   clients: number;
   /** Client of each session. */
   sessions: number[];
-  uses: { session: number; lot: number; microlitres: number; mixed: boolean; reversed: boolean }[];
+  uses: {
+    session: number;
+    lot: number;
+    microlitres: number;
+    mixed: boolean;
+    reversed: boolean;
+    /** Left out: its own label. */
+    knownBy?: KnownBy;
+    /** Instant; left out: now. */
+    occurredAt?: string;
+  }[];
+  /** Kind of visit of each session; left out: first sessions. */
+  visitKinds?: VisitKind[];
+  /** Product of each lot, from 0; left out: all are of one. */
+  products?: number[];
+  /** The container of each lot; left out: bottles that nobody opened. Instants. */
+  containers?: GraphContainer[];
 }
+
+export type GraphContainer =
+  | { form: 'bottle'; openedAt: string | null; endedAt: string | null }
+  /** A box of pieces; `emptiedAt`: when the last piece was taken, the box itself being kept. */
+  | { form: 'box'; receivedAt: string; emptiedAt: string | null; endedAt: string | null };
 
 /** Ids by index of the graph. */
 export interface InsertedGraph {
@@ -119,6 +141,39 @@ function movement(transaction: Transaction, given: Partial<Movement>): Movement 
   };
 }
 
+function containerRow(
+  container: GraphContainer | undefined,
+  recordedAt: string,
+): Pick<Container, 'form' | 'state' | 'openedAt' | 'receivedAt' | 'endedAt' | 'endedFrom'> {
+  const openedAt = container?.form === 'bottle' ? container.openedAt : null;
+  const present = openedAt === null ? 'sealed' : 'opened';
+  const endedAt = container?.endedAt ?? null;
+  return {
+    form: container?.form ?? 'bottle',
+    state: endedAt === null ? present : 'finished',
+    openedAt,
+    receivedAt: container?.form === 'box' ? container.receivedAt : recordedAt,
+    endedAt,
+    endedFrom: endedAt === null ? null : present,
+  };
+}
+
+const piecesInBox = 5;
+
+function piecesReceived(container: GraphContainer | undefined): Partial<Movement> {
+  return container?.form === 'box' ? { pieces: piecesInBox, occurredAt: container.receivedAt } : {};
+}
+
+async function emptyBox(
+  transaction: Transaction,
+  container: GraphContainer | undefined,
+  ids: { lotId: string; containerId: string },
+): Promise<void> {
+  if (container?.form !== 'box' || container.emptiedAt === null) return;
+  const taken = { kind: 'wasted', pieces: -piecesInBox, occurredAt: container.emptiedAt } as const;
+  await transaction.insert(Movement, movement(transaction, { ...ids, ...taken }));
+}
+
 async function insertLots(
   transaction: Transaction,
   graph: ExposureGraph,
@@ -128,7 +183,7 @@ async function insertLots(
   const { chainId } = transaction.actor;
   const recorded = { occurredAt: recordedAt, recordedAt, personId: null, via: 'api' as const };
   const makerId = uuidv7();
-  const productId = uuidv7();
+  const productIds = Array.from({ length: 1 + Math.max(0, ...(graph.products ?? [])) }, () => uuidv7());
   const placeId = uuidv7();
   await transaction.insert(Maker, {
     chainId,
@@ -137,29 +192,31 @@ async function insertLots(
     version: 1,
     createdAt: recordedAt,
   });
-  await transaction.insert(Product, {
-    chainId,
-    id: productId,
-    makerId,
-    kind: 'pigment',
-    name: 'Umber',
-    stockForm: 'container',
-    shade: null,
-    pigmentRole: 'colour',
-    volumeMicrolitres: 10_000,
-    openedLife: null,
-    dropMicrolitres: null,
-    colourIndexNumbers: [],
-    points: null,
-    grouping: null,
-    diameterHundredthsMillimetre: null,
-    taper: null,
-    machineFit: null,
-    membrane: null,
-    version: 1,
-    createdAt: recordedAt,
-    archivedAt: null,
-  });
+  for (const [index, productId] of productIds.entries()) {
+    await transaction.insert(Product, {
+      chainId,
+      id: productId,
+      makerId,
+      kind: 'pigment',
+      name: index === 0 ? 'Umber' : `Umber ${index}`,
+      stockForm: 'container',
+      shade: null,
+      pigmentRole: 'colour',
+      volumeMicrolitres: 10_000,
+      openedLife: null,
+      dropMicrolitres: null,
+      colourIndexNumbers: [],
+      points: null,
+      grouping: null,
+      diameterHundredthsMillimetre: null,
+      taper: null,
+      machineFit: null,
+      membrane: null,
+      version: 1,
+      createdAt: recordedAt,
+      archivedAt: null,
+    });
+  }
   await transaction.insert(Place, {
     studioId,
     id: placeId,
@@ -177,7 +234,7 @@ async function insertLots(
       studioId,
       id: lotId,
       chainId,
-      productId,
+      productId: at(productIds, graph.products?.[index] ?? 0),
       code: `L${index}`,
       codeState: 'printed',
       useBy: null,
@@ -191,19 +248,14 @@ async function insertLots(
       studioId,
       id: containerId,
       lotId,
-      form: 'bottle',
       labelCode: `A${lotId.slice(-11).toUpperCase()}`,
       placeId,
       ownerId: null,
-      state: 'sealed',
-      openedAt: null,
       openedBy: null,
-      receivedAt: recordedAt,
-      endedAt: null,
       openingToldAt: null,
       usableThrough: null,
-      endedFrom: null,
       version: 1,
+      ...containerRow(graph.containers?.[index], recordedAt),
     });
     const produced = parents.reduce((sum, parent) => sum + parent.microlitres, 0);
     await transaction.insert(
@@ -213,8 +265,10 @@ async function insertLots(
         containerId,
         kind: parents.length > 0 ? 'produced' : 'received',
         microlitres: plenty,
+        ...piecesReceived(graph.containers?.[index]),
       }),
     );
+    await emptyBox(transaction, graph.containers?.[index], { lotId, containerId });
     if (parents.length === 0) continue;
     const blendId = uuidv7();
     await transaction.insert(Blend, {
@@ -292,7 +346,7 @@ async function insertSessions(
       clientId: at(ids.clients, graph.sessions[index] ?? 0),
       artistId: transaction.actor.personId ?? '',
       procedureId,
-      visitKind: 'first session',
+      visitKind: graph.visitKinds?.[index] ?? 'first session',
       bodyPlace: 'brows',
       bodyPlaceDetailSealed: null,
       state: 'completed',
@@ -337,6 +391,7 @@ async function insertUses(
             kind: 'used',
             microlitres: -use.microlitres,
             sessionId,
+            ...(use.occurredAt !== undefined && { occurredAt: use.occurredAt }),
           });
     if (booked) await transaction.insert(Movement, booked);
     const mixId = use.mixed ? uuidv7() : null;
@@ -360,7 +415,7 @@ async function insertUses(
       movementId: booked?.id ?? null,
       mixId,
       trayLineId: null,
-      knownBy: 'own label',
+      knownBy: use.knownBy ?? 'own label',
       pieces: 0,
       drops: null,
       microlitres: use.microlitres,
@@ -376,6 +431,7 @@ async function insertUses(
       codes: [],
       useBy: null,
       ...recorded,
+      ...(use.occurredAt !== undefined && { occurredAt: use.occurredAt }),
     });
     if (!use.reversed) continue;
     const undone =
