@@ -115,6 +115,7 @@ const bullets = new Set([
 ]);
 
 export function foldText(raw: string): FoldedText {
+  if (plainText.test(raw)) return unfolded(raw);
   const characters: string[] = [];
   const starts = new Uint32Array(raw.length + 1);
   const ends = new Uint32Array(raw.length + 1);
@@ -158,6 +159,20 @@ export function foldText(raw: string): FoldedText {
   starts[characters.length] = raw.length;
   ends[characters.length] = raw.length;
   return { text: characters.join(''), starts, ends, foldings, counts };
+}
+
+const plainText = /^[\t\n -~]*$/;
+
+/** A text in which nothing needs to be folded. */
+function unfolded(raw: string): FoldedText {
+  const starts = new Uint32Array(raw.length + 1);
+  const ends = new Uint32Array(raw.length + 1);
+  for (let place = 0; place <= raw.length; place++) {
+    starts[place] = place;
+    ends[place] = Math.min(place + 1, raw.length);
+  }
+  const counts = { 'look-alike letters': 0, 'invisible marks': 0, 'control characters': 0 };
+  return { text: raw, starts, ends, foldings: [], counts };
 }
 
 /** The span in the text as it is kept of the folded characters from `start` up to `end`, which is excluded. */
