@@ -1,6 +1,5 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { RecallPageView, RecallView } from '../../src/recalls/recalls.views.js';
 import type { OpenHoldPageView } from '../../src/stock/holds.views.js';
 import { hasChromium } from '../support/chromium.js';
 import { useDevices } from '../support/devices.js';
@@ -120,6 +119,91 @@ describe.skipIf(!hasChromium)('recalls on the pages', () => {
       await page.getByRole('navigation').getByRole('link', { name: 'Today', exact: true }).click();
       await page.getByRole('link', { name: 'Look at it: Recall open, Umber of Halden' }).click();
       await page.getByRole('heading', { level: 1, name: 'Umber of Halden' }).waitFor();
+      watched.expectNoComplaint();
+    }));
+
+  it('are answered by hand or from a file too, and rehearsed against the clock', () =>
+    withDevices(async (browser) => {
+      const watched = await openAsOwner(browser, service);
+      const { page } = watched;
+      await show(page, 'answer');
+      await press(page, 'Enter it by hand');
+      await page.getByText('Name a product or a lot: then this shows what is here of it.').waitFor();
+      expect(await page.getByRole('button', { name: 'Hold now and open the recall' }).isDisabled()).toBe(
+        true,
+      );
+      await page.getByLabel('Product', { exact: true }).fill('Umber');
+      await page.getByLabel('Maker').fill('Halden Colour Works');
+      // No lot is named, so that each may be meant.
+      await page.getByRole('heading', { name: 'Possible: 4 lots' }).waitFor();
+      await press(page, 'Add lots');
+      const form = page.getByRole('form', { name: 'Add lots' });
+      await form.getByLabel('Codes').fill('OT-9\nNO-7');
+      expect(await faultsEverywhere(page)).toEqual([]);
+      await form.getByRole('button', { name: 'Add', exact: true }).click();
+      await page.getByRole('heading', { name: 'Certain: 1 lot' }).waitFor();
+      await press(page, 'Take away NO-7');
+      await page.getByLabel('Lots beyond these may be meant too').check();
+      await page.getByRole('heading', { name: 'Possible: 3 lots' }).waitFor();
+
+      await press(page, 'Another notice');
+      const rows = [
+        'maker,product,lot,reference',
+        'Nobody,Nothing,X-1,F-1',
+        'Halden Colour Works,Umber,OT-9,F-2',
+      ];
+      const file = { name: 'notices.csv', mimeType: 'text/csv', buffer: Buffer.from(rows.join('\n')) };
+      const [chooser] = await Promise.all([page.waitForEvent('filechooser'), press(page, 'Choose a file')]);
+      await chooser.setFiles(file);
+      await page.getByText('notices.csv: 2 notices').first().waitFor();
+      expect(await faultsEverywhere(page)).toEqual([]);
+      await press(page, 'Answer F-2');
+      await page.getByRole('heading', { name: 'Certain: 1 lot' }).waitFor();
+
+      await show(page, 'drills');
+      await page.getByText('None was held yet.').waitFor();
+      await page.getByLabel('On a lot that I choose').check();
+      await page.getByLabel('Lot code').fill('OT-9');
+      await press(page, 'Find');
+      await press(page, 'Umber Warm 02, OT-9');
+      expect(await faultsEverywhere(page)).toEqual([]);
+      const before = await holds();
+      await press(page, 'Start the clock');
+      await page.getByText('Drill: nothing is held and nobody is told.').waitFor();
+      await page.getByRole('timer').waitFor();
+      await press(page, 'Done: Notice read');
+      await page.getByText(/^done, .* min$/).waitFor();
+      expect(await faultsEverywhere(page)).toEqual([]);
+      expect(await holds()).toEqual(before);
+
+      await show(page, 'drills');
+      await page.getByLabel('Every so many months').fill('6');
+      await page.getByLabel('The next one by').fill('2099-01-01');
+      await press(page, 'Save');
+      await page.getByText('Every 6 months. The next one by 1 Jan 2099.').waitFor();
+
+      await show(page, 'quality');
+      await page.getByText(/^0 uses from /).waitFor();
+      expect(await faultsEverywhere(page)).toEqual([]);
+      await show(page, 'notices');
+      await page.getByText('No published notice waits for an answer.').waitFor();
+      watched.expectNoComplaint();
+    }));
+
+  it('are read by an auditor, who changes nothing', () =>
+    withDevices(async (browser) => {
+      const { cookie } = await personOfRole(service, 'auditor');
+      const watched = await openAs(browser, service.url, cookie);
+      const { page } = watched;
+      await show(page, 'all');
+      await page.getByText('Umber of Halden').click();
+      await page.getByRole('heading', { level: 1, name: 'Umber of Halden' }).waitFor();
+      await page.getByText('certainly affected').first().waitFor();
+      for (const name of ['Affected', 'Widen or correct it', 'Withdraw the recall', 'Answer a recall']) {
+        expect(await page.getByText(name, { exact: true }).count()).toBe(0);
+      }
+      await page.goto(address('answer'));
+      await page.getByRole('heading', { level: 1, name: 'Not for your role' }).waitFor();
       watched.expectNoComplaint();
     }));
 });

@@ -13,7 +13,7 @@ import { useTexts } from '../../texts/texts.js';
 import { readNoticeFile } from '../recalls.requests.js';
 import { nameOfItem, writtenLots } from '../scope/written-scope.js';
 import { fileKindOf } from './file-kind.js';
-import { metOf, sortByMet } from './met-notices.js';
+import { sortByMet } from './met-notices.js';
 import styles from './opening.module.css';
 import { saidOf, type TakenNotice } from './taken-notice.js';
 
@@ -107,7 +107,7 @@ function FileNoticeEntry({ notice, onChosen }: { notice: FileNoticeView; onChose
   const words = texts.notice;
   const [item] = notice.scope.items as LotScope['items'];
   const name = notice.reference ?? words.number(notice.number);
-  const met = metOf(notice);
+  const { certainLots, possibleLots } = notice;
   return (
     <Entry
       name={name}
@@ -122,17 +122,13 @@ function FileNoticeEntry({ notice, onChosen }: { notice: FileNoticeView; onChose
           {nameOfItem(item, texts)}: {writtenLots(item, texts)}
         </p>
       )}
-      {met !== undefined && (
-        <p>
-          {met.certainLots + met.possibleLots === 0 ? (
-            <Sign standing="good">{words.meetsNothing}</Sign>
-          ) : (
-            <Sign standing={met.certainLots > 0 ? 'fault' : 'care'}>
-              {words.meets(met.certainLots, met.possibleLots)}
-            </Sign>
-          )}
-        </p>
-      )}
+      <p>
+        {certainLots + possibleLots === 0 ? (
+          <Sign standing="good">{words.meetsNothing}</Sign>
+        ) : (
+          <Sign standing={certainLots > 0 ? 'fault' : 'care'}>{words.meets(certainLots, possibleLots)}</Sign>
+        )}
+      </p>
       <p className={styles.excerpt}>{notice.text.slice(0, 400)}</p>
     </Entry>
   );

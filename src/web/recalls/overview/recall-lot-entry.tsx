@@ -1,4 +1,4 @@
-import { Button } from '@mantine/core';
+import { Button, Group } from '@mantine/core';
 import { useRef, useState } from 'react';
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import type { RecallLotView, RecallView } from '../../../recalls/recalls.views.js';
@@ -65,24 +65,8 @@ export function RecallLotEntry({
           {name}
         </PageLink>
       }
-      actions={
-        mayDecide &&
-        deciding === undefined &&
-        decisions
-          .filter((one) => one !== lot.standing)
-          .map((one) => (
-            <Button
-              key={one}
-              variant="default"
-              aria-label={words.decideOf(texts.lotDecisions[one], name)}
-              onClick={() => setDeciding(one)}
-            >
-              {words.decide[one]}
-            </Button>
-          ))
-      }
       below={
-        deciding !== undefined && (
+        deciding !== undefined ? (
           <ReasonForm
             key={deciding}
             title={words.decideOf(texts.lotDecisions[deciding], name)}
@@ -92,6 +76,23 @@ export function RecallLotEntry({
             save={(reason) => decide(deciding, reason)}
             onCancel={() => setDeciding(undefined)}
           />
+        ) : (
+          mayDecide && (
+            <Group gap="sm">
+              {decisions
+                .filter((one) => one !== lot.standing)
+                .map((one) => (
+                  <Button
+                    key={one}
+                    variant="default"
+                    aria-label={words.decideOf(texts.lotDecisions[one], name)}
+                    onClick={() => setDeciding(one)}
+                  >
+                    {words.decide[one]}
+                  </Button>
+                ))}
+            </Group>
+          )
         )
       }
     >

@@ -1,4 +1,4 @@
-import { Button } from '@mantine/core';
+import { Button, Space } from '@mantine/core';
 import { Link } from 'react-router';
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import type { RecallScopeView, RecallView } from '../../../recalls/recalls.views.js';
@@ -35,6 +35,7 @@ export function ScopePart({
   return (
     <Section title={texts.scope.title} hint={words.scopeHint}>
       <ScopeWords studioId={studioId} scope={latest} />
+      <Space h="md" />
       <Facts
         facts={[
           [said.issuer, latest.issuer],

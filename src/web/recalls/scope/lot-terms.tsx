@@ -35,29 +35,34 @@ export function LotTerms({
             return (
               <li key={key} className={styles.term}>
                 <span className={styles.code}>{said}</span>
-                {part !== null && onShow && (
+                <span className={styles.actions}>
+                  {part !== null && onShow && (
+                    <Button
+                      variant="subtle"
+                      px="xs"
+                      aria-label={texts.reading.showInTextOf(said)}
+                      onClick={() => onShow(part)}
+                    >
+                      {texts.reading.inText}
+                    </Button>
+                  )}
                   <Button
                     variant="subtle"
-                    aria-label={texts.reading.showInTextOf(said)}
-                    onClick={() => onShow(part)}
+                    px="xs"
+                    aria-label={words.changeOf(said)}
+                    onClick={() => setChanging(changing === key ? undefined : key)}
                   >
-                    {texts.reading.inText}
+                    {words.change}
                   </Button>
-                )}
-                <Button
-                  variant="subtle"
-                  aria-label={words.changeOf(said)}
-                  onClick={() => setChanging(changing === key ? undefined : key)}
-                >
-                  {words.change}
-                </Button>
-                <Button
-                  variant="subtle"
-                  aria-label={words.takeAwayOf(said)}
-                  onClick={() => onChanged(lots.filter((one) => one.key !== key))}
-                >
-                  {words.takeAway}
-                </Button>
+                  <Button
+                    variant="subtle"
+                    px="xs"
+                    aria-label={words.takeAwayOf(said)}
+                    onClick={() => onChanged(lots.filter((one) => one.key !== key))}
+                  >
+                    {words.takeAway}
+                  </Button>
+                </span>
                 {changing === key && (
                   <div>
                     <LotTermForm

@@ -250,9 +250,9 @@ export const recallsTexts: typeof english = {
     holdPossibleHint:
       'Gesperrt liegen sie beiseite, bis jemand nachgesehen hat. Verloren ist dadurch nichts.',
     holdPossibleChoices: {
-      all: 'Auch sperren, bis über jede entschieden ist',
-      chosen: 'Die sperren, die oben angehakt bleiben',
-      none: 'Verwendbar lassen, bis über jede entschieden ist',
+      all: 'Sperren, bis entschieden ist',
+      chosen: 'Nur sperren, was oben angehakt bleibt',
+      none: 'Verwendbar lassen, bis entschieden ist',
     },
     chainWide: 'Für alle Studios der Kette',
     chainWideHint:
@@ -468,7 +468,7 @@ export const recallsTexts: typeof english = {
   },
 
   matchReasons: {
-    'product chosen': () => 'Jemand hat dieses Produkt als gemeint gewählt.',
+    'product chosen': () => 'Es ist ein Produkt, das im Verzeichnis gewählt wurde.',
     'gtin equal': ({ recorded }) => `Die Meldung nennt die GTIN ${recorded}.`,
     'names equal': ({ recorded }) => `Die Meldung nennt ${said(recorded)}.`,
     'gtin of another pack': ({ named, recorded }) =>

@@ -249,9 +249,9 @@ export const recallsTexts = {
       number === 1 ? 'The lot that is possibly meant' : `The ${number} lots that are possibly meant`,
     holdPossibleHint: 'Held, they stay aside until somebody has looked. Nothing is lost by it.',
     holdPossibleChoices: {
-      all: 'Hold them too, until each is decided',
-      chosen: 'Hold those that I leave ticked above',
-      none: 'Leave them usable until each is decided',
+      all: 'Hold until decided',
+      chosen: 'Hold only what I leave ticked above',
+      none: 'Leave usable until decided',
     },
     chainWide: 'For all studios of the chain',
     chainWideHint: 'Each studio gets its part of the same recall. For whoever leads every studio.',
@@ -459,7 +459,9 @@ export const recallsTexts = {
   },
 
   /** Why a lot is met, by code, where it is not said as the service says it. */
-  matchReasons: {} as Record<string, ((facts: MatchFacts) => string) | undefined>,
+  matchReasons: {
+    'product chosen': () => 'It is a product that was chosen of the register.',
+  } as Record<string, ((facts: MatchFacts) => string) | undefined>,
   /** What to look at in a notice, by code, likewise. */
   noticeRemarks: {} as Record<string, ((facts: RemarkFacts) => string) | undefined>,
 };
