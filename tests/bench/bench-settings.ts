@@ -10,6 +10,11 @@ export interface BenchSettings {
   sessionsPerRound: number;
   traceMovements: number;
   traceLots: number;
+  /** Studios of the chain that answers a recall, their movements in all, and the lots each ever held. */
+  recallStudios: number;
+  recallMovements: number;
+  recallLots: number;
+  recallRounds: number;
   starts: number;
   verifiedMovements: number;
   verifications: number;
@@ -28,6 +33,10 @@ export function readBenchSettings(environment: Record<string, string | undefined
     sessionsPerRound: small ? 6 : 60,
     traceMovements: wholeNumber(environment, 'BENCH_TRACE_MOVEMENTS') ?? (small ? 200_000 : 5_000_000),
     traceLots: 500,
+    recallStudios: small ? 3 : 50,
+    recallMovements: wholeNumber(environment, 'BENCH_RECALL_MOVEMENTS') ?? (small ? 30_000 : 5_000_000),
+    recallLots: small ? 400 : 1_500,
+    recallRounds: small ? 2 : 4,
     starts: small ? 3 : 5,
     verifiedMovements: wholeNumber(environment, 'BENCH_VERIFY_MOVEMENTS') ?? (small ? 20_000 : 1_000_000),
     verifications: small ? 1 : 3,

@@ -1,11 +1,12 @@
 /**
  * `npm run bench`: measures the built service against the least that could do the same work, side by side in one run, and
  * prints one table. Only the ratios mean anything elsewhere. BENCH_SMALL=1 runs a small one; BENCH_SEED sets the seed,
- * BENCH_TRACE_MOVEMENTS and BENCH_VERIFY_MOVEMENTS the length of the ledgers; BENCH_ONLY names measures, such as `verdicts,starts`.
+ * BENCH_TRACE_MOVEMENTS, BENCH_RECALL_MOVEMENTS and BENCH_VERIFY_MOVEMENTS the length of the ledgers; BENCH_ONLY names measures, such as `verdicts,starts`.
  */
 import { readBenchSettings } from './bench-settings.js';
 import { benchCompletions } from './completions.js';
 import { median } from './median.js';
+import { benchRecalls, wholeOf } from './recalls.js';
 import type { Comparison } from './side-by-side.js';
 import { benchSignInChecks, type SignInComparison } from './sign-in-checks.js';
 import { benchStarts } from './starts.js';
@@ -95,6 +96,33 @@ const measures: Record<string, () => Promise<Line[]>> = {
         ratio: spread(ratios),
         aim: 'at most 1.50',
       },
+    ];
+  },
+  recalls: async () => {
+    const compared = await benchRecalls(settings);
+    const { data, exposedClients, readingMilliseconds, openingMilliseconds, answerMilliseconds } = compared;
+    const studios = data.studioIds.length;
+    process.stdout.write(
+      `wrote ${whole.format(data.movements)} movements, ${whole.format(data.sessions)} sessions and ${whole.format(data.lots)} lots of ${studios} studios in ${whole.format(data.seconds)} s\n`,
+    );
+    const part = (measure: string, milliseconds: number): Line => ({
+      measure,
+      service: whole.format(milliseconds),
+      yardstick: '',
+      ratio: '',
+      aim: '',
+    });
+    return [
+      {
+        measure: `notice pasted to holds, exposures and balance in ${studios} studios, ms`,
+        service: whole.format(wholeOf(compared)),
+        yardstick: `${whole.format(compared.rawMilliseconds)} (better-sqlite3, SQL by hand; ${whole.format(exposedClients)} exposed clients)`,
+        ratio: spread(compared.ratios),
+        aim: 'under 2,000 ms',
+      },
+      part('of it: the notice read, with the lots it meets, ms', readingMilliseconds),
+      part('of it: opened, and held in every studio, ms', openingMilliseconds),
+      part('of it: exposures, containers and balance of every studio, ms', answerMilliseconds),
     ];
   },
   verifications: async () => {
