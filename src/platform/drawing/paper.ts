@@ -30,7 +30,9 @@ const bodySize = 9;
 const tableSize = 8;
 /** A longer text may go on over the end of a page. */
 const aboutFiveLines = 55;
-const cellGap = 4;
+const cellGap = 7;
+/** A heading with a line or two and the head and first row of a table. */
+const spaceOfSection = 110;
 const fonts = { regular: 'Helvetica', bold: 'Helvetica-Bold' };
 
 /** Sheets of paper that are written from the top, with tables that go on over as many as they need. */
@@ -65,7 +67,7 @@ export class Paper {
   /** A heading that never stands alone at the end of a page. */
   section(text: string): void {
     this.gap(14);
-    this.need(64);
+    this.need(spaceOfSection);
     this.write(text, { size: 13, font: 'bold' });
     this.gap(5);
   }

@@ -70,7 +70,7 @@ export class Recipients {
   async list(
     actor: Actor,
     recallId: string,
-    { audience, outstanding, limit = defaultPageSize, after }: RecipientPageDto,
+    { audience = 'client', outstanding, limit = defaultPageSize, after }: RecipientPageDto,
   ): Promise<RecipientPageView> {
     const { read } = this.database;
     const { studioId } = actor;

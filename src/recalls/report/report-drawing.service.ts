@@ -248,12 +248,12 @@ function drawContainers({ report, paper, at, person }: Pen): void {
       { title: 'Label', share: 17, text: ({ labelCode }) => labelCode },
       { title: 'Product', share: 22, text: ({ productName }) => productName },
       { title: 'Lot', share: 13, text: ({ lotCode }) => lotCode ?? 'no code' },
-      { title: 'Form', share: 8, text: ({ form }) => form },
+      { title: 'Form', share: 9, text: ({ form }) => form },
       { title: 'Standing', share: 14, text: ({ standing }) => standing },
       { title: 'Tag', share: 12, text: ({ tag }) => tag ?? '–' },
       {
         title: 'When and who',
-        share: 22,
+        share: 27,
         text: ({ foundAt, personId }) => (foundAt === null ? '–' : `${at(foundAt)}, ${person(personId)}`),
       },
     ],
@@ -272,7 +272,7 @@ function drawDispositions({ report, paper, at, person }: Pen): void {
     [
       { title: 'Label', share: 16, text: ({ labelCode }) => labelCode },
       { title: 'What', share: 11, text: ({ kind }) => kind },
-      { title: 'Pieces', share: 8, align: 'right', text: ({ pieces }) => String(pieces) },
+      { title: 'Pieces', share: 9, align: 'right', text: ({ pieces }) => String(pieces) },
       { title: 'Estimate', share: 10, align: 'right', text: ({ microlitres }) => millilitres(microlitres) },
       { title: 'Reference', share: 18, text: ({ reference }) => reference },
       {
@@ -280,7 +280,7 @@ function drawDispositions({ report, paper, at, person }: Pen): void {
         share: 17,
         text: ({ witnessId }) => (witnessId === null ? 'photo kept' : person(witnessId)),
       },
-      { title: 'When and who', share: 24, text: (row) => `${at(row.at)}, ${person(row.personId)}` },
+      { title: 'When and who', share: 27, text: (row) => `${at(row.at)}, ${person(row.personId)}` },
     ],
     cut(paper, report.dispositions, 'containers'),
   );
@@ -296,21 +296,22 @@ function drawBalance({ report, paper }: Pen): void {
     'Pieces are exact; a bottle is one piece. Volumes are estimates. What came in = used + emptied + blended + wasted + returned + sent + found + not accounted for.',
     'soft',
   );
-  const pieces = (title: string, of: (row: Balance) => number) => ({
-    title,
-    share: 8,
+  const product = {
+    title: 'Product',
+    text: (row: Balance) => `${productOf(row)}${row.isBlend ? ' (blend)' : ''}`,
+  };
+  const lot = { title: 'Lot', share: 14, text: ({ code }: Balance) => code ?? 'no code' };
+  const figure = (title: string, text: (row: Balance) => string) => ({
+    ...{ title, text, share: title.length > 8 ? 14 : title.length > 5 ? 11 : 8 },
     align: 'right' as const,
-    text: (row: Balance) => String(of(row)),
   });
-  const volume = (title: string, of: (row: Balance) => number) => ({
-    ...pieces(title, of),
-    share: 10,
-    text: (row: Balance) => millilitres(of(row)),
-  });
+  const pieces = (title: string, of: (row: Balance) => number) => figure(title, (row) => String(of(row)));
+  const volume = (title: string, of: (row: Balance) => number) =>
+    figure(title, (row) => millilitres(of(row)));
   paper.table(
     [
-      { title: 'Product', share: 20, text: (row) => `${productOf(row)}${row.isBlend ? ' (blend)' : ''}` },
-      { title: 'Lot', share: 11, text: ({ code }) => code ?? 'no code' },
+      { ...product, share: 22 },
+      lot,
       pieces('In', (row) => row.cameInPieces),
       pieces('Used', (row) => row.usedPieces),
       pieces('Emptied', (row) => row.emptiedPieces),
@@ -320,11 +321,22 @@ function drawBalance({ report, paper }: Pen): void {
       pieces('Sent', (row) => row.transferredOutPieces),
       pieces('Found', (row) => row.foundPieces),
       pieces('Open', (row) => row.notAccountedPieces),
-      volume('Used, est.', (row) => row.usedMicrolitres),
-      volume('Here, est.', (row) => row.onHandMicrolitres),
     ],
     cut(paper, report.balance, 'lots'),
   );
+  const liquids = report.balance.filter(({ cameInMicrolitres }) => cameInMicrolitres > 0);
+  if (liquids.length > 0) {
+    paper.table(
+      [
+        { ...product, share: 40 },
+        lot,
+        volume('In, estimate', (row) => row.cameInMicrolitres),
+        volume('Used, estimate', (row) => row.usedMicrolitres),
+        volume('Here, estimate', (row) => row.onHandMicrolitres),
+      ],
+      cut(paper, liquids, 'lots'),
+    );
+  }
   const open = report.balance.flatMap(({ code, unexplained }) =>
     unexplained.filter(({ pieces: count }) => count > 0).map((part) => ({ code, ...part })),
   );
@@ -426,7 +438,7 @@ function drawNotes({ report, paper }: Pen): void {
   const { recall, studio } = report;
   paper.section('About this document');
   paper.paragraph(
-    `Times are the service’s, written in the time zone of the studio (${studio.timeZone}). Clients are named by the reference under which the studio keeps them. The same as data, complete: report.json of the recall ${recall.id}.`,
+    `Times are the service’s, written in the time zone of the studio (${studio.timeZone}). Clients are named by the reference under which the studio keeps them. The same as data: report.json of the recall ${recall.id}; every use with its amounts: its exposures.csv.`,
     'soft',
   );
   if (paper.charactersReplaced > 0) {

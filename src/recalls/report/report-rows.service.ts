@@ -147,7 +147,7 @@ export class ReportRows {
     }
     return {
       ...{ clients, certainClients, sessions, certainSessions, reversedUses },
-      items: [...rows.values()].slice(0, mostListed),
+      items: [...rows.values()].sort(byClientAndDay).slice(0, mostListed),
       leftOut: Math.max(0, rows.size - mostListed),
     };
   }
@@ -319,4 +319,11 @@ export class ReportRows {
       })),
     };
   }
+}
+
+function byClientAndDay(one: ReportExposureView, other: ReportExposureView): number {
+  const [a, b] = [one, other].map(({ clientReference, clientId, day, sessionId, lotId }) =>
+    [clientReference, clientId, day, sessionId, lotId].join(' '),
+  ) as [string, string];
+  return a < b ? -1 : 1;
 }

@@ -80,13 +80,13 @@ describe('the timeline of a recall', () => {
       {
         at: '2026-03-01T22:30:00.000Z',
         event: 'told',
-        words: '1 attempt to tell somebody: 1 client reached.',
+        words: '1 attempt to tell somebody – client, reached: 1.',
         personId: 'ann',
       },
       {
         at: '2026-03-02T09:00:00.000Z',
         event: 'told',
-        words: '3 attempts to tell somebody: 1 client no answer, 2 client reached.',
+        words: '3 attempts to tell somebody – client, no answer: 1; client, reached: 2.',
         personId: null,
       },
     ]);

@@ -67,16 +67,16 @@ export function reportTimeline(facts: TimelineFacts, timeZone: string): ReportEv
     })),
     ...byDay(facts.findings, timeZone, 'looked for', (found) => {
       const counts = countBy(found, ({ result }) => result);
-      return `Containers looked for: ${list(counts)}.`;
+      return `Containers looked for – ${list(counts)}.`;
     }),
     ...byDay(facts.contacts, timeZone, 'told', (attempts) => {
-      const counts = countBy(attempts, ({ audience, outcome }) => `${audience} ${outcome}`);
-      return `${amount(attempts.length, 'attempt')} to tell somebody: ${list(counts)}.`;
+      const counts = countBy(attempts, ({ audience, outcome }) => `${audience}, ${outcome}`);
+      return `${amount(attempts.length, 'attempt')} to tell somebody – ${list(counts)}.`;
     }),
     ...byDay(facts.dispositions, timeZone, 'disposed', (disposed) => {
       const counts = countBy(disposed, ({ kind }) => kind);
       const pieces = disposed.reduce((sum, each) => sum + each.pieces, 0);
-      return `Containers disposed of: ${list(counts)}, ${amount(pieces, 'piece')} in all.`;
+      return `Containers disposed of – ${list(counts)}; ${amount(pieces, 'piece')} in all.`;
     }),
     ...facts.steps.map(({ at, personId, step }) => ({
       at,
@@ -138,7 +138,7 @@ function countBy<Row>(rows: readonly Row[], nameOf: (row: Row) => string): Map<s
 }
 
 function list(counts: ReadonlyMap<string, number>): string {
-  return [...counts].map(([name, count]) => `${count} ${name}`).join(', ');
+  return [...counts].map(([name, count]) => `${name}: ${count}`).join('; ');
 }
 
 function amount(count: number, noun: string): string {
