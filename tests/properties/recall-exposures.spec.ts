@@ -45,10 +45,13 @@ interface RecalledStudio {
   formerly: number[];
 }
 
-/** Around the days on which the clocks change, a quarter of an hour apart, so that many lie near midnight. */
+/** Around the day on which the clocks change, at noon and about midnight by either clock. */
 const instant = fc
-  .integer({ min: 0, max: 5 * 24 * 4 })
-  .map((quarters) => new Date(Date.UTC(2026, 2, 26, 12) + quarters * 900_000).toISOString());
+  .record({
+    day: fc.integer({ min: 26, max: 31 }),
+    time: fc.constantFrom('10:00:00.000', '21:59:59.999', '22:00:00.000', '22:59:59.999', '23:00:00.000'),
+  })
+  .map(({ day, time }) => `2026-03-${day}T${time}Z`);
 
 const anyContainer: fc.Arbitrary<GraphContainer> = fc
   .tuple(
@@ -88,7 +91,7 @@ const anyRecalledStudio: fc.Arbitrary<RecalledStudio> = anyExposureGraph.chain(
               maxLength: 2,
             }),
           }),
-          { selector: (one) => one.lot, maxLength: 4 },
+          { selector: (one) => one.lot, maxLength: 6 },
         ),
         formerly: fc.uniqueArray(lot, { maxLength: 2 }),
       })
