@@ -17,6 +17,7 @@ import type { BlendView } from '../../src/stock/blends.views.js';
 import type { HoldView, OpenHoldPageView } from '../../src/stock/holds.views.js';
 import type { LotView } from '../../src/stock/lot-list.views.js';
 import type { PhotoView } from '../../src/stock/photos/photos.views.js';
+import type { TransferView } from '../../src/stock/transfers/transfers.views.js';
 import { keepPhoto, samplePhoto } from '../support/photos.js';
 import { PlainSql } from '../support/plain-sql.js';
 import {
@@ -32,6 +33,7 @@ import {
   personOfRole,
   type SignedInPerson,
   studioOfOtherChain,
+  studioOfSameChain,
 } from '../support/signing-in.js';
 
 describe.each(engines)('stock that is recalled, on %s', (engine) => {
@@ -525,6 +527,62 @@ describe.each(engines)('stock that is recalled, on %s', (engine) => {
         movements: 2,
       });
       expect(lot.unexplained).toEqual([{ reason: 'not looked for', pieces: 20, microlitres: 0 }]);
+    });
+  });
+
+  describe('the balance across studios', () => {
+    it('names the other end, what got lost on the way, and takes off what was called back', async () => {
+      const sister = await studioOfSameChain(service);
+      const there = (path: string, body: object) =>
+        service.made<{ id: string }>(`${service.url}/api/v1/studios/${sister.studioId}${path}`, body, {
+          authorization: `Bearer ${sister.token}`,
+        });
+      const box = first(await goods(studio.linerId, 'TR-1', 20));
+      const send = (pieces: number) =>
+        service.made<TransferView>('/transfers', {
+          receiverId: sister.studioId,
+          reason: 'They need it more',
+          lines: [{ containerId: box, pieces }],
+        });
+      const back = await send(3);
+      await service.made(`/transfers/${back.id}/withdrawal`, {
+        reason: 'not needed after all',
+        lineIds: back.lines.map(({ id }) => id),
+      });
+      const sent = await send(8);
+      const place = await there('/places', { name: 'Shelf of liners', kind: 'shelf' });
+      await there(`/transfers/${sent.id}/arrival`, {
+        reason: 'two were missing',
+        lines: sent.lines.map(({ id }) => ({
+          lineId: id,
+          pieces: 6,
+          placeId: place.id,
+        })),
+      });
+      const inTransit = await send(1);
+      expect(inTransit.lines).toHaveLength(1);
+
+      const recallId = await recallOf('TR-1');
+      for (const { containerId } of (await containersOf(recallId)).items) {
+        await found(recallId, containerId, { result: 'found' });
+      }
+      const [lot] = (await balanceOf(recallId)).items;
+      if (!lot) throw new Error('A lot was expected.');
+      expect(figuresOf(lot)).toEqual({ received: [20, 0], 'transferred out': [9, 0] });
+      expect(lot).toMatchObject({
+        found: { pieces: 11 },
+        notAccounted: { pieces: 2 },
+        unexplained: [{ reason: 'lost on the way', pieces: 2 }],
+        balancedPercent: 90,
+      });
+      expect(
+        lot.otherEnds
+          .map(({ studioName, direction, state, pieces }) => [studioName, direction, state, pieces])
+          .sort(),
+      ).toEqual([
+        ['Sister studio', 'to', 'arrived', 6],
+        ['Sister studio', 'to', 'in transit', 1],
+      ]);
     });
   });
 
