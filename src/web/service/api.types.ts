@@ -7391,7 +7391,7 @@ export interface components {
             /** @description More recalls than are looked through name what this client was treated with; the oldest are left out. */
             moreRecalls: boolean;
         };
-        FindingView: {
+        ContainerFindingView: {
             id: string;
             /** @enum {string} */
             result: "found" | "not found";
@@ -7461,7 +7461,7 @@ export interface components {
              */
             standing: "found" | "not found" | "not looked for" | "disposed" | "gone";
             /** @description The latest look for it; null: nobody looked yet. */
-            finding: components["schemas"]["FindingView"] | null;
+            finding: components["schemas"]["ContainerFindingView"] | null;
             /** @description The earliest first, at most 100. */
             dispositions: components["schemas"]["DispositionView"][];
             /** @description At most 100. */
@@ -7512,7 +7512,7 @@ export interface components {
             result: "found" | "not found";
         };
         RecordedFindingView: {
-            finding: components["schemas"]["FindingView"];
+            finding: components["schemas"]["ContainerFindingView"];
             /** @description Whether it was moved to the named place; not in a drill, and not when it is gone by the record. */
             moved: boolean;
             /** @description What the person should know; what was seen is recorded all the same. */
@@ -7562,6 +7562,11 @@ export interface components {
             /** @description How many movements are behind it. */
             movements: number;
         };
+        BalanceQuantityView: {
+            pieces: number;
+            /** @description An estimate. */
+            microlitres: number;
+        };
         UnexplainedView: {
             /**
              * @description `not looked for` is still to be found; `lost on the way`: sent to another studio, where it did not arrive.
@@ -7602,13 +7607,13 @@ export interface components {
             isBlend: boolean;
             figures: components["schemas"]["BalanceFigureView"][];
             /** @description By the ledger: the sum of all movements. */
-            onHand: components["schemas"]["QuantityView"];
+            onHand: components["schemas"]["BalanceQuantityView"];
             /** @description Of what is on hand: found by somebody who looked for it. */
-            found: components["schemas"]["QuantityView"];
+            found: components["schemas"]["BalanceQuantityView"];
             /** @description All that came in, what was counted beyond it included. */
-            cameIn: components["schemas"]["QuantityView"];
+            cameIn: components["schemas"]["BalanceQuantityView"];
             /** @description What neither left nor was found. */
-            notAccounted: components["schemas"]["QuantityView"];
+            notAccounted: components["schemas"]["BalanceQuantityView"];
             unexplained: components["schemas"]["UnexplainedView"][];
             /** @description How much of the pieces is explained, whole percent rounded down; null: the book never had a piece. */
             balancedPercent: number | null;
@@ -7620,10 +7625,10 @@ export interface components {
         };
         BalanceTotalsView: {
             lots: number;
-            onHand: components["schemas"]["QuantityView"];
-            found: components["schemas"]["QuantityView"];
-            cameIn: components["schemas"]["QuantityView"];
-            notAccounted: components["schemas"]["QuantityView"];
+            onHand: components["schemas"]["BalanceQuantityView"];
+            found: components["schemas"]["BalanceQuantityView"];
+            cameIn: components["schemas"]["BalanceQuantityView"];
+            notAccounted: components["schemas"]["BalanceQuantityView"];
             unexplained: components["schemas"]["UnexplainedView"][];
             balancedPercent: number | null;
         };
@@ -8450,6 +8455,17 @@ export interface components {
             /** @description Such as `the backup 20261125T081500Z-scheduled`. */
             from: string;
             sequence: number;
+        };
+        FindingView: {
+            /**
+             * @description What was looked at.
+             * @enum {string}
+             */
+            check: "chain" | "balance" | "row" | "head" | "database" | "level";
+            table: string | null;
+            /** @description Of the row in that table. */
+            id: string | null;
+            message: string;
         };
         VerificationView: {
             /** @description Entries of the audit log. */
