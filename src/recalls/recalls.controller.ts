@@ -50,7 +50,6 @@ export class RecallsController {
   /** Reads a notice and proposes a scope, with the lots it meets here. Nothing is written. */
   @Needs('answer recalls')
   @TakesLargerBody(maximumLargerBodyBytes)
-  @TakesLargerBody(maximumLargerBodyBytes)
   @Post('readings')
   @HttpCode(200)
   read(@CurrentActor() actor: Actor, @Body() dto: ReadNoticeDto): Promise<NoticeReadingView> {
@@ -129,7 +128,6 @@ export class RecallsController {
 
   /** Widens or corrects what it is about. A recall that had ended is open again. */
   @Needs('answer recalls')
-  @TakesLargerBody(maximumLargerBodyBytes)
   @TakesLargerBody(maximumLargerBodyBytes)
   @Post(':recallId/scopes')
   amend(

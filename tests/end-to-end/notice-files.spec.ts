@@ -32,6 +32,8 @@ describe.each(usualEngine)('a file of notices', (engine) => {
           'content-length': bytes,
         },
       });
+      // A route with a larger limit would wait for what never comes.
+      sent.setTimeout(10_000, () => sent.destroy(new Error(`No answer of ${path} in time.`)));
       sent.once('error', reject);
       sent.once('response', (answer) => {
         answer.resume();
@@ -142,6 +144,6 @@ describe.each(usualEngine)('a file of notices', (engine) => {
     });
     expect(notice.status).toBe(200);
     expect(await statusOfLength('/opening-stock/preview', 1_048_577)).toBe(413);
-    expect(await statusOfLength('/recalls/matches', 1_048_577)).toBe(413);
+    expect(await statusOfLength('/holds', 1_048_577)).toBe(413);
   });
 });

@@ -21,6 +21,12 @@ const report = (lot: string) => ({
   reason_for_recall: 'The seal is open',
 });
 
+const ofOthers = {
+  ...report('ZZ-9'),
+  recalling_firm: 'Makers of something else',
+  product_description: 'Garden chair',
+};
+
 /** Asks again and again until something holds. */
 async function until<Value>(ask: () => Promise<Value>, holds: (value: Value) => boolean): Promise<Value> {
   for (const started = Date.now(); ; ) {
@@ -105,7 +111,7 @@ describe.each(strictestEngine)('sources of notices on %s', (engine) => {
   it('that can be read again close it, and what means a lot here waits for an answer', async () => {
     answer = (response) => {
       response.setHeader('etag', '"1"');
-      response.end(JSON.stringify({ results: [report('FW-118'), report('ZZ-9-OF-OTHERS')] }));
+      response.end(JSON.stringify({ results: [report('FW-118'), ofOthers] }));
     };
     await nextDay();
     const open = await until(alerts, (items) => items.every(({ kind }) => kind !== 'notice source failing'));
