@@ -104,7 +104,7 @@ function isSlipFromNumbers(range: NumberRange, code: string): boolean {
   // A slip in the number.
   if (code.startsWith(prefix) && code.endsWith(suffix) && rest >= 0) {
     const number = code.slice(prefix.length, code.length - suffix.length);
-    if (mayBeSlip(number, low, high) && slipsInDigits(number).some(counts)) return true;
+    if (slipsTowards(number, low, high).some(counts)) return true;
   }
   // A slip in what stands around it.
   for (const start of [prefix.length - 1, prefix.length, prefix.length + 1]) {
@@ -122,17 +122,15 @@ function isSlipFromNumbers(range: NumberRange, code: string): boolean {
 }
 
 /**
- * False where it is plain that no slip leads into the range, so that the many codes that are far from it cost little: all
- * numbers of one length that lie between begin with the digits that its ends have in common.
+ * The slips in a number that can lead into a range. All numbers of one length that lie in it begin with the digits that its ends
+ * have in common: where those differ, there the slip must be. So the many codes that are far from a range cost little.
  */
-function mayBeSlip(number: string, low: string, high: string): boolean {
-  if (low.length !== high.length || number.length !== low.length) return true;
-  let differing = 0;
-  for (let index = 0; low[index] === high[index] && index < low.length; index += 1) {
-    if (number[index] !== low[index]) differing += 1;
-  }
-  // One changed, or two swapped.
-  return differing <= 2;
+function slipsTowards(number: string, low: string, high: string): string[] {
+  if (low.length !== high.length || number.length !== low.length) return slipsInDigits(number);
+  let index = 0;
+  while (index < low.length && low[index] === high[index] && number[index] === low[index]) index += 1;
+  if (index === low.length || low[index] !== high[index]) return slipsInDigits(number);
+  return [number.slice(0, index) + low.charAt(index) + number.slice(index + 1), swappedAt(number, index)];
 }
 
 function isMember(range: CodeRange, code: string): boolean {
