@@ -149,17 +149,17 @@ function expectedExposures({ graph, lots }: RecalledStudio, now: string): Expect
     ];
     if (first === null) return false;
     if (container.form === 'box') {
-      // What the ledger tells of the box: it was there when something was taken of it.
-      const moved = [
-        container.receivedAt,
-        ...(container.emptiedAt === null ? [] : [container.emptiedAt]),
-        ...graph.uses
-          .filter((use) => use.lot === lot && use.microlitres > 0)
-          .map((use) => use.occurredAt ?? now),
-        ...(graph.lots.some((parents) => parents.some(({ parent }) => parent === lot)) ? [now] : []),
-      ].sort();
-      first = moved[0] ?? first;
-      if (container.emptiedAt !== null) last ??= moved.at(-1) ?? null;
+      const uses = graph.uses.filter((use) => use.lot === lot);
+      const at = ({ occurredAt }: (typeof uses)[number]) => occurredAt ?? now;
+      // It was there while something was taken of it, whenever it is said to have come.
+      const [firstUsed] = uses.map(at).sort();
+      if (firstUsed !== undefined && dayOf(firstUsed) <= day && day <= dayOf(first) && firstUsed < first)
+        return true;
+      if (container.emptiedAt !== null) {
+        const poured = graph.lots.some((parents) => parents.some(({ parent }) => parent === lot));
+        const moved = uses.filter(({ microlitres }) => microlitres > 0).map(at);
+        last ??= [first, container.emptiedAt, ...moved, ...(poured ? [now] : [])].sort().at(-1) ?? null;
+      }
     }
     return dayOf(first) <= day && (last === null || day <= dayOf(last));
   };
