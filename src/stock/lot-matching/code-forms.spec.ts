@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { codeForms } from './code-forms.js';
-import { inLatinLetters, lettersAsDigits } from './look-alikes.js';
 
 const character = fc.oneof(fc.integer({ min: 0, max: 0xd7ff }), fc.integer({ min: 0xe000, max: 0x10ffff }));
 const anyText = fc.array(character, { maxLength: 12 }).map((points) => String.fromCodePoint(...points));
@@ -88,23 +87,5 @@ describe('the forms of a lot code', () => {
       }),
       { numRuns: 2_000 },
     );
-  });
-});
-
-describe('letters that look alike', () => {
-  it('are written with as many characters as before', () => {
-    fc.assert(
-      fc.property(anyText, (text) => {
-        expect(inLatinLetters(text)).toHaveLength(text.length);
-        expect(lettersAsDigits(text)).toHaveLength(text.length);
-      }),
-    );
-  });
-
-  it('turn each listed letter into a Latin one', () => {
-    const cyrillic = 'АВЕЅІЈКМНОРСТХУаеоорсухіјѕ';
-    expect(inLatinLetters(cyrillic)).toBe('ABESIJKMHOPCTXYaeoopcyxijs');
-    expect(inLatinLetters('ΑΒΕΖΗΙΚΜΝΟΡΤΥΧ')).toBe('ABEZHIKMNOPTYX');
-    expect(inLatinLetters('Жщ ß ë 漢')).toBe('Жщ ß ë 漢');
   });
 });
