@@ -31,7 +31,7 @@ export function SettleParts({
     <>
       <div className={styles.beside} data-alone={!hasText || undefined}>
         {hasText && (
-          <section className={styles.notice} aria-labelledby="notice-text">
+          <section aria-labelledby="notice-text">
             <Title order={2} id="notice-text" className={styles.title}>
               {texts.reading.text}
             </Title>
@@ -43,7 +43,9 @@ export function SettleParts({
                 if (mark !== undefined) setToShow({ mark });
               }}
             />
-            <MarkedNotice text={text} marks={marks} toShow={toShow} />
+            <div className={styles.sticky}>
+              <MarkedNotice text={text} marks={marks} toShow={toShow} />
+            </div>
           </section>
         )}
         <section aria-labelledby="what-is-recalled">

@@ -32,7 +32,9 @@ export function NumbersPart({
           ...(containers
             ? [{ name: words.figures.found, value: words.of(containers.found, containers.toFind) }]
             : []),
-          ...(clients ? [{ name: words.figures.told, value: words.of(settled, clients.exposed) }] : []),
+          ...(clients && recall.kind === 'recall'
+            ? [{ name: words.figures.told, value: words.of(settled, clients.exposed) }]
+            : []),
           ...(balance ? [{ name: words.figures.unexplained, value: balance.unexplainedPieces }] : []),
         ]}
       />

@@ -1,4 +1,6 @@
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
+import { Note } from '../../frame/note.js';
+import { useTexts } from '../../texts/texts.js';
 import { DrillPart } from '../drills/drill-part.js';
 import { RecallFrame } from '../recall-frame.js';
 import { HoldsPart } from './holds-part.js';
@@ -10,10 +12,16 @@ import { WithdrawPart } from './withdraw-part.js';
 
 /** What a recall is about, which lots it meets, and how far the answer has come. */
 export function OverviewPage({ standing, id }: { standing: StandingView; id: string }) {
+  const texts = useTexts();
   return (
     <RecallFrame standing={standing} recallId={id} part="overview">
       {(recall) => (
         <>
+          {recall.withdrawalReason !== null && (
+            <Note kind="plain">
+              <p>{texts.recalls.withdrawn(recall.withdrawalReason)}</p>
+            </Note>
+          )}
           {recall.kind === 'drill' && <DrillPart standing={standing} recall={recall} />}
           <NumbersPart standing={standing} recall={recall} />
           <LotsPart standing={standing} recall={recall} />

@@ -19,17 +19,17 @@ export function WithdrawPart({
   standing: StandingView;
   recall: RecallView;
 }) {
-  const words = useTexts().recallOverview;
+  const words = useTexts().withdrawal[recall.kind];
   const forget = useForgetAnswers();
   const events = useRef(new Events()).current;
   const [withdrawing, setWithdrawing] = useState(false);
   return (
-    <Section title={words.withdraw} hint={words.withdrawHint}>
+    <Section title={words.title} hint={words.hint}>
       {withdrawing ? (
         <ReasonForm
-          title={words.withdraw}
-          label={words.withdrawReason}
-          hint={words.withdrawReasonHint}
+          title={words.title}
+          label={words.reason}
+          hint={words.reasonHint}
           longest={longestReason}
           save={async (reason) => {
             await withdrawRecall(studioId, recall.id, {
@@ -42,7 +42,7 @@ export function WithdrawPart({
         />
       ) : (
         <Button variant="default" onClick={() => setWithdrawing(true)}>
-          {words.withdraw}
+          {words.title}
         </Button>
       )}
     </Section>

@@ -29,6 +29,7 @@ export function NoticeRemarks({
               {span !== null && (
                 <Button
                   variant="subtle"
+                  px="xs"
                   aria-label={texts.reading.showInTextOf(own ?? message)}
                   onClick={() => onShow(span)}
                 >

@@ -32,6 +32,7 @@ export function LotTermForm({
     const terms = termsOf(typed);
     if (terms.length > 0) onSettled(terms);
   };
+  const [begunWithDays] = useState(typed.firstDay !== '' || typed.lastDay !== '');
   const { kind } = typed;
   const isOfDates = kind === 'use-by' || kind === 'manufactured';
   const code = (field: 'from' | 'through', name: string) => (
@@ -114,11 +115,11 @@ export function LotTermForm({
           </div>
         )}
         {(kind === 'code' || kind === 'code range') && (
-          <fieldset className={styles.plain}>
-            <legend>{words.useByBeside}</legend>
+          <details open={begunWithDays}>
+            <summary className={styles.summary}>{words.useByBeside}</summary>
             <p className={styles.hint}>{words.useByBesideHint}</p>
             {days}
-          </fieldset>
+          </details>
         )}
         <SaveOrCancel
           problem={undefined}

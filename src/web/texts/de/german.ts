@@ -8,6 +8,7 @@ import { frameTexts } from './frame.js';
 import { offlineTexts } from './offline.js';
 import { photosTexts } from './photos.js';
 import { reasonsTexts } from './reasons.js';
+import { recallStockTexts } from './recall-stock.js';
 import { recallsTexts } from './recalls.js';
 import { receivingTexts } from './receiving.js';
 import { recordsTexts } from './records.js';
@@ -40,6 +41,7 @@ export const german: Texts = {
   ...trayTexts,
   ...offlineTexts,
   ...recallsTexts,
+  ...recallStockTexts,
   ...recordsTexts,
   ...clientsTexts,
   ...takingInTexts,

@@ -359,10 +359,21 @@ export const recallsTexts = {
     noNotice: 'No notice was kept.',
     showNotice: 'Show the text',
     noticeFrom: (source: string, when: string) => `From ${source}, ${when}.`,
-    withdraw: 'Withdraw the recall',
-    withdrawHint: 'For a recall that was none. Its holds are released; its record stays.',
-    withdrawReason: 'Why it was none',
-    withdrawReasonHint: 'Such as: the maker took the notice back. Everything it held may be used again.',
+  },
+
+  withdrawal: {
+    recall: {
+      title: 'Withdraw the recall',
+      hint: 'For a recall that was none. Its holds are released; its record stays.',
+      reason: 'Why it was none',
+      reasonHint: 'Such as: the maker took the notice back. Everything it held may be used again.',
+    },
+    drill: {
+      title: 'Break off the drill',
+      hint: 'It then has no score. Its record stays.',
+      reason: 'Why it is broken off',
+      reasonHint: 'Such as: a client came in. It is kept in the clear.',
+    },
   },
 
   closingObstacles: {
