@@ -12,6 +12,14 @@ import { RecallsPage } from './recalls-page.js';
 const AnswerPage = lazy(async () => ({ default: (await import('./opening/answer-page.js')).AnswerPage }));
 const AmendPage = lazy(async () => ({ default: (await import('./opening/amend-page.js')).AmendPage }));
 
+/** Answering it page by page comes after looking at it. */
+const ContainersPage = lazy(async () => ({
+  default: (await import('./answering/containers/containers-page.js')).ContainersPage,
+}));
+const BalancePage = lazy(async () => ({
+  default: (await import('./answering/balance/balance-page.js')).BalancePage,
+}));
+
 const pages: readonly AreaPage[] = [
   { path: 'all', name: (texts) => texts.recalls.pages.recalls, needs: 'read recalls', Open: RecallsPage },
   { path: 'notices', name: (texts) => texts.recalls.pages.notices, needs: 'read recalls', Open: NoticesPage },
@@ -20,6 +28,8 @@ const pages: readonly AreaPage[] = [
   { path: 'answer', needs: 'answer recalls', Open: AnswerPage },
   { path: ':id', needs: 'read recalls', Open: OverviewPage },
   { path: ':id/amend', needs: 'answer recalls', Open: AmendPage },
+  { path: ':id/containers', needs: 'read recalls', Open: ContainersPage },
+  { path: ':id/balance', needs: 'read recalls', Open: BalancePage },
   { path: ':id/studios', needs: 'answer recalls of the chain', Open: StudiosPage },
 ];
 

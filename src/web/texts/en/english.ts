@@ -7,6 +7,7 @@ import { frameTexts } from './frame.js';
 import { offlineTexts } from './offline.js';
 import { photosTexts } from './photos.js';
 import { reasonsTexts } from './reasons.js';
+import { recallStockTexts } from './recall-stock.js';
 import { recallsTexts } from './recalls.js';
 import { receivingTexts } from './receiving.js';
 import { recordsTexts } from './records.js';
@@ -38,6 +39,7 @@ export const english = {
   ...catalogueTexts,
   ...receivingTexts,
   ...recallsTexts,
+  ...recallStockTexts,
   ...recordsTexts,
   ...clientsTexts,
   ...takingInTexts,

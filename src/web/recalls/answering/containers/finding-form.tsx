@@ -39,7 +39,7 @@ export function FindingForm({
   onCancel: () => void;
 }) {
   const words = useTexts().recallContainers;
-  const places = usePlaces(studioId).answer?.filter(({ archivedAt }) => archivedAt === null) ?? [];
+  const places = usePlaces(studioId).answer?.filter(({ archived }) => !archived) ?? [];
   const setAside = places.filter(({ kind }) => kind === 'set aside');
   const [chosen, setChosen] = useState<string>();
   const [tag, setTag] = useState('');
