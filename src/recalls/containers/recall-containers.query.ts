@@ -11,8 +11,8 @@ export const reachedLots = `${recallLots}, ${recallReach}, reached_lots AS (
 
 /**
  * Every container of these lots, as `recall_containers (id, lot_id, undecided, is_blend, state, pieces, microlitres,
- * finding_id, standing, listed)`, after `reachedLots`. `listed` is 0 for what was used up before anybody looked: the
- * walk starts from the lots, of which a recall has few.
+ * finding_id, standing, listed)`, after `reachedLots`. `listed` is 0 for what was used up before anybody looked. The walk
+ * starts from the lots, of which a recall has few, and goes by the balances, which are indexed by their lot.
  */
 export const recallContainers = `recall_containers AS (
     SELECT judged.id, judged.lot_id, judged.undecided, judged.is_blend, judged.state, judged.pieces, judged.microlitres,
@@ -33,6 +33,6 @@ export const recallContainers = `recall_containers AS (
           SELECT 1 FROM recall_disposition
           WHERE recall_disposition.studio_id = $1 AND recall_disposition.recall_id = $2
             AND recall_disposition.container_id = container.id) THEN 1 ELSE 0 END AS disposed
-      FROM reached_lots CROSS JOIN container CROSS JOIN balance
-      WHERE container.studio_id = $1 AND container.lot_id = reached_lots.lot_id
-        AND balance.studio_id = $1 AND balance.container_id = container.id) AS judged)`;
+      FROM reached_lots CROSS JOIN balance CROSS JOIN container
+      WHERE balance.studio_id = $1 AND balance.lot_id = reached_lots.lot_id
+        AND container.studio_id = $1 AND container.id = balance.container_id) AS judged)`;
