@@ -1,12 +1,14 @@
 import type { Page } from 'playwright-core';
+import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { OpenHoldPageView } from '../../src/stock/holds.views.js';
 import { hasChromium } from '../support/chromium.js';
 import { useDevices } from '../support/devices.js';
 import { faultsEverywhere } from '../support/page-audit.js';
+import { PlainSql } from '../support/plain-sql.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
 import { type RunningService, startService } from '../support/service.js';
-import { personOfRole } from '../support/signing-in.js';
+import { personOfRole, studioOfSameChain } from '../support/signing-in.js';
 import { openAs, openAsOwner } from '../support/web-steps.js';
 
 const notice = `PRODUCT SAFETY RECALL
@@ -22,6 +24,8 @@ describe.skipIf(!hasChromium)('recalls on the pages', () => {
   const withDevices = useDevices();
   let service: RunningService;
   let studio: SampleStudio;
+  /** A tray on which a bottle lies that will be recalled. */
+  let trayId: string;
 
   beforeAll(async () => {
     service = await startService();
@@ -29,8 +33,8 @@ describe.skipIf(!hasChromium)('recalls on the pages', () => {
     for (const code of ['HU-118', 'HU 118', '07110005', 'OT-9']) {
       const { containers } = await receive(service, studio, { productId: studio.umberId, code, quantity: 2 });
       if (code !== 'HU-118') continue;
-      const session = await walkIn(service, studio);
-      await service.made(`/sessions/${session}/scans`, { containerId: containers[0]?.id });
+      trayId = await walkIn(service, studio);
+      await service.made(`/sessions/${trayId}/scans`, { containerId: containers[0]?.id });
     }
   });
   afterAll(() => service.dispose());
@@ -119,6 +123,10 @@ describe.skipIf(!hasChromium)('recalls on the pages', () => {
       await page.getByRole('navigation').getByRole('link', { name: 'Today', exact: true }).click();
       await page.getByRole('link', { name: 'Look at it: Recall open, Umber of Halden' }).click();
       await page.getByRole('heading', { level: 1, name: 'Umber of Halden' }).waitFor();
+
+      // And so does the tray on which it lies.
+      await page.goto(`${service.url}/studios/${service.studioId}/today/trays/${trayId}`);
+      await page.getByText('It was recalled after it was laid out. Do not use it.').waitFor();
       watched.expectNoComplaint();
     }));
 
@@ -190,13 +198,56 @@ describe.skipIf(!hasChromium)('recalls on the pages', () => {
       watched.expectNoComplaint();
     }));
 
+  it('are answered for a chain, and from what authorities published', () =>
+    withDevices(async (browser) => {
+      await studioOfSameChain(service);
+      const sql = await PlainSql.connect(service, 'write');
+      const text = 'Halden Colour Works recalls Umber, Warm 02. Lot OT-9. Stop using it.';
+      const at = new Date().toISOString();
+      await sql.rows(
+        `INSERT INTO recall_notice (studio_id, id, source, reference, text, text_digest, occurred_at, recorded_at, via)
+         VALUES ($1, $2, 'fetched', 'P-31', $3, 'digest', $4, $5, 'system')`,
+        [service.studioId, uuidv7(), text, at, at],
+      );
+      await sql.close();
+      const watched = await openAsOwner(browser, service);
+      const { page } = watched;
+      await show(page, 'notices');
+      expect(await faultsEverywhere(page)).toEqual([]);
+      await page.getByRole('link', { name: 'Answer P-31' }).click();
+      await page.getByRole('heading', { name: 'Certain: 1 lot' }).waitFor();
+      await page.getByLabel('What it is called here').fill('Umber of the chain');
+      await page.getByLabel('For all studios of the chain').check();
+      await press(page, 'Hold now and open the recall');
+      await page.getByRole('heading', { level: 1, name: 'Umber of the chain' }).waitFor();
+      await page.getByRole('link', { name: 'All studios' }).click();
+      const studios = page.getByRole('list', { name: 'Studios of the chain' });
+      await studios.getByText('Sister studio').waitFor();
+      expect(await faultsEverywhere(page)).toEqual([]);
+      await show(page, 'notices');
+      await page.getByText('No published notice waits for an answer.').waitFor();
+
+      // It was none: what it held is released, and the record stays.
+      await show(page, 'all');
+      await page.getByRole('link', { name: 'Umber of the chain' }).click();
+      await press(page, 'Withdraw the recall');
+      await page.getByLabel('Why it was none').fill('the authority took it back');
+      await press(page, 'Save');
+      await page.getByText('Withdrawn: the authority took it back').waitFor();
+      await show(page, 'quality');
+      await page.getByRole('list', { name: 'All studios of the chain' }).getByText('Sister studio').waitFor();
+      watched.expectNoComplaint();
+    }));
+
   it('are read by an auditor, who changes nothing', () =>
     withDevices(async (browser) => {
       const { cookie } = await personOfRole(service, 'auditor');
       const watched = await openAs(browser, service.url, cookie);
       const { page } = watched;
       await show(page, 'all');
-      await page.getByText('Umber of Halden').click();
+      await page.getByRole('link', { name: 'Umber of Halden' }).waitFor();
+      expect(await faultsEverywhere(page)).toEqual([]);
+      await page.getByRole('link', { name: 'Umber of Halden' }).click();
       await page.getByRole('heading', { level: 1, name: 'Umber of Halden' }).waitFor();
       await page.getByText('certainly affected').first().waitFor();
       for (const name of ['Affected', 'Widen or correct it', 'Withdraw the recall', 'Answer a recall']) {

@@ -1,7 +1,6 @@
-import { Button, Textarea } from '@mantine/core';
+import { Button } from '@mantine/core';
 import { useState } from 'react';
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
-import { maximumNoticeCharacters } from '../../../recalls/notice-reading/notice-reading.js';
 import type { RecallScopeView, RecallView } from '../../../recalls/recalls.views.js';
 import { Fields } from '../../frame/fields.js';
 import { ProblemNote } from '../../frame/problem-note.js';
@@ -12,6 +11,7 @@ import { RecallFrame } from '../recall-frame.js';
 import { readNotice } from '../recalls.requests.js';
 import { AmendForm } from './amend-form.js';
 import { joinedScope } from './joined-scope.js';
+import { isTooLong, NoticeTextField } from './notice-text-field.js';
 import styles from './opening.module.css';
 import { SettleParts } from './settle-parts.js';
 import { saidOf, type TakenNotice } from './taken-notice.js';
@@ -93,20 +93,17 @@ function FurtherNotice({
   return (
     <Section title={words.title} hint={words.hint}>
       <Fields onSubmit={() => void run()} label={words.title}>
-        <Textarea
+        <NoticeTextField
           label={words.notice}
           description={words.noticeHint}
           rows={8}
-          maxLength={maximumNoticeCharacters}
-          autoComplete="off"
-          spellCheck={false}
-          value={text}
-          error={problem?.faultOf('text')}
-          onChange={(event) => setText(event.currentTarget.value)}
+          text={text}
+          fault={problem?.faultOf('text')}
+          onChanged={setText}
         />
         <ProblemNote problem={problem} />
         <div className={styles.ways}>
-          <Button type="submit" loading={busy} disabled={text.trim() === ''}>
+          <Button type="submit" loading={busy} disabled={text.trim() === '' || isTooLong(text)}>
             {texts.notice.read}
           </Button>
           <Button

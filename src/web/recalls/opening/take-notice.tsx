@@ -1,6 +1,5 @@
-import { Button, Textarea } from '@mantine/core';
+import { Button } from '@mantine/core';
 import { useState } from 'react';
-import { maximumNoticeCharacters } from '../../../recalls/notice-reading/notice-reading.js';
 import { Fields } from '../../frame/fields.js';
 import { ProblemNote } from '../../frame/problem-note.js';
 import { Section } from '../../frame/section.js';
@@ -8,6 +7,7 @@ import { useAction } from '../../service/use-action.js';
 import { useTexts } from '../../texts/texts.js';
 import { readNotice } from '../recalls.requests.js';
 import { FileNotices } from './file-notices.js';
+import { isTooLong, NoticeTextField } from './notice-text-field.js';
 import styles from './opening.module.css';
 import { byHand, type TakenNotice } from './taken-notice.js';
 import { takenText } from './taken-text.js';
@@ -30,20 +30,17 @@ export function TakeNotice({
     <>
       <Section title={words.take} hint={words.takeHint}>
         <Fields onSubmit={() => void run()} label={words.take}>
-          <Textarea
+          <NoticeTextField
             label={words.paste}
             description={words.pasteHint}
             rows={12}
-            maxLength={maximumNoticeCharacters}
-            autoComplete="off"
-            spellCheck={false}
-            value={text}
-            error={problem?.faultOf('text')}
-            onChange={(event) => setText(event.currentTarget.value)}
+            text={text}
+            fault={problem?.faultOf('text')}
+            onChanged={setText}
           />
           <ProblemNote problem={problem} />
           <div className={styles.ways}>
-            <Button type="submit" loading={busy} disabled={text.trim() === ''}>
+            <Button type="submit" loading={busy} disabled={text.trim() === '' || isTooLong(text)}>
               {words.read}
             </Button>
           </div>

@@ -64,6 +64,8 @@ export const recallsTexts: typeof english = {
     takeHint: 'Fügen Sie sie ganz ein, so wie sie kam. Der Text bleibt unverändert aufbewahrt.',
     paste: 'Text der Meldung',
     pasteHint: 'Ein Brief, eine Mail, eine Seite einer Behörde: bis 1 MB.',
+    textTooLong: (characters, allowed) =>
+      `Der Text hat ${characters} Zeichen; bis ${allowed} werden angenommen. Teilen Sie ihn: Eröffnen Sie den Rückruf mit dem ersten Teil und erweitern Sie ihn mit den anderen.`,
     read: 'Meldung lesen',
     byHandTitle: 'Ohne Text',
     byHand: 'Von Hand eingeben',

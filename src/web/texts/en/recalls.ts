@@ -66,6 +66,8 @@ export const recallsTexts = {
     takeHint: 'Paste all of it, as it came. The text is kept unchanged.',
     paste: 'Text of the notice',
     pasteHint: 'A letter, a mail, a page of an authority: up to 1 MB.',
+    textTooLong: (characters: string, allowed: string) =>
+      `The text has ${characters} characters; up to ${allowed} are taken. Divide it: open the recall by the first part and widen it by the others.`,
     read: 'Read the notice',
     byHandTitle: 'Without a text',
     byHand: 'Enter it by hand',
