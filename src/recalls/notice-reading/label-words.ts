@@ -326,7 +326,8 @@ function finish(tokens: readonly Token[], entry: Entry, last: number): LabelHit 
   const column = following === undefined || following.kind !== 'word' || following.gap === 'wide';
   if (entry.strictness === 'colon' && !colon && !(column && following?.gap === 'wide')) return null;
   if (entry.strictness === 'number' && !colon && !sign && !beginsCode(tokens, next)) return null;
-  return { ...entry, last, next, colon };
+  const { role, strictness, dayFirst } = entry;
+  return { role, strictness, dayFirst, last, next, colon };
 }
 
 /** A word with a digit, or capitals before one: `AB 12-34`. */

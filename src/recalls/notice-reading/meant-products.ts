@@ -50,7 +50,7 @@ function disagrees({ productName, shade }: ItemNames, product: KnownProduct): bo
     ...wordsOf(product.productName),
     ...wordsOf(product.shade ?? ''),
   ];
-  const named = productName !== null && !wordsOf(product.productName).some((word) => words.has(word));
+  const named = productName !== null && !wordsOf(product.productName).every((word) => words.has(word));
   const otherShade =
     shade !== null && product.shade !== null && !wordsOf(shade).some((word) => own.includes(word));
   return named || otherShade;

@@ -4,13 +4,37 @@ import { type LabelHit, labelAt } from './label-words.js';
 import type { Token } from './tokens.js';
 
 export interface NoticeMarks {
-  labels: Map<number, LabelHit>;
-  names: Map<number, NameMention[]>;
+  labels: Marks<LabelHit>;
+  names: Marks<NameMention[]>;
+}
+
+/** What begins at which token. */
+export class Marks<Mark> {
+  private readonly marks: (Mark | undefined)[];
+  /** The tokens at which something begins, in order. */
+  readonly places: number[] = [];
+
+  constructor(tokens: number) {
+    this.marks = new Array<Mark | undefined>(tokens).fill(undefined);
+  }
+
+  set(index: number, mark: Mark): void {
+    this.marks[index] = mark;
+    this.places.push(index);
+  }
+
+  get(index: number): Mark | undefined {
+    return this.marks[index];
+  }
+
+  has(index: number): boolean {
+    return this.marks[index] !== undefined;
+  }
 }
 
 /** The longer of a label and a name wins; a name wins over a label of the same length. */
 export function marksOf(tokens: readonly Token[], knownNames: KnownNames): NoticeMarks {
-  const marks: NoticeMarks = { labels: new Map(), names: new Map() };
+  const marks: NoticeMarks = { labels: new Marks(tokens.length), names: new Marks(tokens.length) };
   for (let index = 0; index < tokens.length; ) {
     if (tokens[index]?.kind !== 'word') {
       index += 1;

@@ -25,7 +25,7 @@ export function restOfLine(
 ): (DraftName & { next: number }) | null {
   let at = index;
   let words = 0;
-  for (; words < most; at++) {
+  for (; words < most && at < index + 4 * most; at++) {
     const token = tokens[at];
     if (token === undefined || token.kind === 'line end' || token.kind === 'blank line') break;
     if (
@@ -54,12 +54,7 @@ function isCompanyForm(token: Token | undefined): boolean {
 }
 
 /** A stretch of tokens as a name, or null when no word is in it. */
-export function tidyName(
-  tokens: readonly Token[],
-  from: number,
-  to: number,
-  _text: string,
-): DraftName | null {
+export function tidyName(tokens: readonly Token[], from: number, to: number): DraftName | null {
   const name = withoutEdges(tokens, from, to, to);
   return name === null ? null : { text: name.text, start: name.start, end: name.end };
 }
@@ -137,6 +132,7 @@ const mostWords = 10;
 
 /** A name that stands before a lot word on its line; null when what stands there is no name. */
 export function nameBefore(tokens: readonly Token[], index: number, marks: NoticeMarks): DraftName | null {
+  if (marks.labels.has(index - 1)) return null;
   let first = index;
   while (first > 0 && index - first < 2 * mostWords) {
     const before = tokens[first - 1];
@@ -173,5 +169,5 @@ export function nameBefore(tokens: readonly Token[], index: number, marks: Notic
   if (words.length === 0 || words.length > mostWords || words.some((word) => noNames.has(word))) return null;
   if (beginning === beginning.toLowerCase() && !/\d/.test(beginning)) return null;
   if (!words.some((word) => /\p{L}{3}/u.test(word))) return null;
-  return tidyName(tokens, first, index, '');
+  return tidyName(tokens, first, index);
 }

@@ -157,7 +157,8 @@ export function readNotice(text: string, { today, knownProducts = [] }: ReadingO
   const tokens = tokensOf(folded.text);
   const marks = marksOf(tokens, new KnownNames(knownProducts));
   const order = orderOf(tokens);
-  const foreign = order === null ? [...marks.labels].find(([, label]) => label.dayFirst) : undefined;
+  const foreign =
+    order === null ? marks.labels.places.find((place) => marks.labels.get(place)?.dayFirst) : undefined;
   const scope = new DraftScope({ terms: maximumTerms, items: maximumItems, parts: maximumParts });
   const walk = new NoticeWalk({
     tokens,
@@ -173,7 +174,7 @@ export function readNotice(text: string, { today, knownProducts = [] }: ReadingO
   const result = walk.all();
   const spanAt = (start: number, end: number): TextSpan => spanOf(folded, start, end);
   if (result.orderNeeded) {
-    const because = order?.token ?? tokens[foreign?.[0] ?? 0];
+    const because = order?.token ?? tokens[foreign ?? 0];
     if (because !== undefined) {
       const readAs = order?.order === 'month first' ? 'month first' : 'day first';
       remarks.add('date order', spanAt(because.start, because.end), { readAs });
@@ -216,8 +217,9 @@ export function readNotice(text: string, { today, knownProducts = [] }: ReadingO
 /** Two lines at least begin with a name before their lots. */
 function namesLines(tokens: readonly Token[], marks: NoticeMarks): boolean {
   const names = new Set<string>();
-  for (const [index, label] of marks.labels) {
-    if (label.role !== 'lot' && label.role !== 'all lots') continue;
+  for (const index of marks.labels.places) {
+    const label = marks.labels.get(index);
+    if (label?.role !== 'lot' && label?.role !== 'all lots') continue;
     const name = nameBefore(tokens, index, marks);
     if (name !== null) names.add(name.text.toLowerCase());
     if (names.size > 1) return true;
@@ -257,7 +259,10 @@ function takeCodesWithoutWord(
   remarks: RemarkList,
   spanAt: (start: number, end: number) => TextSpan,
 ): void {
-  const worded = [...marks.labels.values()].some(({ role }) => role === 'lot' || role === 'all lots');
+  const worded = marks.labels.places.some((place) => {
+    const role = marks.labels.get(place)?.role;
+    return role === 'lot' || role === 'all lots';
+  });
   if (worded || scope.items.some((item) => item.terms.length > 0 || item.gtins.length > 0)) return;
   const [item] = scope.items;
   if (item === undefined) return;

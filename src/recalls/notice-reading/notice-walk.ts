@@ -77,6 +77,8 @@ const rangeWords = new Set([
   '~',
   'upto',
 ]);
+/** Labels of danger, remedy and class that are marked. */
+const mostSayings = 300;
 const brandLabels = /^(?:brand|marke|marque|marca|merk)/;
 const makerLabels = /^(?:maker|manufactur|hersteller|fabri|legal|produttore|hergestellt|made)/;
 const pluralLabels =
@@ -119,6 +121,7 @@ export class NoticeWalk {
   private productList = false;
   private lastNumber = 0;
   private makerRank = 0;
+  private sayings = 0;
 
   constructor(private readonly context: WalkContext) {
     this.tokens = context.tokens;
@@ -147,7 +150,7 @@ export class NoticeWalk {
     if (token.kind === 'line end' || token.kind === 'blank line') return this.newLine(index, token);
     const lineStart = this.atLineStart;
     this.atLineStart = lineStart && isBullet(token);
-    if (lineStart) {
+    if (lineStart && this.beginsLine(index)) {
       const table = tableAt(this.tokens, index);
       if (table !== null) return this.readTable(table.columns, table.rows, table.next);
     }
@@ -180,6 +183,11 @@ export class NoticeWalk {
     if (this.inList) return this.inListStep(index, token);
     if (token.kind === 'word') return this.bareWord(index, token);
     return index + 1;
+  }
+
+  private beginsLine(index: number): boolean {
+    const before = this.tokens[index - 1];
+    return before === undefined || before.kind === 'line end' || before.kind === 'blank line';
   }
 
   private newLine(index: number, token: Token): number {
@@ -665,7 +673,7 @@ export class NoticeWalk {
       if (at === index || (sign.text !== ':' && !(sign.text === '-' || sign.text === '\u2013'))) continue;
       const code = this.tokens[at + 1];
       if (code === undefined || !mayBeCode(code) || !hasDigit(code.text)) continue;
-      const name = tidyName(this.tokens, index, at, this.context.folded.text);
+      const name = tidyName(this.tokens, index, at);
       if (name === null || hasDigit(token.text)) return null;
       this.newProductByPlace(name);
       this.firstNameWithin(index, at);
@@ -791,6 +799,9 @@ export class NoticeWalk {
     }
     if (role === 'classification' || role === 'risk' || role === 'remedy') {
       this.endList();
+      // What a text says again and again is marked a few times.
+      this.sayings += 1;
+      if (this.sayings > mostSayings) return label.next;
       const rest = restOfLine(this.tokens, label.next, () => false, {
         untilComma: role === 'classification',
         most: 200,
@@ -1315,6 +1326,7 @@ export class NoticeWalk {
     for (const row of rows) {
       this.endList();
       this.flushLead();
+      this.openEndedRow(columns, row);
       if (names) {
         const item = this.itemOfRow(columns, row, byName, base);
         if (item !== null) previous = [item];
@@ -1335,6 +1347,19 @@ export class NoticeWalk {
     return next;
   }
 
+  /** A phrase in a cell that is no list of lots, such as a remark across the row. */
+  private openEndedRow(columns: (LabelRole | null)[], row: TableLine): void {
+    row.forEach(({ from, to }, place) => {
+      if (columns[place] === 'lot') return;
+      for (let at = from; at < to; at++) {
+        const label = this.context.marks.labels.get(at);
+        const start = this.tokens[at]?.start ?? 0;
+        if (label?.role === 'open-ended')
+          this.markOpenEnded(start, this.tokens[label.last]?.end ?? start, false);
+      }
+    });
+  }
+
   private itemOfRow(
     columns: (LabelRole | null)[],
     row: TableLine,
@@ -1344,9 +1369,7 @@ export class NoticeWalk {
     const cell = (role: LabelRole): DraftName | null => {
       const place = columns.indexOf(role);
       const found = place < 0 ? undefined : row[place];
-      return found === undefined
-        ? null
-        : tidyName(this.tokens, found.from, found.to, this.context.folded.text);
+      return found === undefined ? null : tidyName(this.tokens, found.from, found.to);
     };
     const [maker, product, shade, number] = [cell('maker'), cell('product'), cell('shade'), cell('gtin')];
     const key = [maker, product, shade, number].map((name) => plainWord(name?.text ?? '')).join('|');
@@ -1490,6 +1513,7 @@ export class NoticeWalk {
       label.role === 'lot' ||
       label.role === 'use-by' ||
       label.role === 'all lots' ||
+      label.role === 'open-ended' ||
       label.role === 'gtin' ||
       label.role === 'other number' ||
       label.role === 'reference'

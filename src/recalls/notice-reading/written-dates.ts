@@ -268,17 +268,24 @@ function days(inYear: number, month?: number, day?: string): { from: string; thr
   if (inYear < years.earliest || inYear > years.latest) return null;
   if (month === undefined) return { from: `${inYear}-01-01`, through: `${inYear}-12-31` };
   if (month < 1 || month > 12) return null;
-  const inMonth = Temporal.PlainYearMonth.from({ year: inYear, month });
+  const length = daysInMonth(inYear, month);
+  const start = `${inYear}-${String(month).padStart(2, '0')}`;
   const number = day === undefined ? 0 : Number(day);
-  if (number === 0) {
-    return {
-      from: inMonth.toPlainDate({ day: 1 }).toString(),
-      through: inMonth.toPlainDate({ day: inMonth.daysInMonth }).toString(),
-    };
-  }
-  if (number > inMonth.daysInMonth) return null;
-  const date = inMonth.toPlainDate({ day: number }).toString();
+  if (number === 0) return { from: `${start}-01`, through: `${start}-${length}` };
+  if (number > length) return null;
+  const date = `${start}-${String(number).padStart(2, '0')}`;
   return { from: date, through: date };
+}
+
+/** A notice may hold a hundred thousand dates, but few months. */
+const monthLengths = new Map<number, number>();
+function daysInMonth(year: number, month: number): number {
+  const key = year * 100 + month;
+  const known = monthLengths.get(key);
+  if (known !== undefined) return known;
+  const { daysInMonth: length } = Temporal.PlainYearMonth.from({ year, month });
+  monthLengths.set(key, length);
+  return length;
 }
 
 function distinct(readings: { from: string; through: string }[]): { from: string; through: string }[] {
