@@ -1,6 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
+import { placeholders } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
+import { notFound } from '../platform/problem.js';
 import { type GradedLot, LotsEverHeld } from '../stock/lot-matching/lots-ever-held.service.js';
 import { RecallConditions } from './recall-conditions.service.js';
 import { RecallHolds, type Told } from './recall-holds.service.js';
@@ -46,6 +48,7 @@ export class RecallScoping {
     private readonly conditions: RecallConditions,
   ) {}
 
+  /** @throws Problem not-found when a lot is chosen that this studio never held */
   async write(
     transaction: Transaction,
     recall: ScopedRecall,
@@ -56,6 +59,7 @@ export class RecallScoping {
     const { studioId, recordedAt, actor } = transaction;
     // Nothing arrives between this look and the standing hold.
     await transaction.lockStudio();
+    if (typeof heldPossible !== 'string') await requireLots(transaction, heldPossible);
     const graded = await this.lots.graded(transaction.read, actor.chainId, studioId, said.scope);
     await transaction.insert(RecallScope, {
       ...said,
@@ -116,4 +120,15 @@ export class RecallScoping {
     );
     return new Map(rows.map(({ lotId, decision }) => [lotId, decision]));
   }
+}
+
+async function requireLots({ read, studioId }: Transaction, lotIds: readonly string[]): Promise<void> {
+  if (lotIds.length === 0) return;
+  const rows = await read<{ id: string }>(
+    `SELECT id FROM lot WHERE studio_id = $1 AND id IN (${placeholders(lotIds)})`,
+    [studioId, ...lotIds],
+  );
+  const known = new Set(rows.map(({ id }) => id));
+  const unknown = lotIds.find((id) => !known.has(id));
+  if (unknown !== undefined) throw notFound('lot', unknown);
 }

@@ -107,6 +107,15 @@ describe.each(engines)('after the demo and all else, on %s,', (engine) => {
     for (const text of [texts.name, texts.contact, refused.name]) {
       await service.send('POST', '/clients/search', { text });
     }
+    const recall = await service.made<{ id: string }>('/recalls', {
+      title: 'what touched them',
+      scope: { items: [{ gtins: [], productIds: [studio.umberId], lots: [], openEnded: false }] },
+    });
+    const contact = { audience: 'client', clientId: kept.clientId, channel: 'telephone' };
+    await service.made(`/recalls/${recall.id}/contacts`, {
+      ...{ ...contact, outcome: 'message left', note: 'her cousin Wenzel took the call' },
+    });
+    await service.seen(`/recalls/${recall.id}/messages?audience=client&clientId=${kept.clientId}`);
     const gone = await makeTreatedClient(service, studio, {
       name: 'Wilma Vergangen',
       note: 'moved to the coast',

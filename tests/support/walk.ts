@@ -28,6 +28,8 @@ const otherNames: Record<string, string[]> = {
 
 /** More of a kind are not gone into unless asked for. */
 const usualMost = 40;
+const mostRecipients = 4;
+const mostWithOthers = 3;
 
 /**
  * Reads a studio as far as its addresses lead: every GET of the document, with every id that answers name. So a new route
@@ -73,8 +75,12 @@ class Walk implements WalkedStudio {
   /** Every way to fill in the address of a route with what is known so far; ids that belong together stood together. */
   private combinations(route: ApiRoute): Record<string, string>[] {
     let filled: Record<string, string>[] = [{ studioId: this.service.studioId }];
-    for (const name of route.pathParameters.filter((parameter) => parameter !== 'studioId')) {
-      const known = [...(this.ids.get(name) ?? [])].slice(0, this.mostOfKind);
+    const names = route.pathParameters.filter((parameter) => parameter !== 'studioId');
+    const [first] = names;
+    for (const name of names) {
+      // Of things below things it is enough to go into some.
+      const most = name === first && route.pathParameters.length > 2 ? mostWithOthers : this.mostOfKind;
+      const known = [...(this.ids.get(name) ?? [])].slice(0, most);
       filled = filled.flatMap((values) => known.map((id) => ({ ...values, [name]: id })));
     }
     return filled;
@@ -87,7 +93,9 @@ class Walk implements WalkedStudio {
     const queries =
       products.length > 0
         ? products.map((id) => `?productId=${id}`)
-        : [names.has('limit') ? '?limit=200' : ''];
+        : route.path.endsWith('/messages')
+          ? this.recipients()
+          : [names.has('limit') ? '?limit=200' : ''];
     for (const query of queries) {
       const address = addressOf(this.service, route, values) + query;
       if (this.asked.has(address)) continue;
@@ -104,6 +112,15 @@ class Walk implements WalkedStudio {
       this.answers.push({ route, address, answer, text });
       if (response.status < 300) this.learn(route, answer.body);
     }
+  }
+
+  /** Some whom a message of a recall may be for. */
+  private recipients(): string[] {
+    const some = (name: string) => [...(this.ids.get(name) ?? [])].slice(0, mostRecipients);
+    return [
+      ...some('clientId').map((id) => `?audience=client&clientId=${id}`),
+      ...some('artistId').map((id) => `?audience=artist&artistId=${id}&language=de`),
+    ];
   }
 
   /** The ids of an answer, by what they are called in addresses. */

@@ -17,7 +17,8 @@ import {
 const longestCompany = 200;
 
 export class RecipientPageDto extends PageDto {
-  @IsIn(contactAudiences) audience: ContactAudience;
+  /** Left out: clients. */
+  @MayBeLeftOut() @IsIn(contactAudiences) audience?: ContactAudience;
   /** True: only those whom nobody has reached yet, and who neither refused nor are unreachable. */
   @MayBeLeftOut()
   @Transform(({ value }) => (value === 'true' ? true : value === 'false' ? false : value))
@@ -27,7 +28,8 @@ export class RecipientPageDto extends PageDto {
 
 /** Whom a message is prepared for: the one id or name that goes with the audience. */
 export class PrepareMessageDto {
-  @IsIn(contactAudiences) audience: ContactAudience;
+  /** Left out: a client. */
+  @MayBeLeftOut() @IsIn(contactAudiences) audience?: ContactAudience;
   @MayBeLeftOut() @NamedId() clientId?: string;
   @MayBeLeftOut() @NamedId() artistId?: string;
   /** A supplier or an authority. */

@@ -52,12 +52,12 @@ export class RecallMessages {
 
   /** @throws Problem not-found also when the recipient is none of this recall */
   async prepare(actor: StudioActor, recallId: string, dto: PrepareMessageDto): Promise<PreparedMessageView> {
-    const { audience, language = 'en' } = dto;
+    const { audience = 'client', language = 'en' } = dto;
+    const recall = await this.register.find(this.database.read, actor.studioId, recallId);
     if (audience === 'client') refuseWithout(actor, 'tell clients of recalls');
-    const read = readAddressee(dto);
+    const read = readAddressee({ ...dto, audience });
     if ('faults' in read) throw faultsProblem(read.faults);
     const { clientId, artistId, company } = read.addressee;
-    const recall = await this.register.find(this.database.read, actor.studioId, recallId);
     const drill = recall.kind === 'drill';
     const prepared =
       clientId !== null

@@ -33,7 +33,7 @@ export async function liveRecalls(
   clients: LivedClients,
 ): Promise<void> {
   const goods = await receiveGoods(service, texts, register);
-  const { id } = await openFromNotice(service, texts, register, goods);
+  const { id, noticeId } = await openFromNotice(service, texts, register, goods);
   await decideAndPutAside(service, texts, people, id, goods);
   await tellPeople(service, texts, people, clients, id);
   await service.made(`/recalls/${id}/steps`, { step: 'messages prepared' });
@@ -42,7 +42,7 @@ export async function liveRecalls(
     secondSignedBy: people.artistId,
     overrides: closingObstacles.map((obstacle) => ({ obstacle, reason: texts(`although ${obstacle}`) })),
   });
-  await withdrawAnother(service, texts, register, goods);
+  await withdrawAnother(service, texts, register, noticeId, goods);
   await rehearse(service, goods);
 }
 
@@ -74,7 +74,7 @@ async function openFromNotice(
   texts: Texts,
   register: LivedRegister,
   goods: RecalledGoods,
-): Promise<RecallView> {
+): Promise<{ id: string; noticeId: string }> {
   const text = texts('notice: stop using this ink.');
   const item = {
     ...{ makerName: texts('maker named'), productName: texts('product named'), shade: texts('shade named') },
@@ -102,13 +102,14 @@ async function openFromNotice(
   const range = { kind: 'code range', from: texts('from'), through: texts('through') };
   const made = { kind: 'manufactured', manufactured: { from: '2020-01-01', through: '2020-01-02' } };
   const first = await service.seen<RecallView>(`/recalls/${opened.id}`);
-  const noticeId = first.scopes.map((one) => one.noticeId).find((one) => one !== null);
+  const noticeId = first.scopes.map((one) => one.noticeId).find((one) => one !== null) ?? '';
   await service.made(`/recalls/${opened.id}/scopes`, {
-    ...{ ...said, noticeId, reason: texts('widened'), releaseUnmet: false, holdPossible: 'all' },
+    ...{ ...said, noticeId, reason: texts('widened'), releaseUnmet: false },
+    ...{ holdPossible: 'chosen', heldLotIds: [goods.possible.lot.id] },
     scope: { items: [{ ...item, lots: [...(scope.items[0]?.lots ?? []), range, made] }] },
   });
   await service.made(`/recalls/notices/${noticeId}/dismissal`, { reason: texts('answered already') });
-  return service.seen<RecallView>(`/recalls/${opened.id}`);
+  return { id: opened.id, noticeId };
 }
 
 async function decideAndPutAside(
@@ -168,11 +169,12 @@ async function withdrawAnother(
   service: RecordingService,
   texts: Texts,
   register: LivedRegister,
+  noticeId: string,
   { possible }: RecalledGoods,
 ): Promise<void> {
   const lots = [{ kind: 'code', code: possible.lot.code ?? '' }];
   const { id } = await service.made<OpenedRecallView>('/recalls', {
-    title: texts('mistaken recall'),
+    ...{ title: texts('mistaken recall'), noticeId },
     scope: { items: [{ gtins: [], productIds: [register.umberId], lots, openEnded: false }] },
   });
   await service.made(`/recalls/${id}/withdrawal`, { reason: texts('the maker was mistaken') });
@@ -181,7 +183,7 @@ async function withdrawAnother(
 async function rehearse(service: RecordingService, { certain }: RecalledGoods): Promise<void> {
   await service.made('/recalls/drills', { lotId: certain.lot.id, wholeChain: false });
   const inYears = { everyMonths: 6, nextOn: '2099-01-01' };
-  const schedule = await service.changed<DrillScheduleView>('PUT', '/drill-schedule', inYears);
-  await service.changed('PUT', '/drill-schedule', { ...inYears, version: schedule.version });
+  const { version } = await service.seen<DrillScheduleView>('/drill-schedule');
+  await service.changed('PUT', '/drill-schedule', { ...inYears, version: version ?? undefined });
   await service.changed('PUT', '/chain/drill-schedule', { everyMonths: null, nextOn: null });
 }
