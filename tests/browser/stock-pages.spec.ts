@@ -432,6 +432,21 @@ describe.skipIf(!hasChromium)('stock on the pages', () => {
         .first()
         .click();
     },
+    'asking for a release': async (page) => {
+      const { lotId } = bottle(3);
+      await service.made('/holds', { lotId, kind: 'recall', reason: 'recall notice' });
+      await show(page, 'holds');
+      await page
+        .getByRole('button', { name: /^Ask for the release/ })
+        .first()
+        .click();
+      await page.locator('input[type=file]').setInputFiles({
+        name: 'bottle.png',
+        mimeType: 'image/png',
+        buffer: Buffer.from(samplePhoto(120).content, 'base64'),
+      });
+      await page.getByRole('img', { name: 'The photo that will be kept' }).waitFor();
+    },
     'a trace': async (page) => {
       await show(page, 'lots', used.lotId, 'trace');
       await page.getByRole('table').waitFor();

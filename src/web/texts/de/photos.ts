@@ -4,7 +4,7 @@ export const photosTexts: typeof english = {
   photos: {
     take: 'Foto aufnehmen',
     another: 'Anderes Foto aufnehmen',
-    without: 'Weglassen',
+    without: 'Foto entfernen',
     preview: 'Das Foto, das aufbewahrt wird',
     kept: 'Foto der Sache; öffnet es in voller Größe',
     unreadable: 'Dieses Gerät kann das Bild nicht lesen. Das Foto noch einmal aufnehmen, als JPEG oder PNG.',
