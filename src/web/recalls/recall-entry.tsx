@@ -46,14 +46,20 @@ function Outstanding({ studioId, recall }: { studioId: string; recall: RecallSum
   const { answer: readiness } = useReadiness(studioId, recall.id);
   const { undecidedLots } = recall;
   const { containers, clients } = readiness?.figures ?? {};
-  const notFound = containers ? containers.toFind - containers.found : 0;
-  const notTold = clients ? clients.exposed - clients.reached - clients.refused - clients.unreachable : 0;
+  const toFind = containers ? containers.toFind - containers.found : 0;
+  // In a drill nobody is told.
+  const toTell =
+    clients && recall.kind === 'recall'
+      ? clients.exposed - clients.reached - clients.refused - clients.unreachable
+      : 0;
   return (
     <p>
       {undecidedLots > 0 && <Sign standing="care">{words.undecided(undecidedLots)}</Sign>}
-      {notFound > 0 && <Sign standing="fault">{words.notFound(notFound)}</Sign>}
-      {notTold > 0 && <Sign standing="fault">{words.notTold(notTold)}</Sign>}
-      {readiness?.ready && <Sign standing="good">{words.nothing}</Sign>}
+      {toFind > 0 && <Sign standing="fault">{words.toFind(toFind)}</Sign>}
+      {toTell > 0 && <Sign standing="fault">{words.toTell(toTell)}</Sign>}
+      {readiness && undecidedLots + toFind + toTell === 0 && readiness.ready && (
+        <Sign standing="good">{words.nothing}</Sign>
+      )}
     </p>
   );
 }

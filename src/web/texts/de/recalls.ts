@@ -34,8 +34,8 @@ export const recallsTexts: typeof english = {
     openDrillsHint: 'Proben, keine Rückrufe.',
     outstanding: {
       undecided: (number) => `${count(number, 'Charge', 'Chargen')} zu entscheiden`,
-      notFound: (number) => `${count(number, 'Behälter', 'Behälter')} nicht gefunden`,
-      notTold: (number) => `${count(number, 'Person', 'Personen')} nicht benachrichtigt`,
+      toFind: (number) => `${count(number, 'Behälter', 'Behälter')} zu finden`,
+      toTell: (number) => `${count(number, 'Person', 'Personen')} zu benachrichtigen`,
       nothing: 'nichts steht aus',
     },
   },

@@ -37,8 +37,8 @@ export const recallsTexts = {
     openDrillsHint: 'Rehearsals, not recalls.',
     outstanding: {
       undecided: (number: number) => `${count(number, 'lot', 'lots')} to decide`,
-      notFound: (number: number) => `${count(number, 'container', 'containers')} not found`,
-      notTold: (number: number) => `${count(number, 'client', 'clients')} not told`,
+      toFind: (number: number) => `${count(number, 'container', 'containers')} to find`,
+      toTell: (number: number) => `${count(number, 'client', 'clients')} to tell`,
       nothing: 'nothing outstanding',
     },
   },
