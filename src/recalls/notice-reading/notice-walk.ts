@@ -133,7 +133,21 @@ export class NoticeWalk {
   all(): WalkResult {
     this.run(0, this.tokens.length);
     this.flushLead();
+    this.openEndedElsewhere();
     return this.result;
+  }
+
+  /** A phrase that stands inside something else, such as the head of a table, opens the whole scope. */
+  private openEndedElsewhere(): void {
+    const seen = new Set(
+      this.scope.parts.flatMap(({ kind, start }) => (kind === 'open-ended' ? [start] : [])),
+    );
+    for (const place of this.context.marks.labels.places) {
+      const label = this.context.marks.labels.get(place);
+      const start = this.tokens[place]?.start ?? 0;
+      if (label?.role !== 'open-ended' || seen.has(start)) continue;
+      this.markOpenEnded(start, this.tokens[label.last]?.end ?? start, false);
+    }
   }
 
   private run(from: number, to: number): void {
@@ -1326,7 +1340,6 @@ export class NoticeWalk {
     for (const row of rows) {
       this.endList();
       this.flushLead();
-      this.openEndedRow(columns, row);
       if (names) {
         const item = this.itemOfRow(columns, row, byName, base);
         if (item !== null) previous = [item];
@@ -1345,19 +1358,6 @@ export class NoticeWalk {
     this.scope.forgetWaiting();
     this.atLineStart = true;
     return next;
-  }
-
-  /** A phrase in a cell that is no list of lots, such as a remark across the row. */
-  private openEndedRow(columns: (LabelRole | null)[], row: TableLine): void {
-    row.forEach(({ from, to }, place) => {
-      if (columns[place] === 'lot') return;
-      for (let at = from; at < to; at++) {
-        const label = this.context.marks.labels.get(at);
-        const start = this.tokens[at]?.start ?? 0;
-        if (label?.role === 'open-ended')
-          this.markOpenEnded(start, this.tokens[label.last]?.end ?? start, false);
-      }
-    });
   }
 
   private itemOfRow(
