@@ -160,8 +160,9 @@ export class Recalls1795600000011 implements MigrationInterface {
         ${ofHold},
         ${ofLot})`,
       'CREATE INDEX recall_hold_by_hold ON recall_hold (studio_id, hold_id)',
-      // What may have been another lot than it was recorded as: few, and asked for by their lots and days.
-      `CREATE INDEX session_use_picked ON session_use (studio_id, lot_id, occurred_at)
+      // What may have been another lot than it was recorded as; holds all that counting exposures needs of it.
+      `CREATE INDEX session_use_picked
+        ON session_use (studio_id, lot_id, occurred_at, id, session_id, client_id, movement_id)
         WHERE known_by = 'picked from a list'`,
       `CREATE TABLE recall_standing_hold (
         studio_id TEXT NOT NULL,

@@ -47,9 +47,10 @@ export function exposedUses(
       CASE WHEN reached_lot.affected = 1 AND session_use.known_by <> 'picked from a list' THEN 1 ELSE 0 END, 0
     FROM reached_lot CROSS JOIN session_use
     WHERE session_use.studio_id = $1 AND session_use.lot_id = reached_lot.lot_id${ofClient}${byOpenLots}),
-  reversed_exposure (id) AS (
-    SELECT touching.id FROM touching CROSS JOIN session_use_reversal
-    WHERE session_use_reversal.studio_id = $1 AND session_use_reversal.use_id = touching.id),
-  exposed_use AS (
-    SELECT touching.* FROM touching WHERE touching.id NOT IN (SELECT id FROM reversed_exposure))`;
+  judged AS (
+    SELECT touching.*, session_use_reversal.use_id AS reversed_id
+    FROM touching LEFT JOIN session_use_reversal
+      ON session_use_reversal.studio_id = $1 AND session_use_reversal.use_id = touching.id),
+  reversed_exposure (id) AS (SELECT id FROM judged WHERE reversed_id IS NOT NULL),
+  exposed_use AS (SELECT * FROM judged WHERE reversed_id IS NULL)`;
 }
