@@ -20,6 +20,16 @@ const BalancePage = lazy(async () => ({
   default: (await import('./answering/balance/balance-page.js')).BalancePage,
 }));
 
+const ExposuresPage = lazy(async () => ({
+  default: (await import('./answering/exposures/exposures-page.js')).ExposuresPage,
+}));
+const TellingPage = lazy(async () => ({
+  default: (await import('./answering/telling/telling-page.js')).TellingPage,
+}));
+const ClosingPage = lazy(async () => ({
+  default: (await import('./answering/closing/closing-page.js')).ClosingPage,
+}));
+
 const pages: readonly AreaPage[] = [
   { path: 'all', name: (texts) => texts.recalls.pages.recalls, needs: 'read recalls', Open: RecallsPage },
   { path: 'notices', name: (texts) => texts.recalls.pages.notices, needs: 'read recalls', Open: NoticesPage },
@@ -29,7 +39,10 @@ const pages: readonly AreaPage[] = [
   { path: ':id', needs: 'read recalls', Open: OverviewPage },
   { path: ':id/amend', needs: 'answer recalls', Open: AmendPage },
   { path: ':id/containers', needs: 'read recalls', Open: ContainersPage },
+  { path: ':id/exposures', needs: 'read recalls', Open: ExposuresPage },
+  { path: ':id/telling', needs: 'read recalls', Open: TellingPage },
   { path: ':id/balance', needs: 'read recalls', Open: BalancePage },
+  { path: ':id/closing', needs: 'read recalls', Open: ClosingPage },
   { path: ':id/studios', needs: 'answer recalls of the chain', Open: StudiosPage },
 ];
 

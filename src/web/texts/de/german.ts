@@ -8,6 +8,8 @@ import { frameTexts } from './frame.js';
 import { offlineTexts } from './offline.js';
 import { photosTexts } from './photos.js';
 import { reasonsTexts } from './reasons.js';
+import { recallClosingTexts } from './recall-closing.js';
+import { recallPeopleTexts } from './recall-people.js';
 import { recallStockTexts } from './recall-stock.js';
 import { recallsTexts } from './recalls.js';
 import { receivingTexts } from './receiving.js';
@@ -42,6 +44,8 @@ export const german: Texts = {
   ...offlineTexts,
   ...recallsTexts,
   ...recallStockTexts,
+  ...recallPeopleTexts,
+  ...recallClosingTexts,
   ...recordsTexts,
   ...clientsTexts,
   ...takingInTexts,
