@@ -59,7 +59,11 @@ export function LotAccount({
                         <Button
                           variant="subtle"
                           aria-expanded={isShown}
-                          aria-label={isShown ? words.hideOf(kind, name) : words.showOf(kind, name)}
+                          aria-label={
+                            isShown
+                              ? words.hideOf(kind, name)
+                              : words.movementsBehind(words.movements(figure.movements), kind, name)
+                          }
                           onClick={() => setShown(isShown ? undefined : figure.kind)}
                         >
                           {isShown ? words.hide : words.movements(figure.movements)}

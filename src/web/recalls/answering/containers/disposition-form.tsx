@@ -73,6 +73,7 @@ export function DispositionForm({
           min={1}
           max={Math.max(1, container.pieces)}
           allowDecimal={false}
+          hideControls
           value={pieces ?? ''}
           error={problem?.faultOf('pieces')}
           onChange={(value) => setPieces(typeof value === 'number' ? value : undefined)}

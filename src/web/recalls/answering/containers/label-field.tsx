@@ -46,37 +46,39 @@ export function LabelField({
     field.current?.select();
   });
   return (
-    <Fields
-      onSubmit={() => {
-        if (text.trim() !== '') void run();
-      }}
-      label={words.scan}
-    >
-      <div className={styles.row}>
-        <TextInput
-          ref={field}
-          className={styles.field ?? ''}
-          label={words.scan}
-          description={words.scanHint}
-          type="search"
-          autoComplete="off"
-          autoCapitalize="characters"
-          spellCheck={false}
-          maxLength={longestSymbol}
-          value={text}
-          onChange={(event) => setText(event.currentTarget.value)}
-        />
-        <Button type="submit" variant="default" loading={busy}>
-          {words.show}
-        </Button>
-      </div>
-      <ProblemNote problem={problem} />
-      {missing !== undefined && (
-        <Note kind="fault">
-          <p>{missing}</p>
-        </Note>
-      )}
-    </Fields>
+    <div className={styles.find}>
+      <Fields
+        onSubmit={() => {
+          if (text.trim() !== '') void run();
+        }}
+        label={words.scan}
+      >
+        <div className={styles.row}>
+          <TextInput
+            ref={field}
+            className={styles.field ?? ''}
+            label={words.scan}
+            description={words.scanHint}
+            type="search"
+            autoComplete="off"
+            autoCapitalize="characters"
+            spellCheck={false}
+            maxLength={longestSymbol}
+            value={text}
+            onChange={(event) => setText(event.currentTarget.value)}
+          />
+          <Button type="submit" variant="default" loading={busy}>
+            {words.show}
+          </Button>
+        </div>
+        <ProblemNote problem={problem} />
+        {missing !== undefined && (
+          <Note kind="fault">
+            <p>{missing}</p>
+          </Note>
+        )}
+      </Fields>
+    </div>
   );
 }
 
