@@ -47,45 +47,47 @@ export function LotAccount({
               </tr>
             </thead>
             <tbody>
-              {lot.figures.map((figure) => {
-                const kind = words.kinds[figure.kind];
-                const isShown = shown === figure.kind;
-                return (
-                  <Fragment key={figure.kind}>
-                    <tr>
-                      <th scope="row">{kind}</th>
-                      <td>{writtenAmount(figure, texts)}</td>
-                      <td>
-                        <Button
-                          variant="subtle"
-                          aria-expanded={isShown}
-                          aria-label={
-                            isShown
-                              ? words.hideOf(kind, name)
-                              : words.movementsBehind(words.movements(figure.movements), kind, name)
-                          }
-                          onClick={() => setShown(isShown ? undefined : figure.kind)}
-                        >
-                          {isShown ? words.hide : words.movements(figure.movements)}
-                        </Button>
-                      </td>
-                    </tr>
-                    {isShown && (
+              {lot.figures
+                .filter(({ movements }) => movements > 0)
+                .map((figure) => {
+                  const kind = words.kinds[figure.kind];
+                  const isShown = shown === figure.kind;
+                  return (
+                    <Fragment key={figure.kind}>
                       <tr>
-                        <td colSpan={3}>
-                          <Movements
-                            studioId={studioId}
-                            recallId={recallId}
-                            lotId={lot.lotId}
-                            kind={figure.kind}
-                            label={words.movementsOf(kind, name)}
-                          />
+                        <th scope="row">{kind}</th>
+                        <td>{writtenAmount(figure, texts)}</td>
+                        <td>
+                          <Button
+                            variant="subtle"
+                            aria-expanded={isShown}
+                            aria-label={
+                              isShown
+                                ? words.hideOf(kind, name)
+                                : words.movementsBehind(words.movements(figure.movements), kind, name)
+                            }
+                            onClick={() => setShown(isShown ? undefined : figure.kind)}
+                          >
+                            {isShown ? words.hide : words.movements(figure.movements)}
+                          </Button>
                         </td>
                       </tr>
-                    )}
-                  </Fragment>
-                );
-              })}
+                      {isShown && (
+                        <tr>
+                          <td colSpan={3}>
+                            <Movements
+                              studioId={studioId}
+                              recallId={recallId}
+                              lotId={lot.lotId}
+                              kind={figure.kind}
+                              label={words.movementsOf(kind, name)}
+                            />
+                          </td>
+                        </tr>
+                      )}
+                    </Fragment>
+                  );
+                })}
               <tr>
                 <th scope="row">{words.onHand}</th>
                 <td>{writtenAmount(onHand, texts)}</td>
