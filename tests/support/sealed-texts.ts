@@ -6,6 +6,7 @@ import type { PlainRow, PlainSql } from './plain-sql.js';
 /** Columns whose rows name their data key, or the client whose data key it is. */
 const keyOfRow: Record<string, string> = {
   client: 'SELECT client.*, data_key_id AS opened_by FROM client',
+  photo: 'SELECT photo.*, data_key_id AS opened_by FROM photo',
   person: 'SELECT person.*, data_key_id AS opened_by FROM person',
   session:
     'SELECT session.*, client.data_key_id AS opened_by FROM session JOIN client ON client.id = session.client_id',

@@ -18,7 +18,10 @@ export async function pickPhoto(file: Blob): Promise<PickedPhoto> {
   return { id: uuidv7(), occurredAt: new Date().toISOString(), picture: await madeSmall(file) };
 }
 
-/** Drawn anew as a JPEG, the way it was held, smaller and coarser until it is small enough. */
+/**
+ * Drawn anew as a JPEG, the way it was held, smaller and coarser until it is small enough. What the camera wrote into the
+ * file, such as the place, stays behind.
+ */
 async function madeSmall(file: Blob): Promise<Blob> {
   const drawn = await createImageBitmap(file, { imageOrientation: 'from-image' });
   try {
