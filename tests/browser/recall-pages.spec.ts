@@ -144,6 +144,8 @@ describe.skipIf(!hasChromium)('recalls on the pages', () => {
       await page.getByLabel('Maker').fill('Halden Colour Works');
       // No lot is named, so that each may be meant.
       await page.getByRole('heading', { name: 'Possible: 4 lots' }).waitFor();
+      await press(page, 'It is this one: Halden Colour Works Umber Warm 02');
+      await page.getByRole('list', { name: 'Meant of the register' }).getByText('Umber Warm 02').waitFor();
       await press(page, 'Add lots');
       const form = page.getByRole('form', { name: 'Add lots' });
       await form.getByLabel('Codes').fill('OT-9\nNO-7');

@@ -102,7 +102,7 @@ export function AmendForm({
         )}
         <ProblemNote problem={problem} />
         <Group gap="sm">
-          <Button type="submit" loading={busy} disabled={scope === null || isStale}>
+          <Button type="submit" loading={busy} disabled={!settling.isSettled || isStale}>
             {words.amend}
           </Button>
           <Button variant="default" component={Link} to={overview}>

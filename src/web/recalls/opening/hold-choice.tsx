@@ -10,6 +10,7 @@ export function HoldChoice({ settling }: { settling: Settling }) {
   const { found, holdPossible, setHoldPossible } = settling;
   const possible = found.matches?.possibleLots ?? 0;
   if (possible === 0) return null;
+  const offered = choices.filter((choice) => choice !== 'chosen' || settling.areAllListed);
   return (
     <Radio.Group
       label={words.holdPossible(possible)}
@@ -18,7 +19,7 @@ export function HoldChoice({ settling }: { settling: Settling }) {
       onChange={(value) => setHoldPossible(value as HoldPossible)}
     >
       <Stack gap="xs" mt="xs">
-        {choices.map((choice) => (
+        {offered.map((choice) => (
           <Radio key={choice} value={choice} label={words.holdPossibleChoices[choice]} />
         ))}
       </Stack>

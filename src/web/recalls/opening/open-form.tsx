@@ -96,7 +96,7 @@ export function OpenForm({
         <ProblemNote problem={problem} />
         {none && <p className={styles.hint}>{words.nothingHere}</p>}
         <div>
-          <Button type="submit" size="lg" loading={busy} disabled={scope === null}>
+          <Button type="submit" size="lg" loading={busy} disabled={!settling.isSettled}>
             {words.open}
           </Button>
         </div>

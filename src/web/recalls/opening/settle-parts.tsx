@@ -56,6 +56,7 @@ export function SettleParts({
           <ScopeFields
             studioId={studioId}
             items={settling.items}
+            met={settling.found.matches?.items ?? []}
             onChanged={settling.setItems}
             onShow={hasText ? (part) => setToShow({ mark: part }) : undefined}
           />

@@ -17,10 +17,14 @@ export interface Settling {
   said: SaidFields;
   setSaid(change: Partial<SaidFields>): void;
   found: Matches;
+  /** Else they cannot be chosen one by one. */
+  areAllListed: boolean;
   holdPossible: HoldPossible;
   setHoldPossible(choice: HoldPossible): void;
   /** Undefined unless they are chosen one by one. */
   choice: PossibleChoice | undefined;
+  /** Whether it can be sent: what was chosen one by one is of the scope as it is. */
+  isSettled: boolean;
   /** The choice as the service takes it. */
   heldBody(): { holdPossible: HoldPossible; heldLotIds?: string[] };
 }
@@ -32,7 +36,7 @@ export function useSettling(studioId: string, taken: TakenNotice): Settling {
       : draftOfReading({ scope: taken.scope, parts: taken.parts }),
   );
   const [said, setSaid] = useState(taken.said);
-  const [holdPossible, setHoldPossible] = useState<HoldPossible>('all');
+  const [wish, setHoldPossible] = useState<HoldPossible>('all');
   /** Chosen one by one, each is held unless somebody says no: what is not looked at may not slip through. */
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
   const scope = useMemo(() => (items.every(saysSomething) ? scopeOf(items) : null), [items]);
@@ -40,6 +44,10 @@ export function useSettling(studioId: string, taken: TakenNotice): Settling {
     taken.matches && scope ? { written: JSON.stringify(scope), matches: taken.matches } : undefined,
   );
   const found = useMatches(studioId, scope, known);
+  const { matches } = found;
+  const areAllListed = !matches || matches.items.length >= matches.certainLots + matches.possibleLots;
+  // What is not listed cannot be left out one by one, so all of it is held.
+  const holdPossible = wish === 'chosen' && !areAllListed ? 'all' : wish;
   const choice: PossibleChoice | undefined =
     holdPossible === 'chosen'
       ? {
@@ -53,7 +61,7 @@ export function useSettling(studioId: string, taken: TakenNotice): Settling {
         }
       : undefined;
   const heldLotIds = () =>
-    (found.matches?.items ?? [])
+    (matches?.items ?? [])
       .filter(({ grade, lotId }) => grade === 'possible' && !left.has(lotId))
       .map(({ lotId }) => lotId);
   return {
@@ -63,9 +71,11 @@ export function useSettling(studioId: string, taken: TakenNotice): Settling {
     said,
     setSaid: (change) => setSaid((before) => ({ ...before, ...change })),
     found,
+    areAllListed,
     holdPossible,
     setHoldPossible,
     choice,
+    isSettled: scope !== null && (holdPossible !== 'chosen' || found.isCurrent),
     heldBody: () => ({ holdPossible, ...(holdPossible === 'chosen' && { heldLotIds: heldLotIds() }) }),
   };
 }

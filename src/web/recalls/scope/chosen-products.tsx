@@ -2,6 +2,7 @@ import { Button } from '@mantine/core';
 import { useState } from 'react';
 import { ProductSearch } from '../../catalogue/product-search.js';
 import { useTexts } from '../../texts/texts.js';
+import type { SuggestedProduct } from '../matches/suggested-products.js';
 import { ProductName } from './product-name.js';
 import styles from './scope.module.css';
 
@@ -9,10 +10,13 @@ import styles from './scope.module.css';
 export function ChosenProducts({
   studioId,
   productIds,
+  suggested,
   onChanged,
 }: {
   studioId: string;
   productIds: readonly string[];
+  /** What may be meant by what is typed; offered until one is chosen. */
+  suggested: readonly SuggestedProduct[];
   onChanged: (productIds: string[]) => void;
 }) {
   const texts = useTexts();
@@ -35,6 +39,26 @@ export function ChosenProducts({
                   onClick={() => onChanged(productIds.filter((one) => one !== productId))}
                 >
                   {words.takeAway}
+                </Button>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      {productIds.length === 0 && suggested.length > 0 && (
+        <>
+          <p className={styles.hint}>{words.suggestedHint}</p>
+          <ul className={styles.terms} aria-label={words.suggested}>
+            {suggested.map(({ id, name }) => (
+              <li key={id} className={styles.term}>
+                <span>{name}</span>
+                <Button
+                  variant="subtle"
+                  px="xs"
+                  aria-label={words.itIsOf(name)}
+                  onClick={() => onChanged([id])}
+                >
+                  {words.itIs}
                 </Button>
               </li>
             ))}

@@ -1,5 +1,7 @@
 import { Button } from '@mantine/core';
+import type { MatchedLotView } from '../../../recalls/recalls.views.js';
 import { useTexts } from '../../texts/texts.js';
+import { suggestedProducts } from '../matches/suggested-products.js';
 import styles from './scope.module.css';
 import { emptyItem, type ItemDraft } from './scope-draft.js';
 import { ScopeItemFields } from './scope-item.js';
@@ -8,11 +10,14 @@ import { ScopeItemFields } from './scope-item.js';
 export function ScopeFields({
   studioId,
   items,
+  met,
   onChanged,
   onShow,
 }: {
   studioId: string;
   items: readonly ItemDraft[];
+  /** The lots that they meet here, as far as that is known. */
+  met: readonly MatchedLotView[];
   onChanged: (items: ItemDraft[]) => void;
   /** Shows the words that something was read from; left out: there is no text. */
   onShow?: ((part: number) => void) | undefined;
@@ -26,6 +31,7 @@ export function ScopeFields({
           studioId={studioId}
           item={item}
           number={index + 1}
+          suggested={suggestedProducts(met, index)}
           onChanged={(changed) => onChanged(items.map((one) => (one.key === item.key ? changed : one)))}
           onRemoved={
             items.length > 1 ? () => onChanged(items.filter((one) => one.key !== item.key)) : undefined

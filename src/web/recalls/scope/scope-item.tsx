@@ -1,6 +1,7 @@
 import { Button, Checkbox, TextInput } from '@mantine/core';
 import { Note } from '../../frame/note.js';
 import { useTexts } from '../../texts/texts.js';
+import type { SuggestedProduct } from '../matches/suggested-products.js';
 import { ChosenProducts } from './chosen-products.js';
 import { LotTerms } from './lot-terms.js';
 import styles from './scope.module.css';
@@ -13,6 +14,7 @@ export function ScopeItemFields({
   studioId,
   item,
   number,
+  suggested,
   onChanged,
   onRemoved,
   onShow,
@@ -21,6 +23,8 @@ export function ScopeItemFields({
   item: ItemDraft;
   /** From 1, as it is counted on the page. */
   number: number;
+  /** Products of the register that it may mean. */
+  suggested: readonly SuggestedProduct[];
   onChanged: (item: ItemDraft) => void;
   /** Left out: it is the only one. */
   onRemoved?: (() => void) | undefined;
@@ -54,6 +58,7 @@ export function ScopeItemFields({
       <ChosenProducts
         studioId={studioId}
         productIds={item.productIds}
+        suggested={suggested}
         onChanged={(productIds) => set({ productIds })}
       />
       <LotTerms lots={item.lots} onChanged={(lots) => set({ lots })} onShow={onShow} />

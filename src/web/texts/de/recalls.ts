@@ -147,6 +147,10 @@ export const recallsTexts: typeof english = {
     register: 'Gemeint im Verzeichnis',
     registerHint:
       'Ist hier etwas gewählt, so entscheiden Namen und Nummern nichts mehr: Nur diese Produkte sind gemeint.',
+    suggested: 'Produkte des Verzeichnisses, die gemeint sein können',
+    suggestedHint: 'Trifft diese Produkte des Verzeichnisses. Wählen Sie eines, wenn nur dieses gemeint ist.',
+    itIs: 'Dieses ist es',
+    itIsOf: (name) => `Dieses ist es: ${name}`,
     choose: 'Im Verzeichnis wählen',
     chooseDone: 'Verzeichnis schließen',
     find: 'Produkt des Verzeichnisses',
