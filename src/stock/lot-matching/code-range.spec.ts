@@ -52,6 +52,13 @@ describe('a range of codes', () => {
     ['10412', '00112', '05000', 'perhaps inside', 'the higher one first'],
     ['A9', 'A1', 'A5', 'perhaps inside', 'the higher one first, after text'],
     ['D', 'A', 'B', 'perhaps inside', 'the higher letter first'],
+    ['A12', 'A3', 'A5', 'perhaps inside', 'the higher one first, with more digits'],
+    ['A12', 'A3', 'A13', 'outside', 'beyond that'],
+    ['00100', '999', '150', 'other length', 'ends of different lengths'],
+    ['00100', '999', '00150', 'other length', 'ends of different lengths, as the first is written'],
+    ['00100', '999', '00100', 'inside', 'the first of those'],
+    ['00100', '999', '999', 'inside', 'the last of those'],
+    ['00100', '999', '1000', 'outside', 'beyond those'],
     ['12-900', '13-100', '12-950', 'perhaps inside', 'two numbers counting'],
     ['12-900', '13-100', '13-050', 'perhaps inside', 'two numbers counting, the second year'],
     ['12-900', '13-100', '13-150', 'outside', 'two numbers counting, beyond'],
@@ -63,7 +70,7 @@ describe('a range of codes', () => {
     ['A5', 'A5', 'A5', 'inside', 'a single code'],
     ['A5', 'A5', 'A6', 'outside', 'not the single code'],
     ['X', 'X', 'X', 'inside', 'a single letter'],
-  ] as const)('%s through %s: %s is %s – %s', (from, through, code, expected) => {
+  ] as const)('%s through %s: %s is %s – %s', (from, through, code, expected, _) => {
     expect(place(from, through, code)).toBe(expected);
   });
 
@@ -114,7 +121,7 @@ describe('a code one slip from a range', () => {
     ['1234A', '1234D', '1245B', false, 'letters counting, two digits changed'],
     ['12-900', '13-100', '12-650', true, 'two numbers counting, a digit changed'],
     ['AB12', 'XYZ', 'QQ', false, 'ends that share nothing'],
-  ] as const)('%s through %s: %s – %s (%s)', (from, through, code, expected) => {
+  ] as const)('%s through %s: %s – %s (%s)', (from, through, code, expected, _) => {
     expect(isSlipFromRange(codeRange(from, through), code)).toBe(expected);
   });
 

@@ -44,8 +44,9 @@ export function codeRange(from: string, through: string): CodeRange {
     const [low, high] = ascending ? [first.numbers, last.numbers] : [last.numbers, first.numbers];
     return { kind: 'several numbers', shape: first.shape, low, high };
   }
-  const [prefix, suffix] = around(from, only);
-  return numberRange(prefix, suffix, first.numbers[only] ?? '', last.numbers[only] ?? '');
+  const texts = around(from, only);
+  const isAllNumber = texts.join('') === '';
+  return numberRange(texts, first.numbers[only] ?? '', last.numbers[only] ?? '', isAllNumber);
 }
 
 export function placeInRange(range: CodeRange, code: string): PlaceInRange {
@@ -142,15 +143,20 @@ function isMember(range: CodeRange, code: string): boolean {
 function shortenedRange(from: string, through: string): CodeRange {
   const [, prefix = '', first = ''] = /^(.*?)(\d+)$/s.exec(from) ?? [];
   if (!/^\d+$/.test(through) || first.length < through.length) return { kind: 'not understood' };
-  return numberRange(prefix, '', first, through);
+  return numberRange([prefix, ''], first, through, true);
 }
 
-function numberRange(prefix: string, suffix: string, first: string, last: string): NumberRange {
+function numberRange(
+  [prefix, suffix]: readonly [string, string],
+  first: string,
+  last: string,
+  mayBeShortened: boolean,
+): NumberRange {
   const range = { kind: 'numbers' as const, prefix, suffix };
   if (compareNumbers(first, last) <= 0) return { ...range, low: first, high: last, plainlyMeant: true };
   // 1001–09 counts down unless it means 1001–1009.
   const completed = first.slice(0, Math.max(first.length - last.length, 0)) + last;
-  if (suffix === '' && compareNumbers(first, completed) <= 0) {
+  if (mayBeShortened && compareNumbers(first, completed) <= 0) {
     return { ...range, low: first, high: completed, plainlyMeant: false };
   }
   return { ...range, low: last, high: first, plainlyMeant: false };

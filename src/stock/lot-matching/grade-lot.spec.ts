@@ -133,6 +133,12 @@ describe('a lot of the product that is named', () => {
     ],
     ['no code', [code('07110005')], { codes: [], codeState: 'none printed' }, 'possible: no code printed'],
     [
+      'another code, none read since it was corrected',
+      [code('99887766')],
+      { ...corrected(null, '07110005'), codeState: 'unreadable' },
+      'possible: code unreadable',
+    ],
+    [
       'no code, and its date',
       [code('07110005', october)],
       { codes: [], codeState: 'none printed' },
