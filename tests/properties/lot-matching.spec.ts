@@ -3,7 +3,7 @@ import { LotGrader } from '../../src/stock/lot-matching/grade-lot.js';
 import { SeededRandom } from '../support/random.js';
 import { type CorpusCase, type CorpusLot, corpusCase } from '../support/recall-corpus.js';
 
-const notices = process.env.SOAK ? 200_000 : 10_000;
+const notices = process.env.SOAK ? 100_000 : 10_000;
 
 interface Judged extends CorpusLot {
   grade: 'certain' | 'possible' | 'not';
@@ -14,7 +14,9 @@ const share = (part: number, whole: number) =>
   `${((100 * part) / Math.max(whole, 1)).toFixed(2)} % (${part} of ${whole})`;
 
 describe('matching on a corpus of notices and inventories with typing errors', () => {
-  it('misses no lot that is meant, and is certain of none that is not, where codes were written down rightly', () => {
+  it('misses no lot that is meant, and is certain of none that is not, where codes were written down rightly', {
+    timeout: notices * 12,
+  }, () => {
     const random = SeededRandom.fromEnvironment();
     let lots = 0;
     const meant = { all: 0, found: 0, plain: 0, plainCertain: 0 };
