@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Read } from '../../platform/database/database.js';
 import { RecallAccounts } from '../balance/recall-accounts.service.js';
 import { Recipients } from '../contacts/recipients.service.js';
-import { tellTotals } from '../contacts/tell-totals.js';
+import { isOutstanding, tellTotals } from '../contacts/tell-totals.js';
 import type { ContainerStanding } from '../containers/container-standing.js';
 import { reachedLots, recallContainers } from '../containers/recall-containers.query.js';
 import { recallLots, recallReach } from '../recall-lots.query.js';
@@ -63,14 +63,12 @@ export class RecallFigures {
   }
 
   private async clients(read: Read, studioId: string, recallId: string): Promise<ClosingFacts['clients']> {
-    const { toTell, reached, refused, unreachable, erased, outstanding, noAnswer, messageLeft, notTried } =
-      tellTotals(await this.recipients.everybody(read, studioId, recallId, 'client'));
-    // Those who were erased are counted by how it stood with them too.
-    const triedInVain = Math.min(outstanding, noAnswer + messageLeft);
-    return {
-      ...{ exposed: toTell, reached, refused, unreachable, erased, triedInVain },
-      notTried: Math.min(notTried, outstanding - triedInVain),
-    };
+    const everybody = await this.recipients.everybody(read, studioId, recallId, 'client');
+    const { toTell: exposed, reached, refused, unreachable, erased } = tellTotals(everybody);
+    const outstanding = everybody.filter(isOutstanding);
+    const notTried = outstanding.filter(({ standing }) => standing === 'not tried').length;
+    const triedInVain = outstanding.length - notTried;
+    return { exposed, reached, refused, unreachable, triedInVain, notTried, erased };
   }
 
   private async containers(

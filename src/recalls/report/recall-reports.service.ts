@@ -93,7 +93,10 @@ export class RecallReports {
           scopes: scopes.map(({ recordedAt, ...scope }) => ({ ...scope, at: recordedAt })),
           ...events,
           closings: [...closings, ...closing],
-          steps: done.map(({ step, doneAt, personId }) => ({ step, at: doneAt, personId })),
+          // That it was closed is told by the closing.
+          steps: done
+            .filter(({ step }) => step !== 'closed')
+            .map(({ step, doneAt, personId }) => ({ step, at: doneAt, personId })),
         },
         studio.timeZone,
       ),

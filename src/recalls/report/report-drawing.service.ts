@@ -355,7 +355,7 @@ function drawBalance({ report, paper }: Pen): void {
 
 function drawSteps({ report, paper, at, person }: Pen): void {
   const { steps, score } = report;
-  if (score === null && steps.every(({ doneAt }) => doneAt === null)) return;
+  if (score === null && steps.every(({ step, doneAt }) => step === 'closed' || doneAt === null)) return;
   paper.section(score === null ? 'Steps' : 'How the drill went');
   if (score !== null) {
     const share = (value: number | null) => (value === null ? 'nothing to count' : `${value} %`);

@@ -79,7 +79,39 @@ export class ReportRows {
        WHERE recall_scope.studio_id = $1 AND recall_scope.recall_id = $2 ORDER BY recall_scope.number`,
       [studioId, recallId],
     );
-    return rows.map(({ scope, ...row }) => ({ ...row, words: scopeWords(JSON.parse(scope) as LotScope) }));
+    const scopes = rows.map(({ scope }) => JSON.parse(scope) as LotScope);
+    const products = await this.productNames(
+      read,
+      studioId,
+      scopes.flatMap(({ items }) => items.flatMap(({ productIds }) => productIds)),
+    );
+    return rows.map(({ scope: _, ...row }, index) => ({
+      ...row,
+      words: scopeWords(scopes[index] ?? { items: [] }, products),
+    }));
+  }
+
+  private async productNames(
+    read: Read,
+    studioId: string,
+    productIds: readonly string[],
+  ): Promise<Map<string, string>> {
+    const names = new Map<string, string>();
+    const wanted = [...new Set(productIds)];
+    for (let from = 0; from < wanted.length; from += idsPerQuestion) {
+      const ids = wanted.slice(from, from + idsPerQuestion);
+      const rows = await read<{ id: string; name: string; shade: string | null; makerName: string }>(
+        `SELECT product.id, product.name, product.shade, maker.name AS "makerName"
+         FROM product JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
+         WHERE product.chain_id = (SELECT chain_id FROM studio WHERE id = $1)
+           AND product.id IN (${placeholders(ids)})`,
+        [studioId, ...ids],
+      );
+      for (const { id, name, shade, makerName } of rows) {
+        names.set(id, `${shade === null ? name : `${name} ${shade}`} by ${makerName}`);
+      }
+    }
+    return names;
   }
 
   async lots(read: Read, studioId: string, recallId: string): Promise<ReportLotView[]> {

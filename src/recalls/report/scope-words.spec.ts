@@ -12,7 +12,8 @@ const item = (fields: Partial<ScopeItem>): ScopeItem => ({
   openEnded: false,
   ...fields,
 });
-const words = (...lots: LotTerm[]) => scopeWords({ items: [item({ lots })] })[0];
+const none = new Map<string, string>();
+const words = (...lots: LotTerm[]) => scopeWords({ items: [item({ lots })] }, none)[0];
 const product = 'Umber Warm 02 by Halden Colour Works';
 
 describe('a scope in words', () => {
@@ -42,18 +43,28 @@ describe('a scope in words', () => {
   it('says when no lots are named, and when more may be meant', () => {
     expect(words()).toBe(`${product}: no lots are named, so each may be meant.`);
     expect(
-      scopeWords({ items: [item({ openEnded: true, lots: [{ kind: 'code', code: 'A1', useBy: null }] })] }),
+      scopeWords(
+        { items: [item({ openEnded: true, lots: [{ kind: 'code', code: 'A1', useBy: null }] })] },
+        none,
+      ),
     ).toEqual([`${product}: lot A1, and lots beyond those named.`]);
   });
 
   it('names a product by what is known of it', () => {
     const of = (fields: Partial<ScopeItem>) =>
-      scopeWords({ items: [item({ ...fields, lots: [{ kind: 'all lots' }] })] })[0];
+      scopeWords({ items: [item({ ...fields, lots: [{ kind: 'all lots' }] })] }, none)[0];
     expect(of({ makerName: null, productName: null, shade: null, gtins: ['09506000134352'] })).toBe(
       'The product named by number (GTIN 09506000134352): all lots.',
     );
     expect(of({ productName: null, shade: null })).toBe('Any product by Halden Colour Works: all lots.');
     expect(of({ makerName: null, productName: null, shade: null })).toBe('Any product: all lots.');
+  });
+
+  it('names the products that were chosen, whatever the notice calls them', () => {
+    const chosen = item({ productIds: ['p1', 'p2'], lots: [{ kind: 'all lots' }] });
+    expect(scopeWords({ items: [chosen] }, new Map([['p1', 'Sienna by Halden']]))).toEqual([
+      'Sienna by Halden and the product p2, chosen from the register: all lots.',
+    ]);
   });
 
   it('counts what it does not write out', () => {

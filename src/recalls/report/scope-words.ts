@@ -3,12 +3,25 @@ import type { DaySpan, LotScope, LotTerm, ScopeItem } from '../../stock/lot-matc
 /** So many lots of a product are written out; a notice may name thousands. */
 const mostTerms = 60;
 
-/** What a scope is about, a sentence a product, in English. */
-export function scopeWords(scope: LotScope): string[] {
-  return scope.items.map(itemWords);
+/**
+ * What a scope is about, a sentence a product, in English.
+ * @param products names of products of the register by their ids; those that were chosen are named so
+ */
+export function scopeWords(scope: LotScope, products: ReadonlyMap<string, string>): string[] {
+  return scope.items.map((item) => {
+    const limits = item.openEnded ? ', and lots beyond those named' : '';
+    return `${productWords(item, products)}: ${lotsWords(item.lots)}${limits}.`;
+  });
 }
 
-function itemWords({ makerName, productName, shade, gtins, productIds, lots, openEnded }: ScopeItem): string {
+function productWords(
+  { makerName, productName, shade, gtins, productIds }: ScopeItem,
+  products: ReadonlyMap<string, string>,
+): string {
+  if (productIds.length > 0) {
+    const chosen = productIds.map((id) => products.get(id) ?? `the product ${id}`);
+    return `${chosen.join(' and ')}, chosen from the register`;
+  }
   const named = [productName, shade].filter((part) => part !== null).join(' ');
   const of = makerName === null ? '' : ` by ${makerName}`;
   const product =
@@ -16,12 +29,10 @@ function itemWords({ makerName, productName, shade, gtins, productIds, lots, ope
       ? `${named}${of}`
       : makerName !== null
         ? `Any product${of}`
-        : gtins.length + productIds.length > 0
+        : gtins.length > 0
           ? 'The product named by number'
           : 'Any product';
-  const numbers = gtins.length === 0 ? '' : ` (GTIN ${gtins.join(', ')})`;
-  const limits = openEnded ? ', and lots beyond those named' : '';
-  return `${product}${numbers}: ${lotsWords(lots)}${limits}.`;
+  return gtins.length === 0 ? product : `${product} (GTIN ${gtins.join(', ')})`;
 }
 
 function lotsWords(lots: readonly LotTerm[]): string {
