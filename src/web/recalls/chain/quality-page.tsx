@@ -86,8 +86,7 @@ function Quality({ quality }: { quality: RecordQualityView }) {
   const texts = useTexts();
   const words = texts.recordQuality;
   const percent = new Intl.NumberFormat(texts.language, { style: 'percent', maximumFractionDigits: 1 });
-  const share = (count: number, of: number | null) =>
-    of === null ? words.none : words.share(percent.format(of / 100), count);
+  const share = (count: number, of: number | null) => words.share(percent.format((of ?? 0) / 100), count);
   return (
     <>
       <p>
@@ -97,14 +96,19 @@ function Quality({ quality }: { quality: RecordQualityView }) {
           writtenDay(quality.through, texts.language),
         )}
       </p>
-      <Figures
-        figures={[
-          { name: words.picked, value: share(quality.picked, quality.pickedPercent), isMain: true },
-          { name: words.late, value: share(quality.late, quality.latePercent) },
-          { name: words.corrected, value: share(quality.corrected, quality.correctedPercent) },
-          { name: words.againstRefusal, value: share(quality.againstRefusal, quality.againstRefusalPercent) },
-        ]}
-      />
+      {quality.uses > 0 && (
+        <Figures
+          figures={[
+            { name: words.picked, value: share(quality.picked, quality.pickedPercent), isMain: true },
+            { name: words.late, value: share(quality.late, quality.latePercent) },
+            { name: words.corrected, value: share(quality.corrected, quality.correctedPercent) },
+            {
+              name: words.againstRefusal,
+              value: share(quality.againstRefusal, quality.againstRefusalPercent),
+            },
+          ]}
+        />
+      )}
     </>
   );
 }

@@ -124,7 +124,6 @@ export const recallsTexts: typeof english = {
     },
     toLookAt: 'ansehen',
     remarks: 'Das ist anzusehen',
-    showInText: 'Im Text zeigen',
     inText: 'Im Text',
     showInTextOf: (what) => `${what} im Text zeigen`,
   },
@@ -194,7 +193,6 @@ export const recallsTexts: typeof english = {
       fromThrough: (from, through) => `${from} bis ${through}`,
       from: (day) => `ab ${day}`,
       through: (day) => `bis ${day}`,
-      anyShade: 'jeder Farbton',
       shade: (shade) => `Farbton ${shade}`,
       gtin: (gtin) => `GTIN ${gtin}`,
       anyLots: 'keine Chargen genannt: jede kann gemeint sein',
@@ -478,7 +476,6 @@ export const recallsTexts: typeof english = {
     uses: (number, from, through) =>
       `${count(number, 'Verwendung', 'Verwendungen')} vom ${from} bis ${through}.`,
     share: (percent, number) => `${percent} (${number})`,
-    none: 'nichts zu zählen',
     picked: 'Charge aus einer Liste gewählt',
     late: 'nachgetragen',
     corrected: 'berichtigt',

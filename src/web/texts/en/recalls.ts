@@ -126,7 +126,6 @@ export const recallsTexts = {
     } satisfies Record<ReadPartKind, string>,
     toLookAt: 'look',
     remarks: 'Look at this',
-    showInText: 'Show it in the text',
     inText: 'In the text',
     showInTextOf: (what: string) => `Show ${what} in the text`,
   },
@@ -193,7 +192,6 @@ export const recallsTexts = {
       fromThrough: (from: string, through: string) => `${from} – ${through}`,
       from: (day: string) => `from ${day}`,
       through: (day: string) => `through ${day}`,
-      anyShade: 'every shade',
       shade: (shade: string) => `shade ${shade}`,
       gtin: (gtin: string) => `GTIN ${gtin}`,
       anyLots: 'no lots named: each may be meant',
@@ -468,7 +466,6 @@ export const recallsTexts = {
     uses: (number: number, from: string, through: string) =>
       `${count(number, 'use', 'uses')} from ${from} through ${through}.`,
     share: (percent: string, number: number) => `${percent} (${number})`,
-    none: 'nothing to count',
     picked: 'lot picked from a list',
     late: 'recorded late',
     corrected: 'corrected',
