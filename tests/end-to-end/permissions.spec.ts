@@ -52,8 +52,6 @@ const studioRoutes: Record<string, string> = {
   'POST /recalls/{recallId}/scopes': 'om..c.',
   'POST /recalls/{recallId}/lots/{lotId}/decisions': 'om..c.',
   'POST /recalls/{recallId}/withdrawal': 'om..c.',
-  'GET /recalls/{recallId}/studios': 'o...c.',
-  'GET /chain/record-quality': 'o...c.',
   'GET /recalls/{recallId}/readiness': 'omarc.',
   'POST /recalls/{recallId}/closing': 'om..c.',
   'GET /recalls/{recallId}/report.json': 'omarc.',
