@@ -32,7 +32,7 @@ describe('dates behind a word', () => {
     expect(spans(text)).toEqual(expected);
   });
 
-  it.each(['of the product is 10/2015', '', ', lot', '\n\n10/2015'])(
+  it.each(['of the product is 10/2015', '', ', lot', ':\n\n10/2015'])(
     'are not sought beyond other words: %j',
     (text) => {
       expect(spans(text)).toBeNull();

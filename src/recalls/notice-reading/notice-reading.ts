@@ -9,7 +9,8 @@ import { marksOf, type NoticeMarks } from './notice-marks.js';
 import { nameBefore } from './notice-names.js';
 import { RemarkList } from './notice-remarks.js';
 import { classIn, sentencesOf } from './notice-sentences.js';
-import { NoticeWalk, type WalkResult } from './notice-walk.js';
+import { NoticeWalk } from './notice-walk.js';
+import type { WalkResult } from './reading-state.js';
 import { type Token, tokensOf } from './tokens.js';
 import { looksLikeDate, orderOf } from './written-dates.js';
 

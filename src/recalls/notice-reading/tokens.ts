@@ -23,22 +23,24 @@ export function tokensOf(text: string): Token[] {
   const tokens: Token[] = [];
   let gap: Token['gap'] = 'none';
   let tabs = 0;
-  let place = 0;
-  while (place < text.length) {
+  // Space around the whole says nothing.
+  const end = text.trimEnd().length;
+  let place = text.length - text.trimStart().length;
+  while (place < end) {
     const character = text.charAt(place);
     if (character === '\n') {
-      const end = endOfLines(text, place);
-      const lines = countLines(text, place, end);
+      const lineEnd = endOfLines(text, place);
+      const lines = countLines(text, place, lineEnd);
       tokens.push({
         kind: lines > 1 ? 'blank line' : 'line end',
         text: '\n',
         plain: '\n',
         start: place,
-        end,
+        end: lineEnd,
         gap: 'none',
         tabs,
       });
-      place = end;
+      place = lineEnd;
       gap = 'none';
       tabs = 0;
       continue;
@@ -49,19 +51,19 @@ export function tokensOf(text: string): Token[] {
       place += 1;
       continue;
     }
-    const end = isWordCharacter(text.charCodeAt(place)) ? endOfWord(text, place) : place + 1;
+    const wordEnd = isWordCharacter(text.charCodeAt(place)) ? endOfWord(text, place) : place + 1;
     const kind = isWordCharacter(text.charCodeAt(place)) ? 'word' : 'sign';
-    const seen = text.slice(place, end);
+    const seen = text.slice(place, wordEnd);
     tokens.push({
       kind,
       text: seen,
       plain: kind === 'word' ? plainOf(seen) : seen,
       start: place,
-      end,
+      end: wordEnd,
       gap,
       tabs,
     });
-    place = end;
+    place = wordEnd;
     gap = 'none';
     tabs = 0;
   }
