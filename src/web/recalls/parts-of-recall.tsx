@@ -10,17 +10,17 @@ import { useReadiness } from './recalls.requests.js';
 /** The way through the answer to a recall: its parts in order, and how much each still asks for. */
 export function PartsOfRecall({
   standing: { studioId, permissions },
-  recall: { id, chainWide },
+  recall: { id, chainWide, state },
   part,
 }: {
   standing: StandingView;
-  recall: Pick<RecallView, 'id' | 'chainWide'>;
+  recall: Pick<RecallView, 'id' | 'chainWide' | 'state'>;
   part: RecallPart | undefined;
 }) {
   const texts = useTexts();
   const words = texts.recallParts;
   const { answer: readiness } = useReadiness(studioId, id);
-  const outstanding = outstandingOf(readiness?.obstacles ?? []);
+  const outstanding = state === 'open' ? outstandingOf(readiness?.obstacles ?? []) : {};
   const area = { studioId, area: 'recalls' } as const;
   const offered = recallParts.filter(
     (one) => one !== 'studios' || (chainWide && permissions.includes('answer recalls of the chain')),

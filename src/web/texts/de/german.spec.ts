@@ -36,7 +36,7 @@ function textsOf(texts: object, path = ''): Map<string, unknown> {
 
 /** Maps by code, where English leaves what the service says itself. */
 const byCode =
-  /^(permissions|problems|problemsInBrief|reasons|matchReasons|noticeRemarks|refusedSince|alerts\.values)\./;
+  /^(permissions|problems|problemsInBrief|reasons|matchReasons|noticeRemarks|messageRemarks|refusedSince|alerts\.values)\./;
 
 describe('the German texts', () => {
   const englishTexts = textsOf(english);

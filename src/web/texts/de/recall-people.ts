@@ -24,7 +24,7 @@ export const recallPeopleTexts: typeof english = {
       `${anzahl(number, 'Person wurde', 'Personen wurden')} gelöscht und ${number === 1 ? 'kann' : 'können'} nicht mehr benachrichtigt werden.`,
     spreadsheet: 'Als Arbeitsmappe (XLSX)',
     csv: 'Als Tabelle (CSV)',
-    certainties: { certain: 'sicher', possible: 'möglich' },
+    certainties: { certain: 'sicher berührt', possible: 'möglicherweise berührt' },
     reasons: {
       'lot undecided': 'Möglich: Noch niemand hat entschieden, ob die Charge betroffen ist.',
       'lot picked from a list':
@@ -137,6 +137,7 @@ export const recallPeopleTexts: typeof english = {
     log: 'Versuch erfassen',
     logFor: (name) => `Versuch erfassen: ${name}`,
 
+    notListed: 'Jemand, der nicht aufgeführt ist',
     another: {
       supplier: 'Ein Lieferant, der nicht aufgeführt ist',
       authority: 'Eine Behörde',

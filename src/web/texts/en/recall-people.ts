@@ -28,7 +28,10 @@ export const recallPeopleTexts = {
       `${count(number, 'client was', 'clients were')} erased and cannot be told any more.`,
     spreadsheet: 'As a spreadsheet (XLSX)',
     csv: 'As a table (CSV)',
-    certainties: { certain: 'for certain', possible: 'possibly' } satisfies Record<Certainty, string>,
+    certainties: { certain: 'touched for certain', possible: 'possibly touched' } satisfies Record<
+      Certainty,
+      string
+    >,
     reasons: {
       'lot undecided': 'Possible: nobody has decided yet whether the lot is affected.',
       'lot picked from a list': 'Possible: its lot was picked from a list and may have been another.',
@@ -134,6 +137,7 @@ export const recallPeopleTexts = {
     log: 'Record an attempt',
     logFor: (name: string) => `Record an attempt to tell ${name}`,
 
+    notListed: 'Somebody who is not listed',
     another: {
       supplier: 'A supplier who is not listed',
       authority: 'An authority',

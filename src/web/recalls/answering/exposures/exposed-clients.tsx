@@ -13,6 +13,7 @@ import { useTexts } from '../../../texts/texts.js';
 import { writtenDay } from '../../../texts/written-dates.js';
 import { CertaintySign } from './certainty-sign.js';
 import { ExposedSessions } from './exposed-sessions.js';
+import styles from './exposures.module.css';
 import { listExposedClients } from './exposures.requests.js';
 
 /** Every client by reference, those touched for certain first; each opens to the sessions. */
@@ -24,13 +25,15 @@ export function ExposedClients({ studioId, recallId }: { studioId: string; recal
   );
   return (
     <Section title={words.clients} hint={words.clientsHint}>
-      <Choice
-        label={words.filter}
-        value={certainty}
-        none={words.all}
-        choices={certainties.map((value) => ({ value, label: words.certainties[value] }))}
-        onChange={setCertainty}
-      />
+      <div className={styles.filter}>
+        <Choice
+          label={words.filter}
+          value={certainty}
+          none={words.all}
+          choices={certainties.map((value) => ({ value, label: words.certainties[value] }))}
+          onChange={setCertainty}
+        />
+      </div>
       <PagedEntries
         label={words.clients}
         list={list}
@@ -76,12 +79,14 @@ function ClientEntry({
       }
       below={
         shown ? (
-          <ExposedSessions
-            studioId={studioId}
-            recallId={recallId}
-            clientId={clientId}
-            label={words.sessionsOf(clientReference)}
-          />
+          <div className={styles.sessions}>
+            <ExposedSessions
+              studioId={studioId}
+              recallId={recallId}
+              clientId={clientId}
+              label={words.sessionsOf(clientReference)}
+            />
+          </div>
         ) : undefined
       }
     >

@@ -46,7 +46,7 @@ export function AnotherForm({
         />
       ) : (
         <Fields
-          label={words.another[audience]}
+          label={words.notListed}
           onSubmit={() => (audience === 'authority' ? onRead(named()) : setLogging(named()))}
         >
           <TextInput

@@ -50,6 +50,7 @@ export function EffectivenessSection({
   );
 }
 
+/** Level E asks for no check, so that nothing is met by it. */
 function Told({ effectiveness }: { effectiveness: EffectivenessView }) {
   const texts = useTexts();
   const words = texts.recallTelling;
@@ -77,7 +78,7 @@ function Told({ effectiveness }: { effectiveness: EffectivenessView }) {
           ))}
         </tbody>
       </table>
-      <p>{met === null ? words.noLevel : words.level(met)}</p>
+      <p>{met === null || met === 'E' ? words.noLevel : words.level(met)}</p>
       <details className={styles.details}>
         <summary className={styles.summary}>{words.levels}</summary>
         <ul>

@@ -1,5 +1,5 @@
 import { Button } from '@mantine/core';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { StandingView } from '../../../../identity/sign-in/sign-in.views.js';
 import { type MessageLanguage, messageLanguages } from '../../../../recalls/messages/message-facts.js';
 import type { RecallView } from '../../../../recalls/recalls.views.js';
@@ -33,6 +33,9 @@ export function MessagePart({
   const { studioId, studioName } = standing;
   const [language, setLanguage] = useState<MessageLanguage>(texts.language.startsWith('de') ? 'de' : 'en');
   const { addressee, name } = toTell;
+  const back = useRef<HTMLButtonElement>(null);
+  // The list was left somewhere below: a message is read from its top.
+  useEffect(() => back.current?.focus(), []);
   const { answer, problem } = useAnswer(
     ['message of recall', studioId, recall.id, JSON.stringify(addressee), language],
     () => prepareMessage(studioId, recall.id, addressee, language),
@@ -41,7 +44,7 @@ export function MessagePart({
   return (
     <>
       <div className={styles.ways}>
-        <Button variant="default" onClick={onBack}>
+        <Button ref={back} variant="default" onClick={onBack}>
           {words.back}
         </Button>
         <Choice
