@@ -126,6 +126,7 @@ export class Recalls1795600000011 implements MigrationInterface {
         ${byPerson})`,
       `CREATE TABLE recall_lot (
         studio_id TEXT NOT NULL,
+        id TEXT NOT NULL,
         recall_id TEXT NOT NULL,
         scope_number INTEGER NOT NULL,
         lot_id TEXT NOT NULL,
@@ -133,7 +134,8 @@ export class Recalls1795600000011 implements MigrationInterface {
         grade TEXT NOT NULL ${grade},
         reasons TEXT NOT NULL,
         recorded_at TEXT NOT NULL ${isInstant('recorded_at')},
-        PRIMARY KEY (studio_id, recall_id, scope_number, lot_id),
+        PRIMARY KEY (studio_id, id),
+        UNIQUE (studio_id, recall_id, scope_number, lot_id),
         FOREIGN KEY (studio_id, recall_id, scope_number) REFERENCES recall_scope (studio_id, recall_id, number),
         ${ofLot})`,
       'CREATE INDEX recall_lot_by_lot ON recall_lot (studio_id, lot_id)',

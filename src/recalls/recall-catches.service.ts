@@ -1,4 +1,5 @@
 import { Injectable, type OnModuleInit } from '@nestjs/common';
+import { v7 as uuidv7 } from 'uuid';
 import { placeholders } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import {
@@ -45,7 +46,17 @@ export class RecallCatches implements OnModuleInit {
         await transaction.insert(
           RecallLot,
           fresh.map(({ lotId, grade, itemIndex, reasons }) => ({
-            ...{ studioId, recallId, scopeNumber, lotId, grade, itemIndex, reasons, recordedAt },
+            ...{
+              studioId,
+              id: uuidv7(),
+              recallId,
+              scopeNumber,
+              lotId,
+              grade,
+              itemIndex,
+              reasons,
+              recordedAt,
+            },
           })),
         );
       }

@@ -5,9 +5,11 @@ import type { LotDecision } from './vocabulary.js';
 @Entity('recall_lot')
 export class RecallLot {
   @PrimaryColumn('text') studioId: string;
-  @PrimaryColumn('text') recallId: string;
-  @PrimaryColumn('integer') scopeNumber: number;
-  @PrimaryColumn('text') lotId: string;
+  /** One lot may be met by several scopes and recalls, so its own id names the row in the audit log. */
+  @PrimaryColumn('text') id: string;
+  @Column('text') recallId: string;
+  @Column('integer') scopeNumber: number;
+  @Column('text') lotId: string;
   /** Which item of the scope; null: none by itself. */
   @Column('integer', { nullable: true }) itemIndex: number | null;
   @Column('text') grade: 'certain' | 'possible';

@@ -77,6 +77,7 @@ export class RecallScoping {
         graded.map(
           ({ lotId, itemIndex, grade, reasons }): RecallLot => ({
             studioId,
+            id: uuidv7(),
             recallId: recall.id,
             scopeNumber: number,
             lotId,

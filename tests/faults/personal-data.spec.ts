@@ -107,6 +107,14 @@ describe.each(engines)('after the demo and all else, on %s,', (engine) => {
     for (const text of [texts.name, texts.contact, refused.name]) {
       await service.send('POST', '/clients/search', { text });
     }
+    const gone = await makeTreatedClient(service, studio, {
+      name: 'Wilma Vergangen',
+      note: 'moved to the coast',
+    });
+    await service.made(`/clients/${gone.clientId}/erasure`, {
+      ground: 'objection',
+      overrides: ['no legal obligation applies'],
+    });
     const recall = await service.made<{ id: string }>('/recalls', {
       title: 'what touched them',
       scope: { items: [{ gtins: [], productIds: [studio.umberId], lots: [], openEnded: false }] },
@@ -116,14 +124,6 @@ describe.each(engines)('after the demo and all else, on %s,', (engine) => {
       ...{ ...contact, outcome: 'message left', note: 'her cousin Wenzel took the call' },
     });
     await service.seen(`/recalls/${recall.id}/messages?audience=client&clientId=${kept.clientId}`);
-    const gone = await makeTreatedClient(service, studio, {
-      name: 'Wilma Vergangen',
-      note: 'moved to the coast',
-    });
-    await service.made(`/clients/${gone.clientId}/erasure`, {
-      ground: 'objection',
-      overrides: ['no legal obligation applies'],
-    });
     const booking = 'client name,contact,visit,planned start\n';
     const soon = new Date(Date.now() + 86_400_000).toISOString();
     const list = `${booking}${listed.name},${listed.contact},first session,${soon}\n`;

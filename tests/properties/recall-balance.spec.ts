@@ -183,8 +183,8 @@ class GeneratedStudio {
     const [affected = '', undecided = ''] = this.lotIds;
     const lot = { studioId, recallId: this.recallId, scopeNumber: 1, itemIndex: 0, reasons: [], recordedAt };
     await transaction.insert(RecallLot, [
-      { ...lot, lotId: affected, grade: 'certain' },
-      { ...lot, lotId: undecided, grade: 'possible' },
+      { ...lot, id: uuidv7(), lotId: affected, grade: 'certain' },
+      { ...lot, id: uuidv7(), lotId: undecided, grade: 'possible' },
     ]);
   }
 

@@ -219,7 +219,8 @@ async function insertRecall(
         });
       }
       const met = (scopeNumber: number, lot: number, grade: 'certain' | 'possible'): RecallLot => ({
-        ...{ studioId, recallId, scopeNumber, lotId: ids.lots[lot] ?? '', itemIndex: 0, grade, reasons: [] },
+        ...{ studioId, id: uuidv7(), recallId, scopeNumber, lotId: ids.lots[lot] ?? '', itemIndex: 0, grade },
+        reasons: [],
         recordedAt,
       });
       for (const lot of formerly) await transaction.insert(RecallLot, met(1, lot, 'certain'));
