@@ -489,6 +489,13 @@ describe.each(engines)('stock that is recalled, on %s', (engine) => {
       expect(unseen).not.toBe('');
       const path = `/recalls/${recallId}/balance/${sand.lot.id}/movements`;
       expect((await service.get(path)).status).toBe(404);
+      const one = await service.seen<RecallBalanceView>(`/recalls/${recallId}/balance?limit=1`);
+      const other = await service.seen<RecallBalanceView>(
+        `/recalls/${recallId}/balance?limit=1&after=${one.next}`,
+      );
+      expect([...one.items, ...other.items]).toEqual(items);
+      expect(other.next).toBeNull();
+      expect((await service.get(`/recalls/${recallId}/balance?after=${sand.lot.id}`)).status).toBe(400);
     });
 
     it('is whole when everything was found, and says what boxes of the lot only handed each other', async () => {

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/actor.js';
 import { Database, placeholders, type SqlValue } from '../../platform/database/database.js';
 import { defaultPageSize, pageOf, refuseUnknownStart } from '../../platform/page.js';
-import { notFound } from '../../platform/problem.js';
+import { invalidField, notFound } from '../../platform/problem.js';
 import type { PageDto } from '../../platform/request.dto.js';
 import { BlendAncestry } from '../../sessions/blend-ancestry.service.js';
 import { shareOf, sharesInto } from '../../sessions/blend-shares.js';
@@ -46,7 +46,13 @@ export class RecallBalances {
     await this.recalls.find(read, studioId, recallId);
     await refuseUnknownStart(read, 'lot', studioId, after);
     const all = await this.accounts.of(read, studioId, recallId);
-    const from = after === undefined ? 0 : all.findIndex(({ lotId }) => lotId === after) + 1;
+    const from = all.findIndex(({ lotId }) => lotId === after) + 1;
+    if (after !== undefined && from === 0) {
+      throw invalidField(
+        'after',
+        `The lot ${after} is none of this recall. Give the "next" of the page before.`,
+      );
+    }
     const { shown, next } = pageOf(all.slice(from), limit, ({ lotId }) => lotId);
     const ids = shown.map(({ lotId }) => lotId);
     const names = await this.names(studioId, ids);
