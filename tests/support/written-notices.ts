@@ -31,8 +31,13 @@ const codeShapes: Record<string, fc.Arbitrary<string>> = {
   'letters first': fc.tuple(capitals(2), digits(5)).map((parts) => parts.join('')),
   'letter last': fc.tuple(digits(5), capitals(1)).map((parts) => parts.join('')),
   hyphen: fc.tuple(digits(6), digits(2)).map(([one, other]) => `${one}-0${other}`),
+  // "Lot NR 12-34" says number, and nothing else.
   'inner space': fc
-    .tuple(capitals(2), digits(2), digits(2))
+    .tuple(
+      capitals(2).map((text) => (text === 'NR' ? 'NS' : text)),
+      digits(2),
+      digits(2),
+    )
     .map(([one, mid, other]) => `${one} ${mid}-${other}`),
   slash: fc.tuple(capitals(1), digits(4)).map(([one, other]) => `${one}/${other}`),
   'like a date': fc

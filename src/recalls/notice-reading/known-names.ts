@@ -56,7 +56,7 @@ export class KnownNames {
         node = node?.words.get(word);
         words += 1;
       }
-      if (node === undefined) break;
+      if (node === undefined || node === this.root) break;
       if (node.names.length > 0) best = { node, next: at + 1 };
     }
     if (best === null) return [];

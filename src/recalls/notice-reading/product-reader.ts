@@ -266,7 +266,7 @@ export class ProductReader {
   ): void {
     const start = this.state.tokens[from]?.start ?? 0;
     const end = this.state.tokens[next - 1]?.end ?? start;
-    const name = { text: this.state.folded(start, end), start, end };
+    const name = { text: this.state.folded(start, end).replace(/\s+/g, ' '), start, end };
     const [current] = this.state.scope.targets;
     if (current === undefined) return;
     if (!labelled && kind === 'product' && this.startsProduct(current, name.text)) {
