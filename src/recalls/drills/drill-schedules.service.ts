@@ -79,7 +79,7 @@ export class DrillSchedules implements OnModuleInit {
       await this.transactions.write(here, this.requestOf(here, ownId, dto), async (transaction) => {
         await transaction.lockStudio();
         await this.write(transaction, await this.known(transaction), { everyMonths, nextOn });
-        transaction.note({ setInStudioId: actor.studioId });
+        transaction.note({ setInStudioId: actor.studioId, setByPersonId: actor.personId });
       });
     }
     return { studioIds: studios.map(({ studioId }) => studioId), everyMonths, nextOn };
