@@ -88,7 +88,7 @@ describe.skipIf(!hasChromium)('the answer to a recall on its pages', () => {
     await used(studio.clientId, umber[0]?.id, 'own label', 10);
     await service.made('/sessions', {
       ...{ clientId: ada.id, artistId: studio.ownerId, procedureId: studio.procedureId },
-      ...{ visitKind: 'touch-up', plannedStart: noonInDays(5), followsSessionId: treated.sessionId },
+      ...{ visitKind: 'touch-up', plannedStart: noonInDays(5), followsSessionId: treated.id },
     });
     const scope = {
       items: [
@@ -151,6 +151,10 @@ describe.skipIf(!hasChromium)('the answer to a recall on its pages', () => {
         .getByText('Possible: its lot was picked from a list and may have been another.')
         .waitFor();
       expect(await clients.getByText(/Ada|Pia/).count()).toBe(0);
+      await press(page, 'Show all sessions');
+      const sessions = page.getByRole('list', { name: 'Session by session' });
+      await sessions.getByText(/^possibly touched$/).waitFor();
+      await sessions.getByText(new RegExp(`, ${ada.reference}$`)).waitFor();
       const planned = page.getByRole('list', { name: 'Whom it would touch next' });
       await planned.getByText('Its mix would be repeated from').waitFor();
       expect(await faultsEverywhere(page)).toEqual([]);
@@ -190,7 +194,7 @@ describe.skipIf(!hasChromium)('the answer to a recall on its pages', () => {
         expect(await page.getByRole('button', { name, exact: true }).count()).toBe(0);
       }
       await page.emulateMedia({ media: 'screen' });
-      await page.getByLabel('Language of the message').selectOption({ label: 'German' });
+      await page.getByLabel('Language of the message').selectOption({ label: 'In German' });
       await sheet.getByRole('heading', { name: 'Produktsicherheitsrückruf' }).waitFor();
       await record(page, 'by telephone', 'no answer', 'rang twice');
       await page.getByRole('list', { name: 'What was tried' }).getByText('rang twice').waitFor();

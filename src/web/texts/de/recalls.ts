@@ -198,7 +198,6 @@ export const recallsTexts: typeof english = {
       anyLots: 'keine Chargen genannt: jede kann gemeint sein',
       openEnded: 'und möglicherweise weitere: Die Meldung ist offen',
       anyProduct: 'Irgendein Produkt',
-      lots: (lots) => `Chargen ${lots}`,
       more: (number) => `und ${number} weitere`,
     },
   },

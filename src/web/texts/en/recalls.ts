@@ -197,7 +197,6 @@ export const recallsTexts = {
       anyLots: 'no lots named: each may be meant',
       openEnded: 'and possibly others: the notice is open-ended',
       anyProduct: 'Any product',
-      lots: (lots: string) => `lots ${lots}`,
       more: (number: number) => `and ${number} more`,
     },
   },
