@@ -14743,12 +14743,13 @@ export interface operations {
     };
     RecallContacts_listRecipients: {
         parameters: {
-            query: {
+            query?: {
                 /** @description The `next` of the page before. */
                 after?: string;
                 /** @description How many at most, 1 to 200. */
                 limit?: number;
-                audience: "client" | "artist" | "supplier" | "authority";
+                /** @description Left out: clients. */
+                audience?: "client" | "artist" | "supplier" | "authority";
                 /** @description True: only those whom nobody has reached yet, and who neither refused nor are unreachable. */
                 outstanding?: true | false;
             };
@@ -14782,12 +14783,13 @@ export interface operations {
     };
     RecallContacts_prepareMessage: {
         parameters: {
-            query: {
+            query?: {
                 clientId?: string;
                 artistId?: string;
                 /** @description A supplier or an authority. */
                 company?: string;
-                audience: "client" | "artist" | "supplier" | "authority";
+                /** @description Left out: a client. */
+                audience?: "client" | "artist" | "supplier" | "authority";
                 /** @description Left out: English. */
                 language?: "en" | "de";
             };
