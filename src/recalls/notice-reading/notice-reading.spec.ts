@@ -5,6 +5,8 @@ import { foldedSlice } from './folded-text.js';
 import { maximumNoticeCharacters, maximumTerms, type NoticeReading, readNotice } from './notice-reading.js';
 
 const today = '2026-11-26';
+/** Milliseconds. */
+const timeout = process.env.SOAK ? 600_000 : 60_000;
 const knownProducts = [
   {
     productId: 'walnut',
@@ -93,79 +95,95 @@ const soup = fc
   .chain((words) => fc.constantFrom('', ' ').map((gap) => words.join(gap)));
 
 describe('a reading', () => {
-  it('never throws, keeps its spans inside the text, and says nothing that does not stand there', () => {
-    fc.assert(
-      fc.property(soup, (text) => {
-        const { scope, parts, remarks } = read(text);
-        expect(scope.items.length).toBeGreaterThan(0);
-        for (const { kind, span, value, targets } of parts) {
-          expect(span.start).toBeGreaterThanOrEqual(0);
-          expect(span.start).toBeLessThan(span.end);
-          expect(span.end).toBeLessThanOrEqual(text.length);
-          const seen = foldedSlice(text.slice(span.start, span.end));
-          if (kind === 'code') expect(seen).toBe(value);
-          if (kind === 'gtin') expect(value.endsWith(seen.replace(/[^0-9]/g, ''))).toBe(true);
-          if (kind === 'product' || kind === 'maker' || kind === 'shade') {
-            expect(seen.replace(/\s+/g, ' ')).toBe(value);
+  it(
+    'never throws, keeps its spans inside the text, and says nothing that does not stand there',
+    () => {
+      fc.assert(
+        fc.property(soup, (text) => {
+          const { scope, parts, remarks } = read(text);
+          expect(scope.items.length).toBeGreaterThan(0);
+          for (const { kind, span, value, targets } of parts) {
+            expect(span.start).toBeGreaterThanOrEqual(0);
+            expect(span.start).toBeLessThan(span.end);
+            expect(span.end).toBeLessThanOrEqual(text.length);
+            const seen = foldedSlice(text.slice(span.start, span.end));
+            if (kind === 'code') expect(seen).toBe(value);
+            if (kind === 'gtin') expect(value.endsWith(seen.replace(/[^0-9]/g, ''))).toBe(true);
+            if (kind === 'product' || kind === 'maker' || kind === 'shade') {
+              expect(seen.replace(/\s+/g, ' ')).toBe(value);
+            }
+            for (const { item, lot } of targets) {
+              expect(scope.items[item]).toBeDefined();
+              if (lot !== null) expect(scope.items[item]?.lots[lot]).toBeDefined();
+            }
           }
-          for (const { item, lot } of targets) {
-            expect(scope.items[item]).toBeDefined();
-            if (lot !== null) expect(scope.items[item]?.lots[lot]).toBeDefined();
+          for (const { span } of remarks) {
+            if (span !== null)
+              expect(0 <= span.start && span.start <= span.end && span.end <= text.length).toBe(true);
           }
-        }
-        for (const { span } of remarks) {
-          if (span !== null)
-            expect(0 <= span.start && span.start <= span.end && span.end <= text.length).toBe(true);
-        }
-      }),
-      propertySettings('readings of any text', 2_000),
-    );
-  }, 60_000);
+        }),
+        propertySettings('readings of any text', 2_000),
+      );
+    },
+    timeout,
+  );
 
-  it('marks the place of each code of the scope', () => {
-    fc.assert(
-      fc.property(soup, (text) => {
-        const { scope, parts } = read(text);
-        const marked = new Set(
-          parts.flatMap(({ targets }) => targets.map(({ item, lot }) => `${item}/${lot}`)),
-        );
-        scope.items.forEach(({ lots }, item) => {
-          lots.forEach((_, lot) => {
-            expect(marked.has(`${item}/${lot}`)).toBe(true);
+  it(
+    'marks the place of each code of the scope',
+    () => {
+      fc.assert(
+        fc.property(soup, (text) => {
+          const { scope, parts } = read(text);
+          const marked = new Set(
+            parts.flatMap(({ targets }) => targets.map(({ item, lot }) => `${item}/${lot}`)),
+          );
+          scope.items.forEach(({ lots }, item) => {
+            lots.forEach((_, lot) => {
+              expect(marked.has(`${item}/${lot}`)).toBe(true);
+            });
           });
-        });
-      }),
-      propertySettings('places of the scope', 1_000),
-    );
-  }, 60_000);
+        }),
+        propertySettings('places of the scope', 1_000),
+      );
+    },
+    timeout,
+  );
 
-  it('does not depend on the space around the text', () => {
-    fc.assert(
-      fc.property(soup, fc.constantFrom(' ', '\n', '\n\n ', '\t'), (text, space) => {
-        const plain = text.trim();
-        expect(read(`${space}${plain}${space}`).scope).toEqual(read(plain).scope);
-      }),
-      propertySettings('space around a notice', 500),
-    );
-  }, 60_000);
+  it(
+    'does not depend on the space around the text',
+    () => {
+      fc.assert(
+        fc.property(soup, fc.constantFrom(' ', '\n', '\n\n ', '\t'), (text, space) => {
+          const plain = text.trim();
+          expect(read(`${space}${plain}${space}`).scope).toEqual(read(plain).scope);
+        }),
+        propertySettings('space around a notice', 500),
+      );
+    },
+    timeout,
+  );
 
-  it('is open-ended wherever a phrase says so', () => {
-    const phrases = [
-      'including but not limited to',
-      'among others',
-      'unter anderem',
-      'entre autres',
-      'entre otros',
-      'and other lots',
-    ];
-    fc.assert(
-      fc.property(soup, soup, fc.constantFrom(...phrases), (before, after, phrase) => {
-        const { scope } = read(`${before}\n${phrase} ${after}`);
-        expect(scope.items.some(({ openEnded }) => openEnded)).toBe(true);
-      }),
-      propertySettings('open-ended phrases anywhere', 1_000),
-    );
-  }, 60_000);
+  it(
+    'is open-ended wherever a phrase says so',
+    () => {
+      const phrases = [
+        'including but not limited to',
+        'among others',
+        'unter anderem',
+        'entre autres',
+        'entre otros',
+        'and other lots',
+      ];
+      fc.assert(
+        fc.property(soup, soup, fc.constantFrom(...phrases), (before, after, phrase) => {
+          const { scope } = read(`${before}\n${phrase} ${after}`);
+          expect(scope.items.some(({ openEnded }) => openEnded)).toBe(true);
+        }),
+        propertySettings('open-ended phrases anywhere', 1_000),
+      );
+    },
+    timeout,
+  );
 
   it('keeps what look-alike letters and invisible marks were folded from', () => {
     const text = 'L\u039FT\u200f: \u0410\u041212\u200b34';
