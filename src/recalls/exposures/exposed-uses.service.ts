@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { placeholders, type Read } from '../../platform/database/database.js';
 import { BlendAncestry } from '../../sessions/blend-ancestry.service.js';
-import { lotsInUse } from '../../sessions/lots-in-use.js';
+import { type LotInUse, lotsInUse } from '../../sessions/lots-in-use.js';
 import { recallLots, recallReach } from '../recall-lots.query.js';
 import type { TimeAtHand } from './days-at-hand.js';
 import { certaintyOf, whyPossible } from './exposure-certainty.js';
@@ -41,7 +41,7 @@ interface Reach {
   standings: Map<string, Standing>;
   /** Blends with a lot of the recall in them. */
   blends: Set<string>;
-  /** Whether any lot of the recall in it is affected, by lot or blend. */
+  /** Lots and blends in which an affected lot is. */
   affected: Set<string>;
 }
 
@@ -82,25 +82,12 @@ export class ExposedUses {
         );
         const blended = [...rows.values()].map(({ lotId }) => lotId).filter((id) => reach.blends.has(id));
         const inUse = lotsInUse(await this.ancestry.pouringsInto(studioId, blended));
-        const uses = part.flatMap(({ id, byOpenLot }) => {
+        const uses = part.flatMap(({ id, byOpenLot: flag }) => {
           const row = rows.get(id);
           if (!row) return [];
-          const lots =
-            byOpenLot === 1
-              ? openLotsOf(row, timesAtHand, reach)
-              : inUse(row).flatMap(({ lotId, direct, shareMicrolitres }) => {
-                  const standing = reach.standings.get(lotId);
-                  if (standing === undefined) return [];
-                  return [
-                    {
-                      lotId,
-                      standing,
-                      as: direct ? ('itself' as const) : ('house blend' as const),
-                      shareMicrolitres,
-                    },
-                  ];
-                });
-          return [{ row, lots, byOpenLot: byOpenLot === 1 }];
+          const byOpenLot = flag === 1;
+          const lots = byOpenLot ? openLotsOf(row, timesAtHand, reach) : lotsWithin(inUse(row), reach);
+          return [{ row, lots, byOpenLot }];
         });
         await this.lotNames.learn(
           read,
@@ -161,6 +148,16 @@ export class ExposedUses {
 }
 
 type Concerned = Pick<ConcernedLotView, 'lotId' | 'standing' | 'as' | 'shareMicrolitres'>;
+
+/** The recalled lots that were in a use. */
+function lotsWithin(lots: readonly LotInUse[], { standings }: Reach): Concerned[] {
+  return lots.flatMap(({ lotId, direct, shareMicrolitres }) => {
+    const standing = standings.get(lotId);
+    return standing === undefined
+      ? []
+      : [{ lotId, standing, as: direct ? 'itself' : 'house blend', shareMicrolitres }];
+  });
+}
 
 /** The recalled lots that were open when something of their product was picked from a list. */
 function openLotsOf(
