@@ -1,6 +1,5 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/actor.js';
-import { Database } from '../../platform/database/database.js';
 import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { OtherEnds } from '../../stock/transfers/other-ends.service.js';
@@ -25,7 +24,6 @@ interface Origin {
 @Injectable()
 export class ChainRecallPart {
   constructor(
-    private readonly database: Database,
     private readonly transactions: Transactions,
     private readonly scoping: RecallScoping,
     private readonly ending: RecallEnding,
@@ -45,7 +43,7 @@ export class ChainRecallPart {
   /** The same in the caller's transaction. @returns the studios to be told once it is committed */
   async followIn(transaction: Transaction, recallId: string): Promise<Told> {
     const told: Told = [];
-    const origin = await this.origin(transaction.actor, recallId);
+    const origin = await this.origin(transaction, recallId);
     if (!origin) return told;
     await transaction.lock('recall', [recallId]);
     const part = await this.part(transaction, origin);
@@ -61,12 +59,11 @@ export class ChainRecallPart {
     return told;
   }
 
-  private async origin({ chainId }: Actor, recallId: string): Promise<Origin | undefined> {
-    const { manager } = this.database.reader;
-    const [found] = await this.database.read<{ studioId: string }>(
+  private async origin({ manager, read, actor }: Transaction, recallId: string): Promise<Origin | undefined> {
+    const [found] = await read<{ studioId: string }>(
       `SELECT studio_id AS "studioId" FROM recall
        WHERE id = $1 AND chain_id = $2 AND chain_wide = 1 AND studio_id = opened_in_studio_id`,
-      [recallId, chainId],
+      [recallId, actor.chainId],
     );
     if (!found) return undefined;
     const { studioId } = found;

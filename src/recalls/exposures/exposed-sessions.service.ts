@@ -82,8 +82,12 @@ export class ExposedSessions {
    * Every use, a part at a time, by what was found at the beginning: what is recorded or decided meanwhile stays out, so
    * that the parts of one file belong together.
    */
-  async *all(studioId: string, recallId: string, usesAtOnce: number): AsyncGenerator<DescribedUse[]> {
-    const { read } = this.database;
+  async *all(
+    read: Read,
+    studioId: string,
+    recallId: string,
+    usesAtOnce: number,
+  ): AsyncGenerator<DescribedUse[]> {
     const { found, timesAtHand } = await this.foundOn(read, studioId, recallId, {}, null);
     const describe = await this.exposedUses.describer(read, studioId, recallId, timesAtHand);
     for (let from = 0; from < found.length; from += usesAtOnce) {

@@ -91,7 +91,7 @@ export class ExposureFile {
   private async *rows(actor: Actor, recallId: string): AsyncGenerator<ExposureRow> {
     const { studioId, timeZone } = actor;
     const artists = new Map<string, string>();
-    for await (const part of this.exposedSessions.all(studioId, recallId, usesPerRead)) {
+    for await (const part of this.exposedSessions.all(this.database.read, studioId, recallId, usesPerRead)) {
       const unnamed = new Set(part.map(({ session }) => session.artistId).filter((id) => !artists.has(id)));
       for (const [id, name] of await this.people.namesOf(studioId, [...unnamed])) artists.set(id, name);
       const clients = new Map(

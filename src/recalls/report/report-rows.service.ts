@@ -158,7 +158,7 @@ export class ReportRows {
       recallId,
     );
     const rows = new Map<string, ReportExposureView>();
-    for await (const part of this.exposedSessions.all(studioId, recallId, usesAtOnce)) {
+    for await (const part of this.exposedSessions.all(read, studioId, recallId, usesAtOnce)) {
       for (const { session, use } of part) {
         for (const { lotId, lotCode, productName, shade, as } of use.lots) {
           const key = `${session.sessionId} ${lotId}`;
