@@ -176,6 +176,17 @@ describe('products', () => {
     ]);
   });
 
+  it('have the lots of their number', () => {
+    const reading = read(
+      'product_description: 1) Brow Ink, 10 ml; 2) Lip Ink\ncode_info: 1) Lot A12; 2) Lot B12',
+    );
+    expect(reading.scope.items).toMatchObject([
+      { productName: 'Brow Ink', lots: [{ code: 'A12' }] },
+      { productName: 'Lip Ink', lots: [{ code: 'B12' }] },
+    ]);
+    expect(reading.remarks).toEqual([]);
+  });
+
   it('have numbers', () => {
     expect(named('EAN 9501101530003, Lot A12')).toEqual([
       { ...plain, gtins: ['09501101530003'], lots: ['A12'] },

@@ -142,7 +142,11 @@ export class NoticeWalk {
 
   private label(index: number, label: LabelHit, lineStart: boolean): number {
     if (label.role !== 'other number' && label.role !== 'gtin') this.state.naming = false;
-    if (label.role === 'lot' || label.role === 'all lots' || label.colon) this.state.namingList = false;
+    if (label.role === 'lot' || label.role === 'all lots' || label.colon) {
+      // The lots of a numbered list of products count from one again.
+      if (this.state.namingList) this.state.lastNumber = 0;
+      this.state.namingList = false;
+    }
     switch (label.role) {
       case 'lot':
         return this.lotLabel(index, label, lineStart);
