@@ -45,8 +45,12 @@ export function ClosingForm({
       ...(secondSignedBy !== '' && { secondSignedBy }),
       overrides: isDrill ? [] : overridesOf(names, reasons),
     };
-    onClosed(await closeRecall(studioId, recall.id, closing, events.of(closing)));
-    await forget();
+    try {
+      onClosed(await closeRecall(studioId, recall.id, closing, events.of(closing)));
+    } finally {
+      // Also when it was refused: something else may stand against it by now.
+      await forget();
+    }
   });
   const me = people?.find(({ id }) => id === personId)?.name;
   const others = people?.filter(({ id, state }) => id !== personId && state === 'active') ?? [];

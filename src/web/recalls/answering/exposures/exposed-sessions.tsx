@@ -19,11 +19,12 @@ export function ExposedSessions({
 }: {
   studioId: string;
   recallId: string;
-  clientId: string;
+  /** Left out: of everybody, each with whose it was. */
+  clientId?: string;
   label: string;
 }) {
   const words = useTexts().recallExposures;
-  const list = usePages(['exposed sessions of recall', studioId, recallId, clientId], (after) =>
+  const list = usePages(['exposed sessions of recall', studioId, recallId, clientId ?? 'all'], (after) =>
     listExposedSessions(studioId, recallId, clientId, after),
   );
   return (
@@ -31,19 +32,36 @@ export function ExposedSessions({
       label={label}
       list={list}
       none={words.noClients}
-      entry={(session) => <SessionEntry key={session.sessionId} studioId={studioId} session={session} />}
+      entry={(session) => (
+        <SessionEntry
+          key={session.sessionId}
+          studioId={studioId}
+          session={session}
+          saysWhose={clientId === undefined}
+        />
+      )}
     />
   );
 }
 
-function SessionEntry({ studioId, session }: { studioId: string; session: ExposedSessionView }) {
+function SessionEntry({
+  studioId,
+  session,
+  saysWhose,
+}: {
+  studioId: string;
+  session: ExposedSessionView;
+  saysWhose: boolean;
+}) {
   const texts = useTexts();
   const words = texts.recallExposures;
   return (
     <Entry
       name={
         <PageLink alone to={pathOf({ studioId, area: 'records' }, 'sessions', session.sessionId)}>
-          {writtenDay(session.day, texts.language)}
+          {[writtenDay(session.day, texts.language), ...(saysWhose ? [session.clientReference] : [])].join(
+            ', ',
+          )}
         </PageLink>
       }
     >

@@ -1,5 +1,6 @@
 import type { StandingView } from '../../../../identity/sign-in/sign-in.views.js';
 import { RecallFrame } from '../../recall-frame.js';
+import { AllSessions } from './all-sessions.js';
 import { ExposedClients } from './exposed-clients.js';
 import { ExposureTotals } from './exposure-totals.js';
 import { PlannedSessions } from './planned-sessions.js';
@@ -13,6 +14,7 @@ export function ExposuresPage({ standing, id }: { standing: StandingView; id: st
         <>
           <ExposureTotals studioId={studioId} recallId={recall.id} />
           <ExposedClients studioId={studioId} recallId={recall.id} />
+          <AllSessions studioId={studioId} recallId={recall.id} />
           <PlannedSessions studioId={studioId} recallId={recall.id} />
         </>
       )}

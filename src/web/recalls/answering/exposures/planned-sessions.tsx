@@ -64,8 +64,8 @@ function PlannedEntry({ studioId, session }: { studioId: string; session: Planne
           words.by(session.artistName ?? texts.records.unknownPerson),
         ].join(', ')}
       </p>
-      {onTray.map(({ containerId, lot, inMix }) => (
-        <p key={containerId}>
+      {onTray.map(({ trayLineId, containerId, lot, inMix }) => (
+        <p key={`${trayLineId} ${containerId}`}>
           {(inMix ? words.inCup : words.onTray)(
             `${nameOf(lot)}, ${lot.lotCode === null ? words.noCode : words.lot(lot.lotCode)}`,
           )}

@@ -36,8 +36,9 @@ export function MessageSheet({
       <Title order={2} className={styles.heading ?? ''}>
         {heading}
       </Title>
-      {body.map(({ text }) => (
-        <p key={text}>{text}</p>
+      {body.map(({ text }, place) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: two uses may be told in the same words, and keep their order.
+        <p key={place}>{text}</p>
       ))}
       {photoIds.length > 0 && (
         <div className={styles.pictures}>

@@ -1,7 +1,7 @@
 import { Button, Group } from '@mantine/core';
 import { useState } from 'react';
 import type { StandingView } from '../../../../identity/sign-in/sign-in.views.js';
-import type { ContactStanding } from '../../../../recalls/contacts/contact-standing.js';
+import { type ContactStanding, isSettled } from '../../../../recalls/contacts/contact-standing.js';
 import type { RecipientView } from '../../../../recalls/contacts/contacts.views.js';
 import type { RecallView } from '../../../../recalls/recalls.views.js';
 import { Entry } from '../../../frame/entries.js';
@@ -84,7 +84,7 @@ export function RecipientEntry({
       }
     >
       <p>
-        {recipient.erased && standing === 'not tried' ? (
+        {recipient.erased && !isSettled(standing) ? (
           <Sign standing="over">{words.erased}</Sign>
         ) : (
           <Sign standing={signs[standing]}>{words.standings[standing]}</Sign>
