@@ -14,6 +14,8 @@ export default defineConfig({
           environment: 'node',
           // Rules share nothing that could be left behind, nor do units of the pages.
           isolate: false,
+          // A property that takes a second takes many while other tests keep the machine busy.
+          testTimeout: 60_000,
         },
       },
       {
@@ -22,6 +24,7 @@ export default defineConfig({
           include: ['src/web/**/*.spec.ts'],
           environment: 'node',
           isolate: false,
+          testTimeout: 60_000,
         },
       },
       {

@@ -35,6 +35,15 @@ const withoutSpec: Record<string, string> = {
   'src/recalls/notice-reading/product-reader.ts': 'a part of the walk, checked in notice-walk.spec.ts',
   'src/recalls/notice-reading/reading-state.ts': 'a part of the walk, checked in notice-walk.spec.ts',
   'src/recalls/notice-reading/table-reader.ts': 'a part of the walk, checked in notice-walk.spec.ts',
+  'src/recalls/containers/container-standing.ts': 'words, and what they are called in SQL',
+  'src/recalls/messages/art-36-elements.ts': 'data, checked in prepared-message.spec.ts',
+  'src/recalls/messages/cfr-7-49-elements.ts': 'data, checked in prepared-message.spec.ts',
+  'src/recalls/messages/legal-element.ts': 'a type',
+  'src/recalls/messages/message-facts.ts': 'types',
+  'src/recalls/messages/message-texts.ts': 'types of the texts, checked in prepared-message.spec.ts',
+  'src/recalls/messages/texts-de.ts': 'words, checked in prepared-message.spec.ts',
+  'src/recalls/messages/texts-en.ts': 'words, checked in prepared-message.spec.ts',
+  'src/recalls/vocabulary.ts': 'words',
   'src/sessions/bookings/booking-columns.ts': 'words, checked in booking-row.spec.ts',
   'src/sessions/reason-facts.ts': 'a type, checked in tray-rules.spec.ts',
   'src/sessions/sealing-contexts.ts': 'names of sealing contexts',
@@ -44,6 +53,7 @@ const withoutSpec: Record<string, string> = {
   'src/stock/lot-matching/lot-scope.ts': 'types',
   'src/stock/lot-matching/match-reasons.ts': 'words, checked in grade-lot.spec.ts',
   'src/stock/opening-stock/opening-stock-columns.ts': 'words, checked in opening-stock-preview.spec.ts',
+  'src/stock/photos/photo-media-type.ts': 'words',
   'src/stock/vocabulary.ts': 'words',
 };
 

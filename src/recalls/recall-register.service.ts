@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Read } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { notFound, Problem } from '../platform/problem.js';
-import { noteOfHold } from './recall-notes.js';
+import { noteOfHold } from './note-of-hold.js';
 import type { RecallKind, RecallState } from './vocabulary.js';
 
 /** A recall as everything recorded of it begins with. */

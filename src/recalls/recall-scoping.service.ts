@@ -4,10 +4,10 @@ import { placeholders } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { notFound } from '../platform/problem.js';
 import { type GradedLot, LotsEverHeld } from '../stock/lot-matching/lots-ever-held.service.js';
+import { noteOfHold } from './note-of-hold.js';
 import { RecallConditions } from './recall-conditions.service.js';
 import { RecallHolds, type Told } from './recall-holds.service.js';
 import { RecallLot } from './recall-lot.entity.js';
-import { noteOfHold } from './recall-notes.js';
 import { RecallScope } from './recall-scope.entity.js';
 import type { RecallKind } from './vocabulary.js';
 

@@ -108,11 +108,11 @@ export const recallsEntities = [
 @Module({
   imports: [IdentityModule, AlertsModule, CatalogueModule, StockModule, ClientsModule, SessionsModule],
   controllers: [
+    RecallContainersController,
+    RecallBalanceController,
     NoticeFilesController,
     RecallsController,
     ExposuresController,
-    RecallContainersController,
-    RecallBalanceController,
     RecallContactsController,
     ClosingController,
     ReportController,

@@ -8,6 +8,7 @@ const same = new Set([
     'Lotward',
     'Studio',
     'Artist',
+    'Artists',
     'Passkeys',
     'Name',
     'Link',

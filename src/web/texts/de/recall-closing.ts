@@ -86,9 +86,9 @@ export const recallClosingTexts: typeof english = {
     holdsStay:
       'Was nicht zurückgegeben oder vernichtet wurde, bleibt gesperrt; was von diesen Chargen noch kommt, wird beim Eingang gesperrt.',
     report: 'Der Bericht',
-    reportHint: 'So, wie es am Ende stand. Kundinnen und Kunden stehen mit ihrem Kennzeichen darin.',
+    reportHint: 'So, wie es am Ende stand. Kundinnen und Kunden stehen mit ihrem Zeichen darin.',
     reportOpen:
-      'So, wie es jetzt steht, als nicht abgeschlossen gekennzeichnet. Kundinnen und Kunden stehen mit ihrem Kennzeichen darin.',
+      'So, wie es jetzt steht, als nicht abgeschlossen gekennzeichnet. Kundinnen und Kunden stehen mit ihrem Zeichen darin.',
     pdf: 'Der Bericht (PDF)',
     json: 'Dasselbe als Daten (JSON)',
   },

@@ -34,7 +34,7 @@ export const recallPeopleTexts: typeof english = {
     },
     clients: 'Person für Person',
     clientsHint:
-      'Nach Kennzeichen; die Namen stehen dort, wo benachrichtigt wird. Zuerst, wer sicher berührt wurde.',
+      'Nach Zeichen; die Namen stehen dort, wo benachrichtigt wird. Zuerst, wer sicher berührt wurde.',
     filter: 'Zeigen',
     all: 'alle',
     noClients: 'Es hat niemanden berührt.',
@@ -73,11 +73,11 @@ export const recallPeopleTexts: typeof english = {
       'Sitzungen in Vorbereitung oder geplant, die eine zurückgerufene Charge verwenden würden, und was stattdessen zu nehmen ist.',
     noPlanned: 'Keine Sitzung in Vorbereitung oder geplant würde es verwenden.',
     onTray: (lot) => `Auf dem Tablett: ${lot}`,
-    inCup: (lot) => `In einem Näpfchen auf dem Tablett: ${lot}`,
+    inCup: (lot) => `In einer Mischung auf dem Tablett: ${lot}`,
     follows: 'Die Mischung würde wiederholt vom',
-    kitEnough: (label) => `Die Materialliste verlangt ${label}. Andere Chargen reichen:`,
+    kitEnough: (label) => `Die Packliste verlangt ${label}. Andere Chargen reichen:`,
     kitShort: (label, pieces) =>
-      `Die Materialliste verlangt ${label}. Von anderen Chargen sind nur ${pieces} haltbar da.`,
+      `Die Packliste verlangt ${label}. Von anderen Chargen sind nur ${pieces} haltbar da.`,
     takeInstead: 'Nehmen:',
     until: (day) => `bis ${day}`,
   },
@@ -88,7 +88,7 @@ export const recallPeopleTexts: typeof english = {
       'Lotward bereitet die Worte vor und hält fest, was versucht wurde. Es schickt niemandem etwas.',
     audiences: {
       client: 'Kundinnen und Kunden',
-      artist: 'Behandelnde',
+      artist: 'Artists',
       supplier: 'Lieferanten',
       authority: 'Behörden',
     },

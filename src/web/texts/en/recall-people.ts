@@ -77,7 +77,7 @@ export const recallPeopleTexts = {
     plannedHint: 'Sessions in setup or planned that would use a recalled lot, and what to take instead.',
     noPlanned: 'No session in setup or planned would use it.',
     onTray: (lot: string) => `On the tray: ${lot}`,
-    inCup: (lot: string) => `In a cup on the tray: ${lot}`,
+    inCup: (lot: string) => `In a mix on the tray: ${lot}`,
     follows: 'Its mix would be repeated from',
     kitEnough: (label: string) => `Its kit list asks for ${label}. Other lots are enough:`,
     kitShort: (label: string, pieces: number) =>
