@@ -136,7 +136,7 @@ export const recallPeopleTexts: typeof english = {
       'Schon benachrichtigt, doch eine Charge, die sie berührt hat, wurde erst danach zurückgerufen: noch einmal benachrichtigen.',
     attempts: (number, when) => `${anzahl(number, 'Versuch', 'Versuche')}, zuletzt ${when}`,
     read: 'Nachricht lesen',
-    readFor: (name) => `Nachricht für ${name} lesen`,
+    readFor: (name) => `Nachricht lesen: ${name}`,
     log: 'Versuch erfassen',
     logFor: (name) => `Versuch erfassen: ${name}`,
 
