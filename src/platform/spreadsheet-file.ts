@@ -18,9 +18,11 @@ const measuredRows = 500;
 
 /** What every object has of its own: the writer keeps its texts in one, and would take these for texts it knows. */
 const inherited = new Set(Object.getOwnPropertyNames(Object.prototype));
-/** Characters that XML 1.0 has no way to write, and CR, which XML readers turn into LF; halves of characters too. */
+/** Characters that XML 1.0 has no way to write, and CR, which XML readers turn into LF; halves of characters too. The writer drops U+FFFD. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
-const unwritable = /[\u0000-\u0008\u000B-\u001F\uFFFE\uFFFF]|\p{Cs}/gu;
+const unwritable = /[\u0000-\u0008\u000B-\u001F\uFFFD-\uFFFF]|\p{Cs}/gu;
+/** Code points beyond U+FFFF that are no characters: the writer loses what stands behind one. */
+const noCharacter = /(?=[\u{10000}-\u{10FFFF}])\p{Noncharacter_Code_Point}/gu;
 const escaped = (character: string) =>
   `_x${character.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}_`;
 
@@ -33,7 +35,10 @@ export function sheetText(text: string): string {
     text.length > maximumSheetCellCharacters
       ? `${text.slice(0, maximumSheetCellCharacters - 1).replace(/[\uD800-\uDBFF]$/, '')}…`
       : text;
-  const written = short.replace(/_(?=x[0-9A-Fa-f]{4}_)/g, '_x005F_').replace(unwritable, escaped);
+  const written = short
+    .replace(noCharacter, '\uFFFD')
+    .replace(/_(?=x[0-9A-Fa-f]{4}_)/g, '_x005F_')
+    .replace(unwritable, escaped);
   return inherited.has(written) ? `${escaped(written)}${written.slice(1)}` : written;
 }
 
