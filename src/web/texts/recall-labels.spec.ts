@@ -8,13 +8,17 @@ describe.each([
   ['German', german],
 ])('the name of a button of an answered recall, in %s,', (_, texts) => {
   const { recallExposures, recallTelling, recallClosing } = texts;
-  it.each([
+  const buttons: [name: string, written: string][] = [
     [recallTelling.readFor('Ida'), recallTelling.read],
     [recallTelling.logFor('Ida'), recallTelling.log],
     [recallExposures.showOf('AB-12'), recallExposures.show],
     [recallExposures.hideOf('AB-12'), recallExposures.hide],
-    ...Object.values(recallClosing.overrideOf).map((name) => [name, recallClosing.override] as const),
-  ])('%s, holds what is written on it', (name, written) => {
+    ...Object.values(recallClosing.overrideOf).map((name): [string, string] => [
+      name,
+      recallClosing.override,
+    ]),
+  ];
+  it.each(buttons)('%s, holds what is written on it', (name, written) => {
     expect(name.toLowerCase()).toContain(written.toLowerCase());
   });
 });
