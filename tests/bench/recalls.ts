@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
 import BetterSqlite3 from 'better-sqlite3';
 import { v7 as uuidv7 } from 'uuid';
 import type { ChainProgressView } from '../../src/recalls/chain/chain-progress.views.js';
@@ -41,6 +42,7 @@ export async function benchRecalls(settings: BenchSettings): Promise<RecallCompa
     const service = endWithBench(await startService('sqlite', { dataFolder }));
     try {
       leadAll(dataFolder, data);
+      await sweptAll(dataFolder, data);
       const raw = new BareRecall(dataFolder, data);
       const measured: (Measured & { exposedClients: number })[] = [];
       for (let round = 0; round < settings.recallRounds; round += 1) {
@@ -118,6 +120,16 @@ async function recallOnce(
     rawMilliseconds: bare.milliseconds,
     exposedClients: bare.result.clients,
   };
+}
+
+/** Until every studio has had its morning: the service judges all conditions when it starts. */
+async function sweptAll(dataFolder: string, { studioIds }: ChainData): Promise<void> {
+  const database = new BetterSqlite3(join(dataFolder, 'lotward.sqlite'), { readonly: true });
+  const swept = database.prepare(
+    `SELECT count(DISTINCT studio_id) AS studios FROM audit_entry WHERE action = 'alerts.sweep'`,
+  );
+  while ((swept.get() as { studios: number }).studios < studioIds.length) await setTimeout(200);
+  database.close();
 }
 
 /** Whoever opens a recall for a chain leads all its studios. */

@@ -63,6 +63,19 @@ describe.each(engines)('a recall, on %s', (engine) => {
     expect(await holdsOn(lot.id)).toEqual([]);
   });
 
+  it('finds equal codes on products that are only slightly like what is named, in any case and encoding', async () => {
+    const lower = await receive(service, studio, { productId: studio.umberId, code: 'sl-310' });
+    const wide = await receive(service, studio, { productId: studio.gelId, code: 'SL－３10' });
+    await receive(service, studio, { productId: studio.gelId, code: 'SL-311' });
+    const named = { makerName: 'Halden Colour Works', productName: 'Deep ochre' };
+    const { body } = await service.post<MatchedLotsView>('/recalls/matches', {
+      id: undefined,
+      scope: { items: [{ ...item, ...named, lots: [{ kind: 'code', code: 'SL-310' }] }] },
+    });
+    expect(body.certainLots).toBe(0);
+    expect(body.items.map(({ lotId }) => lotId).sort()).toEqual([lower.lot.id, wide.lot.id].sort());
+  });
+
   it('holds what is certainly and what is possibly meant at once, and says so on each', async () => {
     const { lot } = await receive(service, studio, { productId: studio.umberId, code: 'HA-200' });
     const near = await receive(service, studio, { productId: studio.umberId, code: 'HA 200' });

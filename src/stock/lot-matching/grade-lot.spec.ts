@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { writtenForm } from './code-forms.js';
 import { gradeLot, LotGrader } from './grade-lot.js';
 import type { LotFacts, RecordedCode } from './lot-facts.js';
 import type { DaySpan, LotScope, LotTerm, MatchGrade, ScopeItem } from './lot-scope.js';
@@ -449,6 +450,10 @@ describe('grading', () => {
           const alone = gradeLot({ items: [one] }, each);
           expect(grader.grade(each)).toEqual(alone);
           if (alone.grade !== 'not') expect(grader.mayMean(each)).toBe(true);
+          // Whoever asks for lots of the needed codes only misses none.
+          const needed = grader.codesNeeded(each)?.map(writtenForm);
+          const bears = each.codes.some(({ code }) => needed?.includes(writtenForm(code)));
+          if (alone.grade !== 'not' && needed !== undefined) expect(bears).toBe(true);
         }
       }),
     );

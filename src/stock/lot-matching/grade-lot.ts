@@ -38,6 +38,23 @@ export class LotGrader {
     return this.matchesOf(product).some(({ grade }) => grade !== 'not');
   }
 
+  /**
+   * The codes of which a lot of this product must bear one to be more than not, as they are named; null: it need not, or
+   * ranges are named too.
+   */
+  codesNeeded(product: ProductFacts): string[] | null {
+    const needed: string[] = [];
+    for (const [index, { grade }] of this.matchesOf(product).entries()) {
+      if (grade === 'not') continue;
+      if (grade !== 'slight') return null;
+      for (const term of this.items[index]?.item.lots ?? []) {
+        if (term.kind === 'code range') return null;
+        if (term.kind === 'code') needed.push(term.code);
+      }
+    }
+    return needed;
+  }
+
   grade(lot: LotFacts): LotGrade {
     const products = this.matchesOf(lot);
     let best: LotGrade | undefined;

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { placeholders, type Read, type SqlValue } from '../../platform/database/database.js';
 import type { CodeState, LotCodeKind, UseByPrecision } from '../vocabulary.js';
+import { writtenForm } from './code-forms.js';
 import type { LotFacts, ProductFacts, RecordedCode } from './lot-facts.js';
 
 interface LotRow {
@@ -46,6 +47,20 @@ export class LotFactsReader {
       }
     }
     return products;
+  }
+
+  /**
+   * Lots that bear one of these codes, whatever the case and the spaces around it; and every lot with a code in which
+   * characters beyond ASCII stand, since it may be one of these in another encoding.
+   */
+  async lotsOfCodes(read: Read, studioId: string, codes: readonly string[]): Promise<string[]> {
+    const folded = [...new Set(codes.map(writtenForm))];
+    const rows = await read<{ id: string }>(
+      `SELECT DISTINCT lot_id AS id FROM lot_code
+       WHERE studio_id = $1 AND (upper(trim(code)) IN (${placeholders(folded)}) OR octet_length(code) <> length(code))`,
+      [studioId, ...folded],
+    );
+    return rows.map(({ id }) => id);
   }
 
   /**

@@ -6,6 +6,9 @@ import { LotFactsReader } from './lot-facts.service.js';
 import type { LotScope } from './lot-scope.js';
 import type { MatchReason } from './match-reasons.js';
 
+/** So many codes of lots are looked for in one question. */
+const mostCodesAskedFor = 500;
+
 /** A lot that a notice means or may mean. */
 export interface GradedLot extends LotFacts {
   grade: 'certain' | 'possible';
@@ -17,6 +20,8 @@ export interface GradedLot extends LotFacts {
 export interface ScopeInChain {
   grader: LotGrader;
   products: ReadonlyMap<string, ProductFacts>;
+  /** Products so unlike what is named that only their lots of these codes may be meant. */
+  byCodeOnly: { products: ReadonlyMap<string, ProductFacts>; codes: readonly string[] };
 }
 
 /**
@@ -28,7 +33,7 @@ export interface ScopeInChain {
 export class LotsEverHeld {
   constructor(private readonly facts: LotFactsReader) {}
 
-  /** @returns the oldest first */
+  /** @returns the oldest first, those of products that are only slightly like what is named after the others */
   async graded(read: Read, chainId: string, studioId: string, scope: LotScope): Promise<GradedLot[]> {
     return this.gradedIn(read, studioId, await this.inChain(read, chainId, scope));
   }
@@ -37,12 +42,37 @@ export class LotsEverHeld {
   async inChain(read: Read, chainId: string, scope: LotScope): Promise<ScopeInChain> {
     const grader = new LotGrader(scope);
     const products = await this.facts.products(read, chainId);
-    return { grader, products: new Map([...products].filter(([, product]) => grader.mayMean(product))) };
+    const meant = new Map<string, ProductFacts>();
+    const unlike = new Map<string, ProductFacts>();
+    const codes = new Set<string>();
+    for (const [id, product] of products) {
+      if (!grader.mayMean(product)) continue;
+      const needed = grader.codesNeeded(product);
+      (needed === null ? meant : unlike).set(id, product);
+      for (const code of needed ?? []) codes.add(code);
+    }
+    // Thousands of codes are soon compared, and not soon asked for.
+    if (codes.size > mostCodesAskedFor) {
+      return {
+        grader,
+        products: new Map([...meant, ...unlike]),
+        byCodeOnly: { products: new Map(), codes: [] },
+      };
+    }
+    return { grader, products: meant, byCodeOnly: { products: unlike, codes: [...codes] } };
   }
 
   /** As `graded`, with a scope made ready. */
-  async gradedIn(read: Read, studioId: string, { grader, products }: ScopeInChain): Promise<GradedLot[]> {
+  async gradedIn(
+    read: Read,
+    studioId: string,
+    { grader, products, byCodeOnly }: ScopeInChain,
+  ): Promise<GradedLot[]> {
     const lots = await this.facts.lots(read, studioId, products);
+    if (byCodeOnly.products.size > 0 && byCodeOnly.codes.length > 0) {
+      const ids = await this.facts.lotsOfCodes(read, studioId, byCodeOnly.codes);
+      if (ids.length > 0) lots.push(...(await this.facts.lots(read, studioId, byCodeOnly.products, ids)));
+    }
     return lots.flatMap((lot) => {
       const { grade, itemIndex, reasons } = grader.grade(lot);
       return grade === 'not' || itemIndex === null ? [] : [{ ...lot, grade, itemIndex, reasons }];
