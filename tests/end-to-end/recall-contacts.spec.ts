@@ -47,11 +47,10 @@ describe.each(engines)('telling people of a recall, on %s', (engine) => {
     const roles = await Promise.all(
       (['artist', 'auditor', 'chain manager'] as const).map((role) => personOfRole(service, role)),
     );
-    [artist, auditor, chainManager] = roles.map(({ cookie }) => ({ cookie })) as [
-      Record<string, string>,
-      Record<string, string>,
-      Record<string, string>,
-    ];
+    const [first, second, third] = roles;
+    artist = { cookie: first?.cookie ?? '' };
+    auditor = { cookie: second?.cookie ?? '' };
+    chainManager = { cookie: third?.cookie ?? '' };
     artistId = roles[0]?.personId ?? '';
     supplierId = (await service.made<{ id: string }>('/suppliers', { name: 'Fernweg Supplies' })).id;
   });

@@ -2294,6 +2294,94 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/containers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Every container of the recall that is here, was looked for or was disposed of, by their ids. */
+        get: operations["RecallContainers_page"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/containers/{containerId}/findings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records that a container was found, and puts it aside, or that it was not. In a drill nothing is moved. */
+        post: operations["RecallContainers_find"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/containers/{containerId}/dispositions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records that a container, or pieces of a box, went back or were destroyed, with a witness or a photo. */
+        post: operations["RecallContainers_dispose"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/balance": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The mass balance of each lot of the recall, and of the house blends in which they are: pieces exactly, volumes as
+         *     estimates, with what is not explained.
+         */
+        get: operations["RecallBalance_page"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/recalls/{recallId}/balance/{lotId}/movements": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The movements behind a figure of one lot. */
+        get: operations["RecallBalance_movements"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/recalls/files": {
         parameters: {
             query?: never;
@@ -2610,94 +2698,6 @@ export interface paths {
         };
         /** The recalls by which a client was exposed, for certain or possibly. */
         get: operations["Exposures_recallsOfClient"];
-        put?: never;
-        post?: never;
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/studios/{studioId}/recalls/{recallId}/containers": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        /** Every container of the recall that is here, was looked for or was disposed of, by their ids. */
-        get: operations["RecallContainers_page"];
-        put?: never;
-        post?: never;
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/studios/{studioId}/recalls/{recallId}/containers/{containerId}/findings": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /** Records that a container was found, and puts it aside, or that it was not. In a drill nothing is moved. */
-        post: operations["RecallContainers_find"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/studios/{studioId}/recalls/{recallId}/containers/{containerId}/dispositions": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /** Records that a container, or pieces of a box, went back or were destroyed, with a witness or a photo. */
-        post: operations["RecallContainers_dispose"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/studios/{studioId}/recalls/{recallId}/balance": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        /**
-         * The mass balance of each lot of the recall, and of the house blends in which they are: pieces exactly, volumes as
-         *     estimates, with what is not explained.
-         */
-        get: operations["RecallBalance_page"];
-        put?: never;
-        post?: never;
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/studios/{studioId}/recalls/{recallId}/balance/{lotId}/movements": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        /** The movements behind a figure of one lot. */
-        get: operations["RecallBalance_movements"];
         put?: never;
         post?: never;
         delete?: never;
@@ -6673,6 +6673,262 @@ export interface components {
             /** @description The sessions that were made. */
             rows: components["schemas"]["TakenInBookingView"][];
         };
+        ContainerFindingView: {
+            id: string;
+            /** @enum {string} */
+            result: "found" | "not found";
+            /** @description Where it was put aside; in a drill where it would have been. */
+            placeId: string | null;
+            tag: string | null;
+            photoId: string | null;
+            note: string | null;
+            occurredAt: string;
+            personId: string | null;
+        };
+        DispositionView: {
+            id: string;
+            /** @enum {string} */
+            kind: "returned" | "destroyed";
+            /** @description Null: the book had nothing left of it. */
+            movementId: string | null;
+            pieces: number;
+            /** @description An estimate. */
+            microlitres: number;
+            witnessId: string | null;
+            photoId: string | null;
+            reference: string;
+            occurredAt: string;
+            personId: string | null;
+        };
+        RecallTrayView: {
+            sessionId: string;
+            /** @description Pieces of a box that are reserved; 0: a bottle that is shared. */
+            pieces: number;
+        };
+        RecallContainerView: {
+            containerId: string;
+            labelCode: string;
+            /** @enum {string} */
+            form: "bottle" | "box";
+            /** @enum {string} */
+            state: "opened" | "sealed" | "finished" | "discarded" | "practice only";
+            productId: string;
+            productName: string;
+            shade: string | null;
+            makerName: string;
+            lotId: string;
+            lotCode: string | null;
+            useBy: string | null;
+            /**
+             * @description Of the lot of the recall that is in it; `affected` when there is one of each.
+             * @enum {string}
+             */
+            lotStanding: "affected" | "undecided";
+            /** @description Whether it is a house blend in which a lot of the recall is. */
+            throughBlend: boolean;
+            placeId: string;
+            placeName: string;
+            /** @enum {string} */
+            placeKind: "shelf" | "treatment room" | "travelling case" | "practice shelf" | "set aside";
+            /** @description The artist whose it is; null: the studio's. */
+            ownerId: string | null;
+            openedAt: string | null;
+            /** @description Left by the book. */
+            pieces: number;
+            /** @description An estimate. */
+            microlitres: number;
+            /**
+             * @description `gone`: nothing is left of it, and not by a disposition.
+             * @enum {string}
+             */
+            standing: "found" | "not found" | "not looked for" | "disposed" | "gone";
+            /** @description The latest look for it; null: nobody looked yet. */
+            finding: components["schemas"]["ContainerFindingView"] | null;
+            /** @description The earliest first, at most 100. */
+            dispositions: components["schemas"]["DispositionView"][];
+            /** @description At most 100. */
+            trays: components["schemas"]["RecallTrayView"][];
+        };
+        RecallContainerTotalsView: {
+            containers: number;
+            notLookedFor: number;
+            found: number;
+            notFound: number;
+            disposed: number;
+            gone: number;
+            /** @description Left by the book, in all. */
+            piecesLeft: number;
+            /** @description An estimate. */
+            microlitresLeft: number;
+        };
+        RecallContainerPageView: {
+            items: components["schemas"]["RecallContainerView"][];
+            /** @description Hand it in as `after` for the next page; null: this was the last. */
+            next: string | null;
+            /** @description Of all containers, whatever the page shows. */
+            totals: components["schemas"]["RecallContainerTotalsView"];
+        };
+        RecordFindingDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /**
+             * Format: uuid
+             * @description Where it was put aside: it is moved there. Only of what was found.
+             */
+            placeId?: string;
+            /** @description What was written on the tag. */
+            tag?: string;
+            /** Format: uuid */
+            photoId?: string;
+            /** @description What was seen. Of the thing and never of a client: it is kept in the clear. */
+            note?: string;
+            /** @enum {string} */
+            result: "found" | "not found";
+        };
+        RecordedFindingView: {
+            finding: components["schemas"]["ContainerFindingView"];
+            /** @description Whether it was moved to the named place; not in a drill, and not when it is gone by the record. */
+            moved: boolean;
+            /** @description What the person should know; what was seen is recorded all the same. */
+            warnings: string[];
+        };
+        RecordDispositionDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
+             */
+            occurredAt?: string;
+            /**
+             * Format: uuid
+             * @description Another person who saw it. Either a witness or a photo is needed.
+             */
+            witnessId?: string;
+            /** Format: uuid */
+            photoId?: string;
+            /** @description Number of the consignment or of the certificate of destruction. */
+            reference: string;
+            /** @description Why so. Of the thing and never of a client: it is kept in the clear. */
+            reason?: string;
+            /** @enum {string} */
+            kind: "returned" | "destroyed";
+            /** @description Of a box: so many pieces; left out: all that is left. */
+            pieces?: number;
+        };
+        RecordedDispositionView: {
+            disposition: components["schemas"]["DispositionView"];
+            warnings: string[];
+        };
+        BalanceFigureView: {
+            /**
+             * @description `counted more` and `counted fewer`: adjustments, those for more use than the book had among them.
+             * @enum {string}
+             */
+            kind: "received" | "produced" | "transferred in" | "used" | "blended" | "wasted" | "returned" | "transferred out" | "counted more" | "emptied" | "counted fewer" | "moved between boxes";
+            /** @description Exact. Positive for what the word says; 0 for what was only moved from box to box. */
+            pieces: number;
+            /** @description An estimate. */
+            microlitres: number;
+            /** @description How many movements are behind it. */
+            movements: number;
+        };
+        BalanceQuantityView: {
+            pieces: number;
+            /** @description An estimate. */
+            microlitres: number;
+        };
+        UnexplainedView: {
+            /**
+             * @description `not looked for` is still to be found; `lost on the way`: sent to another studio, where it did not arrive.
+             * @enum {string}
+             */
+            reason: "not found" | "not looked for" | "counted more" | "counted fewer" | "lost on the way" | "on ended containers";
+            pieces: number;
+            /** @description An estimate. */
+            microlitres: number;
+        };
+        OtherEndView: {
+            /** @enum {string} */
+            direction: "from" | "to";
+            studioId: string;
+            studioName: string;
+            /** @description The lot there; null while it is on its way. */
+            lotId: string | null;
+            pieces: number;
+            /** @description An estimate. */
+            microlitres: number;
+            /** @enum {string} */
+            state: "arrived" | "turned up" | "withdrawn" | "in transit";
+        };
+        LotBalanceView: {
+            lotId: string;
+            productId: string;
+            productName: string;
+            shade: string | null;
+            makerName: string;
+            lotCode: string | null;
+            useBy: string | null;
+            /**
+             * @description Of the lot of the recall that is in it.
+             * @enum {string}
+             */
+            standing: "affected" | "undecided";
+            /** @description Whether it is a house blend in which a lot of the recall is. */
+            isBlend: boolean;
+            figures: components["schemas"]["BalanceFigureView"][];
+            /** @description By the ledger: the sum of all movements. */
+            onHand: components["schemas"]["BalanceQuantityView"];
+            /** @description Of what is on hand: found by somebody who looked for it. */
+            found: components["schemas"]["BalanceQuantityView"];
+            /** @description All that came in, what was counted beyond it included. */
+            cameIn: components["schemas"]["BalanceQuantityView"];
+            /** @description What neither left nor was found. */
+            notAccounted: components["schemas"]["BalanceQuantityView"];
+            unexplained: components["schemas"]["UnexplainedView"][];
+            /** @description How much of the pieces is explained, whole percent rounded down; null: the book never had a piece. */
+            balancedPercent: number | null;
+            reachedThroughBlends: {
+                shareMicrolitres: number;
+            };
+            /** @description At most 200. */
+            otherEnds: components["schemas"]["OtherEndView"][];
+        };
+        BalanceTotalsView: {
+            lots: number;
+            onHand: components["schemas"]["BalanceQuantityView"];
+            found: components["schemas"]["BalanceQuantityView"];
+            cameIn: components["schemas"]["BalanceQuantityView"];
+            notAccounted: components["schemas"]["BalanceQuantityView"];
+            unexplained: components["schemas"]["UnexplainedView"][];
+            balancedPercent: number | null;
+        };
+        RecallBalanceView: {
+            /** @description The affected and the undecided lots first, house blends after them. */
+            items: components["schemas"]["LotBalanceView"][];
+            /** @description Hand it in as `after` for the next page; null: this was the last. */
+            next: string | null;
+            /** @description Of all lots of the recall, whatever the page shows. */
+            totals: components["schemas"]["BalanceTotalsView"];
+            /** @description Of all house blends in which they are. */
+            blendTotals: components["schemas"]["BalanceTotalsView"];
+        };
+        BalanceMovementPageView: {
+            items: components["schemas"]["MovementView"][];
+            /** @description Hand it in as `after` for the next page; null: this was the last. */
+            next: string | null;
+        };
         ReadNoticeFileDto: {
             /** @description As it stands in the file, up to 4,000,000 characters. */
             text: string;
@@ -7390,262 +7646,6 @@ export interface components {
             items: components["schemas"]["ClientRecallView"][];
             /** @description More recalls than are looked through name what this client was treated with; the oldest are left out. */
             moreRecalls: boolean;
-        };
-        ContainerFindingView: {
-            id: string;
-            /** @enum {string} */
-            result: "found" | "not found";
-            /** @description Where it was put aside; in a drill where it would have been. */
-            placeId: string | null;
-            tag: string | null;
-            photoId: string | null;
-            note: string | null;
-            occurredAt: string;
-            personId: string | null;
-        };
-        DispositionView: {
-            id: string;
-            /** @enum {string} */
-            kind: "returned" | "destroyed";
-            /** @description Null: the book had nothing left of it. */
-            movementId: string | null;
-            pieces: number;
-            /** @description An estimate. */
-            microlitres: number;
-            witnessId: string | null;
-            photoId: string | null;
-            reference: string;
-            occurredAt: string;
-            personId: string | null;
-        };
-        RecallTrayView: {
-            sessionId: string;
-            /** @description Pieces of a box that are reserved; 0: a bottle that is shared. */
-            pieces: number;
-        };
-        RecallContainerView: {
-            containerId: string;
-            labelCode: string;
-            /** @enum {string} */
-            form: "bottle" | "box";
-            /** @enum {string} */
-            state: "opened" | "sealed" | "finished" | "discarded" | "practice only";
-            productId: string;
-            productName: string;
-            shade: string | null;
-            makerName: string;
-            lotId: string;
-            lotCode: string | null;
-            useBy: string | null;
-            /**
-             * @description Of the lot of the recall that is in it; `affected` when there is one of each.
-             * @enum {string}
-             */
-            lotStanding: "affected" | "undecided";
-            /** @description Whether it is a house blend in which a lot of the recall is. */
-            throughBlend: boolean;
-            placeId: string;
-            placeName: string;
-            /** @enum {string} */
-            placeKind: "shelf" | "treatment room" | "travelling case" | "practice shelf" | "set aside";
-            /** @description The artist whose it is; null: the studio's. */
-            ownerId: string | null;
-            openedAt: string | null;
-            /** @description Left by the book. */
-            pieces: number;
-            /** @description An estimate. */
-            microlitres: number;
-            /**
-             * @description `gone`: nothing is left of it, and not by a disposition.
-             * @enum {string}
-             */
-            standing: "found" | "not found" | "not looked for" | "disposed" | "gone";
-            /** @description The latest look for it; null: nobody looked yet. */
-            finding: components["schemas"]["ContainerFindingView"] | null;
-            /** @description The earliest first, at most 100. */
-            dispositions: components["schemas"]["DispositionView"][];
-            /** @description At most 100. */
-            trays: components["schemas"]["RecallTrayView"][];
-        };
-        RecallContainerTotalsView: {
-            containers: number;
-            notLookedFor: number;
-            found: number;
-            notFound: number;
-            disposed: number;
-            gone: number;
-            /** @description Left by the book, in all. */
-            piecesLeft: number;
-            /** @description An estimate. */
-            microlitresLeft: number;
-        };
-        RecallContainerPageView: {
-            items: components["schemas"]["RecallContainerView"][];
-            /** @description Hand it in as `after` for the next page; null: this was the last. */
-            next: string | null;
-            /** @description Of all containers, whatever the page shows. */
-            totals: components["schemas"]["RecallContainerTotalsView"];
-        };
-        RecordFindingDto: {
-            /**
-             * Format: uuid
-             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
-             */
-            id: string;
-            /**
-             * Format: date-time
-             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
-             */
-            occurredAt?: string;
-            /**
-             * Format: uuid
-             * @description Where it was put aside: it is moved there. Only of what was found.
-             */
-            placeId?: string;
-            /** @description What was written on the tag. */
-            tag?: string;
-            /** Format: uuid */
-            photoId?: string;
-            /** @description What was seen. Of the thing and never of a client: it is kept in the clear. */
-            note?: string;
-            /** @enum {string} */
-            result: "found" | "not found";
-        };
-        RecordedFindingView: {
-            finding: components["schemas"]["ContainerFindingView"];
-            /** @description Whether it was moved to the named place; not in a drill, and not when it is gone by the record. */
-            moved: boolean;
-            /** @description What the person should know; what was seen is recorded all the same. */
-            warnings: string[];
-        };
-        RecordDispositionDto: {
-            /**
-             * Format: uuid
-             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
-             */
-            id: string;
-            /**
-             * Format: date-time
-             * @description When it happened by the device's clock, ISO 8601 with Z or an offset; left out: now.
-             */
-            occurredAt?: string;
-            /**
-             * Format: uuid
-             * @description Another person who saw it. Either a witness or a photo is needed.
-             */
-            witnessId?: string;
-            /** Format: uuid */
-            photoId?: string;
-            /** @description Number of the consignment or of the certificate of destruction. */
-            reference: string;
-            /** @description Why so. Of the thing and never of a client: it is kept in the clear. */
-            reason?: string;
-            /** @enum {string} */
-            kind: "returned" | "destroyed";
-            /** @description Of a box: so many pieces; left out: all that is left. */
-            pieces?: number;
-        };
-        RecordedDispositionView: {
-            disposition: components["schemas"]["DispositionView"];
-            warnings: string[];
-        };
-        BalanceFigureView: {
-            /**
-             * @description `counted more` and `counted fewer`: adjustments, those for more use than the book had among them.
-             * @enum {string}
-             */
-            kind: "received" | "produced" | "transferred in" | "used" | "blended" | "wasted" | "returned" | "transferred out" | "counted more" | "emptied" | "counted fewer" | "moved between boxes";
-            /** @description Exact. Positive for what the word says; 0 for what was only moved from box to box. */
-            pieces: number;
-            /** @description An estimate. */
-            microlitres: number;
-            /** @description How many movements are behind it. */
-            movements: number;
-        };
-        BalanceQuantityView: {
-            pieces: number;
-            /** @description An estimate. */
-            microlitres: number;
-        };
-        UnexplainedView: {
-            /**
-             * @description `not looked for` is still to be found; `lost on the way`: sent to another studio, where it did not arrive.
-             * @enum {string}
-             */
-            reason: "not found" | "not looked for" | "counted more" | "counted fewer" | "lost on the way" | "on ended containers";
-            pieces: number;
-            /** @description An estimate. */
-            microlitres: number;
-        };
-        OtherEndView: {
-            /** @enum {string} */
-            direction: "from" | "to";
-            studioId: string;
-            studioName: string;
-            /** @description The lot there; null while it is on its way. */
-            lotId: string | null;
-            pieces: number;
-            /** @description An estimate. */
-            microlitres: number;
-            /** @enum {string} */
-            state: "arrived" | "turned up" | "withdrawn" | "in transit";
-        };
-        LotBalanceView: {
-            lotId: string;
-            productId: string;
-            productName: string;
-            shade: string | null;
-            makerName: string;
-            lotCode: string | null;
-            useBy: string | null;
-            /**
-             * @description Of the lot of the recall that is in it.
-             * @enum {string}
-             */
-            standing: "affected" | "undecided";
-            /** @description Whether it is a house blend in which a lot of the recall is. */
-            isBlend: boolean;
-            figures: components["schemas"]["BalanceFigureView"][];
-            /** @description By the ledger: the sum of all movements. */
-            onHand: components["schemas"]["BalanceQuantityView"];
-            /** @description Of what is on hand: found by somebody who looked for it. */
-            found: components["schemas"]["BalanceQuantityView"];
-            /** @description All that came in, what was counted beyond it included. */
-            cameIn: components["schemas"]["BalanceQuantityView"];
-            /** @description What neither left nor was found. */
-            notAccounted: components["schemas"]["BalanceQuantityView"];
-            unexplained: components["schemas"]["UnexplainedView"][];
-            /** @description How much of the pieces is explained, whole percent rounded down; null: the book never had a piece. */
-            balancedPercent: number | null;
-            reachedThroughBlends: {
-                shareMicrolitres: number;
-            };
-            /** @description At most 200. */
-            otherEnds: components["schemas"]["OtherEndView"][];
-        };
-        BalanceTotalsView: {
-            lots: number;
-            onHand: components["schemas"]["BalanceQuantityView"];
-            found: components["schemas"]["BalanceQuantityView"];
-            cameIn: components["schemas"]["BalanceQuantityView"];
-            notAccounted: components["schemas"]["BalanceQuantityView"];
-            unexplained: components["schemas"]["UnexplainedView"][];
-            balancedPercent: number | null;
-        };
-        RecallBalanceView: {
-            /** @description The affected and the undecided lots first, house blends after them. */
-            items: components["schemas"]["LotBalanceView"][];
-            /** @description Hand it in as `after` for the next page; null: this was the last. */
-            next: string | null;
-            /** @description Of all lots of the recall, whatever the page shows. */
-            totals: components["schemas"]["BalanceTotalsView"];
-            /** @description Of all house blends in which they are. */
-            blendTotals: components["schemas"]["BalanceTotalsView"];
-        };
-        BalanceMovementPageView: {
-            items: components["schemas"]["MovementView"][];
-            /** @description Hand it in as `after` for the next page; null: this was the last. */
-            next: string | null;
         };
         AudienceTotalsView: {
             toTell: number;
@@ -13873,6 +13873,191 @@ export interface operations {
             };
         };
     };
+    RecallContainers_page: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+                /** @description Only those that stand so; left out: all. */
+                standing?: "not looked for" | "found" | "not found" | "disposed" | "gone";
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallContainerPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallContainers_find: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+                containerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RecordFindingDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecordedFindingView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallContainers_dispose: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+                containerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RecordDispositionDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecordedDispositionView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallBalance_page: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecallBalanceView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    RecallBalance_movements: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+                /** @description Only the movements behind one figure; left out: all of the lot. */
+                kind?: "received" | "produced" | "transferred in" | "counted more" | "used" | "emptied" | "blended" | "wasted" | "returned" | "transferred out" | "counted fewer" | "moved between boxes";
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                recallId: string;
+                lotId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BalanceMovementPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     NoticeFiles_read: {
         parameters: {
             query?: never;
@@ -14543,191 +14728,6 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ClientRecallsView"];
-                };
-            };
-            /** @description Anything else */
-            default: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    RecallContainers_page: {
-        parameters: {
-            query?: {
-                /** @description The `next` of the page before. */
-                after?: string;
-                /** @description How many at most, 1 to 200. */
-                limit?: number;
-                /** @description Only those that stand so; left out: all. */
-                standing?: "not looked for" | "found" | "not found" | "disposed" | "gone";
-            };
-            header?: never;
-            path: {
-                studioId: string;
-                recallId: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["RecallContainerPageView"];
-                };
-            };
-            /** @description Anything else */
-            default: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    RecallContainers_find: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path: {
-                studioId: string;
-                recallId: string;
-                containerId: string;
-            };
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["RecordFindingDto"];
-            };
-        };
-        responses: {
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["RecordedFindingView"];
-                };
-            };
-            /** @description Anything else */
-            default: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    RecallContainers_dispose: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path: {
-                studioId: string;
-                recallId: string;
-                containerId: string;
-            };
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["RecordDispositionDto"];
-            };
-        };
-        responses: {
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["RecordedDispositionView"];
-                };
-            };
-            /** @description Anything else */
-            default: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    RecallBalance_page: {
-        parameters: {
-            query?: {
-                /** @description The `next` of the page before. */
-                after?: string;
-                /** @description How many at most, 1 to 200. */
-                limit?: number;
-            };
-            header?: never;
-            path: {
-                studioId: string;
-                recallId: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["RecallBalanceView"];
-                };
-            };
-            /** @description Anything else */
-            default: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    RecallBalance_movements: {
-        parameters: {
-            query?: {
-                /** @description The `next` of the page before. */
-                after?: string;
-                /** @description How many at most, 1 to 200. */
-                limit?: number;
-                /** @description Only the movements behind one figure; left out: all of the lot. */
-                kind?: "received" | "produced" | "transferred in" | "counted more" | "used" | "emptied" | "blended" | "wasted" | "returned" | "transferred out" | "counted fewer" | "moved between boxes";
-            };
-            header?: never;
-            path: {
-                studioId: string;
-                recallId: string;
-                lotId: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["BalanceMovementPageView"];
                 };
             };
             /** @description Anything else */
