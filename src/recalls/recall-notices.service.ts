@@ -12,7 +12,12 @@ import type { PageDto } from '../platform/request.dto.js';
 import { RecallConditions } from './recall-conditions.service.js';
 import { RecallNotice, RecallNoticeDismissal } from './recall-notice.entity.js';
 import type { DismissNoticeDto, StatedRecallDto } from './recalls.dto.js';
-import type { RecallNoticeView, WaitingNoticePageView, WaitingNoticeView } from './recalls.views.js';
+import type {
+  NoticeDismissalView,
+  RecallNoticeView,
+  WaitingNoticePageView,
+  WaitingNoticeView,
+} from './recalls.views.js';
 import type { NoticeSource } from './vocabulary.js';
 
 /** A notice that is to be kept. */
@@ -86,13 +91,18 @@ export class RecallNotices {
 
   /** @throws Problem not-found */
   async show({ studioId }: Actor, noticeId: string): Promise<RecallNoticeView> {
-    const [row] = await this.database.read<RecallNoticeView>(
+    const [row] = await this.database.read<Omit<RecallNoticeView, 'dismissal'>>(
       `SELECT id, source, reference, text, occurred_at AS "occurredAt", person_id AS "personId"
        FROM recall_notice WHERE studio_id = $1 AND id = $2`,
       [studioId, noticeId],
     );
     if (!row) throw notFound('recall notice', noticeId);
-    return row;
+    const [dismissal = null] = await this.database.read<NoticeDismissalView>(
+      `SELECT reason, occurred_at AS "occurredAt", person_id AS "personId" FROM recall_notice_dismissal
+       WHERE studio_id = $1 AND notice_id = $2`,
+      [studioId, noticeId],
+    );
+    return { ...row, dismissal };
   }
 
   /** Published notices that met something here and that nobody has answered yet, the latest first. */

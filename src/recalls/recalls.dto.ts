@@ -1,9 +1,10 @@
-import { ArrayMaxSize, IsArray, IsBoolean, IsIn, IsString, Length } from 'class-validator';
+import { ArrayMaxSize, IsArray, IsBoolean, IsIn } from 'class-validator';
 import { MayBeLeftOut } from '../platform/may-be-left-out.js';
 import { NamedId } from '../platform/named-id.js';
 import { Nested } from '../platform/nested.js';
 import { IsPlainDate } from '../platform/plain-date.js';
 import { PlainText } from '../platform/plain-text.js';
+import { RawText } from '../platform/raw-text.js';
 import { EventDto, PageDto } from '../platform/request.dto.js';
 import { LotScopeDto, NoticeDto } from './scope/scope.dto.js';
 import { lotDecisions, recallStates } from './vocabulary.js';
@@ -23,9 +24,9 @@ export class StatedRecallDto extends EventDto {
   @MayBeLeftOut() @IsPlainDate() issuedOn?: string;
   @MayBeLeftOut() @PlainText(100) classification?: string;
   /** The risk in the words of the notice. */
-  @MayBeLeftOut() @IsString() @Length(1, 5_000) risk?: string;
+  @MayBeLeftOut() @RawText(5_000) risk?: string;
   /** What the notice offers or asks to be done. */
-  @MayBeLeftOut() @IsString() @Length(1, 5_000) remedy?: string;
+  @MayBeLeftOut() @RawText(5_000) remedy?: string;
   /** Which of the lots that are only possibly meant are held too; left out: all of them. */
   @MayBeLeftOut() @IsIn(heldPossible) holdPossible?: (typeof heldPossible)[number];
   /** Those that were chosen. */
@@ -70,7 +71,7 @@ export class RecallPageDto extends PageDto {
 }
 
 export class ReadNoticeDto {
-  @IsString() @Length(1, 1_048_576) text: string;
+  @RawText(1_048_576) text: string;
 }
 
 export class MatchScopeDto {

@@ -251,6 +251,12 @@ export class RecallLotPageView {
   next: string | null;
 }
 
+export class NoticeDismissalView {
+  reason: string;
+  occurredAt: string;
+  personId: string | null;
+}
+
 export class RecallNoticeView {
   id: string;
   source: 'pasted' | 'entered' | 'csv' | 'enforcement json' | 'safety gate xml' | 'fetched';
@@ -259,6 +265,8 @@ export class RecallNoticeView {
   text: string;
   occurredAt: string;
   personId: string | null;
+  /** Set when somebody found that nothing is to be done. */
+  dismissal: NoticeDismissalView | null;
 }
 
 /** A published notice that met something here. */

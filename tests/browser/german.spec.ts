@@ -114,7 +114,7 @@ describe.skipIf(!hasChromium)('the app for a German reader', () => {
       for (const path of places) {
         await page.goto(`${place}/${path}`);
         await page.getByRole('heading', { level: 1 }).waitFor();
-        await page.getByText('Wird geladen …').waitFor({ state: 'detached' });
+        await expect.poll(() => page.getByText('Wird geladen …').count()).toBe(0);
         found[path] = await englishOn(page);
       }
       expect(found).toEqual(Object.fromEntries(places.map((path) => [path, []])));

@@ -23,7 +23,7 @@ import { liveWholeLife } from '../support/whole-life/whole-life.js';
 // files that are not what they claim.
 
 /** In the soak all that there are, else so many of them, chosen anew each time. */
-const share = process.env.SOAK ? 1 : 0.5;
+const share = process.env.SOAK ? 1 : 0.3;
 const fewest = 2_000 * share;
 const fewestPerRoute = 2;
 /** The first requests make the process grow to what it needs. */

@@ -82,7 +82,7 @@ describe.each(engines)('a recall, on %s', (engine) => {
     const other = await receive(service, studio, { productId: studio.umberId, code: 'ZZ-955' });
     const opened = await open({
       title: 'Umber of Halden',
-      notice: { source: 'pasted', text: 'Umber, lot HA-200\n\0 with an odd sign' },
+      notice: { source: 'pasted', text: 'Umber, lot HA-200\n\t with an odd \u202E sign' },
       scope: scopeOf('HA-200'),
       reference: 'R-1',
       risk: 'Microbial contamination.',
@@ -106,7 +106,7 @@ describe.each(engines)('a recall, on %s', (engine) => {
     });
     const noticeId = view.scopes[0]?.noticeId;
     const notice = await service.seen<{ text: string }>(`/recalls/notices/${noticeId}`);
-    expect(notice.text).toBe('Umber, lot HA-200\n\uFFFD with an odd sign');
+    expect(notice.text).toBe('Umber, lot HA-200\n\t with an odd \u202E sign');
   });
 
   it('leaves possible lots alone when a person says so, or holds only those that were chosen', async () => {

@@ -20,7 +20,7 @@ import { exportLog } from '../support/exported-log.js';
 import { type DataPlace, databasePlace, type PlainRow, type PlainValue } from '../support/plain-sql.js';
 import { propertySettings } from '../support/property-settings.js';
 import { copyOfRecord } from '../support/record-copy.js';
-import { engines, type RunningService, startService, type TestedEngine } from '../support/service.js';
+import { type RunningService, startService, type TestedEngine, usualEngine } from '../support/service.js';
 import { StockedStudio } from '../support/stocked-studio.js';
 import { Store } from '../support/store.js';
 import { markedTexts } from '../support/whole-life/texts.js';
@@ -141,7 +141,7 @@ interface Attempt {
   isSameRow: boolean;
 }
 
-describe.each(engines)(
+describe.each(usualEngine)(
   'a record that somebody changed past the service, on %s',
   { timeout: 300_000 },
   (engine) => {

@@ -1,6 +1,4 @@
-import { applyDecorators } from '@nestjs/common';
-import { ApiProperty } from '@nestjs/swagger';
-import { IsString, Length, Matches, NotContains } from 'class-validator';
+import { RawText } from '../raw-text.js';
 import { WriteDto } from '../request.dto.js';
 
 /** So long may a file be; the largest body that is read, 1 MiB, holds it when few characters are beyond ASCII. */
@@ -8,17 +6,10 @@ export const maximumFileCharacters = 500_000;
 
 /** The text of a file as it stands in it. What it holds is judged cell by cell, so that faults are told by row. */
 export function FileText(): PropertyDecorator {
-  return applyDecorators(
-    IsString(),
-    Length(1, maximumFileCharacters),
-    NotContains('\0', {
-      message: 'The file is no text: it holds the character NUL. Save it as CSV or iCalendar.',
-    }),
-    Matches(/^\P{Cs}*$/u, {
-      message: 'The file is damaged: it holds halves of characters. Save it anew as UTF-8.',
-    }),
-    ApiProperty({ minLength: 1, maxLength: maximumFileCharacters }),
-  );
+  return RawText(maximumFileCharacters, {
+    nul: 'The file is no text: it holds the character NUL. Save it as CSV or iCalendar.',
+    halves: 'The file is damaged: it holds halves of characters. Save it anew as UTF-8.',
+  });
 }
 
 /** A file to be judged; nothing is written. */

@@ -1,6 +1,6 @@
-import { ApiProperty } from '@nestjs/swagger';
-import { IsIn, IsInt, IsString, Length, Matches, Max, Min, NotContains } from 'class-validator';
+import { IsIn, IsInt, Max, Min } from 'class-validator';
 import { MayBeLeftOut } from '../../platform/may-be-left-out.js';
+import { RawText } from '../../platform/raw-text.js';
 import { type NoticeFileKind, noticeFileKinds } from './notice-record.js';
 
 /** So long may a file of notices be. */
@@ -12,13 +12,10 @@ export class ReadNoticeFileDto {
   @IsIn(noticeFileKinds) kind: NoticeFileKind;
 
   /** As it stands in the file, up to 4,000,000 characters. */
-  @IsString()
-  @Length(1, maximumNoticeFileCharacters)
-  @NotContains('\0', { message: 'The file is no text: it holds the character NUL. Save it as UTF-8.' })
-  @Matches(/^\P{Cs}*$/u, {
-    message: 'The file is damaged: it holds halves of characters. Save it anew as UTF-8.',
+  @RawText(maximumNoticeFileCharacters, {
+    nul: 'The file is no text: it holds the character NUL. Save it as UTF-8.',
+    halves: 'The file is damaged: it holds halves of characters. Save it anew as UTF-8.',
   })
-  @ApiProperty({ minLength: 1, maxLength: maximumNoticeFileCharacters })
   text: string;
 
   /** From which notice of the file on, by the `next` of the answer before; left out: from the first. */

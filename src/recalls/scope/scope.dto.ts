@@ -1,9 +1,10 @@
-import { ArrayMaxSize, IsArray, IsBoolean, IsIn, IsString, Length, Matches } from 'class-validator';
+import { ArrayMaxSize, IsArray, IsBoolean, IsIn, IsString, Matches } from 'class-validator';
 import { MayBeLeftOut } from '../../platform/may-be-left-out.js';
 import { NamedId } from '../../platform/named-id.js';
 import { Nested, NestedList } from '../../platform/nested.js';
 import { IsPlainDate } from '../../platform/plain-date.js';
 import { PlainText } from '../../platform/plain-text.js';
+import { RawText } from '../../platform/raw-text.js';
 
 /** So many products a scope may name. */
 export const maximumItems = 200;
@@ -56,6 +57,6 @@ export class NoticeDto {
   @IsIn(['pasted', 'entered', 'csv', 'enforcement json', 'safety gate xml'])
   source: 'pasted' | 'entered' | 'csv' | 'enforcement json' | 'safety gate xml';
   @MayBeLeftOut() @PlainText(200) reference?: string;
-  /** Kept as it came, but for NUL, which the database cannot hold. */
-  @IsString() @Length(1, 1_048_576) text: string;
+  /** Kept as it came. */
+  @RawText(1_048_576) text: string;
 }

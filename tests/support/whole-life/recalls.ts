@@ -34,6 +34,7 @@ export async function liveRecalls(
 ): Promise<void> {
   const goods = await receiveGoods(service, texts, register);
   const { id, noticeId } = await openFromNotice(service, texts, register, goods);
+  await receiveLater(service, texts, register, goods);
   await decideAndPutAside(service, texts, people, id, goods);
   await tellPeople(service, texts, people, clients, id);
   await service.made(`/recalls/${id}/steps`, { step: 'messages prepared' });
@@ -69,6 +70,24 @@ async function receiveGoods(
   return { placeId: place.id, certain: await receive('recalled'), possible: await receive('recaled') };
 }
 
+/** What is recalled arrives once more, and is caught. */
+async function receiveLater(
+  service: RecordingService,
+  texts: Texts,
+  register: LivedRegister,
+  { placeId }: RecalledGoods,
+): Promise<void> {
+  await service.made<ReceiptView>('/deliveries', {
+    ...{ origin: 'purchase', supplierId: register.supplierId },
+    lines: [
+      {
+        ...{ productId: register.umberId, codes: [{ kind: 'lot', code: texts('recalled') }] },
+        ...{ useBy: '2099-11-30', sameCodeDecision: 'separate lot', quantity: 1, placeId },
+      },
+    ],
+  });
+}
+
 async function openFromNotice(
   service: RecordingService,
   texts: Texts,
@@ -80,9 +99,10 @@ async function openFromNotice(
     ...{ makerName: texts('maker named'), productName: texts('product named'), shade: texts('shade named') },
     ...{ gtins: [register.linerGtin], productIds: [register.umberId], openEnded: false },
   };
+  const range = { kind: 'code range', from: texts('from'), through: texts('through') };
   const useBy = { from: '2099-01-01', through: '2099-12-31' };
   const scope = {
-    items: [{ ...item, lots: [{ kind: 'code', code: texts('recalled'), useBy }] }],
+    items: [{ ...item, lots: [{ kind: 'code', code: texts('recalled'), useBy }, range] }],
   };
   await service.made('/recalls/readings', { id: undefined, text });
   await service.made('/recalls/matches', { id: undefined, scope });
@@ -99,14 +119,17 @@ async function openFromNotice(
     ...{ holdPossible: 'chosen', heldLotIds: [goods.possible.lot.id] },
     notice: { source: 'pasted', reference: texts('notice reference'), text },
   });
-  const range = { kind: 'code range', from: texts('from'), through: texts('through') };
   const made = { kind: 'manufactured', manufactured: { from: '2020-01-01', through: '2020-01-02' } };
   const first = await service.seen<RecallView>(`/recalls/${opened.id}`);
   const noticeId = first.scopes.map((one) => one.noticeId).find((one) => one !== null) ?? '';
   await service.made(`/recalls/${opened.id}/scopes`, {
     ...{ ...said, noticeId, reason: texts('widened'), releaseUnmet: false },
     ...{ holdPossible: 'chosen', heldLotIds: [goods.possible.lot.id] },
-    scope: { items: [{ ...item, lots: [...(scope.items[0]?.lots ?? []), range, made] }] },
+    scope: { items: [{ ...item, lots: [...(scope.items[0]?.lots ?? []), made] }] },
+  });
+  await service.made(`/recalls/${opened.id}/scopes`, {
+    ...{ scope, reason: texts('corrected') },
+    notice: { source: 'entered', reference: texts('second reference'), text: texts('second notice') },
   });
   await service.made(`/recalls/notices/${noticeId}/dismissal`, { reason: texts('answered already') });
   return { id: opened.id, noticeId };
