@@ -27,6 +27,7 @@ const readByRule = [
   'POST /bookings/preview text',
   'POST /opening-stock text',
   'POST /opening-stock/preview text',
+  'POST /recalls/files text',
   'PUT /procedures/{procedureId}/kit-list items.*.configuration',
 ];
 

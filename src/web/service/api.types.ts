@@ -7127,6 +7127,11 @@ export interface components {
             items: components["schemas"]["WaitingNoticeView"][];
             next: string | null;
         };
+        NoticeDismissalView: {
+            reason: string;
+            occurredAt: string;
+            personId: string | null;
+        };
         RecallNoticeView: {
             id: string;
             /** @enum {string} */
@@ -7136,6 +7141,8 @@ export interface components {
             text: string;
             occurredAt: string;
             personId: string | null;
+            /** @description Set when somebody found that nothing is to be done. */
+            dismissal: components["schemas"]["NoticeDismissalView"] | null;
         };
         DismissNoticeDto: {
             /**
@@ -7179,10 +7186,10 @@ export interface components {
         };
         NoticeDto: {
             reference?: string;
+            /** @description Kept as it came. */
+            text: string;
             /** @enum {string} */
             source: "pasted" | "entered" | "csv" | "enforcement json" | "safety gate xml";
-            /** @description Kept as it came, but for NUL, which the database cannot hold. */
-            text: string;
         };
         OpenRecallDto: {
             /**
@@ -7206,6 +7213,10 @@ export interface components {
             /** Format: date */
             issuedOn?: string;
             classification?: string;
+            /** @description The risk in the words of the notice. */
+            risk?: string;
+            /** @description What the notice offers or asks to be done. */
+            remedy?: string;
             /** @description What it is called here. */
             title: string;
             /** @description Every studio of the chain has its part; for whoever leads them all. */
@@ -7213,10 +7224,6 @@ export interface components {
             /** @description The notice as it was written. */
             notice?: components["schemas"]["NoticeDto"];
             scope: components["schemas"]["LotScopeDto"];
-            /** @description The risk in the words of the notice. */
-            risk?: string;
-            /** @description What the notice offers or asks to be done. */
-            remedy?: string;
             /**
              * @description Which of the lots that are only possibly meant are held too; left out: all of them.
              * @enum {string}
@@ -7332,6 +7339,10 @@ export interface components {
             /** Format: date */
             issuedOn?: string;
             classification?: string;
+            /** @description The risk in the words of the notice. */
+            risk?: string;
+            /** @description What the notice offers or asks to be done. */
+            remedy?: string;
             /** @description Why, such as "the maker added lots". */
             reason: string;
             /** @description Whether holds are released on lots that the new scope does not meet; left out: they stand. */
@@ -7339,10 +7350,6 @@ export interface components {
             /** @description The notice as it was written. */
             notice?: components["schemas"]["NoticeDto"];
             scope: components["schemas"]["LotScopeDto"];
-            /** @description The risk in the words of the notice. */
-            risk?: string;
-            /** @description What the notice offers or asks to be done. */
-            remedy?: string;
             /**
              * @description Which of the lots that are only possibly meant are held too; left out: all of them.
              * @enum {string}

@@ -128,7 +128,7 @@ async function openFromNotice(
     scope: { items: [{ ...item, lots: [...(scope.items[0]?.lots ?? []), made] }] },
   });
   await service.made(`/recalls/${opened.id}/scopes`, {
-    ...{ scope, reason: texts('corrected') },
+    ...{ scope, reason: texts('corrected'), holdPossible: 'none' },
     notice: { source: 'entered', reference: texts('second reference'), text: texts('second notice') },
   });
   await service.made(`/recalls/notices/${noticeId}/dismissal`, { reason: texts('answered already') });
