@@ -135,7 +135,7 @@ export class Recalls1795600000011 implements MigrationInterface {
         reasons TEXT NOT NULL,
         recorded_at TEXT NOT NULL ${isInstant('recorded_at')},
         PRIMARY KEY (studio_id, id),
-        UNIQUE (studio_id, recall_id, scope_number, lot_id),
+        UNIQUE (studio_id, recall_id, scope_number, lot_id, grade),
         FOREIGN KEY (studio_id, recall_id, scope_number) REFERENCES recall_scope (studio_id, recall_id, number),
         ${ofLot})`,
       'CREATE INDEX recall_lot_by_lot ON recall_lot (studio_id, lot_id)',

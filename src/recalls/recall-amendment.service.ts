@@ -1,11 +1,13 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../platform/actor.js';
+import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
 import { notFound, Problem } from '../platform/problem.js';
 import type { EventDto } from '../platform/request.dto.js';
 import { OtherEnds } from '../stock/transfers/other-ends.service.js';
+import { ChainHeads } from './chain/chain-heads.service.js';
 import { ChainRecalls } from './chain/chain-recalls.service.js';
 import { RecallConditions } from './recall-conditions.service.js';
 import { RecallEnding } from './recall-ending.service.js';
@@ -26,7 +28,9 @@ import { heldPossibleOf, StatedScopes } from './stated-scopes.service.js';
 @Injectable()
 export class RecallAmendment {
   constructor(
+    private readonly database: Database,
     private readonly transactions: Transactions,
+    private readonly chainHeads: ChainHeads,
     private readonly register: RecallRegister,
     private readonly notices: RecallNotices,
     private readonly statedScopes: StatedScopes,
@@ -40,6 +44,7 @@ export class RecallAmendment {
 
   /** Adds a scope, which counts from now on. A recall that had ended is open again. */
   async amend(actor: Actor, recallId: string, dto: AmendRecallDto): Promise<AmendedRecallView> {
+    await this.requireChain(actor, recallId);
     return this.write(actor, recallId, 'recalls.amend', dto, async (transaction, recall, at) => {
       refuseElsewhere(recall, actor);
       const noticeId = await this.notices.ofScope(transaction, dto, at);
@@ -56,9 +61,7 @@ export class RecallAmendment {
       if (dto.releaseUnmet === true) {
         const met = new Set(graded.map(({ lotId }) => lotId));
         const unmet = (await this.holds.heldLots(transaction, recallId)).filter((lotId) => !met.has(lotId));
-        told.push(
-          ...(await this.holds.release(transaction, recallId, { reason: dto.reason, occurredAt: at }, unmet)),
-        );
+        await this.holds.askRelease(transaction, recallId, { reason: dto.reason, occurredAt: at }, unmet);
       }
       if (noticeId !== null) await this.conditions.reevaluateNotice(transaction, noticeId);
       const certainLots = graded.filter(({ grade }) => grade === 'certain').length;
@@ -125,21 +128,32 @@ export class RecallAmendment {
     );
   }
 
-  /** Ends a recall that was no recall, or was taken back: its holds are released, the standing one too. */
+  /** Ends a recall that was no recall, or was taken back: nothing more is caught, and its holds wait for another person. */
   async withdraw(actor: Actor, recallId: string, dto: WithdrawRecallDto): Promise<WithdrawnRecallView> {
+    await this.requireChain(actor, recallId);
     return this.write(actor, recallId, 'recalls.withdraw', dto, async (transaction, recall, at) => {
       refuseElsewhere(recall, actor);
       if (recall.state === 'withdrawn') {
         throw new Problem(409, 'wrong-state', `This recall was withdrawn already, at ${recall.endedAt}.`);
       }
-      const told = await this.ending.withdraw(transaction, recall, {
+      await this.ending.withdraw(transaction, recall, {
         id: dto.id,
         reason: dto.reason,
         signedBy: actor.personId,
         occurredAt: at,
       });
-      return { told, view: { id: recallId, endedAt: at } };
+      return { told: [], view: { id: recallId, endedAt: at } };
     });
+  }
+
+  /** What is said of a chain's recall is said to every studio of it. */
+  private async requireChain(actor: Actor, recallId: string): Promise<void> {
+    const { chainWide, openedInStudioId } = await this.register.find(
+      this.database.read,
+      actor.studioId,
+      recallId,
+    );
+    if (chainWide && openedInStudioId === actor.studioId) await this.chainHeads.require(actor);
   }
 
   private async write<View>(

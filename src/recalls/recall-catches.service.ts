@@ -40,8 +40,8 @@ export class RecallCatches implements OnModuleInit {
     const { studioId, recordedAt } = transaction;
     for (const { standingHoldId, recallId, scopeNumber } of recalls) {
       const lots = caught.filter((lot) => lot.standingHoldId === standingHoldId);
-      const known = await this.knownLots(transaction, recallId, scopeNumber);
-      const fresh = lots.filter(({ lotId }) => !known.has(lotId));
+      const listed = await this.listedLots(transaction, recallId, scopeNumber);
+      const fresh = lots.filter(({ lotId, grade }) => !isListed(listed, lotId, grade));
       if (fresh.length > 0) {
         await transaction.insert(
           RecallLot,
@@ -91,7 +91,10 @@ export class RecallCatches implements OnModuleInit {
       [studioId, recall.recallId, ...ids],
     );
     const known = new Map(rows.map((row) => [row.lotId, row]));
+    const listed = await this.listedLots(transaction, recall.recallId, recall.scopeNumber);
     return lots.flatMap(({ lotId, grade }) => {
+      // What becomes a lot of the recall, or one for certain, is told of again.
+      if (!isListed(listed, lotId, grade)) return [];
       const { held = 0, decision } = known.get(lotId) ?? {};
       return held > 0 || (grade === 'possible' && decision === 'not affected') ? [lotId] : [];
     });
@@ -115,15 +118,25 @@ export class RecallCatches implements OnModuleInit {
     );
   }
 
-  private async knownLots(
+  /** The grades under which each lot of the scope is listed, by lot id. */
+  private async listedLots(
     transaction: Transaction,
     recallId: string,
     scopeNumber: number,
-  ): Promise<Set<string>> {
-    const rows = await transaction.query<{ lotId: string }>(
-      'SELECT lot_id AS "lotId" FROM recall_lot WHERE studio_id = $1 AND recall_id = $2 AND scope_number = $3',
+  ): Promise<Map<string, Set<string>>> {
+    const rows = await transaction.query<{ lotId: string; grade: string }>(
+      `SELECT lot_id AS "lotId", grade FROM recall_lot
+       WHERE studio_id = $1 AND recall_id = $2 AND scope_number = $3`,
       [transaction.studioId, recallId, scopeNumber],
     );
-    return new Set(rows.map(({ lotId }) => lotId));
+    const listed = new Map<string, Set<string>>();
+    for (const { lotId, grade } of rows) listed.set(lotId, (listed.get(lotId) ?? new Set()).add(grade));
+    return listed;
   }
+}
+
+/** Whether a lot is listed with no weaker a grade. */
+function isListed(listed: Map<string, Set<string>>, lotId: string, grade: MetLot['grade']): boolean {
+  const grades = listed.get(lotId);
+  return grades !== undefined && (grade === 'possible' || grades.has('certain'));
 }

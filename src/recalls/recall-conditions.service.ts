@@ -4,6 +4,8 @@ import { ConditionEvaluators } from '../alerts/condition-evaluators.service.js';
 import type { OpenCondition } from '../alerts/open-condition.js';
 import type { Transaction } from '../platform/database/transaction.js';
 
+import { surestGrade } from './recall-lots.query.js';
+
 const recallOpen = 'recall open';
 const noticeFound = 'recall notice found';
 
@@ -56,11 +58,11 @@ export class RecallConditions implements OnModuleInit {
       `SELECT recall.id, recall.title,
          (SELECT count(*) FROM recall_lot
           WHERE recall_lot.studio_id = $1 AND recall_lot.recall_id = recall.id
-            AND recall_lot.scope_number = latest.number
+            AND recall_lot.scope_number = latest.number AND ${surestGrade}
             AND (recall_lot.grade = 'certain' OR ${decision} = 'affected')) AS "affectedLots",
          (SELECT count(*) FROM recall_lot
           WHERE recall_lot.studio_id = $1 AND recall_lot.recall_id = recall.id
-            AND recall_lot.scope_number = latest.number
+            AND recall_lot.scope_number = latest.number AND ${surestGrade}
             AND recall_lot.grade = 'possible' AND ${decision} IS NULL) AS "undecidedLots"
        FROM recall CROSS JOIN (
          SELECT recall_id, max(number) AS number FROM recall_scope WHERE studio_id = $1 GROUP BY recall_id) AS latest

@@ -3,7 +3,7 @@ import type { Transaction } from '../platform/database/transaction.js';
 import { Recall } from './recall.entity.js';
 import { RecallClosing } from './recall-closing.entity.js';
 import { RecallConditions } from './recall-conditions.service.js';
-import { RecallHolds, type Told } from './recall-holds.service.js';
+import { RecallHolds } from './recall-holds.service.js';
 
 export interface SaidWithdrawal {
   id: string;
@@ -21,14 +21,16 @@ export class RecallEnding {
     private readonly conditions: RecallConditions,
   ) {}
 
-  /** Releases the holds of a recall, its standing one too. @returns the studios to be told */
+  /** Ends the standing hold of a recall, and asks for the release of its holds, which takes another person. */
   async withdraw(
     transaction: Transaction,
     { id: recallId, version }: Pick<Recall, 'id' | 'version'>,
     { id, reason, signedBy, occurredAt }: SaidWithdrawal,
-  ): Promise<Told> {
+  ): Promise<void> {
     const { studioId, recordedAt, actor } = transaction;
-    const told = await this.holds.release(transaction, recallId, { reason, occurredAt });
+    // Nothing is caught between the look at the holds and the end of the standing one.
+    await transaction.lockStudio();
+    await this.holds.askRelease(transaction, recallId, { reason, occurredAt });
     await this.holds.endStanding(transaction, recallId, reason, occurredAt);
     await transaction.change(Recall, 'recall', { studioId, id: recallId }, version, {
       state: 'withdrawn',
@@ -50,7 +52,6 @@ export class RecallEnding {
       via: actor.via,
     });
     await this.conditions.reevaluate(transaction, recallId);
-    return told;
   }
 
   /** Opens a recall that had ended. Its next scope holds what it holds. */

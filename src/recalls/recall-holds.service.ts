@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Transaction } from '../platform/database/transaction.js';
 import { Holds } from '../stock/holds.service.js';
 import type { LotScope } from '../stock/lot-matching/lot-scope.js';
+import { ReleaseRequests } from '../stock/release-requests.service.js';
 import { StandingHolds } from '../stock/standing-holds/standing-holds.service.js';
 import { RecallHold, RecallStandingHold } from './recall-hold.entity.js';
 
@@ -22,6 +23,7 @@ export class RecallHolds {
   constructor(
     private readonly holds: Holds,
     private readonly standingHolds: StandingHolds,
+    private readonly releaseRequests: ReleaseRequests,
   ) {}
 
   /** Holds those of the lots that this recall does not hold already. */
@@ -47,16 +49,28 @@ export class RecallHolds {
     return told;
   }
 
-  /** Releases what this recall holds of the lots; left out: of all. */
+  /** Asks that what this recall holds of the lots be released, left out: of all; another person then releases it. */
+  async askRelease(
+    transaction: Transaction,
+    recallId: string,
+    said: { reason: string; occurredAt: string },
+    lotIds?: readonly string[],
+  ): Promise<void> {
+    const held = await this.open(transaction, recallId);
+    const meant = lotIds === undefined ? [...held.keys()] : lotIds;
+    const holdIds = meant.flatMap((lotId) => held.get(lotId) ?? []);
+    await this.releaseRequests.askMany(transaction, holdIds, said);
+  }
+
+  /** Releases what this recall holds of the lots. */
   async release(
     transaction: Transaction,
     recallId: string,
     { reason, occurredAt }: { reason: string; occurredAt: string },
-    lotIds?: readonly string[],
+    lotIds: readonly string[],
   ): Promise<Told> {
     const held = await this.open(transaction, recallId);
-    const meant = lotIds === undefined ? [...held.keys()] : lotIds;
-    const holdIds = meant.flatMap((lotId) => held.get(lotId) ?? []);
+    const holdIds = lotIds.flatMap((lotId) => held.get(lotId) ?? []);
     if (holdIds.length === 0) return [];
     const { told } = await this.holds.releaseMany(transaction, holdIds, { reason, occurredAt });
     return told;

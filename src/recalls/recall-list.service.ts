@@ -5,7 +5,7 @@ import { defaultPageSize, pageOf, refuseUnknownStart } from '../platform/page.js
 import { invalidField, notFound } from '../platform/problem.js';
 import type { PageDto } from '../platform/request.dto.js';
 import type { LotScope } from '../stock/lot-matching/lot-scope.js';
-import { recallLots, recallReach } from './recall-lots.query.js';
+import { recallLots, recallReach, surestGrade } from './recall-lots.query.js';
 import type { RecallPageDto } from './recalls.dto.js';
 import type {
   MatchReasonView,
@@ -26,6 +26,7 @@ const counted = (standing: string) => `(SELECT count(*) FROM recall_lot
   WHERE recall_lot.studio_id = recall.studio_id AND recall_lot.recall_id = recall.id
     AND recall_lot.scope_number = (SELECT max(number) FROM recall_scope
       WHERE recall_scope.studio_id = recall.studio_id AND recall_scope.recall_id = recall.id)
+    AND ${surestGrade}
     AND '${standing}' = CASE WHEN recall_lot.grade = 'certain' THEN 'affected' ELSE coalesce((
       SELECT decided.decision FROM recall_lot_decision AS decided
       WHERE decided.studio_id = recall.studio_id AND decided.recall_id = recall.id

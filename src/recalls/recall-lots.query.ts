@@ -1,4 +1,13 @@
 /**
+ * A row of `recall_lot` that counts: a lot that was possible at first and became certain, as its code was corrected, has two.
+ */
+export const surestGrade = `(recall_lot.grade = 'certain' OR NOT EXISTS (
+      SELECT 1 FROM recall_lot AS surer
+      WHERE surer.studio_id = recall_lot.studio_id AND surer.recall_id = recall_lot.recall_id
+        AND surer.scope_number = recall_lot.scope_number AND surer.lot_id = recall_lot.lot_id
+        AND surer.grade = 'certain'))`;
+
+/**
  * How the lots of the recall `$2` in the studio `$1` stand now, as `recall_lots (lot_id, item_index, grade, reasons,
  * standing)`: what its latest scope meets, with the latest decision on what is only possible. `standing` is `affected`,
  * `not affected` or `undecided`; certain is affected.
@@ -11,7 +20,8 @@ export const recallLots = `recall_lots AS (
         ORDER BY decided.recorded_at DESC, decided.id DESC LIMIT 1), 'undecided') END AS standing
     FROM recall_lot
     WHERE recall_lot.studio_id = $1 AND recall_lot.recall_id = $2 AND recall_lot.scope_number = (
-      SELECT max(number) FROM recall_scope WHERE studio_id = $1 AND recall_id = $2))`;
+      SELECT max(number) FROM recall_scope WHERE studio_id = $1 AND recall_id = $2)
+      AND ${surestGrade})`;
 
 /**
  * With `recallLots` before it in one `WITH RECURSIVE`: the lots in which a recall's lots are, as `recall_reach (lot_id,

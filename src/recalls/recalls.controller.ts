@@ -150,7 +150,7 @@ export class RecallsController {
     return this.amendment.decide(actor, recallId, lotId, dto);
   }
 
-  /** Withdraws a recall: its holds are released. */
+  /** Withdraws a recall: nothing more is caught, and the release of its holds is asked for. */
   @Needs('answer recalls')
   @Post(':recallId/withdrawal')
   withdraw(

@@ -32,7 +32,7 @@ export class StatedRecallDto extends EventDto {
   /** Those that were chosen. */
   @MayBeLeftOut()
   @IsArray()
-  @ArrayMaxSize(5_000)
+  @ArrayMaxSize(1_000)
   @NamedId({ each: true })
   heldLotIds?: string[];
 }
@@ -47,7 +47,7 @@ export class OpenRecallDto extends StatedRecallDto {
 export class AmendRecallDto extends StatedRecallDto {
   /** Why, such as "the maker added lots". */
   @PlainText(500) reason: string;
-  /** Whether holds are released on lots that the new scope does not meet; left out: they stand. */
+  /** Whether the release of holds on lots that the new scope does not meet is asked for; another person releases them. */
   @MayBeLeftOut() @IsBoolean() releaseUnmet?: boolean;
 }
 

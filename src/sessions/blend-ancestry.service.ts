@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { Database, placeholders } from '../platform/database/database.js';
+import { Database, placeholders, type Read } from '../platform/database/database.js';
 import type { Pouring } from './lots-in-use.js';
 
 /** What house blends were made of, and what was made of lots, at any depth, in one question each. */
@@ -12,19 +12,20 @@ export class BlendAncestry {
     return this.pourings(studioId, lotIds, { from: 'parent_lot_id', to: 'lot_id' });
   }
 
-  /** Every pouring into the lots and into all that they were made of. */
-  pouringsInto(studioId: string, lotIds: readonly string[]): Promise<Pouring[]> {
-    return this.pourings(studioId, lotIds, { from: 'lot_id', to: 'parent_lot_id' });
+  /** Every pouring into the lots and into all that they were made of. @param read in a transaction, its own */
+  pouringsInto(studioId: string, lotIds: readonly string[], read?: Read): Promise<Pouring[]> {
+    return this.pourings(studioId, lotIds, { from: 'lot_id', to: 'parent_lot_id' }, read);
   }
 
   private async pourings(
     studioId: string,
     lotIds: readonly string[],
     { from, to }: { from: string; to: string },
+    read: Read = this.database.read,
   ): Promise<Pouring[]> {
     const ids = [...new Set(lotIds)];
     if (ids.length === 0) return [];
-    return this.database.read<Pouring>(
+    return read<Pouring>(
       `WITH RECURSIVE reached (lot_id) AS (
          SELECT id FROM lot WHERE studio_id = $1 AND id IN (${placeholders(ids)})
          UNION

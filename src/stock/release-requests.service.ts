@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { v7 as uuidv7 } from 'uuid';
 import { localDay } from '../identity/local-day.js';
 import { roleMay, roles } from '../identity/permissions.js';
 import type { Actor } from '../platform/actor.js';
@@ -76,6 +77,24 @@ export class ReleaseRequests {
           releaseSeenBy: null,
         };
       },
+    );
+  }
+
+  /** Asks for the release of many holds in the caller's transaction; another person then releases each. */
+  async askMany(
+    transaction: Transaction,
+    holdIds: readonly string[],
+    { reason, occurredAt: at }: Pick<HoldReleaseRequest, 'reason' | 'occurredAt'>,
+  ): Promise<void> {
+    if (holdIds.length === 0) return;
+    const { studioId, recordedAt, actor } = transaction;
+    const { personId, via } = actor;
+    await transaction.insert(
+      HoldReleaseRequest,
+      holdIds.map((holdId) => ({
+        ...{ studioId, id: uuidv7(), holdId, recordedAt, personId, via },
+        ...{ reason, photoId: null, occurredAt: at },
+      })),
     );
   }
 

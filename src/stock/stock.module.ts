@@ -195,6 +195,7 @@ export const stockEntities = [
     LotsEverHeld,
     OtherEnds,
     Photos,
+    ReleaseRequests,
     Reservations,
     SentGoods,
     StandingHoldFollowers,

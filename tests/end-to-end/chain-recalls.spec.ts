@@ -82,7 +82,8 @@ describe.each(engines)('a recall for a whole chain, on %s', (engine) => {
       state: 'withdrawn',
       withdrawalReason: 'A mistake of the maker',
     });
-    expect(await heldThere(theirs.lot.id)).toEqual([]);
+    const [asked] = await heldThere(theirs.lot.id);
+    expect(asked?.releaseRequest).toMatchObject({ personId: null, reason: 'A mistake of the maker' });
     await here.made(`/recalls/${id}/scopes`, { scope: scopeOf('BRN/55'), reason: 'It was none' });
     expect(await partThere(id)).toMatchObject({ state: 'open', scopeNumber: 3, affectedLots: 1 });
     expect(await heldThere(theirs.lot.id)).toHaveLength(1);
@@ -102,7 +103,8 @@ describe.each(engines)('a recall for a whole chain, on %s', (engine) => {
     expect(await third.seen<RecallView>(`/recalls/${id}`)).toMatchObject({ affectedLots: 1, caughtLots: 1 });
   });
 
-  it('is not opened by somebody who does not lead every studio, and nothing is written then', async () => {
+  it('is neither opened, amended nor withdrawn by somebody who does not lead every studio', async () => {
+    const { id } = await open('KUM-4471');
     await store.makeStudio(undefined, (await store.ownerOf(here.studioId)).chainId);
     const answer = await here.post<ProblemBody>('/recalls', {
       title: 'Mine',
@@ -113,5 +115,9 @@ describe.each(engines)('a recall for a whole chain, on %s', (engine) => {
     expect(answer.body.detail).toContain('Other studio');
     const { items } = await here.seen<{ items: { title: string }[] }>('/recalls');
     expect(items.map(({ title }) => title)).not.toContain('Mine');
+    const amended = await here.post(`/recalls/${id}/scopes`, { scope: scopeOf('KUM-4472'), reason: 'Mine' });
+    const withdrawn = await here.post(`/recalls/${id}/withdrawal`, { reason: 'Mine' });
+    expect([amended.status, withdrawn.status]).toEqual([403, 403]);
+    expect(await partThere(id)).toMatchObject({ state: 'open', scopeNumber: 1 });
   });
 });

@@ -226,7 +226,7 @@ describe.each(engines)('a recall, on %s', (engine) => {
     expect(await holdsOn(second.lot.id)).toHaveLength(1);
   });
 
-  it('keeps its holds when it is narrowed, unless they are released with it', async () => {
+  it('keeps its holds when it is narrowed, and asks another person to release them when that is said', async () => {
     const { lot } = await receive(service, studio, { productId: studio.umberId, code: 'NA-810' });
     const { id } = await open({ scope: scopeOf('NA-810') });
     await service.made(`/recalls/${id}/scopes`, { scope: scopeOf('NA-999'), reason: 'A slip of the maker' });
@@ -237,16 +237,21 @@ describe.each(engines)('a recall, on %s', (engine) => {
       reason: 'The maker confirmed it',
       releaseUnmet: true,
     });
-    expect(await holdsOn(lot.id)).toEqual([]);
+    const [hold] = await holdsOn(lot.id);
+    expect(hold?.releaseRequest).toMatchObject({
+      personId: studio.ownerId,
+      reason: 'The maker confirmed it',
+    });
   });
 
-  it('is withdrawn with a reason: its holds end, those of another recall over the same lot stand', async () => {
+  it('is withdrawn with a reason: another person is asked to release its holds, those of another recall stand', async () => {
     const { lot } = await receive(service, studio, { productId: studio.umberId, code: 'WD-820' });
     const one = await open({ scope: scopeOf('WD-820') });
     await open({ scope: scopeOf('WD-820') });
     expect(await holdsOn(lot.id)).toHaveLength(2);
     await service.made(`/recalls/${one.id}/withdrawal`, { reason: 'The maker took it back' });
-    expect(await holdsOn(lot.id)).toHaveLength(1);
+    const asked = (await holdsOn(lot.id)).map(({ releaseRequest }) => releaseRequest?.reason);
+    expect(asked.sort()).toEqual(['The maker took it back', undefined]);
     expect(await shown(one.id)).toMatchObject({
       state: 'withdrawn',
       withdrawalReason: 'The maker took it back',
@@ -280,7 +285,7 @@ describe.each(engines)('a recall, on %s', (engine) => {
       scope: { items: [{ ...item, productIds: [studio.linerId], lots: [range] }] },
     });
     expect(matches.status, JSON.stringify(matches.body)).toBe(200);
-    expect(performance.now() - startedAt).toBeLessThan(2_000);
+    expect(performance.now() - startedAt).toBeLessThan(10_000);
     const answer = await service.post<ProblemBody>('/recalls', {
       title: 'Everything',
       scope: { items: [item] },

@@ -54,7 +54,7 @@ export class ChainRecallPart {
     if (origin.withdrawal !== null && part.state !== 'withdrawn') {
       const { id, reason, occurredAt } = origin.withdrawal;
       const said = { id, reason: reason ?? '', signedBy: null, occurredAt };
-      told.push(...(await this.ending.withdraw(transaction, part, said)));
+      await this.ending.withdraw(transaction, part, said);
     }
     return told;
   }

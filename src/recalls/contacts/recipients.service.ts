@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { sealedAsContact } from '../../clients/sealing-contexts.js';
 import { ShownClients } from '../../clients/shown-clients.service.js';
+import type { StudioActor } from '../../identity/actor.guard.js';
 import type { Actor } from '../../platform/actor.js';
 import { Database, type Read } from '../../platform/database/database.js';
 import { defaultPageSize, pageOf } from '../../platform/page.js';
@@ -68,7 +69,7 @@ export class Recipients {
 
   /** @throws Problem not-found; invalid-fields when `after` is nobody of them */
   async list(
-    actor: Actor,
+    actor: StudioActor,
     recallId: string,
     { audience = 'client', outstanding, limit = defaultPageSize, after }: RecipientPageDto,
   ): Promise<RecipientPageView> {
@@ -81,7 +82,7 @@ export class Recipients {
     // Whoever was told since the page before is still a place to go on from.
     const wanted = outstanding ? rest.filter(isOutstanding) : rest;
     const { shown, next } = pageOf(wanted, limit, ({ id }) => id);
-    return { totals: tellTotals(all), items: await this.views(actor, audience, shown), next };
+    return { totals: tellTotals(all), items: await this.views(seeingClients(actor), audience, shown), next };
   }
 
   private async of(
@@ -161,6 +162,11 @@ export class Recipients {
       };
     });
   }
+}
+
+/** Names are for whoever tells clients; others see the reference. */
+function seeingClients(actor: StudioActor): Actor {
+  return { ...actor, seesClients: actor.seesClients && actor.may.has('tell clients of recalls') };
 }
 
 function named(audience: ContactAudience, attempts: AttemptsOfRecall): ToTell[] {

@@ -81,7 +81,7 @@ export class ExposedUses {
           part.map(({ id }) => id),
         );
         const blended = [...rows.values()].map(({ lotId }) => lotId).filter((id) => reach.blends.has(id));
-        const inUse = lotsInUse(await this.ancestry.pouringsInto(studioId, blended));
+        const inUse = lotsInUse(await this.ancestry.pouringsInto(studioId, blended, read));
         const uses = part.flatMap(({ id, byOpenLot: flag }) => {
           const row = rows.get(id);
           if (!row) return [];

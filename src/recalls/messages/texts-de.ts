@@ -112,8 +112,8 @@ export const germanTexts: MessageTexts = {
       artist:
         'Was zu tun ist: Verwenden Sie dieses Produkt sofort nicht mehr und geben Sie nichts davon weiter. Legen Sie jede Flasche, Tube und Schachtel davon beiseite, ob versiegelt oder geöffnet, auch aus Reisekoffern und vom Übungsregal. Werfen Sie nichts weg. Geben Sie Kundinnen und Kunden keinen Rat zu ihrer Gesundheit; das Studio benachrichtigt sie.',
       supplier:
-        'Was zu tun ist: Verkaufen und liefern Sie diese Chargen sofort nicht mehr. Teilen Sie uns mit, ob weitere Chargen betroffen sind und wie der Rest zurückzugeben oder zu vernichten ist. Wir verwenden sie nicht mehr, und was wir haben, liegt beiseite.',
-      authority: `Was geschieht: ${studioName} verwendet diese Chargen sofort nicht mehr und hat beiseitegelegt, was übrig ist; es wird nach Anweisung zurückgegeben oder vernichtet. Teilen Sie uns mit, wenn mehr zu tun ist.`,
+        'Was zu tun ist: Verkaufen und liefern Sie diese Chargen sofort nicht mehr. Teilen Sie uns mit, ob weitere Chargen betroffen sind und wie der Rest zurückzugeben oder zu vernichten ist. Wir verwenden sie nicht mehr und legen beiseite, was wir haben.',
+      authority: `Was geschieht: ${studioName} verwendet diese Chargen sofort nicht mehr und legt beiseite, was übrig ist; es wird nach Anweisung zurückgegeben oder vernichtet. Teilen Sie uns mit, wenn mehr zu tun ist.`,
     })[audience],
   signs: (signs) =>
     `${

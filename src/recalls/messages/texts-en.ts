@@ -100,8 +100,8 @@ export const englishTexts: MessageTexts = {
       artist:
         'What to do: stop using this product at once and hand none of it on. Put aside every bottle, tube and box of it, sealed or opened, also from travelling cases and practice shelves. Throw nothing away. Give clients no advice on their health; the studio tells them.',
       supplier:
-        'What to do: stop selling and distributing these lots at once. Tell us whether further lots are concerned, and how what is left is to be returned or destroyed. We no longer use them, and what we have is put aside.',
-      authority: `What is done: ${studioName} stopped using these lots at once and put aside what is left, to be returned or destroyed as instructed. Tell us if more is to be done.`,
+        'What to do: stop selling and distributing these lots at once. Tell us whether further lots are concerned, and how what is left is to be returned or destroyed. We no longer use them, and are putting aside what we have.',
+      authority: `What is done: ${studioName} stopped using these lots at once and is putting aside what is left, to be returned or destroyed as instructed. Tell us if more is to be done.`,
     })[audience],
   signs: (signs) =>
     `${

@@ -430,7 +430,7 @@ function drawClosing({ report, paper, at, person }: Pen): void {
       : [{ name: person(closing.signedBy), role: 'signed', at: at(closing.at) }]),
     ...(closing.secondSignedBy === null
       ? []
-      : [{ name: person(closing.secondSignedBy), role: 'signed second', at: at(closing.at) }]),
+      : [{ name: person(closing.secondSignedBy), role: 'named as second', at: at(closing.at) }]),
   ]);
 }
 

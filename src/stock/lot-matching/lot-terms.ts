@@ -64,7 +64,7 @@ export function lotTermsMatcher({ lots, openEnded }: Pick<ScopeItem, 'lots' | 'o
       found.push(...codes.find(code, lot));
       for (const term of ranges) found.push(...byRange(term, code, lot));
     }
-    if (byCodes && !lot.codes.some(({ superseded }) => !superseded)) {
+    if (byCodes && !lot.codes.some(({ superseded, kind }) => !superseded && kind !== 'other')) {
       const code: LotReasonCode = lot.codeState === 'unreadable' ? 'code unreadable' : 'no code printed';
       const isContradicted = (useBy: DaySpan | null) => contradicts(useBy, lot);
       if (![...codes.terms, ...ranges].every(({ useBy }) => isContradicted(useBy))) {

@@ -48,10 +48,7 @@ function Outstanding({ studioId, recall }: { studioId: string; recall: RecallSum
   const { containers, clients } = readiness?.figures ?? {};
   const toFind = containers ? containers.toFind - containers.found : 0;
   // In a drill nobody is told.
-  const toTell =
-    clients && recall.kind === 'recall'
-      ? clients.exposed - clients.reached - clients.refused - clients.unreachable
-      : 0;
+  const toTell = clients && recall.kind === 'recall' ? clients.notTried + clients.triedInVain : 0;
   return (
     <p>
       {undecidedLots > 0 && <Sign standing="care">{words.undecided(undecidedLots)}</Sign>}

@@ -13,6 +13,7 @@ import { useAction } from '../../service/use-action.js';
 import { useForgetAnswers } from '../../service/use-forget-answers.js';
 import { useTexts } from '../../texts/texts.js';
 import { amendRecall } from '../recalls.requests.js';
+import { useHasOpenForms } from '../scope/open-forms.js';
 import { bodyOf } from '../scope/scope-body.js';
 import { HoldChoice } from './hold-choice.js';
 import { noticeBody } from './notice-body.js';
@@ -48,6 +49,7 @@ export function AmendForm({
   const { scope, said } = settling;
   const isStale = recall.scopeNumber !== begunFrom;
   const overview = pathOf({ studioId, area: 'recalls' }, recall.id);
+  const hasOpenForms = useHasOpenForms();
   const { run, busy, problem } = useAction(async () => {
     if (scope === null) return;
     const content = {
@@ -100,9 +102,10 @@ export function AmendForm({
             <p>{words.stale}</p>
           </Note>
         )}
+        {hasOpenForms && <p role="status">{texts.opening.openForms}</p>}
         <ProblemNote problem={problem} />
         <Group gap="sm">
-          <Button type="submit" loading={busy} disabled={!settling.isSettled || isStale}>
+          <Button type="submit" loading={busy} disabled={!settling.isSettled || isStale || hasOpenForms}>
             {words.amend}
           </Button>
           <Button variant="default" component={Link} to={overview}>

@@ -9,6 +9,7 @@ import { useAction } from '../../service/use-action.js';
 import { useTexts } from '../../texts/texts.js';
 import { RecallFrame } from '../recall-frame.js';
 import { readNotice } from '../recalls.requests.js';
+import { WithOpenForms } from '../scope/open-forms.js';
 import { AmendForm } from './amend-form.js';
 import { joinedScope } from './joined-scope.js';
 import { isTooLong, NoticeTextField } from './notice-text-field.js';
@@ -52,7 +53,7 @@ function Settle({
 }) {
   const settling = useSettling(standing.studioId, taken);
   return (
-    <>
+    <WithOpenForms>
       <SettleParts studioId={standing.studioId} taken={taken} settling={settling} />
       <AmendForm
         standing={standing}
@@ -61,7 +62,7 @@ function Settle({
         taken={taken}
         settling={settling}
       />
-    </>
+    </WithOpenForms>
   );
 }
 

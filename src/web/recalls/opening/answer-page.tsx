@@ -7,6 +7,7 @@ import { ProblemNote } from '../../frame/problem-note.js';
 import { useAnswer } from '../../service/use-answer.js';
 import { useTexts } from '../../texts/texts.js';
 import { readNotice, showNotice } from '../recalls.requests.js';
+import { WithOpenForms } from '../scope/open-forms.js';
 import { OpenForm } from './open-form.js';
 import { SettleParts } from './settle-parts.js';
 import { TakeNotice } from './take-notice.js';
@@ -52,10 +53,10 @@ export function AnswerPage({ standing }: { standing: StandingView }) {
 function Settle({ standing, taken }: { standing: StandingView; taken: TakenNotice }) {
   const settling = useSettling(standing.studioId, taken);
   return (
-    <>
+    <WithOpenForms>
       <SettleParts studioId={standing.studioId} taken={taken} settling={settling} />
       <OpenForm standing={standing} taken={taken} settling={settling} />
-    </>
+    </WithOpenForms>
   );
 }
 

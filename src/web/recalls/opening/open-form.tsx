@@ -12,6 +12,7 @@ import { useForgetAnswers } from '../../service/use-forget-answers.js';
 import { useRequester } from '../../sign-in/requester.js';
 import { useTexts } from '../../texts/texts.js';
 import { openRecall } from '../recalls.requests.js';
+import { useHasOpenForms } from '../scope/open-forms.js';
 import { bodyOf } from '../scope/scope-body.js';
 import { writtenScope } from '../scope/written-scope.js';
 import { HoldChoice } from './hold-choice.js';
@@ -37,6 +38,7 @@ export function OpenForm({
   const open = useNavigate();
   const forget = useForgetAnswers();
   const { studios } = useRequester();
+  const hasOpenForms = useHasOpenForms();
   const events = useRef(new Events()).current;
   const [typedTitle, setTypedTitle] = useState<string>();
   const [chainWide, setChainWide] = useState(false);
@@ -94,9 +96,10 @@ export function OpenForm({
           </div>
         </details>
         <ProblemNote problem={problem} />
+        {hasOpenForms && <p role="status">{words.openForms}</p>}
         {none && <p className={styles.hint}>{words.nothingHere}</p>}
         <div>
-          <Button type="submit" size="lg" loading={busy} disabled={!settling.isSettled}>
+          <Button type="submit" size="lg" loading={busy} disabled={!settling.isSettled || hasOpenForms}>
             {words.open}
           </Button>
         </div>

@@ -3,6 +3,7 @@ import { Note } from '../../frame/note.js';
 import { useTexts } from '../../texts/texts.js';
 import { DrillPart } from '../drills/drill-part.js';
 import { RecallFrame } from '../recall-frame.js';
+import { isSaidHere } from '../said-here.js';
 import { HoldsPart } from './holds-part.js';
 import { LotsPart } from './lots-part.js';
 import { NoticePart } from './notice-part.js';
@@ -28,9 +29,11 @@ export function OverviewPage({ standing, id }: { standing: StandingView; id: str
           {recall.kind === 'recall' && <HoldsPart standing={standing} recall={recall} />}
           <ScopePart standing={standing} recall={recall} />
           <NoticePart standing={standing} recall={recall} />
-          {recall.state === 'open' && standing.permissions.includes('answer recalls') && (
-            <WithdrawPart standing={standing} recall={recall} />
-          )}
+          {recall.state === 'open' &&
+            isSaidHere(recall, standing.studioId) &&
+            standing.permissions.includes('answer recalls') && (
+              <WithdrawPart standing={standing} recall={recall} />
+            )}
         </>
       )}
     </RecallFrame>

@@ -12,6 +12,7 @@ import { usePeople } from '../../service/studio-answers.js';
 import { useTexts } from '../../texts/texts.js';
 import { writtenDay } from '../../texts/written-dates.js';
 import styles from '../recalls.module.css';
+import { isSaidHere } from '../said-here.js';
 import { useProductNames } from '../scope/product-name.js';
 import { nameOfItem, writtenLots } from '../scope/written-scope.js';
 
@@ -46,7 +47,7 @@ export function ScopePart({
           [said.remedy, latest.remedy],
         ]}
       />
-      {recall.kind === 'recall' && permissions.includes('answer recalls') && (
+      {recall.kind === 'recall' && isSaidHere(recall, studioId) && permissions.includes('answer recalls') && (
         <Button
           mt="md"
           variant="default"

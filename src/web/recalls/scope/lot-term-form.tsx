@@ -5,6 +5,7 @@ import { Choice } from '../../frame/choice.js';
 import { Fields } from '../../frame/fields.js';
 import { SaveOrCancel } from '../../frame/save-or-cancel.js';
 import { useTexts } from '../../texts/texts.js';
+import { useOpenForm } from './open-forms.js';
 import styles from './scope.module.css';
 import { emptyTerm, type TypedTerm, termsOf, typedOf } from './term-draft.js';
 
@@ -26,6 +27,7 @@ export function LotTermForm({
 }) {
   const texts = useTexts();
   const words = texts.scope;
+  useOpenForm();
   const [typed, setTyped] = useState<TypedTerm>(term === undefined ? emptyTerm : typedOf(term));
   const change = (changes: Partial<TypedTerm>) => setTyped({ ...typed, ...changes });
   const settle = () => {

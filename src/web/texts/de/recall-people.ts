@@ -38,6 +38,7 @@ export const recallPeopleTexts: typeof english = {
     filter: 'Zeigen',
     all: 'alle',
     noClients: 'Es hat niemanden berührt.',
+    noneOfThese: 'Niemand dieser Art.',
     show: 'Sitzungen',
     showOf: (reference) => `Sitzungen von ${reference} zeigen`,
     hide: 'Verbergen',
@@ -122,7 +123,7 @@ export const recallPeopleTexts: typeof english = {
       authority:
         'Noch keine Behörde wurde benachrichtigt. Nennen Sie sie unten, wenn eine zu benachrichtigen ist.',
     },
-    noneOutstanding: 'Niemand ist mehr zu benachrichtigen.',
+    noneOutstanding: (audience) => `${audience}: niemand mehr zu benachrichtigen.`,
     standings: {
       'not tried': 'noch nicht benachrichtigt',
       reached: 'benachrichtigt',

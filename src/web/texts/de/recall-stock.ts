@@ -17,7 +17,7 @@ export const recallStockTexts: typeof english = {
     scanHint: 'Unser Etikett auf der Flasche oder Schachtel in der Hand.',
     show: 'Zeigen',
     notOfRecall: (label) =>
-      `${label} gehört nicht zu diesem Rückruf. Zurückstellen, oder unter Bestand nachsehen.`,
+      `${label} gehört nicht zu diesem Rückruf. Unter Bestand nachsehen, bevor es irgendwohin kommt.`,
     noLabel: (text) =>
       `${text} ist keines unserer Etiketten. Bitte die zwölf Zeichen unter dem Symbol tippen.`,
     list: 'Flaschen und Schachteln',
@@ -149,7 +149,7 @@ export const recallStockTexts: typeof english = {
       'in transit': 'unterwegs',
       arrived: 'angekommen',
       'turned up': 'wieder aufgetaucht',
-      withdrawn: 'zurückgerufen',
+      withdrawn: 'zurückgeholt',
     },
   },
 };

@@ -73,7 +73,7 @@ export const recallsTexts: typeof english = {
     fileTitle: 'Aus einer Datei',
     file: 'Datei wählen',
     fileHint:
-      'CSV, Meldungen einer Behörde als JSON oder Safety-Gate-Berichte als XML. Meldungen, die hier etwas treffen, stehen zuerst.',
+      'CSV, Meldungen einer Behörde als JSON oder Safety-Gate-Berichte als XML. Vom Gelesenen stehen Meldungen, die hier etwas treffen, zuerst; „Mehr“ drücken, bis alle gelesen sind.',
     fileTooLong:
       'Diese Datei ist länger als 3,9 MB. Teilen Sie sie, oder fügen Sie den Text der Meldung ein, die Sie betrifft.',
     ofFile: (name, number) => `${name}: ${count(number, 'Meldung', 'Meldungen')}`,
@@ -244,6 +244,8 @@ export const recallsTexts: typeof english = {
   },
 
   opening: {
+    openForms:
+      'Oben sind Chargen eingegeben und noch nicht übernommen: bitte zuerst übernehmen oder verwerfen.',
     title: 'Rückruf eröffnen',
     hint: 'Jede sichere Charge wird sofort gesperrt, auch auf Tabletts und in Mischungen, und ebenso, was später ankommt.',
     name: 'Wie er hier heißt',
@@ -290,8 +292,8 @@ export const recallsTexts: typeof english = {
       'Dieser Rückruf war beendet. Geändert ist er wieder offen, und Chargen, die jetzt gemeint sind, werden sofort gesperrt.',
     reason: 'Warum er geändert wird',
     reasonHint: 'Etwa: Der Hersteller hat Chargen nachgemeldet.',
-    releaseUnmet: 'Freigeben, was nicht mehr gemeint ist',
-    releaseUnmetHint: 'Sonst bleiben Chargen gesperrt, die nicht mehr gemeint sind.',
+    releaseUnmet: 'Freigabe erbitten für das, was nicht mehr gemeint ist',
+    releaseUnmetHint: 'Eine andere Person gibt es dann frei, unter Bestand. Sonst bleibt es gesperrt.',
     stale:
       'Inzwischen hat jemand anderes diesen Rückruf geändert. Verlassen Sie die Seite und beginnen Sie neu, damit davon nichts verloren geht.',
   },
@@ -317,7 +319,7 @@ export const recallsTexts: typeof english = {
       affected: 'Chargen betroffen',
       undecided: 'Chargen zu entscheiden',
       found: 'Behälter gefunden',
-      told: 'Personen benachrichtigt',
+      told: 'Personen benachrichtigt oder aufgegeben',
       unexplained: 'Stück ungeklärt',
     },
     of: (part, whole) => `${part} von ${whole}`,
@@ -376,10 +378,10 @@ export const recallsTexts: typeof english = {
   withdrawal: {
     recall: {
       title: 'Rückruf zurückziehen',
-      hint: 'Für einen Rückruf, der keiner war. Seine Sperren werden aufgehoben; seine Aufzeichnung bleibt.',
+      hint: 'Für einen Rückruf, der keiner war. Es wird nichts mehr abgefangen, und die Freigabe seiner Sperren wird erbeten: Eine andere Person gibt frei, unter Bestand. Seine Aufzeichnung bleibt.',
       reason: 'Warum es keiner war',
       reasonHint:
-        'Etwa: Der Hersteller hat die Meldung zurückgenommen. Alles, was er sperrte, darf wieder verwendet werden.',
+        'Etwa: Der Hersteller hat die Meldung zurückgenommen. Jede Sperre hebt dann eine andere Person auf.',
     },
     drill: {
       title: 'Übung abbrechen',

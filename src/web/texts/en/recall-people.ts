@@ -43,6 +43,7 @@ export const recallPeopleTexts = {
     filter: 'Show',
     all: 'all',
     noClients: 'No client was touched.',
+    noneOfThese: 'Nobody of this kind.',
     show: 'Sessions',
     showOf: (reference: string) => `Show the sessions of ${reference}`,
     hide: 'Hide',
@@ -123,7 +124,7 @@ export const recallPeopleTexts = {
       supplier: 'No delivery of it names a supplier.',
       authority: 'No authority was told yet. Name it below if one is to be told.',
     } satisfies Record<ContactAudience, string>,
-    noneOutstanding: 'Nobody is left to be told.',
+    noneOutstanding: (audience: string) => `${audience}: nobody is left to be told.`,
     standings: {
       'not tried': 'not told yet',
       reached: 'told',

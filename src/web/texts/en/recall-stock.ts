@@ -21,7 +21,7 @@ export const recallStockTexts = {
     scanHint: 'Our own label of the bottle or box in your hand.',
     show: 'Show',
     notOfRecall: (label: string) =>
-      `${label} is no bottle or box of this recall. Put it back, or look it up under Stock.`,
+      `${label} is no bottle or box of this recall. Look it up under Stock before you put it anywhere.`,
     noLabel: (text: string) => `${text} is no label of ours. Type the twelve characters below the symbol.`,
     list: 'Bottles and boxes',
     listHint: 'What nobody has looked for comes first.',

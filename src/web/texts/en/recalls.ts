@@ -75,7 +75,7 @@ export const recallsTexts = {
     fileTitle: 'From a file',
     file: 'Choose a file',
     fileHint:
-      'CSV, enforcement reports as JSON, or Safety Gate reports as XML. Notices that meet something here come first.',
+      'CSV, enforcement reports as JSON, or Safety Gate reports as XML. Of what has been read, notices that meet something here come first; press More until all are read.',
     fileTooLong:
       'This file is longer than 3.9 MB. Divide it, or paste the text of the notice that concerns you.',
     ofFile: (name: string, number: number) => `${name}: ${count(number, 'notice', 'notices')}`,
@@ -244,6 +244,7 @@ export const recallsTexts = {
   },
 
   opening: {
+    openForms: 'Lots are typed above and not taken over yet: take them over or leave them first.',
     title: 'Open the recall',
     hint: 'At once every certain lot is held, also on trays and in blends, and so is what arrives later.',
     name: 'What it is called here',
@@ -286,8 +287,8 @@ export const recallsTexts = {
       'This recall had ended. Amended, it is open again, and lots that are met now are held at once.',
     reason: 'Why it is amended',
     reasonHint: 'Such as: the maker added lots.',
-    releaseUnmet: 'Release what is not meant any more',
-    releaseUnmetHint: 'Otherwise lots that are not met any more stay held.',
+    releaseUnmet: 'Ask to release what is not meant any more',
+    releaseUnmetHint: 'Another person then releases it, under Stock. Otherwise it stays held.',
     stale:
       'Somebody else has amended this recall meanwhile. Leave it and begin anew, so that nothing of theirs is lost.',
   },
@@ -313,7 +314,7 @@ export const recallsTexts = {
       affected: 'lots affected',
       undecided: 'lots to decide',
       found: 'containers found',
-      told: 'clients told',
+      told: 'clients told or given up',
       unexplained: 'pieces unexplained',
     },
     of: (part: number, whole: number) => `${part} of ${whole}`,
@@ -367,9 +368,9 @@ export const recallsTexts = {
   withdrawal: {
     recall: {
       title: 'Withdraw the recall',
-      hint: 'For a recall that was none. Its holds are released; its record stays.',
+      hint: 'For a recall that was none. Nothing more is caught, and its holds are asked to be released: another person does, under Stock. Its record stays.',
       reason: 'Why it was none',
-      reasonHint: 'Such as: the maker took the notice back. Everything it held may be used again.',
+      reasonHint: 'Such as: the maker took the notice back. Each hold is then released by another person.',
     },
     drill: {
       title: 'Break off the drill',

@@ -8,6 +8,7 @@ import type { RecallContainerView } from '../../../../recalls/containers/recall-
 import type { RecallView } from '../../../../recalls/recalls.views.js';
 import { Choice } from '../../../frame/choice.js';
 import { Entries } from '../../../frame/entries.js';
+import { Note } from '../../../frame/note.js';
 import { PagedEntries } from '../../../frame/paged-entries.js';
 import { Section } from '../../../frame/section.js';
 import { useAnswer } from '../../../service/use-answer.js';
@@ -36,6 +37,7 @@ function Containers({ standing, recall }: { standing: StandingView; recall: Reca
   const { studioId } = standing;
   const [filter, setFilter] = useState<ContainerStanding | ''>('');
   const [scanned, setScanned] = useState<RecallContainerView>();
+  const [warned, setWarned] = useState<string[]>([]);
   const forget = useForgetAnswers();
   const { answer } = useAnswer(['totals of containers of recall', studioId, recall.id], () =>
     listRecallContainers(studioId, recall.id, undefined, undefined),
@@ -44,7 +46,8 @@ function Containers({ standing, recall }: { standing: StandingView; recall: Reca
     listRecallContainers(studioId, recall.id, filter === '' ? undefined : filter, after),
   );
   const totals = answer?.totals;
-  const recorded = async () => {
+  const recorded = async (warnings: string[]) => {
+    setWarned(warnings);
     setScanned(undefined);
     await forget();
   };
@@ -80,6 +83,15 @@ function Containers({ standing, recall }: { standing: StandingView; recall: Reca
         )}
         {recall.state === 'open' && standing.permissions.includes('find held stock') && (
           <LabelField studioId={studioId} recallId={recall.id} onFound={setScanned} />
+        )}
+        {warned.length > 0 && (
+          <Note kind="fault">
+            {warned.map((warning) => (
+              <p key={warning} lang="en">
+                {warning}
+              </p>
+            ))}
+          </Note>
         )}
         {scanned && <Entries label={writtenLabel(scanned.labelCode)}>{entry(scanned, true)}</Entries>}
       </Section>

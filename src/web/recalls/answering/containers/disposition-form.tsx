@@ -32,7 +32,8 @@ export function DispositionForm({
   container: Pick<RecallContainerView, 'containerId' | 'form' | 'pieces'>;
   /** What it is, in words. */
   about: string;
-  onRecorded: () => Promise<void>;
+  /** With what the person should know. */
+  onRecorded: (warnings: string[]) => Promise<void>;
   onCancel: () => void;
 }) {
   const words = useTexts().recallContainers;
@@ -54,8 +55,14 @@ export function DispositionForm({
       ...(reason.trim() !== '' && { reason: reason.trim() }),
     };
     const event = events.of(disposition);
-    await recordDisposition(studioId, recallId, container.containerId, disposition, event);
-    await onRecorded();
+    const { warnings } = await recordDisposition(
+      studioId,
+      recallId,
+      container.containerId,
+      disposition,
+      event,
+    );
+    await onRecorded(warnings);
   });
   return (
     <Fields onSubmit={() => void run()} label={words.disposeOf(about)}>

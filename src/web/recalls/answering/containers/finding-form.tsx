@@ -35,7 +35,8 @@ export function FindingForm({
   about: string;
   result: FindingResult;
   isDrill: boolean;
-  onRecorded: () => Promise<void>;
+  /** With what the person should know. */
+  onRecorded: (warnings: string[]) => Promise<void>;
   onCancel: () => void;
 }) {
   const words = useTexts().recallContainers;
@@ -56,8 +57,14 @@ export function FindingForm({
       ...(note.trim() !== '' && { note: note.trim() }),
       ...(photo && { photoId: await keepPhoto(studioId, photo) }),
     };
-    await recordFinding(studioId, recallId, container.containerId, finding, events.of(finding));
-    await onRecorded();
+    const { warnings } = await recordFinding(
+      studioId,
+      recallId,
+      container.containerId,
+      finding,
+      events.of(finding),
+    );
+    await onRecorded(warnings);
   });
   return (
     <Fields onSubmit={() => void run()} label={isFound ? words.findOf(about) : words.missOf(about)}>

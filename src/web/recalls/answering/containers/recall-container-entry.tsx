@@ -37,22 +37,24 @@ export function RecallContainerEntry({
   container: RecallContainerView;
   /** Whether it was scanned just now: the form for what was found is open then. */
   isShown?: boolean;
-  onRecorded: () => Promise<void>;
+  onRecorded: (warnings: string[]) => Promise<void>;
 }) {
   const texts = useTexts();
   const words = texts.recallContainers;
   const { studioId, permissions } = standing;
   const when = useStudioInstants(studioId);
   const people = usePeople(studioId).answer;
-  const [doing, setDoing] = useState<FindingResult | 'disposing' | undefined>(isShown ? 'found' : undefined);
+  const [doing, setDoing] = useState<FindingResult | 'disposing' | undefined>(
+    isShown && container.standing !== 'disposed' && container.standing !== 'gone' ? 'found' : undefined,
+  );
   const { labelCode, finding, lotCode } = container;
   const about = `${nameOf(container)}, ${writtenLabel(labelCode)}`;
   const nameOfPerson = (id: string | null) =>
     people?.find((person) => person.id === id)?.name ?? words.somebody;
   const isHere = container.standing !== 'disposed' && container.standing !== 'gone';
   const isOpen = recall.state === 'open';
-  const finish = async () => {
-    await onRecorded();
+  const finish = async (warnings: string[]) => {
+    await onRecorded(warnings);
     setDoing(undefined);
   };
   return (

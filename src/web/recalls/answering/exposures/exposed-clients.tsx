@@ -37,7 +37,7 @@ export function ExposedClients({ studioId, recallId }: { studioId: string; recal
       <PagedEntries
         label={words.clients}
         list={list}
-        none={words.noClients}
+        none={certainty === '' ? words.noClients : words.noneOfThese}
         entry={(client) => (
           <ClientEntry key={client.clientId} studioId={studioId} recallId={recallId} client={client} />
         )}

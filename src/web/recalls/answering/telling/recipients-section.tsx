@@ -54,7 +54,7 @@ export function RecipientsSection({
       <PagedEntries
         label={words.audiences[audience]}
         list={list}
-        none={outstanding ? words.noneOutstanding : words.none[audience]}
+        none={outstanding ? words.noneOutstanding(words.audiences[audience]) : words.none[audience]}
         entry={(recipient) => (
           <RecipientEntry
             key={`${recipient.audience} ${recipient.id}`}
