@@ -2579,7 +2579,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Withdraws a recall: its holds are released. */
+        /** Withdraws a recall: nothing more is caught, and the release of its holds is asked for. */
         post: operations["Recalls_withdraw"];
         delete?: never;
         options?: never;
@@ -7345,7 +7345,7 @@ export interface components {
             remedy?: string;
             /** @description Why, such as "the maker added lots". */
             reason: string;
-            /** @description Whether holds are released on lots that the new scope does not meet; left out: they stand. */
+            /** @description Whether the release of holds on lots that the new scope does not meet is asked for; another person releases them. */
             releaseUnmet?: boolean;
             /** @description The notice as it was written. */
             notice?: components["schemas"]["NoticeDto"];
