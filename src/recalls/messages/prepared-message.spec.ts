@@ -205,7 +205,7 @@ describe('what a message to a client says', () => {
         lots: fc.constant(
           lots.map(
             ({ lotId, shade }, index): MessageLot => ({
-              ...{ ...umber, lotId, shade, code: `LOT${lotId.slice(0, 8)}`, otherCodes: [], gtins: [] },
+              ...{ ...umber, lotId, shade, code: `LOT${lotId}`, otherCodes: [], gtins: [] },
               certainty: index % 2 === 0 ? 'certain' : 'possible',
             }),
           ),

@@ -30,6 +30,8 @@ describe('softening words', () => {
       'It may burn. No injuries or illnesses have been reported to date. Stop using it.',
       'It may burn. Stop using it.',
     ],
+    ['No injuries have been reported, but the ink contains Pseudomonas.', 'The ink contains Pseudomonas.'],
+    ['Es sind keine Unfälle bekannt; die Tinte enthält Keime.', 'Die Tinte enthält Keime.'],
     ['Das Pigment kann in seltenen Fällen brennen.', 'Das Pigment kann brennen.'],
     ['Der freiwillige Rückruf betrifft Charge A1.', 'Der Rückruf betrifft Charge A1.'],
     ['Bisher sind keine Verletzungen bekannt. Nicht verwenden.', 'Nicht verwenden.'],

@@ -20,7 +20,7 @@ const phrases = [
   /(?<!\p{L})in Einzelfällen(?!\p{L})/giu,
 ] as const;
 
-/** Sentences that say nothing happened yet are left out whole. */
+/** Clauses that say nothing happened yet are left out whole, and what a sentence says besides is kept. */
 const nothingHappened = [
   /\b(?:no|not any|without any) (?:\p{L}+ ){0,3}(?:accidents?|injur(?:y|ies)|incidents?|illness(?:es)?|reactions?|complaints?|adverse events?)\b[^.!?]*\b(?:reported|known|received|occurred)\b/iu,
   /\b(?:keine|keinerlei) (?:\p{L}+ ){0,3}(?:Unfälle|Verletzungen|Vorfälle|Erkrankungen|Reaktionen|Beschwerden)(?!\p{L})[^.!?]*(?:gemeldet|bekannt|aufgetreten)/iu,
@@ -42,11 +42,9 @@ export interface Unsoftened {
 /** @param text of a notice, in one line */
 export function unsoftened(text: string): Unsoftened {
   const leftOut: string[] = [];
-  const kept = sentencesOf(text).flatMap((sentence) => {
-    if (nothingHappened.some((pattern) => pattern.test(sentence))) {
-      leftOut.push(sentence);
-      return [];
-    }
+  const kept = sentencesOf(text).flatMap((whole) => {
+    const sentence = withoutNothingHappened(whole, leftOut);
+    if (sentence === '') return [];
     const hard = phrases.reduce(
       (hardened, phrase) =>
         hardened.replace(phrase, (found) => {
@@ -58,6 +56,22 @@ export function unsoftened(text: string): Unsoftened {
     return hard === sentence ? [sentence] : tidied(hard);
   });
   return { text: kept.join(' '), leftOut };
+}
+
+/** Where a sentence turns to something else. */
+const turns = /[,;:]?\s+(?:but|however|yet|although|though|aber|jedoch|doch|allerdings)(?!\p{L}),?\s+|;\s+/iu;
+
+function withoutNothingHappened(sentence: string, leftOut: string[]): string {
+  const saysSo = (text: string) => nothingHappened.some((pattern) => pattern.test(text));
+  if (!saysSo(sentence)) return sentence;
+  const clauses = sentence.split(turns);
+  const kept = clauses.filter((clause) => !saysSo(clause));
+  if (kept.length === clauses.length) {
+    leftOut.push(sentence);
+    return '';
+  }
+  leftOut.push(...clauses.filter(saysSo));
+  return tidied(kept.join('; ')).join('');
 }
 
 /** The sentences of a text in one line. A dot within a number or before a small letter ends none. */
