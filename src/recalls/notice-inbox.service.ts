@@ -5,6 +5,7 @@ import type { Actor } from '../platform/actor.js';
 import { Clock } from '../platform/clock.js';
 import { Database } from '../platform/database/database.js';
 import { Transactions } from '../platform/database/transactions.js';
+import type { ProductFacts } from '../stock/lot-matching/lot-facts.js';
 import { LotsEverHeld } from '../stock/lot-matching/lots-ever-held.service.js';
 import { needsReading, proposalOf } from './notice-files/notice-proposal.js';
 import { readNotice } from './notice-reading/notice-reading.js';
@@ -41,24 +42,26 @@ export class NoticeInbox implements OnModuleInit {
     for (const studio of await this.studioActors.all()) {
       chains.set(studio.chainId, [...(chains.get(studio.chainId) ?? []), studio]);
     }
-    for (const notice of notices) {
-      for (const studios of chains.values()) await this.takeInChain(notice, studios);
+    for (const [chainId, studios] of chains) {
+      const register = await this.lots.register(this.database.read, chainId);
+      for (const notice of notices) await this.takeInChain(notice, studios, register);
     }
   }
 
-  private async takeInChain({ record }: FetchedNotice, studios: readonly Actor[]): Promise<void> {
-    const [first] = studios;
-    if (first === undefined) return;
-    const today = localDay(this.clock.now(), first.timeZone);
+  private async takeInChain(
+    { record }: FetchedNotice,
+    studios: readonly Actor[],
+    register: ReadonlyMap<string, ProductFacts>,
+  ): Promise<void> {
+    const today = localDay(this.clock.now(), studios[0]?.timeZone ?? 'UTC');
     const { scope, reference } = proposalOf(
       record,
       needsReading(record) ? readNotice(record.text, { today }) : null,
     );
     const { read } = this.database;
-    const inChain = await this.lots.inChain(read, first.chainId, scope);
-    if (inChain.products.size === 0) return;
+    const prepared = this.lots.prepared(register, scope);
     for (const studio of studios) {
-      const met = await this.lots.gradedIn(read, studio.studioId, inChain);
+      const met = await this.lots.gradedIn(read, studio.studioId, prepared);
       if (met.length > 0) await this.keep(studio, { reference, text: record.text });
     }
   }

@@ -4,7 +4,7 @@ import { ConditionEvaluators } from '../alerts/condition-evaluators.service.js';
 import type { OpenCondition } from '../alerts/open-condition.js';
 import type { Transaction } from '../platform/database/transaction.js';
 
-import { surestGrade } from './recall-lots.query.js';
+import { standingOfLot, surestGrade } from './recall-lots.query.js';
 
 const recallOpen = 'recall open';
 const noticeFound = 'recall notice found';
@@ -59,11 +59,11 @@ export class RecallConditions implements OnModuleInit {
          (SELECT count(*) FROM recall_lot
           WHERE recall_lot.studio_id = $1 AND recall_lot.recall_id = recall.id
             AND recall_lot.scope_number = latest.number AND ${surestGrade}
-            AND (recall_lot.grade = 'certain' OR ${decision} = 'affected')) AS "affectedLots",
+            AND 'affected' = ${standingOfLot}) AS "affectedLots",
          (SELECT count(*) FROM recall_lot
           WHERE recall_lot.studio_id = $1 AND recall_lot.recall_id = recall.id
             AND recall_lot.scope_number = latest.number AND ${surestGrade}
-            AND recall_lot.grade = 'possible' AND ${decision} IS NULL) AS "undecidedLots"
+            AND 'undecided' = ${standingOfLot}) AS "undecidedLots"
        FROM recall CROSS JOIN (
          SELECT recall_id, max(number) AS number FROM recall_scope WHERE studio_id = $1 GROUP BY recall_id) AS latest
        WHERE recall.studio_id = $1 AND recall.state = 'open' AND recall.kind = 'recall'
@@ -100,8 +100,3 @@ export class RecallConditions implements OnModuleInit {
     }));
   }
 }
-
-/** The latest decision on a row of `recall_lot`. */
-const decision = `(SELECT decided.decision FROM recall_lot_decision AS decided
-  WHERE decided.studio_id = $1 AND decided.recall_id = recall_lot.recall_id AND decided.lot_id = recall_lot.lot_id
-  ORDER BY decided.recorded_at DESC, decided.id DESC LIMIT 1)`;

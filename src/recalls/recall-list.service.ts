@@ -5,7 +5,7 @@ import { defaultPageSize, pageOf, refuseUnknownStart } from '../platform/page.js
 import { invalidField, notFound } from '../platform/problem.js';
 import type { PageDto } from '../platform/request.dto.js';
 import type { LotScope } from '../stock/lot-matching/lot-scope.js';
-import { recallLots, recallReach, surestGrade } from './recall-lots.query.js';
+import { recallLots, recallReach, standingOfLot, surestGrade } from './recall-lots.query.js';
 import type { RecallPageDto } from './recalls.dto.js';
 import type {
   MatchReasonView,
@@ -27,11 +27,7 @@ const counted = (standing: string) => `(SELECT count(*) FROM recall_lot
     AND recall_lot.scope_number = (SELECT max(number) FROM recall_scope
       WHERE recall_scope.studio_id = recall.studio_id AND recall_scope.recall_id = recall.id)
     AND ${surestGrade}
-    AND '${standing}' = CASE WHEN recall_lot.grade = 'certain' THEN 'affected' ELSE coalesce((
-      SELECT decided.decision FROM recall_lot_decision AS decided
-      WHERE decided.studio_id = recall.studio_id AND decided.recall_id = recall.id
-        AND decided.lot_id = recall_lot.lot_id
-      ORDER BY decided.recorded_at DESC, decided.id DESC LIMIT 1), 'undecided') END)`;
+    AND '${standing}' = ${standingOfLot})`;
 
 const summaryColumns = `recall.id, recall.kind, recall.title, recall.state, recall.chain_wide AS "chainWide",
   recall.opened_in_studio_id AS "openedInStudioId", recall.opened_at AS "openedAt", recall.opened_by AS "openedBy",

@@ -7,17 +7,20 @@ export const surestGrade = `(recall_lot.grade = 'certain' OR NOT EXISTS (
         AND surer.scope_number = recall_lot.scope_number AND surer.lot_id = recall_lot.lot_id
         AND surer.grade = 'certain'))`;
 
+/** How a row of `recall_lot` stands: `affected`, `not affected` or `undecided`, by the latest decision; certain is affected. */
+export const standingOfLot = `CASE WHEN recall_lot.grade = 'certain' THEN 'affected' ELSE coalesce((
+      SELECT decided.decision FROM recall_lot_decision AS decided
+      WHERE decided.studio_id = recall_lot.studio_id AND decided.recall_id = recall_lot.recall_id
+        AND decided.lot_id = recall_lot.lot_id
+      ORDER BY decided.recorded_at DESC, decided.id DESC LIMIT 1), 'undecided') END`;
+
 /**
  * How the lots of the recall `$2` in the studio `$1` stand now, as `recall_lots (lot_id, item_index, grade, reasons,
- * standing)`: what its latest scope meets, with the latest decision on what is only possible. `standing` is `affected`,
- * `not affected` or `undecided`; certain is affected.
+ * standing)`: what its latest scope meets, with the latest decision on what is only possible.
  */
 export const recallLots = `recall_lots AS (
     SELECT recall_lot.lot_id, recall_lot.item_index, recall_lot.grade, recall_lot.reasons,
-      CASE WHEN recall_lot.grade = 'certain' THEN 'affected' ELSE coalesce((
-        SELECT decided.decision FROM recall_lot_decision AS decided
-        WHERE decided.studio_id = $1 AND decided.recall_id = $2 AND decided.lot_id = recall_lot.lot_id
-        ORDER BY decided.recorded_at DESC, decided.id DESC LIMIT 1), 'undecided') END AS standing
+      ${standingOfLot} AS standing
     FROM recall_lot
     WHERE recall_lot.studio_id = $1 AND recall_lot.recall_id = $2 AND recall_lot.scope_number = (
       SELECT max(number) FROM recall_scope WHERE studio_id = $1 AND recall_id = $2)

@@ -42,9 +42,11 @@ export class ScopeMatches {
     { chainId, studioId }: Actor,
     scopes: readonly LotScope[],
   ): Promise<Pick<MatchedLotsView, 'certainLots' | 'possibleLots'>[]> {
+    const { read } = this.database;
+    const register = await this.lots.register(read, chainId);
     const found: Pick<MatchedLotsView, 'certainLots' | 'possibleLots'>[] = [];
     for (const scope of scopes) {
-      const graded = await this.lots.graded(this.database.read, chainId, studioId, scope);
+      const graded = await this.lots.gradedIn(read, studioId, this.lots.prepared(register, scope));
       const certainLots = graded.filter(({ grade }) => grade === 'certain').length;
       found.push({ certainLots, possibleLots: graded.length - certainLots });
     }

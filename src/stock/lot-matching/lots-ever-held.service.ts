@@ -35,13 +35,17 @@ export class LotsEverHeld {
 
   /** @returns the oldest first, those of products that are only slightly like what is named after the others */
   async graded(read: Read, chainId: string, studioId: string, scope: LotScope): Promise<GradedLot[]> {
-    return this.gradedIn(read, studioId, await this.inChain(read, chainId, scope));
+    return this.gradedIn(read, studioId, this.prepared(await this.register(read, chainId), scope));
   }
 
-  /** The scope made ready once for all studios of a chain. */
-  async inChain(read: Read, chainId: string, scope: LotScope): Promise<ScopeInChain> {
+  /** The products of a chain, to be read once however many scopes are asked for. */
+  register(read: Read, chainId: string): Promise<ReadonlyMap<string, ProductFacts>> {
+    return this.facts.products(read, chainId);
+  }
+
+  /** A scope made ready once for all studios of a chain. */
+  prepared(products: ReadonlyMap<string, ProductFacts>, scope: LotScope): ScopeInChain {
     const grader = new LotGrader(scope);
-    const products = await this.facts.products(read, chainId);
     const meant = new Map<string, ProductFacts>();
     const unlike = new Map<string, ProductFacts>();
     const codes = new Set<string>();
@@ -62,7 +66,7 @@ export class LotsEverHeld {
     return { grader, products: meant, byCodeOnly: { products: unlike, codes: [...codes] } };
   }
 
-  /** As `graded`, with a scope made ready. */
+  /** As `graded`, with a scope made ready; where it may mean no product, nothing is asked. */
   async gradedIn(
     read: Read,
     studioId: string,
