@@ -74,58 +74,53 @@ export class RecallAmendment {
 
   /** Decides on a lot that is only possibly meant: it is held from now on, or this recall's hold on it is released. */
   async decide(actor: Actor, recallId: string, lotId: string, dto: DecideLotDto): Promise<DecidedLotView> {
-    return this.write(
-      actor,
-      recallId,
-      'recalls.decide-lot',
-      Object.assign(dto, { lotId }),
-      async (transaction, recall, at) => {
-        refuseEnded(recall);
-        const { studioId, recordedAt } = transaction;
-        const [lot] = await transaction.query<{ grade: string }>(
-          `WITH ${recallLots} SELECT grade FROM recall_lots WHERE lot_id = $3`,
-          [studioId, recallId, lotId],
+    const said = { ...dto, lotId };
+    return this.write(actor, recallId, 'recalls.decide-lot', said, async (transaction, recall, at) => {
+      refuseEnded(recall);
+      const { studioId, recordedAt } = transaction;
+      const [lot] = await transaction.query<{ grade: string }>(
+        `WITH ${recallLots} SELECT grade FROM recall_lots WHERE lot_id = $3`,
+        [studioId, recallId, lotId],
+      );
+      if (!lot) throw notFound('lot of this recall', lotId);
+      if (lot.grade === 'certain') {
+        throw new Problem(
+          409,
+          'wrong-state',
+          'The notice means this lot for certain, so there is nothing to decide. If the scope was read wrongly, amend it.',
         );
-        if (!lot) throw notFound('lot of this recall', lotId);
-        if (lot.grade === 'certain') {
-          throw new Problem(
-            409,
-            'wrong-state',
-            'The notice means this lot for certain, so there is nothing to decide. If the scope was read wrongly, amend it.',
-          );
-        }
-        await transaction.insert(RecallLotDecision, {
-          studioId,
-          id: dto.id,
-          recallId,
-          lotId,
-          decision: dto.decision,
-          reason: dto.reason,
-          occurredAt: at,
-          recordedAt,
-          personId: actor.personId,
-          via: actor.via,
-        });
-        const told =
-          recall.kind === 'drill'
-            ? []
-            : dto.decision === 'affected'
-              ? await this.holds.hold(
-                  transaction,
-                  {
-                    recallId,
-                    note: await this.register.noteOf(transaction.read, studioId, recall),
-                    occurredAt: at,
-                  },
-                  [lotId],
-                )
-              : await this.holds.release(transaction, recallId, { reason: dto.reason, occurredAt: at }, [
-                  lotId,
-                ]);
-        await this.conditions.reevaluate(transaction, recallId);
-        return { told, view: { recallId, lotId, decision: dto.decision } };
-      },
-    );
+      }
+      await transaction.insert(RecallLotDecision, {
+        studioId,
+        id: dto.id,
+        recallId,
+        lotId,
+        decision: dto.decision,
+        reason: dto.reason,
+        occurredAt: at,
+        recordedAt,
+        personId: actor.personId,
+        via: actor.via,
+      });
+      const told =
+        recall.kind === 'drill'
+          ? []
+          : dto.decision === 'affected'
+            ? await this.holds.hold(
+                transaction,
+                {
+                  recallId,
+                  note: await this.register.noteOf(transaction.read, studioId, recall),
+                  occurredAt: at,
+                },
+                [lotId],
+              )
+            : await this.holds.release(transaction, recallId, { reason: dto.reason, occurredAt: at }, [
+                lotId,
+              ]);
+      await this.conditions.reevaluate(transaction, recallId);
+      return { told, view: { recallId, lotId, decision: dto.decision } };
+    });
   }
 
   /** Ends a recall that was no recall, or was taken back: nothing more is caught, and its holds wait for another person. */
