@@ -44,7 +44,7 @@ describe.skipIf(!hasChromium)('recalls on the pages', () => {
   const show = async (page: Page, ...below: string[]) => {
     await page.goto(address(...below));
     await page.getByRole('heading', { level: 1 }).waitFor();
-    await page.waitForFunction(`!document.body.innerText.includes('Loading …')`);
+    await expect.poll(() => page.getByText('Loading …').count()).toBe(0);
   };
   const press = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click();
   const holds = async () => (await service.seen<OpenHoldPageView>('/holds?limit=200')).items;
