@@ -4,8 +4,10 @@
  * adds it here too; tests/covered-tables.spec.ts compares this with what the migrations do.
  */
 export const addedColumns: Readonly<Record<string, readonly string[]>> = {
+  alert: ['put_off_until', 'given_to', 'closed_by', 'ended_at', 'turn', 'turn_at'],
   container: ['usable_through'],
   hold_release: ['request_id'],
+  outbox: ['destination_id', 'summary_id', 'begun', 'not_before'],
   session: ['booking_hash'],
   person: ['account_id', 'until'],
   studio: ['retention_preset', 'retention_years', 'retention_law', 'passkeys_required', 'contact_point'],

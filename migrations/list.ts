@@ -9,6 +9,7 @@ import { Retention1795600000008 } from './1795600000008-retention.js';
 import { Passkeys1795600000009 } from './1795600000009-passkeys.js';
 import { Bookings1795600000010 } from './1795600000010-bookings.js';
 import { Recalls1795600000011 } from './1795600000011-recalls.js';
+import { AlertChannels1795600000012 } from './1795600000012-alert-channels.js';
 
 /** The history of the schema, in order. Append only: a landed migration is never edited. */
 export const migrations = [
@@ -23,4 +24,5 @@ export const migrations = [
   Passkeys1795600000009,
   Bookings1795600000010,
   Recalls1795600000011,
+  AlertChannels1795600000012,
 ];

@@ -11,6 +11,7 @@ import { engines, makePostgresDatabase, startService } from './support/service.j
 
 /** What was recorded there is neither changed nor deleted. */
 const appendOnly = [
+  'alert_entry',
   'audit_entry',
   'blend',
   'blend_parent',
@@ -25,6 +26,7 @@ const appendOnly = [
   'legal_claim_end',
   'mix',
   'mix_component',
+  'morning_summary',
   'movement',
   'photo',
   'recall_closing',
@@ -58,14 +60,17 @@ const neverDeleted = [
   'accepted_request',
   'account',
   'alert',
+  'alert_destination',
   'api_token',
   'audit_head',
   'balance',
+  'calendar_address',
   'chain',
   'client',
   'configuration_equivalence',
   'container',
   'data_key',
+  'expected_delivery',
   'lot',
   'lot_code',
   'maker',
@@ -92,14 +97,18 @@ const neverDeleted = [
  * in, which is cleared when it is old.
  */
 const unguarded = [
+  'alert_preference',
   'credential_use',
+  'date_threshold',
   'drill_schedule',
   'failed_sign_in',
   'fetched_notice',
+  'handing_on',
   'kit_list',
   'notice_source_state',
   'passkey_challenge',
   'product_gtin',
+  'schedule_state',
   'sign_in',
   'stock_level',
 ];
@@ -111,6 +120,7 @@ const withoutEntity = [
   'fetched_notice',
   'notice_source_state',
   'passkey_challenge',
+  'schedule_state',
   'sign_in',
 ];
 
@@ -119,17 +129,29 @@ const withoutEntity = [
  * otherwise. Tables whose rows must refer to two different things get a second row, `y`, first.
  */
 const particulars: Record<string, PlainRow> = {
-  alert: { severity: 'notice' },
+  alert: { severity: 'notice', put_off_until: null, given_to: null, closed_by: null },
+  alert_destination: { kind: 'mail', minimum_severity: 'notice', state: 'active' },
+  alert_entry: { event: 'opened', severity: 'notice', until: null },
+  alert_preference: {
+    told_from: 'urgent',
+    urgent_turn: 'in turn',
+    summary: 'daily',
+    summary_at: '07:00',
+    quiet_from: '20:00',
+    quiet_until: '07:00',
+  },
   blend_parent: { parent_lot_id: 'y', parent_container_id: 'y' },
   client: {},
   configuration_equivalence: { other_product_id: 'y' },
   container: { form: 'bottle', state: 'opened', ended_from: null, usable_through: null },
   data_key: { destroyed_at: null },
   delivery: { origin: 'purchase' },
+  expected_delivery: { ended_as: 'received' },
   erasure_request: { answer: 'refused' },
   hold: { kind: 'quarantine', container_id: null },
   lot: { code_state: 'printed', use_by_precision: 'day', origin: 'delivery' },
   lot_code: { kind: 'lot' },
+  morning_summary: { day: '2026-03-01' },
   movement: { kind: 'received', reverses_id: null },
   outbox: { event: 'opened', state: 'sent' },
   one_time_link: { purpose: 'set-up' },

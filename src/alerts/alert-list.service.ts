@@ -9,13 +9,13 @@ import { Alert } from './alert.entity.js';
 import type { AlertPageDto } from './alerts.dto.js';
 import { Alerts } from './alerts.service.js';
 import type { AlertDeliveryView, AlertPageView, AlertView } from './alerts.views.js';
-import { OutboxRow } from './outbox-row.entity.js';
+import { OutboxRow } from './outbox/outbox-row.entity.js';
 
 type AlertRow = Omit<AlertView, 'facts'> & { facts: string };
 
 const columns = `id, kind, subject_kind AS "subjectKind", subject_id AS "subjectId", severity, facts,
   opened_at AS "openedAt", acknowledged_at AS "acknowledgedAt", acknowledged_by AS "acknowledgedBy",
-  closed_at AS "closedAt"`;
+  closed_at AS "closedAt", put_off_until AS "putOffUntil", given_to AS "givenTo", closed_by AS "closedBy"`;
 
 /** Shows alerts, and notes that somebody has seen to one. */
 @Injectable()
@@ -70,10 +70,13 @@ export class AlertList {
       order: { createdAt: 'ASC', id: 'ASC' },
       take: maximumPageSize,
     });
-    return rows.map(({ studioId: _, alertId: __, ...view }) => view);
+    return rows.map(({ studioId: _, alertId: __, summaryId: ___, notBefore: ____, begun, ...view }) => ({
+      ...view,
+      unknownAttempts: (begun ?? 0) - view.attempts,
+    }));
   }
 }
 
-function viewOf({ studioId: _, ...view }: Alert): AlertView {
+function viewOf({ studioId: _, endedAt: __, turn: ___, turnAt: ____, ...view }: Alert): AlertView {
   return view;
 }

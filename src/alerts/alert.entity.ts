@@ -15,4 +15,15 @@ export class Alert {
   @Column('text', { nullable: true }) acknowledgedAt: string | null;
   @Column('text', { nullable: true }) acknowledgedBy: string | null;
   @Column('text', { nullable: true }) closedAt: string | null;
+  /** Until then nobody is reminded of it; null: it was not put off. */
+  @Column('text', { nullable: true }) putOffUntil: string | null;
+  /** The person who sees to it. */
+  @Column('text', { nullable: true }) givenTo: string | null;
+  /** Who closed it while its condition stood; null: it closed by itself. */
+  @Column('text', { nullable: true }) closedBy: string | null;
+  /** When the condition of one that somebody closed was found ended; until then it does not open anew. */
+  @Column('text', { nullable: true }) endedAt: string | null;
+  /** How many people of the order were told of it so far, and when the last was; null: none. */
+  @Column('integer', { nullable: true }) turn: number | null;
+  @Column('text', { nullable: true }) turnAt: string | null;
 }

@@ -8,7 +8,7 @@ import { WriteDto } from '../platform/request.dto.js';
 import { AlertList } from './alert-list.service.js';
 import { AlertPageDto } from './alerts.dto.js';
 import { AlertDeliveryView, AlertPageView, AlertView, SweepView } from './alerts.views.js';
-import { Sweep } from './sweep.service.js';
+import { Sweep } from './schedule/sweep.service.js';
 
 @ApiTags('alerts')
 @Controller('v1/studios/:studioId/alerts')

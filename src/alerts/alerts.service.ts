@@ -13,7 +13,7 @@ import {
   type OpenAlert,
   type OpenCondition,
 } from './open-condition.js';
-import { OutboxRow } from './outbox-row.entity.js';
+import { OutboxRow } from './outbox/outbox-row.entity.js';
 
 /** Where every alert is delivered. */
 const channel = 'log';
@@ -191,6 +191,12 @@ function newAlert(studioId: string, condition: OpenCondition, openedAt: string):
     acknowledgedAt: null,
     acknowledgedBy: null,
     closedAt: null,
+    putOffUntil: null,
+    givenTo: null,
+    closedBy: null,
+    endedAt: null,
+    turn: null,
+    turnAt: null,
   };
 }
 
@@ -212,5 +218,9 @@ function newDelivery(
     lastError: null,
     createdAt,
     settledAt: null,
+    destinationId: null,
+    summaryId: null,
+    begun: null,
+    notBefore: null,
   };
 }

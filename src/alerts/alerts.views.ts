@@ -13,6 +13,12 @@ export class AlertView {
   /** The person who has seen to it. */
   acknowledgedBy: string | null;
   closedAt: string | null;
+  /** Nobody is reminded of it before. */
+  putOffUntil: string | null;
+  /** The person who sees to it. */
+  givenTo: string | null;
+  /** Who closed it while its condition stood; null: it closed by itself. */
+  closedBy: string | null;
 }
 
 export class AlertPageView {
@@ -24,10 +30,15 @@ export class AlertPageView {
 
 export class AlertDeliveryView {
   id: string;
-  event: 'opened' | 'closed';
-  channel: string;
+  event: 'opened' | 'worse' | 'due again' | 'handed on' | 'given' | 'closed' | 'summary' | 'test';
+  channel: 'log' | 'mail' | 'webhook' | 'push';
+  /** Null: the log of the service. */
+  destinationId: string | null;
   state: 'pending' | 'sent' | 'undeliverable';
+  /** Attempts whose end is known. */
   attempts: number;
+  /** Attempts that were cut off before their end was known: the receiver may have got it as often beside. */
+  unknownAttempts: number;
   /** When it is tried next, while it is pending. */
   nextAttemptAt: string;
   lastError: string | null;

@@ -20,8 +20,10 @@ import { ContainerOpening } from './container-opening.service.js';
 import { ContainerOperation } from './container-operation.service.js';
 import { ContainerOperationsController } from './container-operations.controller.js';
 import { ContainerViews } from './container-views.service.js';
+import { DateThreshold } from './date-thresholds/date-threshold.entity.js';
 import { Deliveries } from './deliveries.service.js';
 import { Delivery, DeliveryLine } from './delivery.entity.js';
+import { ExpectedDelivery } from './expected-deliveries/expected-delivery.entity.js';
 import { Hold, HoldRelease } from './hold.entity.js';
 import { HoldReleaseRequest } from './hold-release-request.entity.js';
 import { HoldsController } from './holds.controller.js';
@@ -100,7 +102,9 @@ export const stockEntities = [
   Photo,
   Delivery,
   DeliveryLine,
+  ExpectedDelivery,
   StockLevel,
+  DateThreshold,
   Blend,
   BlendParent,
   Transfer,

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { Temporal } from 'temporal-polyfill';
-import { alertWords } from '../../src/alerts/alert-words.js';
+import { alertWords } from '../../src/alerts/channels/alert-words.js';
 import type { AlertPageView } from '../../src/alerts/alerts.views.js';
 import { productLabel } from '../../src/catalogue/product-label.js';
 import type { CompletionView } from '../../src/sessions/completion.views.js';

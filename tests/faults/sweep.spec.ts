@@ -5,7 +5,7 @@ import { Logger } from '@nestjs/common';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { Alerts } from '../../src/alerts/alerts.service.js';
 import { ConditionEvaluators } from '../../src/alerts/condition-evaluators.service.js';
-import { Sweep } from '../../src/alerts/sweep.service.js';
+import { Sweep } from '../../src/alerts/schedule/sweep.service.js';
 import { StudioActors } from '../../src/identity/studio-actors.service.js';
 import type { Actor } from '../../src/platform/actor.js';
 import { ProcessRole } from '../../src/platform/process-role.js';

@@ -11,6 +11,7 @@ describe('the tables of the record', () => {
       channel: 'log',
       state: 'pending',
       attempts: 0,
+      begun: null,
       next_attempt_at: '2026-03-01T09:30:00.000Z',
       last_error: null,
       created_at: '2026-03-01T09:30:00.000Z',

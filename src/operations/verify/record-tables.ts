@@ -12,6 +12,7 @@ export const uncoveredTables: Readonly<Record<string, string>> = {
   notice_source_state:
     'when published notices were last fetched, and from where: no record; what was found is a notice of its own',
   migrations: 'which migrations were applied: the schema, not the record',
+  schedule_state: 'when what fires by time was last done: no record',
   sign_in:
     'who is signed in just now: no record, and cleared when it is old; the signing in is in the audit log',
 };
@@ -36,7 +37,8 @@ export const asMade: Readonly<Record<string, (row: Row) => Row>> = {
     ...row,
     state: 'pending',
     attempts: 0,
-    next_attempt_at: row.created_at ?? null,
+    begun: null,
+    next_attempt_at: row.not_before ?? row.created_at ?? null,
     last_error: null,
     settled_at: null,
   }),

@@ -1,5 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
-import { afterFailure, type BackoffLimits } from '../../alerts/backoff.js';
+import { afterFailure, type BackoffLimits } from '../../alerts/outbox/backoff.js';
 
 /** How it stands with one source. Instants are ISO 8601 in UTC. */
 export interface SourceState {

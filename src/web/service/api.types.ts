@@ -3519,6 +3519,12 @@ export interface components {
             /** @description The person who has seen to it. */
             acknowledgedBy: string | null;
             closedAt: string | null;
+            /** @description Nobody is reminded of it before. */
+            putOffUntil: string | null;
+            /** @description The person who sees to it. */
+            givenTo: string | null;
+            /** @description Who closed it while its condition stood; null: it closed by itself. */
+            closedBy: string | null;
         };
         AlertPageView: {
             /** @description The latest first. */
@@ -3534,11 +3540,17 @@ export interface components {
         AlertDeliveryView: {
             id: string;
             /** @enum {string} */
-            event: "opened" | "closed";
-            channel: string;
+            event: "opened" | "closed" | "worse" | "due again" | "handed on" | "given" | "summary" | "test";
+            /** @enum {string} */
+            channel: "mail" | "webhook" | "push" | "log";
+            /** @description Null: the log of the service. */
+            destinationId: string | null;
             /** @enum {string} */
             state: "pending" | "sent" | "undeliverable";
+            /** @description Attempts whose end is known. */
             attempts: number;
+            /** @description Attempts that were cut off before their end was known: the receiver may have got it as often beside. */
+            unknownAttempts: number;
             /** @description When it is tried next, while it is pending. */
             nextAttemptAt: string;
             lastError: string | null;

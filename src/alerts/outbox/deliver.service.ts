@@ -1,18 +1,19 @@
 import { Injectable, Logger } from '@nestjs/common';
-import { systemActor } from '../platform/actor.js';
-import { Clock } from '../platform/clock.js';
-import { Database } from '../platform/database/database.js';
-import { Transactions } from '../platform/database/transactions.js';
-import type { AlertAnnouncement } from './alert-words.js';
+import { systemActor } from '../../platform/actor.js';
+import { Clock } from '../../platform/clock.js';
+import { Database } from '../../platform/database/database.js';
+import { Transactions } from '../../platform/database/transactions.js';
+import type { AlertAnnouncement } from '../channels/alert-words.js';
+import { LogChannel } from '../channels/log/log-channel.service.js';
+import type { DeliveryJob } from '../queue/in-process-queue.service.js';
 import { afterFailure } from './backoff.js';
-import type { DeliveryJob } from './in-process-queue.service.js';
-import { LogChannel } from './log-channel.service.js';
 import { OutboxRow } from './outbox-row.entity.js';
 
 const longestError = 300;
 
 interface DeliveryRow {
   attempts: number;
+  begun: number | null;
   event: 'opened' | 'closed';
   kind: string;
   severity: AlertAnnouncement['severity'];
@@ -40,7 +41,7 @@ export class Deliver {
   /** Tries one delivery, if it is due. A channel that fails is no error here: the row says when it is tried again. */
   async deliver({ studioId, deliveryId }: DeliveryJob): Promise<void> {
     const [row] = await this.database.read<DeliveryRow>(
-      `SELECT outbox.attempts, outbox.event, alert.kind, alert.severity, alert.facts, studio.chain_id, studio.time_zone
+      `SELECT outbox.attempts, outbox.begun, outbox.event, alert.kind, alert.severity, alert.facts, studio.chain_id, studio.time_zone
        FROM outbox
          JOIN alert ON alert.studio_id = outbox.studio_id AND alert.id = outbox.alert_id
          JOIN studio ON studio.id = outbox.studio_id
@@ -49,6 +50,7 @@ export class Deliver {
     );
     if (!row) return;
     const { event, kind, severity } = row;
+    const begun = (row.begun ?? 0) + 1;
     const facts = JSON.parse(row.facts) as Record<string, unknown>;
     const attempts = row.attempts + 1;
     let failure: string | null = null;
@@ -60,8 +62,8 @@ export class Deliver {
     const now = this.clock.now();
     const changes: Partial<OutboxRow> =
       failure === null
-        ? { attempts, state: 'sent', settledAt: now, lastError: null }
-        : { attempts, lastError: failure, ...settledOrLater(attempts, now) };
+        ? { attempts, begun, state: 'sent', settledAt: now, lastError: null }
+        : { attempts, begun, lastError: failure, ...settledOrLater(attempts, now) };
     const actor = systemActor({ id: studioId, chainId: row.chain_id, timeZone: row.time_zone });
     await this.transactions.quietly(actor, (transaction) =>
       // Whoever settled it in the meantime has settled it.

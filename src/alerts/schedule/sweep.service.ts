@@ -1,12 +1,12 @@
 import { Injectable, Logger, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
 import { Temporal } from 'temporal-polyfill';
-import { StudioActors } from '../identity/studio-actors.service.js';
-import type { Actor } from '../platform/actor.js';
-import { Clock } from '../platform/clock.js';
-import { Database } from '../platform/database/database.js';
-import { Transactions } from '../platform/database/transactions.js';
-import { ProcessRole } from '../platform/process-role.js';
-import { Alerts, type ReconciledAlerts } from './alerts.service.js';
+import { StudioActors } from '../../identity/studio-actors.service.js';
+import type { Actor } from '../../platform/actor.js';
+import { Clock } from '../../platform/clock.js';
+import { Database } from '../../platform/database/database.js';
+import { Transactions } from '../../platform/database/transactions.js';
+import { ProcessRole } from '../../platform/process-role.js';
+import { Alerts, type ReconciledAlerts } from '../alerts.service.js';
 import { nextMorning } from './next-morning.js';
 
 const lookMilliseconds = 30_000;

@@ -1,5 +1,5 @@
 import { Injectable, Logger } from '@nestjs/common';
-import { type AlertAnnouncement, alertWords } from './alert-words.js';
+import { type AlertAnnouncement, alertWords } from '../alert-words.js';
 
 /** Delivers alerts to the log of the service, one line each. */
 @Injectable()

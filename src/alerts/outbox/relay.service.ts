@@ -1,9 +1,9 @@
 import { Injectable, Logger, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
-import { Clock } from '../platform/clock.js';
-import { Database } from '../platform/database/database.js';
-import { ProcessRole } from '../platform/process-role.js';
+import { Clock } from '../../platform/clock.js';
+import { Database } from '../../platform/database/database.js';
+import { ProcessRole } from '../../platform/process-role.js';
+import { InProcessQueue } from '../queue/in-process-queue.service.js';
 import { Deliver } from './deliver.service.js';
-import { InProcessQueue } from './in-process-queue.service.js';
 
 const pollMilliseconds = 1_000;
 const maximumRowsPerPoll = 200;
