@@ -153,7 +153,7 @@ const particulars: Record<string, PlainRow> = {
   lot_code: { kind: 'lot' },
   morning_summary: { day: '2026-03-01' },
   movement: { kind: 'received', reverses_id: null },
-  outbox: { event: 'opened', state: 'sent' },
+  outbox: { event: 'opened', state: 'sent', not_before: null },
   one_time_link: { purpose: 'set-up' },
   passkey_challenge: { purpose: 'sign-in' },
   person: { role: 'owner', state: 'active', account_id: null, until: null },
