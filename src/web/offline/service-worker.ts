@@ -2,7 +2,10 @@
 /**
  * Lets the app open without network: its files are kept on the device, its one page as it was last served. Nothing that
  * the API answers is ever kept here. Files of the version before stay one version longer, for pages that are still open.
+ * What is sent to this device is shown, and leads to a page of this app only.
  */
+import { pushedNotice } from './pushed-notice.js';
+
 /** Put in by the build: every file of the app, and a digest of all of them. */
 declare const __FILES__: string[];
 declare const __VERSION__: string;
@@ -50,6 +53,24 @@ worker.addEventListener('fetch', (event) => {
   if (request.mode === 'navigate') event.respondWith(pageOf(request));
   else if (pathname.startsWith('/assets/')) event.respondWith(fileOf(request));
 });
+
+worker.addEventListener('push', (event) => {
+  const { title, path, tag, body } = pushedNotice(event.data?.text(), worker.location.origin);
+  const options = { body, icon: '/icons/mark-192.png', data: path, ...(tag !== undefined && { tag }) };
+  event.waitUntil(worker.registration.showNotification(title, options));
+});
+
+worker.addEventListener('notificationclick', (event) => {
+  event.notification.close();
+  event.waitUntil(show(new URL(String(event.notification.data), worker.location.origin)));
+});
+
+/** In a window of its own unless one shows it already: what somebody does in another, such as a tray, is not taken away. */
+async function show({ href }: URL): Promise<void> {
+  const windows = await worker.clients.matchAll({ type: 'window', includeUncontrolled: true });
+  const showing = windows.find(({ url }) => url === href);
+  await (showing ? showing.focus() : worker.clients.openWindow(href));
+}
 
 /**
  * From the service when it answers in time, so that an upgrade is seen at once. A fault is no page: it is answered while
