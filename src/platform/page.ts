@@ -27,6 +27,7 @@ const owners = {
   container: 'studio_id',
   delivery: 'studio_id',
   erasure_request: 'studio_id',
+  expected_delivery: 'studio_id',
   hold: 'studio_id',
   lot: 'studio_id',
   movement: 'studio_id',

@@ -31,6 +31,13 @@ export interface AlertSettings {
   useByNearDays: number;
   /** The same for what is open. */
   openedLifeEndingDays: number;
+  /** By product id, where a product has days of its own; null: the studio's. */
+  ofProducts?: ReadonlyMap<string, ProductDays>;
+}
+
+export interface ProductDays {
+  useByNearDays: number | null;
+  openedLifeEndingDays: number | null;
 }
 
 export interface LowStockCondition {
@@ -112,8 +119,9 @@ function dateCondition(item: StockOnHand, life: ShelfLife, settings: AlertSettin
     return describe(item, life, 'expired on the shelf', item.held ? 'notice' : 'urgent');
   if (life.daysLeft === null || item.held) return null;
   const opened = item.openedAt !== null;
-  const near = life.daysLeft <= (opened ? settings.openedLifeEndingDays : settings.useByNearDays);
-  if (!near) return null;
+  const days = opened ? 'openedLifeEndingDays' : 'useByNearDays';
+  const warned = settings.ofProducts?.get(item.productId)?.[days] ?? settings[days];
+  if (life.daysLeft > warned) return null;
   return describe(item, life, opened ? 'opened life ending' : 'use-by near', opened ? 'notice' : 'warning');
 }
 

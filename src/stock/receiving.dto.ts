@@ -75,6 +75,8 @@ export class ReceiveDeliveryDto extends EventDto {
   @IsOptional() @IsString() @MaxLength(maximumDateLength) orderedOn?: string | null;
   /** Number on the delivery note or invoice. */
   @IsOptional() @PlainText(100) reference?: string | null;
+  /** The expected delivery that this is; it is expected no longer. */
+  @IsOptional() @NamedId() expectedDeliveryId?: string | null;
   @NestedList(() => DeliveryLineDto, maximumLines, 1)
   lines: DeliveryLineDto[];
 }

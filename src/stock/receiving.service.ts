@@ -9,6 +9,7 @@ import { invalidField, notFound, Problem } from '../platform/problem.js';
 import { BlendDates } from './blend-dates.service.js';
 import { Container } from './container.entity.js';
 import { Delivery, DeliveryLine } from './delivery.entity.js';
+import { ExpectedDeliveries } from './expected-deliveries/expected-deliveries.service.js';
 import { LabelCodes } from './label-codes.service.js';
 import { type Booking, Ledger } from './ledger.service.js';
 import { type LotAtReceipt, LotsAtReceipt } from './lots-at-receipt.service.js';
@@ -42,6 +43,7 @@ export class Receiving {
     private readonly conditions: StockConditions,
     private readonly sentGoods: SentGoods,
     private readonly otherEnds: OtherEnds,
+    private readonly expected: ExpectedDeliveries,
   ) {}
 
   async receive(actor: Actor, dto: ReceiveDeliveryDto): Promise<ReceiptView> {
@@ -82,6 +84,9 @@ export class Receiving {
     const deliveryLines = await this.deliveryLines(transaction, delivery.id, putAway);
     await transaction.insert(DeliveryLine, deliveryLines);
     await this.conditions.reevaluate(transaction, [...productIds, ...blendProductIds]);
+    if (dto.expectedDeliveryId != null) {
+      await this.expected.cameWith(transaction, dto.expectedDeliveryId, delivery.id);
+    }
     return viewOf(delivery, deliveryLines, putAway, holds);
   }
 

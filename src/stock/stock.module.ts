@@ -21,9 +21,14 @@ import { ContainerOperation } from './container-operation.service.js';
 import { ContainerOperationsController } from './container-operations.controller.js';
 import { ContainerViews } from './container-views.service.js';
 import { DateThreshold } from './date-thresholds/date-threshold.entity.js';
+import { DateThresholdsController } from './date-thresholds/date-thresholds.controller.js';
+import { DateThresholds } from './date-thresholds/date-thresholds.service.js';
 import { Deliveries } from './deliveries.service.js';
 import { Delivery, DeliveryLine } from './delivery.entity.js';
+import { ExpectedDeliveriesController } from './expected-deliveries/expected-deliveries.controller.js';
+import { ExpectedDeliveries } from './expected-deliveries/expected-deliveries.service.js';
 import { ExpectedDelivery } from './expected-deliveries/expected-delivery.entity.js';
+import { LateDeliveryConditions } from './expected-deliveries/late-delivery-conditions.service.js';
 import { Hold, HoldRelease } from './hold.entity.js';
 import { HoldReleaseRequest } from './hold-release-request.entity.js';
 import { HoldsController } from './holds.controller.js';
@@ -120,6 +125,8 @@ export const stockEntities = [
     BlendsController,
     ContainerListController,
     ContainerOperationsController,
+    DateThresholdsController,
+    ExpectedDeliveriesController,
     HoldsController,
     LabelsController,
     LevelsController,
@@ -147,13 +154,16 @@ export const stockEntities = [
     ContainerOpening,
     ContainerOperation,
     ContainerViews,
+    DateThresholds,
     Deliveries,
+    ExpectedDeliveries,
     GoodsPutAway,
     Holds,
     HoldsInForce,
     LabelCodes,
     LabelDrawing,
     Labels,
+    LateDeliveryConditions,
     Ledger,
     Levels,
     LotCorrections,

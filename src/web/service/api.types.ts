@@ -1202,6 +1202,111 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/date-thresholds": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A page of the products that have days of warning of their own. */
+        get: operations["DateThresholds_list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/date-thresholds/{productId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /** Sets the days of warning of one product, before its use-by and before the end of its opened life. */
+        put: operations["DateThresholds_set"];
+        post?: never;
+        /** Removes them, so that the studio's count again; they are answered as they stood. */
+        delete: operations["DateThresholds_remove"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/expected-deliveries": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A page of what is expected, or of all that was, by the day it is expected on. */
+        get: operations["ExpectedDeliveries_list"];
+        put?: never;
+        /** Records that something was ordered, and when it is expected. */
+        post: operations["ExpectedDeliveries_expect"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/expected-deliveries/{expectedDeliveryId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One of them. */
+        get: operations["ExpectedDeliveries_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Changes what is known of it, such as the day. */
+        patch: operations["ExpectedDeliveries_change"];
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/expected-deliveries/{expectedDeliveryId}/call-off": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** It is not coming any more. */
+        post: operations["ExpectedDeliveries_callOff"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/expected-deliveries/{expectedDeliveryId}/received": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** It came. Whoever records the delivery itself names it there instead. */
+        post: operations["ExpectedDeliveries_received"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/holds": {
         parameters: {
             query?: never;
@@ -4185,6 +4290,120 @@ export interface components {
             /** @description Of a box: so many pieces go into a box of their own; left out: the whole. */
             pieces?: number;
         };
+        DateThresholdView: {
+            productId: string;
+            productName: string;
+            shade: string | null;
+            makerName: string;
+            /** @description Sealed stock is near its use-by when this many local days or fewer are left. */
+            useByNearDays: number | null;
+            /** @description The same for what is open. */
+            openedLifeEndingDays: number | null;
+            version: number;
+        };
+        DateThresholdPageView: {
+            items: components["schemas"]["DateThresholdView"][];
+            /** @description Give it as `after` for the next page; null on the last. */
+            next: string | null;
+        };
+        SetDateThresholdDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version this change was made from; left out when none is set yet. */
+            version?: number;
+            /** @description Sealed stock is near its use-by when this many days or fewer are left; left out or null: as the studio says. */
+            useByNearDays?: number | null;
+            /** @description The same for what is open. */
+            openedLifeEndingDays?: number | null;
+        };
+        RemoveDateThresholdDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version that is removed. */
+            version: number;
+        };
+        ExpectedDeliveryView: {
+            id: string;
+            supplierId: string;
+            supplierName: string;
+            /** @description The supplier's or the studio's number of the order. */
+            reference: string | null;
+            /** @description YYYY-MM-DD. */
+            orderedOn: string | null;
+            /** @description YYYY-MM-DD. */
+            expectedOn: string;
+            /** @description Still expected although its day is over. */
+            late: boolean;
+            endedAt: string | null;
+            /**
+             * @description Null: still expected.
+             * @enum {string|null}
+             */
+            endedAs: "received" | "called off" | null;
+            /** @description The delivery it came with, where that is known. */
+            deliveryId: string | null;
+            version: number;
+            createdAt: string;
+        };
+        ExpectedDeliveryPageView: {
+            items: components["schemas"]["ExpectedDeliveryView"][];
+            /** @description Give it as `after` for the next page; null on the last. */
+            next: string | null;
+        };
+        ExpectDeliveryDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** Format: uuid */
+            supplierId: string;
+            /** @description The supplier's or the studio's number of the order. */
+            reference?: string | null;
+            /** @description YYYY-MM-DD; null: not known. */
+            orderedOn?: string | null;
+            /** @description The last day on which it is in time, YYYY-MM-DD. */
+            expectedOn: string;
+        };
+        ChangeExpectedDeliveryDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version this change was made from. */
+            version: number;
+            /** Format: uuid */
+            supplierId?: string;
+            reference?: string | null;
+            orderedOn?: string | null;
+            expectedOn?: string;
+        };
+        CallOffDeliveryDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+        };
+        ExpectedDeliveryReceivedDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: uuid
+             * @description The delivery it came with; left out or null: it is not recorded, or nobody knows which.
+             */
+            deliveryId?: string | null;
+        };
         ReleaseRequestView: {
             id: string;
             /** @description Who asks. */
@@ -4856,6 +5075,11 @@ export interface components {
             supplierId?: string | null;
             /** @description Number on the delivery note or invoice. */
             reference?: string | null;
+            /**
+             * Format: uuid
+             * @description The expected delivery that this is; it is expected no longer.
+             */
+            expectedDeliveryId?: string | null;
             /** @enum {string} */
             origin: "purchase" | "gift or sample" | "opening stock";
             /** @description YYYY-MM-DD; purchases only. */
@@ -11220,6 +11444,318 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ContainerChangeView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    DateThresholds_list: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DateThresholdPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    DateThresholds_set: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                productId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetDateThresholdDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DateThresholdView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    DateThresholds_remove: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                productId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RemoveDateThresholdDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DateThresholdView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ExpectedDeliveries_list: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+                /** @description Which; left out: those that are still expected. */
+                state?: "expected" | "ended" | "all";
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ExpectedDeliveryPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ExpectedDeliveries_expect: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ExpectDeliveryDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ExpectedDeliveryView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ExpectedDeliveries_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                expectedDeliveryId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ExpectedDeliveryView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ExpectedDeliveries_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                expectedDeliveryId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeExpectedDeliveryDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ExpectedDeliveryView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ExpectedDeliveries_callOff: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                expectedDeliveryId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CallOffDeliveryDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ExpectedDeliveryView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    ExpectedDeliveries_received: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                expectedDeliveryId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ExpectedDeliveryReceivedDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ExpectedDeliveryView"];
                 };
             };
             /** @description Anything else */
