@@ -1,3 +1,4 @@
+import { type DaysOfWarning, daysOfWarning } from './days-of-warning.js';
 import type { ContainerLifeFacts } from './opened-life.js';
 import { isPast, judgeShelfLife, type ShelfLife } from './shelf-life.js';
 
@@ -24,20 +25,6 @@ export interface StockLevel {
   productIds: readonly string[];
   /** Low at or below this. */
   minimumPieces: number;
-}
-
-export interface AlertSettings {
-  /** Sealed stock is near its use-by when this many local days or fewer are left. */
-  useByNearDays: number;
-  /** The same for what is open. */
-  openedLifeEndingDays: number;
-  /** By product id, where a product has days of its own; null: the studio's. */
-  ofProducts?: ReadonlyMap<string, ProductDays>;
-}
-
-export interface ProductDays {
-  useByNearDays: number | null;
-  openedLifeEndingDays: number | null;
 }
 
 export interface LowStockCondition {
@@ -74,6 +61,7 @@ export type AlertCondition = LowStockCondition | DateCondition;
  * even when its use-by is what ends it. Practice stock may be expired, and what is on hold need not be used up in
  * time, but held stock that has expired still has to leave the shelf.
  *
+ * @param warning something is near its end when so many local days or fewer are left
  * @param at ISO 8601 instant
  * @param timeZone IANA time zone of the studio
  * @returns low stock first, then dates, each in the order of what was given
@@ -81,7 +69,7 @@ export type AlertCondition = LowStockCondition | DateCondition;
 export function alertConditions(
   stock: readonly StockOnHand[],
   levels: readonly StockLevel[],
-  settings: AlertSettings,
+  warning: DaysOfWarning,
   at: string,
   timeZone: string,
 ): AlertCondition[] {
@@ -90,7 +78,7 @@ export function alertConditions(
   for (const item of stock) {
     if (item.practice || item.pieces <= 0) continue;
     const life = judgeShelfLife(item, at, timeZone);
-    const condition = dateCondition(item, life, settings);
+    const condition = dateCondition(item, life, warning);
     if (condition !== null) dated.push(condition);
     if (item.held || isPast(life.status)) continue;
     usablePieces.set(item.productId, (usablePieces.get(item.productId) ?? 0) + item.pieces);
@@ -114,14 +102,12 @@ export function alertConditions(
   return [...low, ...dated];
 }
 
-function dateCondition(item: StockOnHand, life: ShelfLife, settings: AlertSettings): DateCondition | null {
+function dateCondition(item: StockOnHand, life: ShelfLife, warning: DaysOfWarning): DateCondition | null {
   if (isPast(life.status))
     return describe(item, life, 'expired on the shelf', item.held ? 'notice' : 'urgent');
   if (life.daysLeft === null || item.held) return null;
   const opened = item.openedAt !== null;
-  const days = opened ? 'openedLifeEndingDays' : 'useByNearDays';
-  const warned = settings.ofProducts?.get(item.productId)?.[days] ?? settings[days];
-  if (life.daysLeft > warned) return null;
+  if (life.daysLeft > daysOfWarning(warning, item.productId, opened)) return null;
   return describe(item, life, opened ? 'opened life ending' : 'use-by near', opened ? 'notice' : 'warning');
 }
 

@@ -3,6 +3,7 @@ import type { Actor } from '../platform/actor.js';
 import type { Read } from '../platform/database/database.js';
 import { type ContainerChoice, type ContainerFact, ContainerFacts } from './container-facts.service.js';
 import type { ContainerView } from './container-list.views.js';
+import { productDays } from './date-thresholds/product-days.query.js';
 import { lastUsableDay } from './opened-life.js';
 import { judgeShelfLife } from './shelf-life.js';
 import type { SummarySettings } from './stock-level-summary.js';
@@ -38,7 +39,8 @@ export async function summarySettings(read: Read, studioId: string): Promise<Sum
      FROM studio WHERE id = $1`,
     [studioId],
   );
-  return settings ?? { assumedOpenedLife: null, useByNearDays: 0, openedLifeEndingDays: 0 };
+  const known = settings ?? { assumedOpenedLife: null, useByNearDays: 0, openedLifeEndingDays: 0 };
+  return { ...known, ofProducts: await productDays(read, studioId) };
 }
 
 export function containerView(

@@ -13,10 +13,15 @@ import {
   type StockLevel,
 } from './alert-conditions.js';
 import { type ContainerFact, ContainerFacts } from './container-facts.service.js';
+import { productDays } from './date-thresholds/product-days.query.js';
+import { HeldStock } from './held-stock.service.js';
+import { type NamedPlace, namedPlaces } from './named-places.query.js';
 import { stockOnHand } from './stock-on-hand.js';
 
 const dateKinds = ['use-by near', 'opened life ending', 'expired on the shelf'];
-const kinds = ['low stock', ...dateKinds];
+const heldKind = 'held stock on hand';
+const ofGoods = [...dateKinds, heldKind];
+const kinds = ['low stock', ...ofGoods];
 
 interface Settings {
   use_by_near_days: number;
@@ -26,8 +31,8 @@ interface Settings {
 }
 
 /**
- * Low stock and dates running out. Whatever changes stock calls `reevaluate` at the end of its transaction, so that an
- * alert stands or falls with its cause; the daily sweep finds what only time has changed.
+ * Low stock, dates running out, and what is held but still here. Whatever changes stock calls `reevaluate` at the end of
+ * its transaction, so that an alert stands or falls with its cause; the daily sweep finds what only time has changed.
  */
 @Injectable()
 export class StockConditions implements OnModuleInit {
@@ -37,6 +42,7 @@ export class StockConditions implements OnModuleInit {
     private readonly containerFacts: ContainerFacts,
     private readonly pools: ConfigurationPools,
     private readonly register: ProductRegister,
+    private readonly heldStock: HeldStock,
   ) {}
 
   onModuleInit(): void {
@@ -101,11 +107,16 @@ export class StockConditions implements OnModuleInit {
       {
         useByNearDays: settings.use_by_near_days,
         openedLifeEndingDays: settings.opened_life_ending_days,
+        ofProducts: await productDays(transaction.read, transaction.studioId),
       },
       transaction.recordedAt,
       settings.time_zone,
     );
-    return this.named(transaction, conditions, containers, levels);
+    const places = await namedPlaces(transaction.read, transaction.studioId);
+    return [
+      ...(await this.named(transaction, conditions, containers, levels, places)),
+      ...(await this.heldStock.standing(transaction, containers, places)),
+    ];
   }
 
   /** Adds to each condition what a reader knows things by. */
@@ -114,9 +125,15 @@ export class StockConditions implements OnModuleInit {
     conditions: readonly AlertCondition[],
     containers: readonly ContainerFact[],
     levels: readonly StockLevel[],
+    places: ReadonlyMap<string, NamedPlace>,
   ): Promise<OpenCondition[]> {
     const byContainer = new Map(containers.map((container) => [container.containerId, container]));
-    const byLot = new Map(containers.map((container) => [container.lotId, container]));
+    const byLot = new Map<string, ContainerFact[]>();
+    for (const container of containers) {
+      const ofLot = byLot.get(container.lotId);
+      if (ofLot) ofLot.push(container);
+      else byLot.set(container.lotId, [container]);
+    }
     const productsOf = new Map(levels.map((level) => [level.subjectId, level.productIds]));
     const low = conditions.filter(({ kind }) => kind === 'low stock');
     const names = await this.register.names(
@@ -134,9 +151,13 @@ export class StockConditions implements OnModuleInit {
             : { configuration: subjectId, productIds: [...productIds], ...condition.facts };
         return { kind, subjectKind, subjectId, severity, facts };
       }
-      const container = subjectKind === 'lot' ? byLot.get(subjectId) : byContainer.get(subjectId);
+      const ofLot = subjectKind === 'lot' ? byLot.get(subjectId) : undefined;
+      const container = ofLot?.[0] ?? byContainer.get(subjectId);
       if (!container) throw new Error(`The ${subjectKind} ${subjectId} was judged but not loaded.`);
-      return { kind, subjectKind, subjectId, severity, facts: dateFacts(condition, container) };
+      const meant = ofLot?.filter(isLikeTheRest) ?? [container];
+      const named = [...new Set(meant.map(({ placeId }) => places.get(placeId)?.name ?? ''))].sort();
+      const facts = dateFacts(condition, container, named);
+      return { kind, subjectKind, subjectId, severity, facts };
     });
   }
 
@@ -188,8 +209,8 @@ export class StockConditions implements OnModuleInit {
   ): Promise<{ kind: string; id: string }[]> {
     const list = (first: number, values: readonly string[]) =>
       values.map((_, index) => `$${index + first}`).join(', ');
-    const open = `alert.studio_id = $1 AND alert.closed_at IS NULL AND alert.kind IN (${list(2, dateKinds)})`;
-    const products = `lot.product_id IN (${list(2 + dateKinds.length, productIds)})`;
+    const open = `alert.studio_id = $1 AND alert.closed_at IS NULL AND alert.kind IN (${list(2, ofGoods)})`;
+    const products = `lot.product_id IN (${list(2 + ofGoods.length, productIds)})`;
     return transaction.query<{ kind: string; id: string }>(
       `SELECT alert.subject_kind AS kind, alert.subject_id AS id
        FROM alert JOIN lot ON lot.studio_id = alert.studio_id AND lot.id = alert.subject_id
@@ -200,7 +221,7 @@ export class StockConditions implements OnModuleInit {
          JOIN container ON container.studio_id = alert.studio_id AND container.id = alert.subject_id
          JOIN lot ON lot.studio_id = container.studio_id AND lot.id = container.lot_id
        WHERE ${open} AND alert.subject_kind = 'container' AND ${products}`,
-      [transaction.studioId, ...dateKinds, ...productIds],
+      [transaction.studioId, ...ofGoods, ...productIds],
     );
   }
 }
@@ -209,7 +230,16 @@ function nameFacts(name: ProductName | undefined): Record<string, unknown> {
   return name === undefined ? {} : { product: name.productName, shade: name.shade, maker: name.makerName };
 }
 
-function dateFacts(condition: DateCondition, container: ContainerFact): Record<string, unknown> {
+/** Whether it belongs to the sealed remainder of its lot: anything else is told of by itself. */
+function isLikeTheRest({ state, pieces, holds }: ContainerFact): boolean {
+  return state === 'sealed' && pieces > 0 && !holds.some(({ on }) => on === 'container');
+}
+
+function dateFacts(
+  condition: DateCondition,
+  container: ContainerFact,
+  places: string[],
+): Record<string, unknown> {
   const { productName, shade, makerName, code, useBy, labelCode, openedAt, placeId } = container;
   // The days left change every day by themselves; the last day says the same and stands still.
   const { daysLeft: _, ...facts } = condition.facts;
@@ -220,6 +250,7 @@ function dateFacts(condition: DateCondition, container: ContainerFact): Record<s
     maker: makerName,
     lotCode: code,
     useBy,
+    places,
     ...single,
     ...facts,
   };

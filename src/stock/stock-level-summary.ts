@@ -1,4 +1,5 @@
 import { hasEnded } from './container-transitions.js';
+import { type DaysOfWarning, daysOfWarning } from './days-of-warning.js';
 import { isPast, judgeShelfLife } from './shelf-life.js';
 import { type ContainerOnHand, containerLife } from './stock-on-hand.js';
 
@@ -7,12 +8,9 @@ export interface SummarisedContainer extends ContainerOnHand {
 }
 
 /** What the studio chose. */
-export interface SummarySettings {
+export interface SummarySettings extends DaysOfWarning {
   /** Opened life taken where the label gives none; null: none is taken. */
   assumedOpenedLife: string | null;
-  /** How many days before its last day something is to be used soon: sealed, and opened. */
-  useByNearDays: number;
-  openedLifeEndingDays: number;
 }
 
 /** How much of a product, a pool or a lot is here, in pieces; a bottle is one, however full. */
@@ -41,7 +39,7 @@ export interface StockLevelSummary {
  */
 export function summariseStock(
   containers: readonly SummarisedContainer[],
-  { assumedOpenedLife, useByNearDays, openedLifeEndingDays }: SummarySettings,
+  { assumedOpenedLife, ...warning }: SummarySettings,
   at: string,
   timeZone: string,
 ): StockLevelSummary {
@@ -66,7 +64,7 @@ export function summariseStock(
     else if (isPast(status)) summary.expiredPieces += pieces;
     else {
       summary.usablePieces += pieces;
-      const near = container.openedAt === null ? useByNearDays : openedLifeEndingDays;
+      const near = daysOfWarning(warning, container.productId, container.openedAt !== null);
       if (daysLeft !== null && daysLeft <= near) summary.endingSoonPieces += pieces;
       if (container.openedAt !== null && pieces > 0) summary.openedContainers += 1;
     }

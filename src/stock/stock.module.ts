@@ -29,6 +29,7 @@ import { ExpectedDeliveriesController } from './expected-deliveries/expected-del
 import { ExpectedDeliveries } from './expected-deliveries/expected-deliveries.service.js';
 import { ExpectedDelivery } from './expected-deliveries/expected-delivery.entity.js';
 import { LateDeliveryConditions } from './expected-deliveries/late-delivery-conditions.service.js';
+import { HeldStock } from './held-stock.service.js';
 import { Hold, HoldRelease } from './hold.entity.js';
 import { HoldReleaseRequest } from './hold-release-request.entity.js';
 import { HoldsController } from './holds.controller.js';
@@ -158,6 +159,7 @@ export const stockEntities = [
     Deliveries,
     ExpectedDeliveries,
     GoodsPutAway,
+    HeldStock,
     Holds,
     HoldsInForce,
     LabelCodes,
