@@ -10,6 +10,8 @@ import { LogChannel } from './channels/log/log-channel.service.js';
 import { ConditionEvaluators } from './condition-evaluators.service.js';
 import { AlertDestination } from './destinations/alert-destination.entity.js';
 import { HandingOn } from './handing-on/handing-on.entity.js';
+import { LiveController } from './live/live.controller.js';
+import { LiveStreams } from './live/live-streams.service.js';
 import { Deliver } from './outbox/deliver.service.js';
 import { OutboxRow } from './outbox/outbox-row.entity.js';
 import { Relay } from './outbox/relay.service.js';
@@ -32,13 +34,14 @@ export const alertsEntities = [
 
 @Module({
   imports: [IdentityModule],
-  controllers: [AlertsController],
+  controllers: [AlertsController, LiveController],
   providers: [
     AlertList,
     Alerts,
     ConditionEvaluators,
     Deliver,
     InProcessQueue,
+    LiveStreams,
     LogChannel,
     Relay,
     SettingsJudgement,

@@ -39,6 +39,7 @@ import { SignInCookies } from './sign-in/sign-in-cookies.service.js';
 import { SignIns } from './sign-in/sign-ins.service.js';
 import { Standings } from './sign-in/standings.service.js';
 import { WaysToSignIn } from './sign-in/ways-to-sign-in.service.js';
+import { StillAdmitted } from './still-admitted.service.js';
 import { Chain, Studio } from './studio.entity.js';
 import { StudioActors } from './studio-actors.service.js';
 import { StudioChanges } from './studio-changes.service.js';
@@ -105,6 +106,7 @@ export const identityEntities = [
     ApiTokens,
     Credentials,
     Standings,
+    StillAdmitted,
     OneTimeLinks,
     Invitations,
     SetUpLinks,
@@ -122,6 +124,6 @@ export const identityEntities = [
     Administration,
     { provide: APP_GUARD, useClass: ActorGuard },
   ],
-  exports: [Studios, StudioActors, StudioChanges, FoundedStudios, People],
+  exports: [Studios, StudioActors, StudioChanges, FoundedStudios, People, Secrets, StillAdmitted],
 })
 export class IdentityModule {}

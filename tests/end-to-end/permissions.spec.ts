@@ -100,6 +100,7 @@ const studioRoutes: Record<string, string> = {
   'POST /alerts/sweep': 'oma.c.',
   'POST /alerts/{alertId}/acknowledge': 'oma.c.',
   'GET /alerts/{alertId}/deliveries': 'omarct',
+  'GET /alerts/live': 'omarct',
 
   'GET /makers': 'omarct',
   'POST /makers': 'om..c.',

@@ -61,6 +61,15 @@ export class ApiTokens {
     };
   }
 
+  /** Whether a token still counts. It is only looked at: this is no use of it. */
+  async isOpen(tokenId: string): Promise<boolean> {
+    const rows = await this.database.read(
+      'SELECT id FROM api_token WHERE id = $1 AND revoked_at IS NULL AND expires_at > $2',
+      [tokenId, this.clock.now()],
+    );
+    return rows.length > 0;
+  }
+
   /** The tokens of a studio; those that ended stay listed. */
   async list(actor: Actor): Promise<ApiTokenView[]> {
     const rows = await this.database.read<Omit<ApiTokenView, 'scopes'> & { scopes: string }>(

@@ -154,6 +154,15 @@ export class SignIns {
     };
   }
 
+  /** Whether a sign-in still counts. It is only looked at: that a page stands open is no sign that anybody is there. */
+  async isOpen(signInId: string): Promise<boolean> {
+    const [row] = await this.database.read<SignInRow>(
+      `${selectSignIn} WHERE sign_in.id = $1 AND sign_in.ended_at IS NULL`,
+      [signInId],
+    );
+    return row !== undefined && counts(row, this.clock.now());
+  }
+
   /** Gives the browser of a sign-in a new secret at once. The earlier one works until the new one is used. */
   async renew(signInId: string): Promise<string> {
     const fresh = this.secrets.fresh();
@@ -175,9 +184,7 @@ export class SignIns {
        ORDER BY sign_in.created_at DESC, sign_in.id LIMIT ${mostListed}`,
       [accountId, now],
     );
-    return rows.filter(
-      (row) => !isOver(row, now) && (row.tablet_id === null || row.tablet_secret_hash !== null),
-    );
+    return rows.filter((row) => counts(row, now));
   }
 
   /**
@@ -360,6 +367,11 @@ function idleFor(row: SignInRow, now: string): number {
 /** Whether its time is over, or nobody was there for too long. */
 function isOver(row: SignInRow, now: string): boolean {
   return now > row.expires_at || idleFor(row, now) > lifetimeOf(row).idle;
+}
+
+/** Whether it still counts, beside what its browser presents. */
+function counts(row: SignInRow, now: string): boolean {
+  return !isOver(row, now) && (row.tablet_id === null || row.tablet_secret_hash !== null);
 }
 
 function lifetimeOf(row: SignInRow) {
