@@ -194,11 +194,14 @@ export async function startInFolder(
       child.kill('SIGKILL');
       reject(new Error(`The service was not ready in time:\n${log.join('')}`));
     }, startDeadlineMilliseconds);
+    let isReady = false;
     const listen = (chunk: Buffer) => {
       log.push(chunk.toString('utf8'));
       if (process.env.SHOW_SERVICE_LOG) process.stderr.write(chunk);
-      const ready = /Lotward is ready on (\S+)/.exec(log.join(''));
+      // A service that answers thousands of requests writes as many lines; its address stands in the first.
+      const ready = isReady ? null : /Lotward is ready on (\S+)/.exec(log.join(''));
       if (ready?.[1]) {
+        isReady = true;
         clearTimeout(timer);
         resolve(ready[1]);
       }
