@@ -13,13 +13,16 @@ export function kindsOf({ ids }: WalkedStudio, id: string): string[] {
 
 /** The ids of a kind that one studio has and another has not; what belongs to a common chain is in both. */
 export function foreignIds(other: WalkedStudio, mine: WalkedStudio, kind: string): string[] {
-  const known = new Set([...mine.ids.values()].flatMap((ids) => [...ids]));
-  return [...(other.ids.get(kind) ?? [])].filter((id) => !known.has(id));
+  return [...(other.ids.get(kind) ?? [])].filter((id) => !isKnown(mine, id));
 }
 
 /** One of them. */
 export function foreignId(other: WalkedStudio, mine: WalkedStudio, kind: string): string | undefined {
-  return foreignIds(other, mine, kind)[0];
+  return [...(other.ids.get(kind) ?? [])].find((id) => !isKnown(mine, id));
+}
+
+function isKnown({ ids }: WalkedStudio, id: string): boolean {
+  return [...ids.values()].some((known) => known.has(id));
 }
 
 /** An id that stands for nothing, of the kind of another. */
