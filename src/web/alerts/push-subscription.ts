@@ -1,13 +1,4 @@
-/** Why this browser cannot be told of alerts while the app is closed. */
-export const pushObstacles = [
-  'insecure address',
-  'not in this browser',
-  'home screen first',
-  'app not kept',
-  'not allowed',
-  'not reached',
-] as const;
-export type PushObstacle = (typeof pushObstacles)[number];
+import type { PushObstacle } from './push-obstacles.js';
 
 /** Where the maker of the browser takes in what is sent to it, and the keys by which only this browser reads it, base64url. */
 export interface PushAddress {

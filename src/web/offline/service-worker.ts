@@ -56,7 +56,9 @@ worker.addEventListener('fetch', (event) => {
 
 worker.addEventListener('push', (event) => {
   const { title, path, tag, body } = pushedNotice(event.data?.text(), worker.location.origin);
-  const options = { body, icon: '/icons/mark-192.png', data: path, ...(tag !== undefined && { tag }) };
+  // What takes the place of another is said aloud too: it got worse, or nobody took it on.
+  const again = tag !== undefined && { tag, renotify: true };
+  const options = { body, icon: '/icons/mark-192.png', data: path, ...again };
   event.waitUntil(worker.registration.showNotification(title, options));
 });
 
