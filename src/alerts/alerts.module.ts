@@ -6,9 +6,20 @@ import { AlertList } from './alert-list.service.js';
 import { AlertsController } from './alerts.controller.js';
 import { Alerts } from './alerts.service.js';
 import { CalendarAddress } from './calendar/calendar-address.entity.js';
+import { AlertChannels } from './channels/alert-channels.service.js';
 import { LogChannel } from './channels/log/log-channel.service.js';
+import { MailChannel } from './channels/mail/mail-channel.service.js';
+import { MessageWriter } from './channels/message-writer.service.js';
+import { PushChannel } from './channels/push/push-channel.service.js';
+import { PushKeys } from './channels/push/push-keys.service.js';
+import { WebhookChannel } from './channels/webhook/webhook-channel.service.js';
 import { ConditionEvaluators } from './condition-evaluators.service.js';
 import { AlertDestination } from './destinations/alert-destination.entity.js';
+import { AlertDestinationsController } from './destinations/alert-destinations.controller.js';
+import { DestinationList } from './destinations/destination-list.service.js';
+import { DestinationViews } from './destinations/destination-views.service.js';
+import { Destinations } from './destinations/destinations.service.js';
+import { OpenedDestinations } from './destinations/opened-destinations.service.js';
 import { HandingOn } from './handing-on/handing-on.entity.js';
 import { LiveController } from './live/live.controller.js';
 import { LiveStreams } from './live/live-streams.service.js';
@@ -34,18 +45,28 @@ export const alertsEntities = [
 
 @Module({
   imports: [IdentityModule],
-  controllers: [AlertsController, LiveController],
+  controllers: [AlertDestinationsController, AlertsController, LiveController],
   providers: [
+    AlertChannels,
     AlertList,
     Alerts,
     ConditionEvaluators,
     Deliver,
+    DestinationList,
+    Destinations,
+    DestinationViews,
     InProcessQueue,
     LiveStreams,
     LogChannel,
+    MailChannel,
+    MessageWriter,
+    OpenedDestinations,
+    PushChannel,
+    PushKeys,
     Relay,
     SettingsJudgement,
     Sweep,
+    WebhookChannel,
   ],
   exports: [Alerts, ConditionEvaluators],
 })

@@ -21,6 +21,9 @@ export const permissionTable = {
 
   'see alerts': everyone,
   'answer alerts': staffAndChain,
+  // On a browser of one's own: a tablet on the wall is nobody's.
+  'be told of alerts': everyone,
+  'change alert channels': management,
 
   'read the register': everyone,
   'change the register': management,

@@ -21,6 +21,7 @@ export function pageOf<Row>(
 /** The lists that are paged, with the column that says whose a row is. */
 const owners = {
   alert: 'studio_id',
+  alert_destination: 'studio_id',
   blend: 'studio_id',
   client: 'studio_id',
   client_access: 'studio_id',

@@ -1,6 +1,8 @@
+import type { ChannelMessage } from './channel-message.js';
+
 /** One announcement of an alert. */
 export interface AlertAnnouncement {
-  event: 'opened' | 'closed';
+  event: ChannelMessage['event'];
   kind: string;
   severity: 'notice' | 'warning' | 'urgent';
   facts: Readonly<Record<string, unknown>>;
@@ -15,7 +17,7 @@ const longestValue = 120;
  */
 export function alertWords({ event, kind, severity, facts }: AlertAnnouncement): string {
   const head = kind.charAt(0).toUpperCase() + kind.slice(1);
-  const said = event === 'opened' ? `${head} (${severity})` : `${head} is over`;
+  const said = event === 'closed' ? `${head} is over` : `${head} (${[severity, ...again(event)].join(', ')})`;
   const product = [plain(facts.product), plain(facts.shade)].filter((part) => part !== '').join(' ');
   const maker = plain(facts.maker);
   const parts = [maker === '' ? product : `${product} by ${maker}`.trim()];
@@ -26,6 +28,11 @@ export function alertWords({ event, kind, severity, facts }: AlertAnnouncement):
   }
   const rest = parts.filter((part) => part !== '').join(', ');
   return rest === '' ? said : `${said}: ${rest}`;
+}
+
+/** What has become of it, where that is more than that it opened. */
+function again(event: ChannelMessage['event']): string[] {
+  return event === 'opened' ? [] : [event];
 }
 
 function words(name: string): string {

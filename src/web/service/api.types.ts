@@ -619,6 +619,176 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/alert-destinations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Your own, and the studio's when you may change where alerts go. */
+        get: operations["AlertDestinations_seen"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alert-destinations/push-key": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** With what a browser subscribes, so that only this service can send to it. */
+        get: operations["AlertDestinations_pushKey"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alert-destinations/{destinationId}/deliveries": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The latest deliveries to one, the newest first. */
+        get: operations["AlertDestinations_deliveries"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alert-destinations/mail": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** A mail address: your own, or another's when you may change where alerts go. */
+        post: operations["AlertDestinations_addMail"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alert-destinations/webhooks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** A webhook of the studio. Its secret is shown in this answer only. */
+        post: operations["AlertDestinations_addWebhook"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alert-destinations/push": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** The browser you ask from. */
+        post: operations["AlertDestinations_addPush"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alert-destinations/{destinationId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Pauses or resumes one, gives it another name, or a webhook another severity. */
+        patch: operations["AlertDestinations_change"];
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alert-destinations/{destinationId}/rotate-secret": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Gives a webhook a new secret. The old one signs too for one more day. */
+        post: operations["AlertDestinations_rotateSecret"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alert-destinations/{destinationId}/remove": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Removes one for good: its address and secrets are wiped, what was promised to it is not sent any more. */
+        post: operations["AlertDestinations_remove"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alert-destinations/{destinationId}/test": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Promises a test, which goes the way of all deliveries. */
+        post: operations["AlertDestinations_test"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/alerts": {
         parameters: {
             query?: never;
@@ -679,6 +849,27 @@ export interface paths {
         };
         /** How the announcements of an alert were delivered. */
         get: operations["Alerts_deliveries"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alerts/live": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What happens to alerts, as it happens: server-sent events. First `connected` with the number of the newest step, then
+         *     one `alert` for each new step: `{"sequence", "alertId", "kind", "severity", "event"}`. `missed` when there were too many
+         *     since: read the alerts anew. `ended` before the service closes it for good. Going on with `Last-Event-ID` loses nothing.
+         */
+        get: operations["Live_listen"];
         put?: never;
         post?: never;
         delete?: never;
@@ -3386,7 +3577,7 @@ export interface components {
             /** @enum {string} */
             role: "owner" | "manager" | "artist" | "auditor" | "chain manager";
             /** @description What the requester may do there, by role, token or tablet. */
-            permissions: ("enrol tablets" | "hand out client data" | "erase clients" | "take in bookings" | "change procedures" | "tell clients of recalls" | "read the audit log" | "see backups" | "see the studio" | "change the studio" | "add studios" | "manage people" | "issue tokens" | "see alerts" | "answer alerts" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "trace" | "read recalls" | "answer recalls" | "find held stock" | "answer recalls of the chain")[];
+            permissions: ("enrol tablets" | "hand out client data" | "erase clients" | "take in bookings" | "change procedures" | "tell clients of recalls" | "read the audit log" | "see backups" | "see the studio" | "change the studio" | "add studios" | "manage people" | "issue tokens" | "see alerts" | "answer alerts" | "be told of alerts" | "change alert channels" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "trace" | "read recalls" | "answer recalls" | "find held stock" | "answer recalls of the chain")[];
             /** @description The studio asks for a passkey and the requester signed in without one: nothing may be done there until then. */
             passkeyNeeded: boolean;
             /** @description The last day; null: no end. */
@@ -3450,7 +3641,7 @@ export interface components {
             /** @description As whom the token acts. */
             personId: string;
             name: string;
-            scopes: ("enrol tablets" | "hand out client data" | "erase clients" | "take in bookings" | "change procedures" | "tell clients of recalls" | "read the audit log" | "see backups" | "see the studio" | "change the studio" | "add studios" | "manage people" | "issue tokens" | "see alerts" | "answer alerts" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "trace" | "read recalls" | "answer recalls" | "find held stock" | "answer recalls of the chain")[];
+            scopes: ("enrol tablets" | "hand out client data" | "erase clients" | "take in bookings" | "change procedures" | "tell clients of recalls" | "read the audit log" | "see backups" | "see the studio" | "change the studio" | "add studios" | "manage people" | "issue tokens" | "see alerts" | "answer alerts" | "be told of alerts" | "change alert channels" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "trace" | "read recalls" | "answer recalls" | "find held stock" | "answer recalls of the chain")[];
             createdAt: string;
             expiresAt: string;
             revokedAt: string | null;
@@ -3466,7 +3657,7 @@ export interface components {
             /** @description What the token is for. */
             name: string;
             /** @description What the token may be used for: permissions the person has. */
-            scopes: ("see the studio" | "change the studio" | "add studios" | "manage people" | "enrol tablets" | "issue tokens" | "see alerts" | "answer alerts" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "hand out client data" | "erase clients" | "read sessions" | "plan sessions" | "take in bookings" | "work the tray" | "record late" | "change procedures" | "trace" | "read recalls" | "answer recalls" | "find held stock" | "tell clients of recalls" | "answer recalls of the chain" | "read the audit log" | "see backups")[];
+            scopes: ("see the studio" | "change the studio" | "add studios" | "manage people" | "enrol tablets" | "issue tokens" | "see alerts" | "answer alerts" | "be told of alerts" | "change alert channels" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "hand out client data" | "erase clients" | "read sessions" | "plan sessions" | "take in bookings" | "work the tray" | "record late" | "change procedures" | "trace" | "read recalls" | "answer recalls" | "find held stock" | "tell clients of recalls" | "answer recalls of the chain" | "read the audit log" | "see backups")[];
             /** @description Whole days until it expires. */
             days: number;
         };
@@ -3606,6 +3797,150 @@ export interface components {
             /** @description 4 to 8 digits, and none of those that are tried first. */
             pin: string;
         };
+        AlertDestinationView: {
+            id: string;
+            /** @enum {string} */
+            kind: "mail" | "webhook" | "push";
+            /** @description Null for a webhook, which is the studio's. */
+            personId: string | null;
+            /** @description What people call a webhook or a browser. Null for a mail address, and in the answer to a write, which is kept. */
+            name: string | null;
+            /**
+             * @description The mail address; a webhook's address without its query, which may hold a key; the server of a browser's push service.
+             *     Null in the answer to a write.
+             */
+            address: string | null;
+            /** @description SHA-256 in hex of a browser's own address (endpoint), by which it knows itself in the list; null for the others. */
+            fingerprint: string | null;
+            /**
+             * @description Milder alerts are not sent to a webhook.
+             * @enum {string}
+             */
+            minimumSeverity: "notice" | "warning" | "urgent";
+            /**
+             * @description Stopped: its receiver said that it is gone, or its person left.
+             * @enum {string}
+             */
+            state: "active" | "paused" | "stopped" | "removed";
+            stateReason: string | null;
+            version: number;
+            createdAt: string;
+        };
+        AlertDestinationPageView: {
+            /** @description In the order they were added. */
+            items: components["schemas"]["AlertDestinationView"][];
+            /** @description Hand it in as `after` for the next page; null: this was the last. */
+            next: string | null;
+            /** @description Whether mail can be sent: whoever runs the service set a mail server. What is mailed waits until then. */
+            mailServerSet: boolean;
+        };
+        PushKeyView: {
+            /** @description What a browser subscribes with (`applicationServerKey`): P-256, 65 bytes, base64url. */
+            publicKey: string;
+        };
+        AlertDeliveryView: {
+            id: string;
+            /** @enum {string} */
+            event: "opened" | "closed" | "worse" | "due again" | "handed on" | "given" | "summary" | "test";
+            /** @enum {string} */
+            channel: "mail" | "webhook" | "push" | "log";
+            /** @description Null: the log of the service. */
+            destinationId: string | null;
+            /** @enum {string} */
+            state: "pending" | "sent" | "undeliverable";
+            /** @description Attempts whose end is known. */
+            attempts: number;
+            /** @description Attempts that were cut off before their end was known: the receiver may have got it as often beside. */
+            unknownAttempts: number;
+            /** @description When it is tried next, while it is pending. */
+            nextAttemptAt: string;
+            lastError: string | null;
+            createdAt: string;
+            settledAt: string | null;
+        };
+        AddMailDestinationDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: uuid
+             * @description Whose address it is; another's only by who may change where alerts go.
+             */
+            personId: string;
+            /** @description Without a name before it, such as desk@studio.example. */
+            address: string;
+        };
+        AddWebhookDestinationDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description What people call it. */
+            name: string;
+            /** @description An https address; http only to one that whoever runs the service allowed. */
+            url: string;
+            /**
+             * @description Milder alerts are not sent there.
+             * @enum {string}
+             */
+            minimumSeverity: "notice" | "warning" | "urgent";
+        };
+        MadeWebhookView: {
+            destination: components["schemas"]["AlertDestinationView"];
+            /** @description `whsec_…`, by which the receiver checks what it gets: shown in this answer and never again. */
+            secret: string;
+        };
+        AddPushDestinationDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description What you call this browser, such as the name of the device. */
+            name: string;
+            /** @description The browser's public key: a point on P-256, 65 bytes, base64url. */
+            p256dh: string;
+            /** @description As the browser gives it (PushSubscription.endpoint). */
+            endpoint: string;
+            /** @description The secret shared with the browser: 16 bytes, base64url. */
+            auth: string;
+        };
+        ChangeAlertDestinationDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            version: number;
+            /** @description Of a webhook or a browser. */
+            name?: string;
+            /**
+             * @description Paused: what is promised to it waits. Active again also after it was stopped.
+             * @enum {string}
+             */
+            state?: "active" | "paused";
+            /**
+             * @description Of a webhook.
+             * @enum {string}
+             */
+            minimumSeverity?: "notice" | "warning" | "urgent";
+        };
+        RotatedSecretView: {
+            id: string;
+            version: number;
+            /** @description The new one, shown in this answer and never again. */
+            secret: string;
+            /** @description Until then messages are signed with the old one too. */
+            oldValidUntil: string;
+        };
+        TestedDestinationView: {
+            id: string;
+            /** @description The delivery that was promised; it goes the way of all others. */
+            deliveryId: string;
+        };
         AlertView: {
             id: string;
             /** @description Such as `low stock`, `use-by near`, `expired on the shelf`. */
@@ -3641,26 +3976,6 @@ export interface components {
             opened: number;
             refreshed: number;
             closed: number;
-        };
-        AlertDeliveryView: {
-            id: string;
-            /** @enum {string} */
-            event: "opened" | "closed" | "worse" | "due again" | "handed on" | "given" | "summary" | "test";
-            /** @enum {string} */
-            channel: "mail" | "webhook" | "push" | "log";
-            /** @description Null: the log of the service. */
-            destinationId: string | null;
-            /** @enum {string} */
-            state: "pending" | "sent" | "undeliverable";
-            /** @description Attempts whose end is known. */
-            attempts: number;
-            /** @description Attempts that were cut off before their end was known: the receiver may have got it as often beside. */
-            unknownAttempts: number;
-            /** @description When it is tried next, while it is pending. */
-            nextAttemptAt: string;
-            lastError: string | null;
-            createdAt: string;
-            settledAt: string | null;
         };
         CompanyView: {
             id: string;
@@ -7211,7 +7526,7 @@ export interface components {
         };
         ReadPartView: {
             /** @enum {string} */
-            kind: "maker" | "product" | "code" | "shade" | "gtin" | "reference" | "use-by" | "open-ended" | "all lots" | "code range" | "manufactured" | "classification" | "risk" | "remedy" | "issued on";
+            kind: "maker" | "product" | "code" | "shade" | "reference" | "gtin" | "use-by" | "open-ended" | "all lots" | "code range" | "manufactured" | "classification" | "risk" | "remedy" | "issued on";
             /** @description In the text as it was given, UTF-16. */
             span: components["schemas"]["TextSpanView"];
             value: string;
@@ -10124,6 +10439,346 @@ export interface operations {
             };
         };
     };
+    AlertDestinations_seen: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description Left out: all that you may see. */
+                whose?: "own" | "all";
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlertDestinationPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    AlertDestinations_pushKey: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PushKeyView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    AlertDestinations_deliveries: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                destinationId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlertDeliveryView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    AlertDestinations_addMail: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddMailDestinationDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlertDestinationView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    AlertDestinations_addWebhook: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddWebhookDestinationDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MadeWebhookView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    AlertDestinations_addPush: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddPushDestinationDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlertDestinationView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    AlertDestinations_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                destinationId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeAlertDestinationDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlertDestinationView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    AlertDestinations_rotateSecret: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                destinationId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WriteDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RotatedSecretView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    AlertDestinations_remove: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                destinationId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WriteDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlertDestinationView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    AlertDestinations_test: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                destinationId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WriteDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TestedDestinationView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     Alerts_page: {
         parameters: {
             query?: {
@@ -10248,6 +10903,38 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["AlertDeliveryView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Live_listen: {
+        parameters: {
+            query?: never;
+            header?: {
+                "Last-Event-ID"?: string;
+            };
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/event-stream": string;
                 };
             };
             /** @description Anything else */

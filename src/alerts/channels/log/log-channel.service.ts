@@ -9,7 +9,7 @@ export class LogChannel {
   /** @param deliveryId the same when a delivery is repeated, so that a reader can tell it from a new one */
   async send(deliveryId: string, announcement: AlertAnnouncement): Promise<void> {
     const line = `${alertWords(announcement)} [delivery ${deliveryId}]`;
-    if (announcement.event === 'opened' && announcement.severity !== 'notice') this.logger.warn(line);
+    if (announcement.event !== 'closed' && announcement.severity !== 'notice') this.logger.warn(line);
     else this.logger.log(line);
   }
 }

@@ -60,6 +60,8 @@ export const frameTexts: typeof english = {
     'issue tokens': 'Zugänge für Programme ausgeben',
     'see alerts': 'Meldungen sehen',
     'answer alerts': 'Meldungen beantworten',
+    'be told of alerts': 'sich Hinweise schicken lassen',
+    'change alert channels': 'ändern, wohin Hinweise gehen',
     'read the register': 'die Produkte lesen',
     'change the register': 'die Produkte ändern',
     'read stock': 'den Bestand lesen',

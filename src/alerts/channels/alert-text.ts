@@ -1,0 +1,303 @@
+import { plainLine } from './plain-line.js';
+
+/** One announcement of an alert, as it is to be told. */
+export interface ToldAlert {
+  event: 'opened' | 'worse' | 'due again' | 'handed on' | 'given' | 'closed' | 'summary' | 'test';
+  kind: string;
+  severity: 'notice' | 'warning' | 'urgent';
+  subjectKind: string;
+  facts: Readonly<Record<string, unknown>>;
+}
+
+/** An announcement in words. */
+export interface AlertText {
+  title: string;
+  parts: { heading: string | null; lines: string[] }[];
+}
+
+type Facts = ToldAlert['facts'];
+
+/** What the trade calls a kind of alert, what is wrong then, and what to do next. */
+interface KindWords {
+  name: string;
+  wrong: (facts: Facts) => string;
+  next: (facts: Facts) => string;
+  /** Whether somebody could be hurt: then it is said who has the last word. */
+  couldHurt?: true;
+}
+
+const longestValue = 120;
+const longestLine = 300;
+const longestTitle = 150;
+const mostLines = 12;
+
+const caution =
+  'The label, local codes and your professional judgement come first; this is only what the record says.';
+
+const kinds: Readonly<Record<string, KindWords>> = {
+  'low stock': {
+    name: 'Low stock',
+    wrong: (facts) =>
+      `${number(facts.usablePieces) ?? 'Too few'} usable, low at ${number(facts.minimumPieces) ?? 'its level'}.`,
+    next: () => 'Order more, or set another level if so many are not needed.',
+  },
+  'use-by near': {
+    name: 'Use-by date near',
+    wrong: (facts) =>
+      `It may be used through ${value(facts.lastDay) || value(facts.useBy) || 'its last day'}, then no more.`,
+    next: () =>
+      'Use it first, before later dates; what will not be used in time can be sent to another studio or set aside.',
+  },
+  'opened life ending': {
+    name: 'Opened life ending',
+    wrong: (facts) =>
+      `The open container may be used through ${value(facts.lastDay) || 'its last day'}, then no more.`,
+    next: () => 'Use it first, and discard it after that day.',
+  },
+  'expired on the shelf': {
+    name: 'Expired on the shelf',
+    wrong: (facts) =>
+      `It is past its last day${value(facts.lastDay) === '' ? '' : `, ${value(facts.lastDay)}`}, and still lies among the stock.`,
+    next: () => 'Take it off the shelf now and book it as wasted, or keep it for practice skin only.',
+    couldHurt: true,
+  },
+  'held stock on hand': {
+    name: 'Held stock on hand',
+    wrong: () => 'It is on hold and still on hand.',
+    next: () => 'Set it apart so that nobody takes it; return or destroy it as the hold or the recall says.',
+    couldHurt: true,
+  },
+  'use against a refusal': {
+    name: 'Used against a refusal',
+    wrong: (facts) =>
+      `It was used although it is ${value(facts.reasons) || 'not to be used'}. The session is recorded as it was.`,
+    next: () =>
+      'Look at the session, decide whether the client has to be told, and set aside what is left of it.',
+    couldHurt: true,
+  },
+  'same code, other use-by': {
+    name: 'One lot code, several use-by dates',
+    wrong: (facts) =>
+      `The same code is on record with the use-by ${value(facts.otherUseBy) || 'of another day'} too.`,
+    next: () =>
+      'Compare with the labels and correct the date that is wrong; until then go by the earlier one.',
+  },
+  'kit cannot be filled': {
+    name: 'A kit cannot be filled',
+    wrong: () => 'A planned session needs more than will be here, in date and free, on its day.',
+    next: () => 'Order or fetch what lacks, choose another product for the kit, or move the session.',
+  },
+  'touch-up mix out of date': {
+    name: 'A touch-up mix will be out of date',
+    wrong: () =>
+      'A touch-up is owed, and what was mixed at the first visit can not all be used again by then.',
+    next: () => 'Bring the touch-up forward, or order the same shade and plan the mix anew.',
+    couldHurt: true,
+  },
+  'delivery late': {
+    name: 'A delivery is late',
+    wrong: (facts) =>
+      `It was expected on ${value(facts.expectedOn) || 'an earlier day'} and has not been received.`,
+    next: () => 'Ask the supplier; receive it if it is here, or call it off.',
+  },
+  'in transit too long': {
+    name: 'Under way for long',
+    wrong: (facts) =>
+      `Goods sent ${value(facts.direction) === 'out' ? 'from here ' : value(facts.direction) === 'in' ? 'to here ' : ''}on ${value(facts.sentOn) || 'an earlier day'} have not arrived.`,
+    next: () => 'Ask the other studio; receive what arrived, or say what is missing.',
+  },
+  'held where it came from': {
+    name: 'Held where it came from',
+    wrong: () => 'The studio that sent it has put the same goods on hold.',
+    next: () =>
+      'Set aside what is left of it here, and ask the other studio why before anything of it is used.',
+    couldHurt: true,
+  },
+  'recall open': {
+    name: 'Recall open',
+    wrong: (facts) =>
+      `Lots here that are affected: ${number(facts.affectedLots) ?? 'not counted'}; still to be decided: ${number(facts.undecidedLots) ?? 'not counted'}.`,
+    next: () =>
+      'Stop using them, set every container aside, decide the doubtful lots, and tell whoever was touched by them.',
+    couldHurt: true,
+  },
+  'recall notice found': {
+    name: 'A published notice meets something here',
+    wrong: () => 'A published notice names what may be in your register or on your shelf.',
+    next: () => 'Read it now; open a recall from it, or dismiss it with your reason.',
+    couldHurt: true,
+  },
+  'drill due': {
+    name: 'A recall drill is due',
+    wrong: (facts) => `It is due by ${value(facts.dueOn) || 'now'}.`,
+    next: () => 'Start the drill: it rehearses a recall against the clock, and nothing is really held.',
+  },
+  'backup failed': {
+    name: 'A backup failed',
+    wrong: (facts) =>
+      `${value(facts.cause) === '' ? 'The last backup could not be made' : `The last backup could not be made: ${value(facts.cause)}`}. ${lastGood(facts)}`,
+    next: () => 'See to the cause, such as a full disk, and make a backup now.',
+  },
+  'backup overdue': {
+    name: 'No good backup for too long',
+    wrong: (facts) => lastGood(facts),
+    next: () =>
+      'Find out why no backup is made, and make one now: what is recorded since then would be lost with this machine.',
+  },
+  'notice source failing': {
+    name: 'Published notices cannot be fetched',
+    wrong: (facts) =>
+      `Notices are not read any more from ${value(facts.address) || 'a source'}${value(facts.cause) === '' ? '' : `: ${value(facts.cause)}`}. Silence is no proof that nothing was recalled.`,
+    next: () =>
+      'Look at the address in the settings of the service, and read the published notices yourself meanwhile.',
+  },
+  'queue unhealthy': {
+    name: 'Alerts are not being sent',
+    wrong: () => 'Deliveries wait longer than they should. The alerts themselves stand in the app.',
+    next: () => 'Tell whoever runs the service; look at the list of alerts yourself until this is over.',
+  },
+};
+
+/** How facts are named to a person; others are named by their own words. */
+const factNames: Readonly<Record<string, string>> = {
+  lotCode: 'Lot',
+  labelCode: 'Label',
+  place: 'Place',
+  places: 'Places',
+  useBy: 'Use-by',
+  openedAt: 'Opened',
+  lastDay: 'Last day',
+  pieces: 'Pieces',
+  usablePieces: 'Usable',
+  minimumPieces: 'Low at',
+  expectedOn: 'Expected on',
+  reference: 'Number',
+  recall: 'Recall',
+  holdKinds: 'Kind of hold',
+  affectedLots: 'Lots affected',
+  undecidedLots: 'Lots to decide',
+  configuration: 'Cartridge',
+};
+
+/** Said by the product's own line, or of no use to a person. */
+const notListed = new Set([
+  'product',
+  'shade',
+  'maker',
+  'boundBy',
+  'openedLifeFrom',
+  'status',
+  'productIds',
+  'reasons',
+]);
+
+const events: Readonly<Record<ToldAlert['event'], string>> = {
+  opened: '',
+  worse: 'Worse now: ',
+  'due again': 'Due again: ',
+  'handed on': 'Nobody saw to it yet: ',
+  given: 'For you to see to: ',
+  closed: 'Over: ',
+  summary: '',
+  test: '',
+};
+
+const severities: Readonly<Record<ToldAlert['severity'], string>> = {
+  urgent: 'Urgent: to be seen to now.',
+  warning: 'To be seen to soon.',
+  notice: 'To know.',
+};
+
+/**
+ * What a person is told of an alert, in plain words of the trade: what is wrong, of which product, lot and place, and
+ * what to do next. Whatever the facts hold, each line is one line and short; ids are left out.
+ */
+export function alertText(alert: ToldAlert): AlertText {
+  const { event, severity, facts } = alert;
+  const words = wordsOf(alert.kind);
+  const about = [productOf(facts), lotOf(facts)].filter((part) => part !== '').join(', ');
+  const title = plainLine(`${events[event]}${words.name}${about === '' ? '' : `: ${about}`}`, longestTitle);
+  const what = { heading: 'What it is about', lines: aboutLines(facts) };
+  const parts =
+    event === 'closed'
+      ? [{ heading: null, lines: ['This is over; nothing more is to be done about it.'] }, what]
+      : [
+          { heading: null, lines: [words.wrong(facts), severities[severity]] },
+          what,
+          {
+            heading: 'What to do next',
+            lines: words.couldHurt ? [words.next(facts), caution] : [words.next(facts)],
+          },
+        ];
+  return {
+    title,
+    parts: parts
+      .map(({ heading, lines }) => ({ heading, lines: lines.map((line) => plainLine(line, longestLine)) }))
+      .filter(({ lines }) => lines.length > 0),
+  };
+}
+
+function wordsOf(kind: string): KindWords {
+  const known = Object.hasOwn(kinds, kind) ? kinds[kind] : undefined;
+  if (known !== undefined) return known;
+  const line = plainLine(kind, longestValue) || 'alert';
+  return {
+    name: line.charAt(0).toUpperCase() + line.slice(1),
+    wrong: () => 'This stands open in the record.',
+    next: () => 'Open it in the app, see to it, and say that you do.',
+  };
+}
+
+function aboutLines(facts: Facts): string[] {
+  const product = productOf(facts);
+  const lines = product === '' ? [] : [`Product: ${product}`];
+  for (const [name, each] of Object.entries(facts)) {
+    if (notListed.has(name) || /Ids?$/.test(name) || lines.length >= mostLines) continue;
+    const label = Object.hasOwn(factNames, name) ? factNames[name] : capitalised(name);
+    if (each === true) lines.push(`${label}: yes`);
+    else if (value(each) !== '') lines.push(`${label}: ${value(each)}`);
+  }
+  return lines;
+}
+
+function productOf(facts: Facts): string {
+  const product = [value(facts.product), value(facts.shade)].filter((part) => part !== '').join(' ');
+  const maker = value(facts.maker);
+  if (product !== '') return maker === '' ? product : `${product} by ${maker}`;
+  return value(facts.recall);
+}
+
+function lotOf(facts: Facts): string {
+  const code = value(facts.lotCode);
+  return code === '' ? '' : `lot ${code}`;
+}
+
+function lastGood(facts: Facts): string {
+  const at = value(facts.lastGoodAt);
+  return at === '' ? 'There is no good backup.' : `The last good one is of ${at}.`;
+}
+
+function number(fact: unknown): string | undefined {
+  return typeof fact === 'number' && Number.isFinite(fact) ? String(fact) : undefined;
+}
+
+/** A fact as a person reads it; empty for what is unknown and for objects. */
+function value(fact: unknown): string {
+  if (Array.isArray(fact)) {
+    const each = fact.map(value).filter((text) => text !== '');
+    return plainLine(each.join(', '), longestValue);
+  }
+  if (typeof fact === 'string') return plainLine(readable(fact), longestValue);
+  return number(fact) ?? '';
+}
+
+/** An instant is read to the minute. */
+function readable(text: string): string {
+  const instant = /^(\d{4}-\d{2}-\d{2})T(\d{2}:\d{2}):\d{2}(\.\d+)?Z$/.exec(text);
+  return instant ? `${instant[1]} ${instant[2]} UTC` : text;
+}
+
+function capitalised(name: string): string {
+  const words = name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+  return plainLine(words.charAt(0).toUpperCase() + words.slice(1), 40);
+}

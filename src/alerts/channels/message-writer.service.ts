@@ -1,0 +1,76 @@
+import { Injectable } from '@nestjs/common';
+import { Config } from '../../platform/config.js';
+import { Database } from '../../platform/database/database.js';
+import type { AlertSeverity } from '../open-condition.js';
+import type { OutboxRow } from '../outbox/outbox-row.entity.js';
+import { alertPath } from './alert-path.js';
+import { alertText } from './alert-text.js';
+import type { ChannelMessage } from './channel-message.js';
+import { plainLine } from './plain-line.js';
+import { SendFailure } from './send-failure.js';
+
+const longestStudioName = 100;
+
+interface AlertRow {
+  kind: string;
+  subjectKind: string;
+  subjectId: string;
+  severity: AlertSeverity;
+  facts: string;
+}
+
+/** Puts into words what an outbox row tells of, as the record stands now. Reads only. */
+@Injectable()
+export class MessageWriter {
+  constructor(
+    private readonly database: Database,
+    private readonly config: Config,
+  ) {}
+
+  /** @throws SendFailure lasting, when what the row tells of is not there */
+  async write(row: OutboxRow): Promise<ChannelMessage> {
+    const { studioId, id, event, createdAt } = row;
+    const [studio] = await this.database.read<{ name: string }>('SELECT name FROM studio WHERE id = $1', [
+      studioId,
+    ]);
+    if (!studio) throw new SendFailure('Its studio is not in the record.', true);
+    const head = {
+      deliveryId: id,
+      event,
+      studio: { id: studioId, name: plainLine(studio.name, longestStudioName) },
+      occurredAt: createdAt,
+    };
+    if (event === 'test') return { ...head, ...this.test(studioId) };
+    return { ...head, ...(await this.alert(row)) };
+  }
+
+  private test(studioId: string) {
+    const lines = [
+      'Somebody asked whether messages arrive here. They do; nothing is wrong and nothing is to be done.',
+    ];
+    return {
+      severity: null,
+      title: 'A test from Lotward',
+      parts: [{ heading: null, lines }],
+      link: `${this.config.publicUrl}/studios/${studioId}/today`,
+      alert: null,
+    };
+  }
+
+  private async alert({ studioId, alertId, event }: OutboxRow) {
+    const [row] = await this.database.read<AlertRow>(
+      `SELECT kind, subject_kind AS "subjectKind", subject_id AS "subjectId", severity, facts FROM alert
+       WHERE studio_id = $1 AND id = $2`,
+      [studioId, alertId],
+    );
+    if (!row || alertId === null) throw new SendFailure('Its alert is not in the record.', true);
+    const { kind, subjectKind, subjectId, severity } = row;
+    const facts = JSON.parse(row.facts) as Record<string, unknown>;
+    return {
+      severity,
+      ...alertText({ event, kind, severity, subjectKind, facts }),
+      link: this.config.publicUrl + alertPath(studioId, { kind, subjectKind, subjectId, facts }),
+      alert: { id: alertId, kind, subjectKind, subjectId, facts },
+    };
+  }
+}
