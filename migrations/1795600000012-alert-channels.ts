@@ -107,6 +107,7 @@ export class AlertChannels1795600000012 implements MigrationInterface {
         removed_at TEXT ${isInstant('removed_at')},
         PRIMARY KEY (studio_id, id),
         ${ofPerson})`,
+      'CREATE UNIQUE INDEX calendar_address_of_person ON calendar_address (studio_id, person_id) WHERE removed_at IS NULL',
       `CREATE TABLE schedule_state (
         ${ofStudio},
         purpose TEXT NOT NULL,
@@ -208,6 +209,7 @@ async function widenOutbox(runner: QueryRunner): Promise<void> {
   await run(runner, [
     `CREATE INDEX outbox_unsettled ON outbox (studio_id, destination_id, alert_id) WHERE state = 'pending'`,
     `CREATE INDEX outbox_by_destination ON outbox (studio_id, destination_id, created_at)`,
+    'CREATE INDEX outbox_by_summary ON outbox (studio_id, summary_id) WHERE summary_id IS NOT NULL',
     `CREATE INDEX outbox_undeliverable ON outbox (studio_id, settled_at) WHERE state = 'undeliverable'`,
   ]);
 }

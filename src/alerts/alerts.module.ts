@@ -5,7 +5,13 @@ import { AlertEntry } from './alert-entry.entity.js';
 import { AlertList } from './alert-list.service.js';
 import { AlertsController } from './alerts.controller.js';
 import { Alerts } from './alerts.service.js';
+import { CalendarAddressController } from './calendar/calendar-address.controller.js';
 import { CalendarAddress } from './calendar/calendar-address.entity.js';
+import { CalendarAddresses } from './calendar/calendar-addresses.service.js';
+import { CalendarEntries } from './calendar/calendar-entries.service.js';
+import { CalendarFeed } from './calendar/calendar-feed.service.js';
+import { CalendarWriter } from './calendar/calendar-writer.service.js';
+import { CalendarsController } from './calendar/calendars.controller.js';
 import { AlertChannels } from './channels/alert-channels.service.js';
 import { LogChannel } from './channels/log/log-channel.service.js';
 import { MailChannel } from './channels/mail/mail-channel.service.js';
@@ -45,7 +51,13 @@ export const alertsEntities = [
 
 @Module({
   imports: [IdentityModule],
-  controllers: [AlertDestinationsController, AlertsController, LiveController],
+  controllers: [
+    AlertDestinationsController,
+    AlertsController,
+    LiveController,
+    CalendarAddressController,
+    CalendarsController,
+  ],
   providers: [
     AlertChannels,
     AlertList,
@@ -67,7 +79,15 @@ export const alertsEntities = [
     SettingsJudgement,
     Sweep,
     WebhookChannel,
+    CalendarAddresses,
+    CalendarEntries,
+    CalendarFeed,
+    CalendarWriter,
   ],
-  exports: [Alerts, ConditionEvaluators],
+  exports: [
+    Alerts,
+    ConditionEvaluators,
+    CalendarEntries,
+  ],
 })
 export class AlertsModule {}

@@ -31,6 +31,7 @@ const owners = {
   expected_delivery: 'studio_id',
   hold: 'studio_id',
   lot: 'studio_id',
+  morning_summary: 'studio_id',
   movement: 'studio_id',
   product: 'chain_id',
   recall: 'studio_id',

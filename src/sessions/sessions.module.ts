@@ -50,6 +50,7 @@ import { SessionsController } from './sessions.controller.js';
 import { SetupTray } from './setup-tray.service.js';
 import { SisterLots } from './sister-lots.service.js';
 import { SplitLots } from './split-lots.service.js';
+import { TouchUpCalendar } from './touch-up-calendar.service.js';
 import { TouchUpController } from './touch-up.controller.js';
 import { TouchUps } from './touch-up.service.js';
 import { TraceController } from './trace.controller.js';
@@ -141,6 +142,7 @@ export const sessionsEntities = [
     BookingFiles,
     BookingsOnRecordLookUp,
     Bookings,
+    TouchUpCalendar,
   ],
   exports: [BlendAncestry, TraySessions],
 })

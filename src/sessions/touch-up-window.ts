@@ -72,7 +72,7 @@ export function touchUpWindow(completedOn: string, days: TouchUpDays = DEFAULT_T
 }
 
 /** Visits after which a touch-up with the same mix is expected. */
-const visitsWithTouchUp: ReadonlySet<VisitKind> = new Set<VisitKind>(['first session', 'correction']);
+export const visitsWithTouchUp: ReadonlySet<VisitKind> = new Set<VisitKind>(['first session', 'correction']);
 
 /**
  * The last day on which the touch-up of a visit may fall.

@@ -25,6 +25,7 @@ import { DateThresholdsController } from './date-thresholds/date-thresholds.cont
 import { DateThresholds } from './date-thresholds/date-thresholds.service.js';
 import { Deliveries } from './deliveries.service.js';
 import { Delivery, DeliveryLine } from './delivery.entity.js';
+import { DeliveryCalendar } from './expected-deliveries/delivery-calendar.service.js';
 import { ExpectedDeliveriesController } from './expected-deliveries/expected-deliveries.controller.js';
 import { ExpectedDeliveries } from './expected-deliveries/expected-deliveries.service.js';
 import { ExpectedDelivery } from './expected-deliveries/expected-delivery.entity.js';
@@ -75,6 +76,7 @@ import { StandingHold, StandingHoldCatch, StandingHoldEnd } from './standing-hol
 import { StandingHoldFollowers } from './standing-holds/standing-hold-followers.service.js';
 import { StandingHolds } from './standing-holds/standing-holds.service.js';
 import { StandingPlaces } from './standing-places.service.js';
+import { StockCalendar } from './stock-calendar.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { StockLevel } from './stock-level.entity.js';
 import { Arrival } from './transfers/arrival.service.js';
@@ -197,6 +199,8 @@ export const stockEntities = [
     TransferList,
     TransferRegister,
     Withdrawal,
+    DeliveryCalendar,
+    StockCalendar,
   ],
   exports: [
     BlendDates,

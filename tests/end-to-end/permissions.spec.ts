@@ -111,6 +111,9 @@ const studioRoutes: Record<string, string> = {
   'GET /alert-destinations/push-key': 'omarc.',
   'GET /alert-destinations': 'omarc.',
   'GET /alerts/live': 'omarct',
+  'GET /calendar-address': 'omarct',
+  'POST /calendar-address': 'omarct',
+  'POST /calendar-address/remove': 'omarct',
 
   'GET /makers': 'omarct',
   'POST /makers': 'om..c.',
@@ -265,6 +268,7 @@ const otherRoutes: Record<string, 'anyone' | 'tablet' | 'signed in' | 'in person
   'POST /api/v1/sign-out': 'anyone',
   'POST /api/v1/invitation/look': 'anyone',
   'POST /api/v1/invitation/accept': 'anyone',
+  'GET /api/v1/calendars/{file}': 'anyone',
   'GET /api/v1/tablet': 'tablet',
   'POST /api/v1/tablet/switch': 'tablet',
   'GET /api/v1/studios': 'signed in',
