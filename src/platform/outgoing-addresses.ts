@@ -35,11 +35,20 @@ export type Whereabouts = 'internet' | 'allowed here' | 'refused';
  * @param allowed what may be called although it is not on the open internet
  */
 export function whereabouts(address: string, allowed: readonly AddressRange[]): Whereabouts {
-  if (!ipaddr.isValid(address)) return 'refused';
-  const read = ipaddr.process(address);
+  const read = readAddress(address);
+  if (read === undefined) return 'refused';
   if (allowed.some((range) => isWithin(read, range))) return 'allowed here';
   if (read.range() !== 'unicast') return 'refused';
   return read instanceof ipaddr.IPv4 || read.match(globalUnicast) ? 'internet' : 'refused';
+}
+
+/** Undefined for what is no address, and for one with a zone, which is of one link only. */
+function readAddress(address: string): ipaddr.IPv4 | ipaddr.IPv6 | undefined {
+  const version = isIP(address);
+  if (version === 4) return ipaddr.IPv4.parse(address);
+  // Written in one way first: the reader takes `::127.0.0.1`, which is none, for the IPv4 address at its end.
+  if (version === 0 || !URL.canParse(`http://[${address}]`)) return undefined;
+  return ipaddr.process(new URL(`http://[${address}]`).hostname.slice(1, -1));
 }
 
 function isWithin(address: ipaddr.IPv4 | ipaddr.IPv6, [start, bits]: AddressRange): boolean {

@@ -1,6 +1,6 @@
 import { type LookupAddress, lookup } from 'node:dns';
-import * as http from 'node:http';
-import * as https from 'node:https';
+import http from 'node:http';
+import https from 'node:https';
 import { isIP, type LookupFunction } from 'node:net';
 import { type AddressRange, whereabouts } from './outgoing-addresses.js';
 

@@ -63,8 +63,10 @@ const kinds: Readonly<Record<string, KindWords>> = {
   },
   'held stock on hand': {
     name: 'Held stock on hand',
-    wrong: () => 'It is on hold and still on hand.',
-    next: () => 'Set it apart so that nobody takes it; return or destroy it as the hold or the recall says.',
+    wrong: (facts) =>
+      `It is on hold${since(facts.heldSince)}${because(facts.holdKinds)}, and some of it is still here.`,
+    next: (facts) =>
+      heldNext[value(facts.whatToDo)] ?? 'Set it apart so that nobody takes it, then decide on it.',
     couldHurt: true,
   },
   'use against a refusal': {
@@ -84,14 +86,18 @@ const kinds: Readonly<Record<string, KindWords>> = {
   },
   'kit cannot be filled': {
     name: 'A kit cannot be filled',
-    wrong: () => 'A planned session needs more than will be here, in date and free, on its day.',
+    wrong: (facts) =>
+      `The session on ${value(facts.day) || 'a day to come'} lacks ${value(facts.lacking) || 'something'}: not enough will be here that day in date, free and not on hold.`,
     next: () => 'Order or fetch what lacks, choose another product for the kit, or move the session.',
   },
   'touch-up mix out of date': {
     name: 'A touch-up mix will be out of date',
-    wrong: () =>
-      'A touch-up is owed, and what was mixed at the first visit can not all be used again by then.',
-    next: () => 'Bring the touch-up forward, or order the same shade and plan the mix anew.',
+    wrong: (facts) =>
+      `A touch-up is owed${through(facts.closesOn)}, and what was mixed at the first visit cannot all be used by then${because(facts.because)}.`,
+    next: (facts) =>
+      value(facts.anotherLot) === 'here'
+        ? 'Bring the touch-up forward, or plan the mix anew with the other lot that is here.'
+        : 'Bring the touch-up forward, or order the same shade and plan the mix anew.',
     couldHurt: true,
   },
   'delivery late': {
@@ -152,10 +158,20 @@ const kinds: Readonly<Record<string, KindWords>> = {
       'Look at the address in the settings of the service, and read the published notices yourself meanwhile.',
   },
   'queue unhealthy': {
-    name: 'Alerts are not being sent',
-    wrong: () => 'Deliveries wait longer than they should. The alerts themselves stand in the app.',
-    next: () => 'Tell whoever runs the service; look at the list of alerts yourself until this is over.',
+    name: 'Alerts are not being sent in time',
+    wrong: (facts) =>
+      `Deliveries wait longer than they should${because(facts.cause)}. The alerts themselves stand in the app.`,
+    next: (facts) =>
+      value(facts.whatToDo) ||
+      'Tell whoever runs the service, and look at the alerts in the app until this is over.',
   },
+};
+
+const heldNext: Readonly<Record<string, string | undefined>> = {
+  'set it apart':
+    'Set it apart so that nobody takes it; return or destroy it only as the hold or the recall says.',
+  'return or destroy it as the recall says': 'It is set apart; return or destroy it as the recall says.',
+  'decide on it': 'It is set apart; decide whether it is released, returned or wasted.',
 };
 
 /** How facts are named to a person; others are named by their own words. */
@@ -177,6 +193,20 @@ const factNames: Readonly<Record<string, string>> = {
   affectedLots: 'Lots affected',
   undecidedLots: 'Lots to decide',
   configuration: 'Cartridge',
+  labelCodes: 'Labels',
+  supplier: 'Supplier',
+  orderedOn: 'Ordered on',
+  procedure: 'Procedure',
+  day: 'Day',
+  lacking: 'Lacking',
+  opensOn: 'Touch-up from',
+  closesOn: 'Touch-up until',
+  plannedOn: 'Planned on',
+  alsoAtRisk: 'Also at risk',
+  sentOn: 'Sent on',
+  lines: 'Lines',
+  dueOn: 'Due by',
+  otherUseBy: 'Also with use-by',
 };
 
 /** Said by the product's own line, or of no use to a person. */
@@ -187,8 +217,17 @@ const notListed = new Set([
   'boundBy',
   'openedLifeFrom',
   'status',
-  'productIds',
   'reasons',
+  'because',
+  'anotherLot',
+  'direction',
+  'heldSince',
+  'whatToDo',
+  'since',
+  'cause',
+  'lastGoodAt',
+  'lastReadAt',
+  'address',
 ]);
 
 const events: Readonly<Record<ToldAlert['event'], string>> = {
@@ -215,7 +254,7 @@ const severities: Readonly<Record<ToldAlert['severity'], string>> = {
 export function alertText(alert: ToldAlert): AlertText {
   const { event, severity, facts } = alert;
   const words = wordsOf(alert.kind);
-  const about = [productOf(facts), lotOf(facts)].filter((part) => part !== '').join(', ');
+  const about = [nameOf(facts), lotOf(facts)].filter((part) => part !== '').join(', ');
   const title = plainLine(`${events[event]}${words.name}${about === '' ? '' : `: ${about}`}`, longestTitle);
   const what = { heading: 'What it is about', lines: aboutLines(facts) };
   const parts =
@@ -263,13 +302,39 @@ function aboutLines(facts: Facts): string[] {
 function productOf(facts: Facts): string {
   const product = [value(facts.product), value(facts.shade)].filter((part) => part !== '').join(' ');
   const maker = value(facts.maker);
-  if (product !== '') return maker === '' ? product : `${product} by ${maker}`;
-  return value(facts.recall);
+  return product === '' || maker === '' ? product : `${product} by ${maker}`;
+}
+
+/** What it is about, as shortly as a title says it. */
+function nameOf(facts: Facts): string {
+  const procedure = [value(facts.procedure), value(facts.day)].filter((part) => part !== '').join(' on ');
+  return (
+    productOf(facts) ||
+    value(facts.recall) ||
+    value(facts.configuration) ||
+    procedure ||
+    value(facts.supplier)
+  );
 }
 
 function lotOf(facts: Facts): string {
   const code = value(facts.lotCode);
   return code === '' ? '' : `lot ${code}`;
+}
+
+function because(fact: unknown): string {
+  const reason = value(fact);
+  return reason === '' ? '' : ` (${reason})`;
+}
+
+function since(fact: unknown): string {
+  const instant = value(fact);
+  return instant === '' ? '' : ` since ${instant}`;
+}
+
+function through(fact: unknown): string {
+  const day = value(fact);
+  return day === '' ? '' : ` until ${day}`;
 }
 
 function lastGood(facts: Facts): string {

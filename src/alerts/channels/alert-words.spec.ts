@@ -25,6 +25,10 @@ describe('alertWords', () => {
     expect(alertWords({ ...lowStock, event: 'closed', facts: {} })).toBe('Low stock is over');
   });
 
+  it('says what became of it since', () => {
+    expect(alertWords({ ...lowStock, event: 'handed on', facts: {} })).toBe('Low stock (warning, handed on)');
+  });
+
   it('leaves out ids and what is unknown, and says a yes by its name alone', () => {
     const facts = {
       productId: '0197',

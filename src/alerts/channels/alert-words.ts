@@ -1,4 +1,5 @@
 import type { ChannelMessage } from './channel-message.js';
+import { plainLine } from './plain-line.js';
 
 /** One announcement of an alert. */
 export interface AlertAnnouncement {
@@ -46,8 +47,5 @@ function plain(value: unknown): string {
       .filter((each) => each !== '')
       .join(' and ');
   if (typeof value !== 'string' && typeof value !== 'number') return '';
-  return String(value)
-    .replace(/\p{Cc}+/gu, ' ')
-    .trim()
-    .slice(0, longestValue);
+  return plainLine(String(value), longestValue);
 }
