@@ -38,18 +38,12 @@ function isOrigin(text: string): boolean {
   return URL.canParse(text);
 }
 
-/** An address, or a range of them such as 10.0.0.0/8. */
-function isAddressRange(text: string): boolean {
-  const [address = '', prefix, ...more] = text.split('/');
-  const version = isIP(address);
-  if (version === 0 || more.length > 0) return false;
-  return prefix === undefined || (/^\d{1,3}$/.test(prefix) && Number(prefix) <= (version === 4 ? 32 : 128));
-}
-
 function isRedisAddress(text: string): boolean {
   if (!/^rediss?:\/\/[^\s/?#]+(\/\d{0,3})?$/i.test(text) || !URL.canParse(text)) return false;
   return new URL(text).hostname !== '';
 }
+
+const areAddressRanges = (text: string) => typeof readAddressRanges(text) !== 'string';
 
 const listed = (text: string) => text.split(',').map((item) => item.trim());
 
@@ -86,7 +80,7 @@ export class Config {
   @IsOptional()
   @Fits(
     'areProxies',
-    (text) => listed(text).every(isAddressRange),
+    areAddressRanges,
     'TRUST_PROXY is "$value": the addresses the reverse proxies ask from are expected, such as 127.0.0.1 or 10.0.0.0/8,192.168.1.2',
   )
   TRUST_PROXY?: string;
@@ -203,7 +197,7 @@ export class Config {
   @ValidateBy(
     {
       name: 'areAddressRanges',
-      validator: { validate: (value) => typeof readAddressRanges(String(value)) !== 'string' },
+      validator: { validate: (value) => areAddressRanges(String(value)) },
     },
     { message: ({ value }) => `OUTGOING_PRIVATE_ADDRESSES ${readAddressRanges(String(value))}` },
   )

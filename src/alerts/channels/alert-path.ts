@@ -6,11 +6,11 @@ export interface AlertSubject {
   facts: Readonly<Record<string, unknown>>;
 }
 
-/**
- * The page of the app on which something can be done about an alert, from the root; the day's page when there is none.
- * `src/web/today/path-of-alert.ts` says the same to the pages; `src/web/today/path-of-alert.spec.ts` compares them.
- */
-export function alertPath(studioId: string, { kind, subjectKind, subjectId, facts }: AlertSubject): string {
+/** The page of the app on which something can be done about an alert, from the root; undefined when there is none. */
+export function alertPath(
+  studioId: string,
+  { kind, subjectKind, subjectId, facts }: AlertSubject,
+): string | undefined {
   const studio = `/studios/${studioId}`;
   switch (subjectKind) {
     case 'lot':
@@ -20,20 +20,26 @@ export function alertPath(studioId: string, { kind, subjectKind, subjectId, fact
     case 'product':
     case 'configuration pool':
       return `${studio}/stock/levels`;
+    case 'session':
+      return `${studio}/records/sessions/${subjectId}`;
     case 'use':
       return typeof facts.sessionId === 'string'
         ? `${studio}/records/sessions/${facts.sessionId}`
-        : `${studio}/today`;
-    case 'session':
-      return `${studio}/records/sessions/${subjectId}`;
+        : undefined;
     case 'recall':
       return `${studio}/recalls/${subjectId}`;
     case 'recall notice':
       return `${studio}/recalls/notices`;
     case 'studio':
-      if (kind === 'drill due') return `${studio}/recalls/drills`;
-      return kind.startsWith('backup') ? `${studio}/records/backups` : `${studio}/today`;
+      return ofStudio[kind] === undefined ? undefined : `${studio}/${ofStudio[kind]}`;
     default:
-      return `${studio}/today`;
+      return undefined;
   }
 }
+
+/** What is about the studio as a whole, by its kind. */
+const ofStudio: Readonly<Record<string, string | undefined>> = {
+  'drill due': 'recalls/drills',
+  'backup failed': 'records/backups',
+  'backup overdue': 'records/backups',
+};

@@ -52,7 +52,7 @@ export class MessageWriter {
       severity: null,
       title: 'A test from Lotward',
       parts: [{ heading: null, lines }],
-      link: `${this.config.publicUrl}/studios/${studioId}/today`,
+      link: this.link(studioId),
       alert: null,
     };
   }
@@ -69,8 +69,13 @@ export class MessageWriter {
     return {
       severity,
       ...alertText({ event, kind, severity, subjectKind, facts }),
-      link: this.config.publicUrl + alertPath(studioId, { kind, subjectKind, subjectId, facts }),
+      link: this.link(studioId, alertPath(studioId, { kind, subjectKind, subjectId, facts })),
       alert: { id: alertId, kind, subjectKind, subjectId, facts },
     };
+  }
+
+  /** To a page of the app; to the day's, where there is none of its own. */
+  private link(studioId: string, path = `/studios/${studioId}/today`): string {
+    return this.config.publicUrl + path;
   }
 }

@@ -26,7 +26,7 @@ const stages: Readonly<Record<string, string>> = {
  * runs the service, so the mail waits; and so it does after 4xx and whatever happens to the connection.
  */
 export function mailFailure({ code, responseCode, command = '', response = '' }: MailFault): SendFailure {
-  if (responseCode === undefined) return new SendFailure(connectionWords(code));
+  if (responseCode === undefined || code === 'ETLS') return new SendFailure(connectionWords(code));
   const enhanced = /\b[245]\.\d{1,3}\.\d{1,3}\b/.exec(response)?.[0];
   const reply = enhanced === undefined ? String(responseCode) : `${responseCode} ${enhanced}`;
   if (code === 'EAUTH') {
@@ -35,10 +35,9 @@ export function mailFailure({ code, responseCode, command = '', response = '' }:
   const what = Object.hasOwn(stages, command) ? stages[command] : 'the mail';
   const isOfThisMail = command === 'RCPT TO' || command === 'DATA';
   const isLasting = isOfThisMail && responseCode >= 500;
-  const refused = responseCode >= 500 ? 'refused' : 'did not take for now';
   return new SendFailure(
     responseCode >= 500
-      ? `The mail server ${refused} ${what} (${reply}).`
+      ? `The mail server refused ${what} (${reply}).`
       : `The mail server did not take ${what} for now (${reply}).`,
     isLasting,
   );
