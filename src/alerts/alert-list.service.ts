@@ -1,13 +1,12 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../platform/actor.js';
+import { Clock } from '../platform/clock.js';
 import { Database, type SqlValue } from '../platform/database/database.js';
-import { Transactions } from '../platform/database/transactions.js';
 import { defaultPageSize, pageOf, refuseUnknownStart } from '../platform/page.js';
 import { notFound } from '../platform/problem.js';
-import { maximumPageSize, type WriteDto } from '../platform/request.dto.js';
+import { maximumPageSize } from '../platform/request.dto.js';
 import { Alert } from './alert.entity.js';
 import type { AlertPageDto } from './alerts.dto.js';
-import { Alerts } from './alerts.service.js';
 import type { AlertDeliveryView, AlertPageView, AlertView } from './alerts.views.js';
 import { OutboxRow } from './outbox/outbox-row.entity.js';
 
@@ -17,26 +16,34 @@ const columns = `id, kind, subject_kind AS "subjectKind", subject_id AS "subject
   opened_at AS "openedAt", acknowledged_at AS "acknowledgedAt", acknowledged_by AS "acknowledgedBy",
   closed_at AS "closedAt", put_off_until AS "putOffUntil", given_to AS "givenTo", closed_by AS "closedBy"`;
 
-/** Shows alerts, and notes that somebody has seen to one. */
+/** Shows alerts and how they were told. */
 @Injectable()
 export class AlertList {
   constructor(
     private readonly database: Database,
-    private readonly transactions: Transactions,
-    private readonly alerts: Alerts,
+    private readonly clock: Clock,
   ) {}
 
   async page(
     actor: Actor,
-    { state = 'open', limit = defaultPageSize, after }: AlertPageDto,
+    { state = 'open', putOff, givenTo, severity, kind, limit = defaultPageSize, after }: AlertPageDto,
   ): Promise<AlertPageView> {
     await refuseUnknownStart(this.database.read, 'alert', actor.studioId, after);
     const parameters: SqlValue[] = [actor.studioId];
     const conditions = ['studio_id = $1'];
     if (state !== 'all') conditions.push(`closed_at IS ${state === 'open' ? '' : 'NOT '}NULL`);
+    const put = (value: SqlValue) => `$${parameters.push(value)}`;
+    if (putOff !== undefined) {
+      const isPutOff = `put_off_until > ${put(this.clock.now())}`;
+      conditions.push(putOff === 'yes' ? isPutOff : `(put_off_until IS NULL OR NOT ${isPutOff})`);
+    }
+    if (givenTo !== undefined) conditions.push(`given_to = ${put(actor.personId)}`);
+    if (severity !== undefined) conditions.push(`severity = ${put(severity)}`);
+    if (kind !== undefined) conditions.push(`kind = ${put(kind)}`);
     if (after !== undefined) {
-      parameters.push(after);
-      conditions.push('(opened_at, id) < (SELECT opened_at, id FROM alert WHERE studio_id = $1 AND id = $2)');
+      conditions.push(
+        `(opened_at, id) < (SELECT opened_at, id FROM alert WHERE studio_id = $1 AND id = ${put(after)})`,
+      );
     }
     const rows = await this.database.read<AlertRow>(
       `SELECT ${columns} FROM alert WHERE ${conditions.join(' AND ')}
@@ -47,24 +54,10 @@ export class AlertList {
     return { items: shown.map((row) => ({ ...row, facts: JSON.parse(row.facts) })), next };
   }
 
-  /** Notes who has seen to an alert. */
-  acknowledge(actor: Actor, alertId: string, dto: WriteDto): Promise<AlertView> {
-    return this.transactions.write(
-      actor,
-      {
-        id: dto.id,
-        action: 'alerts.acknowledge',
-        subject: { kind: 'alert', id: alertId },
-        content: { ...dto, alertId },
-      },
-      async (transaction) => viewOf(await this.alerts.acknowledge(transaction, alertId)),
-    );
-  }
-
   async deliveries(actor: Actor, alertId: string): Promise<AlertDeliveryView[]> {
     const key = { studioId: actor.studioId, id: alertId };
     if (!(await this.database.reader.manager.existsBy(Alert, key))) throw notFound('alert', alertId);
-    // One for its opening and one for its closing.
+    // Few steps, each to few destinations.
     const rows = await this.database.reader.manager.find(OutboxRow, {
       where: { studioId: actor.studioId, alertId },
       order: { createdAt: 'ASC', id: 'ASC' },
@@ -75,8 +68,4 @@ export class AlertList {
       unknownAttempts: (begun ?? 0) - view.attempts,
     }));
   }
-}
-
-function viewOf({ studioId: _, endedAt: __, turn: ___, turnAt: ____, ...view }: Alert): AlertView {
-  return view;
 }

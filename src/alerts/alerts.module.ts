@@ -1,8 +1,11 @@
 import { Module } from '@nestjs/common';
 import { IdentityModule } from '../identity/identity.module.js';
 import { Alert } from './alert.entity.js';
+import { AlertAnswers } from './alert-answers.service.js';
 import { AlertEntry } from './alert-entry.entity.js';
+import { AlertHistory } from './alert-history.service.js';
 import { AlertList } from './alert-list.service.js';
+import { AlertSteps } from './alert-steps.service.js';
 import { AlertsController } from './alerts.controller.js';
 import { Alerts } from './alerts.service.js';
 import { CalendarAddressController } from './calendar/calendar-address.controller.js';
@@ -26,13 +29,19 @@ import { DestinationList } from './destinations/destination-list.service.js';
 import { DestinationViews } from './destinations/destination-views.service.js';
 import { Destinations } from './destinations/destinations.service.js';
 import { OpenedDestinations } from './destinations/opened-destinations.service.js';
+import { HandingOnController } from './handing-on/handing-on.controller.js';
 import { HandingOn } from './handing-on/handing-on.entity.js';
+import { HandingOnSettings } from './handing-on/handing-on.service.js';
 import { LiveController } from './live/live.controller.js';
 import { LiveStreams } from './live/live-streams.service.js';
 import { Deliver } from './outbox/deliver.service.js';
 import { OutboxRow } from './outbox/outbox-row.entity.js';
+import { Promises } from './outbox/promises.service.js';
 import { Relay } from './outbox/relay.service.js';
 import { AlertPreference } from './preferences/alert-preference.entity.js';
+import { AlertPreferencesController } from './preferences/alert-preferences.controller.js';
+import { AlertPreferences } from './preferences/alert-preferences.service.js';
+import { ToldPeople } from './preferences/told-people.service.js';
 import { InProcessQueue } from './queue/in-process-queue.service.js';
 import { Sweep } from './schedule/sweep.service.js';
 import { SettingsJudgement } from './settings-judgement.service.js';
@@ -53,41 +62,46 @@ export const alertsEntities = [
   imports: [IdentityModule],
   controllers: [
     AlertDestinationsController,
+    AlertPreferencesController,
     AlertsController,
-    LiveController,
     CalendarAddressController,
     CalendarsController,
+    HandingOnController,
+    LiveController,
   ],
   providers: [
+    AlertAnswers,
     AlertChannels,
+    AlertHistory,
     AlertList,
+    AlertPreferences,
     Alerts,
+    AlertSteps,
+    CalendarAddresses,
+    CalendarEntries,
+    CalendarFeed,
+    CalendarWriter,
     ConditionEvaluators,
     Deliver,
     DestinationList,
     Destinations,
     DestinationViews,
+    HandingOnSettings,
     InProcessQueue,
     LiveStreams,
     LogChannel,
     MailChannel,
     MessageWriter,
     OpenedDestinations,
+    Promises,
     PushChannel,
     PushKeys,
     Relay,
     SettingsJudgement,
     Sweep,
+    ToldPeople,
     WebhookChannel,
-    CalendarAddresses,
-    CalendarEntries,
-    CalendarFeed,
-    CalendarWriter,
   ],
-  exports: [
-    Alerts,
-    ConditionEvaluators,
-    CalendarEntries,
-  ],
+  exports: [Alerts, CalendarEntries, ConditionEvaluators],
 })
 export class AlertsModule {}

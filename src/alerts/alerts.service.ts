@@ -1,23 +1,18 @@
 import { Injectable } from '@nestjs/common';
-import { v7 as uuidv7 } from 'uuid';
 import { localDay } from '../identity/local-day.js';
-import { placeholders } from '../platform/database/database.js';
+import { placeholders, type SqlValue } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/transaction.js';
-import { notFound } from '../platform/problem.js';
-import { Alert } from './alert.entity.js';
+import { AlertSteps, type ReconciledAlert } from './alert-steps.service.js';
 import { ConditionEvaluators } from './condition-evaluators.service.js';
-import {
-  type AlertSeverity,
-  alertChanges,
-  type ConditionScope,
-  type OpenAlert,
-  type OpenCondition,
-} from './open-condition.js';
-import { OutboxRow } from './outbox/outbox-row.entity.js';
+import { alertChanges, type ConditionScope, type OpenCondition } from './open-condition.js';
 
-/** Where every alert is delivered. */
-const channel = 'log';
 const maximumSubjectsPerQuery = 500;
+
+/** Those that are open, and those somebody closed whose condition stood on: each half finds its own index. */
+const halves = [
+  { state: 'closed_at IS NULL', closedByHand: 0 },
+  { state: 'closed_by IS NOT NULL AND ended_at IS NULL', closedByHand: 1 },
+];
 
 /** What a reconciliation did. */
 export interface ReconciledAlerts {
@@ -26,27 +21,23 @@ export interface ReconciledAlerts {
   closed: number;
 }
 
-interface AlertRow {
-  id: string;
-  kind: string;
-  subject_kind: string;
-  subject_id: string;
-  severity: AlertSeverity;
-  facts: string;
-}
+type AlertRow = Omit<ReconciledAlert, 'facts' | 'closedByHand'> & { facts: string; closedByHand: number };
 
 /**
- * Opens and closes alerts in the caller's transaction. Guarantees: an alert and the outbox row that promises its
- * delivery commit with their cause or not at all; one condition is open once per kind and subject.
+ * Opens and closes alerts in the caller's transaction. Guarantees: an alert, its history and the outbox rows that promise
+ * to tell of it commit with their cause or not at all; one condition is open once per kind and subject.
  */
 @Injectable()
 export class Alerts {
-  constructor(private readonly evaluators: ConditionEvaluators) {}
+  constructor(
+    private readonly evaluators: ConditionEvaluators,
+    private readonly steps: AlertSteps,
+  ) {}
 
   /**
    * Makes the alerts in scope agree with what stands: opens what is new, closes what no longer stands, refreshes the
-   * severity and facts of what still stands without announcing it again. Whoever derives conditions locks the studio
-   * before loading what they are derived from.
+   * severity and facts of what still stands. What somebody closed by hand stays closed while it stands no worse. Whoever
+   * derives conditions locks the studio before loading what they are derived from.
    * @param standing all that stands in scope; what lies outside it is ignored
    */
   async reconcile(
@@ -55,13 +46,15 @@ export class Alerts {
     standing: readonly OpenCondition[],
   ): Promise<ReconciledAlerts> {
     await transaction.lockStudio();
-    const { open, refresh, close } = alertChanges(await this.openIn(transaction, scope), standing, scope);
-    const { studioId } = transaction;
-    for (const { id, severity, facts } of refresh) {
-      await transaction.update(Alert, { studioId, id }, { severity, facts });
-    }
-    for (const { id } of close) await this.close(transaction, id);
-    await this.open(transaction, open);
+    const { open, refresh, close, end } = alertChanges(
+      await this.standingIn(transaction, scope),
+      standing,
+      scope,
+    );
+    await this.steps.refresh(transaction, refresh);
+    await this.steps.close(transaction, close);
+    await this.steps.end(transaction, end);
+    await this.steps.open(transaction, open);
     return { opened: open.length, refreshed: refresh.length, closed: close.length };
   }
 
@@ -93,134 +86,69 @@ export class Alerts {
       kinds: [...new Set(conditions.map(({ kind }) => kind))],
       subjects: conditions.map(({ subjectKind, subjectId }) => ({ kind: subjectKind, id: subjectId })),
     };
-    const { open } = alertChanges(await this.openIn(transaction, scope), conditions, scope);
-    await this.open(transaction, open);
+    const known = await this.standingIn(transaction, scope);
+    const open = known.filter(({ closedByHand }) => !closedByHand);
+    await this.steps.open(transaction, alertChanges(open, conditions, scope).open);
   }
 
-  /**
-   * Notes who has seen to an alert; the first to say so stays. What happened once cannot end by itself: with this it
-   * is over.
-   * @throws Problem not-found
-   */
-  async acknowledge(transaction: Transaction, alertId: string): Promise<Alert> {
-    const { studioId, recordedAt, actor } = transaction;
-    await transaction.lockStudio();
-    const alert = await transaction.manager.findOneBy(Alert, { studioId, id: alertId });
-    if (!alert) throw notFound('alert', alertId);
-    if (alert.acknowledgedAt !== null) return alert;
-    const seen = { acknowledgedAt: recordedAt, acknowledgedBy: actor.personId };
-    if (alert.closedAt === null && !this.evaluators.finds(alert.kind)) {
-      return (await this.close(transaction, alertId, seen)) ?? alert;
-    }
-    return (await transaction.update(Alert, { studioId, id: alertId }, seen)) ?? alert;
-  }
-
-  private async open(transaction: Transaction, conditions: readonly OpenCondition[]): Promise<void> {
-    if (conditions.length === 0) return;
-    const { studioId, recordedAt } = transaction;
-    const opened = conditions.map((condition) => newAlert(studioId, condition, recordedAt));
-    await transaction.insert(Alert, opened);
-    await transaction.insert(
-      OutboxRow,
-      opened.map(({ id }) => newDelivery(studioId, id, 'opened', recordedAt)),
-    );
-  }
-
-  /** Closes an open alert and promises to tell so. */
-  private async close(
+  private async standingIn(
     transaction: Transaction,
-    alertId: string,
-    seen: Pick<Partial<Alert>, 'acknowledgedAt' | 'acknowledgedBy'> = {},
-  ): Promise<Alert | undefined> {
-    const { studioId, recordedAt } = transaction;
-    await transaction.insert(OutboxRow, newDelivery(studioId, alertId, 'closed', recordedAt));
-    return transaction.update(Alert, { studioId, id: alertId }, { ...seen, closedAt: recordedAt });
-  }
-
-  private async openIn(transaction: Transaction, { kinds, subjects }: ConditionScope): Promise<OpenAlert[]> {
+    { kinds, subjects }: ConditionScope,
+  ): Promise<ReconciledAlert[]> {
     if (kinds.length === 0) return [];
-    const head = `SELECT id, kind, subject_kind, subject_id, severity, facts FROM alert
-      WHERE studio_id = $1 AND closed_at IS NULL AND kind IN (${placeholders(kinds)})`;
-    const parameters = [transaction.studioId, ...kinds];
     if (subjects === 'all') {
-      return (await transaction.query<AlertRow>(`${head} ORDER BY opened_at, id`, parameters)).map(openAlert);
+      const found = await this.standing(transaction, `kind IN (${placeholders(kinds)})`, kinds);
+      return found.sort((one, other) => (one.id < other.id ? -1 : 1));
     }
     // All columns of the index of open alerts are named and no order is asked for, so that closed ones are never walked.
     const subjectKinds = [...new Set(subjects.map(({ kind }) => kind))];
-    const ofKinds = `${head} AND subject_kind IN (${placeholders(subjectKinds, parameters.length + 1)})`;
-    parameters.push(...subjectKinds);
+    const wanted = new Set(subjects.map(({ kind, id }) => `${kind} ${id}`));
     const ids = [...new Set(subjects.map(({ id }) => id))];
-    const found: OpenAlert[] = [];
+    const found: ReconciledAlert[] = [];
     for (let start = 0; start < ids.length; start += maximumSubjectsPerQuery) {
       const batch = ids.slice(start, start + maximumSubjectsPerQuery);
-      const rows = await transaction.query<AlertRow>(
-        `${ofKinds} AND subject_id IN (${placeholders(batch, parameters.length + 1)})`,
-        [...parameters, ...batch],
+      const lists: [string, readonly string[]][] = [
+        ['kind', kinds],
+        ['subject_kind', subjectKinds],
+        ['subject_id', batch],
+      ];
+      let first = 2;
+      const conditions = lists.map(([column, values]) => {
+        const condition = `${column} IN (${placeholders(values, first)})`;
+        first += values.length;
+        return condition;
+      });
+      const rows = await this.standing(
+        transaction,
+        conditions.join(' AND '),
+        lists.flatMap(([, values]) => values),
       );
-      const wanted = new Set(subjects.map(({ kind, id }) => `${kind} ${id}`));
-      found.push(
-        ...rows.map(openAlert).filter((alert) => wanted.has(`${alert.subjectKind} ${alert.subjectId}`)),
-      );
+      found.push(...rows.filter((alert) => wanted.has(`${alert.subjectKind} ${alert.subjectId}`)));
     }
     return found;
   }
-}
 
-function openAlert(row: AlertRow): OpenAlert {
-  return {
-    id: row.id,
-    kind: row.kind,
-    subjectKind: row.subject_kind,
-    subjectId: row.subject_id,
-    severity: row.severity,
-    facts: JSON.parse(row.facts) as Record<string, unknown>,
-  };
-}
-
-function newAlert(studioId: string, condition: OpenCondition, openedAt: string): Alert {
-  const { kind, subjectKind, subjectId, severity, facts } = condition;
-  return {
-    studioId,
-    id: uuidv7(),
-    kind,
-    subjectKind,
-    subjectId,
-    severity,
-    facts,
-    openedAt,
-    acknowledgedAt: null,
-    acknowledgedBy: null,
-    closedAt: null,
-    putOffUntil: null,
-    givenTo: null,
-    closedBy: null,
-    endedAt: null,
-    turn: null,
-    turnAt: null,
-  };
-}
-
-function newDelivery(
-  studioId: string,
-  alertId: string,
-  event: OutboxRow['event'],
-  createdAt: string,
-): OutboxRow {
-  return {
-    studioId,
-    id: uuidv7(),
-    alertId,
-    event,
-    channel,
-    state: 'pending',
-    attempts: 0,
-    nextAttemptAt: createdAt,
-    lastError: null,
-    createdAt,
-    settledAt: null,
-    destinationId: null,
-    summaryId: null,
-    begun: null,
-    notBefore: null,
-  };
+  /** @param parameters of the condition, from `$2` on */
+  private async standing(
+    transaction: Transaction,
+    condition: string,
+    parameters: readonly SqlValue[],
+  ): Promise<ReconciledAlert[]> {
+    const rows = await transaction.query<AlertRow>(
+      halves
+        .map(
+          ({ state, closedByHand }) =>
+            `SELECT id, kind, subject_kind AS "subjectKind", subject_id AS "subjectId", severity, facts,
+               given_to AS "givenTo", ${closedByHand} AS "closedByHand"
+             FROM alert WHERE studio_id = $1 AND ${state} AND ${condition}`,
+        )
+        .join(' UNION ALL '),
+      [transaction.studioId, ...parameters],
+    );
+    return rows.map((row) => ({
+      ...row,
+      facts: JSON.parse(row.facts) as Record<string, unknown>,
+      closedByHand: row.closedByHand === 1,
+    }));
+  }
 }

@@ -21,6 +21,45 @@ export class AlertView {
   closedBy: string | null;
 }
 
+/** One step of an alert's history. */
+export class AlertEntryView {
+  /** Counts up in the studio without gaps; null for a step before histories were kept, told from the alert itself. */
+  sequence: number | null;
+  event:
+    | 'opened'
+    | 'worse'
+    | 'milder'
+    | 'acknowledged'
+    | 'put off'
+    | 'due again'
+    | 'given'
+    | 'handed on'
+    | 'noted'
+    | 'closed'
+    | 'ended';
+  /** How bad it was from then on. */
+  severity: 'notice' | 'warning' | 'urgent';
+  /** Who did it; null: the service itself. */
+  personId: string | null;
+  /** To whom it was given or handed on. Handed on to null: nobody acknowledged it, and everybody was told once more. */
+  toPersonId: string | null;
+  /** Until when it was put off. */
+  until: string | null;
+  hasNote: boolean;
+  /** Null also for who may not see clients, whom a note may name: they see their own. */
+  note: string | null;
+  recordedAt: string;
+}
+
+/** An alert with its history. */
+export class AlertHistoryView {
+  alert: AlertView;
+  /** The first step first; of more than 200 the latest 200. */
+  history: AlertEntryView[];
+  /** How many steps came before those that are shown. */
+  earlierSteps: number;
+}
+
 export class AlertPageView {
   /** The latest first. */
   items: AlertView[];

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { alertChanges, type OpenAlert, type OpenCondition } from './open-condition.js';
+import { alertChanges, type OpenCondition, type StandingAlert, severities } from './open-condition.js';
 
 const lowStock: OpenCondition = {
   kind: 'low stock',
@@ -11,29 +11,83 @@ const lowStock: OpenCondition = {
 };
 const everything = { kinds: ['low stock', 'use-by near'], subjects: 'all' } as const;
 
-const asAlert = (condition: OpenCondition, id = 'alert'): OpenAlert => ({ ...condition, id });
+const asAlert = (condition: OpenCondition, id = 'alert'): StandingAlert => ({
+  ...condition,
+  id,
+  closedByHand: false,
+});
+const closedByHand = (condition: OpenCondition, id = 'alert'): StandingAlert => ({
+  ...condition,
+  id,
+  closedByHand: true,
+});
+const nothing = { open: [], refresh: [], close: [], end: [] };
 
 describe('alertChanges', () => {
   it('opens what is standing and not yet open', () => {
-    expect(alertChanges([], [lowStock], everything)).toEqual({ open: [lowStock], refresh: [], close: [] });
+    expect(alertChanges([], [lowStock], everything)).toEqual({ ...nothing, open: [lowStock] });
   });
 
   it('leaves an open alert alone whose facts are the same in another order', () => {
     const found = { ...lowStock, facts: { minimum: 3, usable: 2, unknown: undefined } };
-    expect(alertChanges([asAlert(lowStock)], [found], everything)).toEqual({
-      open: [],
-      refresh: [],
-      close: [],
-    });
+    expect(alertChanges([asAlert(lowStock)], [found], everything)).toEqual(nothing);
   });
 
   it('refreshes an open alert whose facts or severity changed, without opening another', () => {
     const found: OpenCondition = { ...lowStock, severity: 'urgent', facts: { usable: 0, minimum: 3 } };
-    expect(alertChanges([asAlert(lowStock)], [found], everything)).toEqual({
-      open: [],
-      refresh: [{ id: 'alert', severity: 'urgent', facts: { usable: 0, minimum: 3 } }],
-      close: [],
+    const alert = asAlert(lowStock);
+    expect(alertChanges([alert], [found], everything)).toEqual({
+      ...nothing,
+      refresh: [{ alert, severity: 'urgent', facts: { usable: 0, minimum: 3 }, change: 'worse' }],
     });
+  });
+
+  it('tells worse from milder, and other facts from both', () => {
+    const changeTo = (more: Partial<OpenCondition>) =>
+      alertChanges([asAlert(lowStock)], [{ ...lowStock, ...more }], everything).refresh.map(
+        ({ change }) => change,
+      );
+    expect(changeTo({ severity: 'urgent' })).toEqual(['worse']);
+    expect(changeTo({ severity: 'notice' })).toEqual(['milder']);
+    expect(changeTo({ facts: { usable: 1, minimum: 3 } })).toEqual([null]);
+  });
+
+  it('leaves closed what somebody closed while it stands on, or is milder or has other facts', () => {
+    const closed = [closedByHand(lowStock)];
+    expect(alertChanges(closed, [lowStock], everything)).toEqual(nothing);
+    expect(alertChanges(closed, [{ ...lowStock, severity: 'notice' }], everything)).toEqual(nothing);
+    expect(alertChanges(closed, [{ ...lowStock, facts: { usable: 1 } }], everything)).toEqual(nothing);
+  });
+
+  it('opens anew what somebody closed when it is worse than it was then', () => {
+    const worse: OpenCondition = { ...lowStock, severity: 'urgent' };
+    expect(alertChanges([closedByHand(lowStock)], [worse], everything)).toEqual({
+      ...nothing,
+      open: [worse],
+    });
+  });
+
+  it('goes by the worst that somebody closed, when it was closed twice', () => {
+    const urgent: OpenCondition = { ...lowStock, severity: 'urgent' };
+    const closed = [closedByHand(lowStock, 'first'), closedByHand(urgent, 'second')];
+    expect(alertChanges(closed, [urgent], everything)).toEqual(nothing);
+    expect(alertChanges([...closed].reverse(), [urgent], everything)).toEqual(nothing);
+  });
+
+  it('notes when what somebody closed is over, so that it opens when it comes back', () => {
+    const alert = closedByHand(lowStock);
+    expect(alertChanges([alert], [], everything)).toEqual({ ...nothing, end: [alert] });
+    expect(alertChanges([alert], [], { kinds: ['use-by near'], subjects: 'all' })).toEqual(nothing);
+  });
+
+  it('closes the one that got worse and ends the one that was closed before it, both at once', () => {
+    const [closed, open] = [closedByHand(lowStock, 'first'), asAlert(lowStock, 'second')];
+    expect(alertChanges([closed, open], [], everything)).toEqual({
+      ...nothing,
+      close: [open],
+      end: [closed],
+    });
+    expect(alertChanges([closed, open], [lowStock], everything)).toEqual(nothing);
   });
 
   it('tells a list from an object with the same members', () => {
@@ -44,12 +98,11 @@ describe('alertChanges', () => {
 
   it('closes what no longer stands', () => {
     const alert = asAlert(lowStock);
-    expect(alertChanges([alert], [], everything)).toEqual({ open: [], refresh: [], close: [alert] });
+    expect(alertChanges([alert], [], everything)).toEqual({ ...nothing, close: [alert] });
   });
 
   it('does not close what was not looked at', () => {
     const alert = asAlert(lowStock);
-    const nothing = { open: [], refresh: [], close: [] };
     expect(alertChanges([alert], [], { kinds: ['use-by near'], subjects: 'all' })).toEqual(nothing);
     const elsewhere = { kinds: ['low stock'], subjects: [{ kind: 'product', id: 'sand' }] };
     expect(alertChanges([alert], [], elsewhere)).toEqual(nothing);
@@ -62,35 +115,91 @@ describe('alertChanges', () => {
     expect(alertChanges([], [lowStock], scope).open).toEqual([]);
   });
 
+  const key = ({ kind, subjectKind, subjectId }: OpenCondition) => `${kind}/${subjectKind}/${subjectId}`;
+  const condition = fc.record({
+    kind: fc.constantFrom('low stock', 'use-by near'),
+    subjectKind: fc.constantFrom('product', 'lot'),
+    subjectId: fc.constantFrom('a', 'b'),
+    severity: fc.constantFrom(...severities),
+    facts: fc.record({ quantity: fc.integer({ min: 0, max: 3 }) }),
+  });
+  const distinct = fc.uniqueArray(condition, { selector: key });
+  const sorted = (all: readonly OpenCondition[]) => [...all].sort((a, b) => (key(a) < key(b) ? -1 : 1));
+
   it('leaves exactly what stands open once its changes are made, whatever was open before', () => {
-    const condition = fc.record({
-      kind: fc.constantFrom('low stock', 'use-by near'),
-      subjectKind: fc.constantFrom('product', 'lot'),
-      subjectId: fc.constantFrom('a', 'b', 'c'),
-      severity: fc.constantFrom('notice' as const, 'warning' as const, 'urgent' as const),
-      facts: fc.record({ quantity: fc.integer({ min: 0, max: 3 }) }),
-    });
-    const key = ({ kind, subjectKind, subjectId }: OpenCondition) => `${kind}/${subjectKind}/${subjectId}`;
-    const distinct = fc.uniqueArray(condition, { selector: key });
     fc.assert(
       fc.property(distinct, distinct, (before, standing) => {
-        const openAlerts = before.map((each, index) => asAlert(each, String(index)));
-        const { open, refresh, close } = alertChanges(openAlerts, standing, everything);
-        const closed = new Set(close.map(({ id }) => id));
-        const refreshed = new Map(refresh.map((change) => [change.id, change]));
-        const after = [
-          ...openAlerts
-            .filter(({ id }) => !closed.has(id))
-            .map(({ id, ...each }) => ({
-              ...each,
-              severity: refreshed.get(id)?.severity ?? each.severity,
-              facts: refreshed.get(id)?.facts ?? each.facts,
-            })),
-          ...open,
-        ];
-        const sorted = (all: OpenCondition[]) => [...all].sort((a, b) => (key(a) < key(b) ? -1 : 1));
-        expect(sorted(after)).toEqual(sorted(standing));
+        const record = new KnownAlerts(before.map((each, index) => asAlert(each, String(index))));
+        record.reconcile(standing);
+        expect(sorted(record.open())).toEqual(sorted(standing));
+      }),
+    );
+  });
+
+  it('opens nothing twice, nothing closed by hand while it stands no worse, and ends all that is over', () => {
+    const step = fc.oneof(
+      distinct.map((standing) => ({ standing })),
+      fc.nat(7).map((close) => ({ close })),
+    );
+    fc.assert(
+      fc.property(fc.array(step, { maxLength: 12 }), (steps) => {
+        const record = new KnownAlerts([]);
+        // The worst severity at which somebody closed a condition that has stood ever since.
+        const closed = new Map<string, number>();
+        const rank = ({ severity }: OpenCondition) => severities.indexOf(severity);
+        for (const each of steps) {
+          if ('close' in each) {
+            const alert = record.closeByHand(each.close);
+            if (alert) closed.set(key(alert), Math.max(rank(alert), closed.get(key(alert)) ?? -1));
+            continue;
+          }
+          const { standing } = each;
+          const openBefore = new Set(record.open().map(key));
+          record.reconcile(standing);
+          const stands = new Set(standing.map(key));
+          for (const name of [...closed.keys()]) if (!stands.has(name)) closed.delete(name);
+          const expected = standing.filter(
+            (found) => openBefore.has(key(found)) || rank(found) > (closed.get(key(found)) ?? -1),
+          );
+          expect(sorted(record.open())).toEqual(sorted(expected));
+          expect(new Set(record.open().map(key)).size).toBe(record.open().length);
+          expect(record.standing.every((alert) => stands.has(key(alert)))).toBe(true);
+          const again = alertChanges(record.standing, standing, everything);
+          expect(again).toEqual(nothing);
+        }
       }),
     );
   });
 });
+
+/** What stands in the record, changed as the changes say. */
+class KnownAlerts {
+  private made = 0;
+
+  constructor(public standing: StandingAlert[]) {}
+
+  open(): OpenCondition[] {
+    return this.standing
+      .filter((alert) => !alert.closedByHand)
+      .map(({ id: _, closedByHand: __, ...condition }) => condition);
+  }
+
+  reconcile(found: readonly OpenCondition[]): void {
+    const { open, refresh, close, end } = alertChanges(this.standing, found, everything);
+    const over = new Set([...close, ...end]);
+    const refreshed = new Map(refresh.map(({ alert, severity, facts }) => [alert, { severity, facts }]));
+    this.standing = [
+      ...this.standing
+        .filter((alert) => !over.has(alert))
+        .map((alert) => ({ ...alert, ...refreshed.get(alert) })),
+      ...open.map((condition) => asAlert(condition, `new ${this.made++}`)),
+    ];
+  }
+
+  closeByHand(which: number): StandingAlert | undefined {
+    const open = this.standing.filter((alert) => !alert.closedByHand);
+    const alert = open[which % Math.max(open.length, 1)];
+    this.standing = this.standing.map((each) => (each === alert ? { ...each, closedByHand: true } : each));
+    return alert;
+  }
+}

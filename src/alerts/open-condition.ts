@@ -1,4 +1,6 @@
-export type AlertSeverity = 'notice' | 'warning' | 'urgent';
+/** The mildest first. */
+export const severities = ['notice', 'warning', 'urgent'] as const;
+export type AlertSeverity = (typeof severities)[number];
 
 /** What a room found to be standing now. At most one of a kind is open for one subject. */
 export interface OpenCondition {
@@ -17,28 +19,38 @@ export interface ConditionScope {
   subjects: readonly { kind: string; id: string }[] | 'all';
 }
 
-/** An alert that stands open in the record. */
-export interface OpenAlert extends OpenCondition {
+/** An alert whose condition stood when it was last looked at. */
+export interface StandingAlert extends OpenCondition {
   id: string;
+  /** Somebody closed it while its condition stood. */
+  closedByHand: boolean;
 }
 
-export interface AlertChanges {
+export interface AlertChanges<Alert extends StandingAlert> {
   open: OpenCondition[];
   /** Still standing, but with another severity or other facts. */
-  refresh: { id: string; severity: AlertSeverity; facts: Record<string, unknown> }[];
-  close: OpenAlert[];
+  refresh: {
+    alert: Alert;
+    severity: AlertSeverity;
+    facts: Record<string, unknown>;
+    change: 'worse' | 'milder' | null;
+  }[];
+  close: Alert[];
+  /** Closed by hand before, and found over now. */
+  end: Alert[];
 }
 
 /**
- * Compares what stands open in the record with what was found standing. A condition outside the scope is neither opened
- * nor closed, so that a look at one product says nothing of another; one found twice is opened once, as it was first
- * found.
+ * Compares what is known of what stood with what was found standing. A condition outside the scope is neither opened nor
+ * closed, so that a look at one product says nothing of another; one found twice is opened once, as it was first found.
+ * What somebody closed by hand does not open anew while it stands no worse than it was; once it was found over, or is
+ * worse, it does.
  */
-export function alertChanges(
-  openAlerts: readonly OpenAlert[],
+export function alertChanges<Alert extends StandingAlert>(
+  known: readonly Alert[],
   standing: readonly OpenCondition[],
   scope: ConditionScope,
-): AlertChanges {
+): AlertChanges<Alert> {
   const looksAt = inScope(scope);
   const found = new Map<string, OpenCondition>();
   for (const condition of standing) {
@@ -46,19 +58,30 @@ export function alertChanges(
     const key = keyOf(condition);
     if (!found.has(key)) found.set(key, condition);
   }
-  const changes: AlertChanges = { open: [], refresh: [], close: [] };
-  for (const alert of openAlerts) {
+  const changes: AlertChanges<Alert> = { open: [], refresh: [], close: [], end: [] };
+  const answered = new Set<string>();
+  for (const alert of known) {
     if (!looksAt(alert)) continue;
     const key = keyOf(alert);
     const condition = found.get(key);
-    found.delete(key);
-    if (condition === undefined) changes.close.push(alert);
-    else if (condition.severity !== alert.severity || !sameValue(condition.facts, alert.facts)) {
-      changes.refresh.push({ id: alert.id, severity: condition.severity, facts: condition.facts });
-    }
+    if (condition === undefined) (alert.closedByHand ? changes.end : changes.close).push(alert);
+    else if (!alert.closedByHand || !isWorse(condition.severity, alert.severity)) answered.add(key);
+    if (condition === undefined || alert.closedByHand) continue;
+    if (condition.severity === alert.severity && sameValue(condition.facts, alert.facts)) continue;
+    const { severity, facts } = condition;
+    changes.refresh.push({ alert, severity, facts, change: changeOf(alert.severity, severity) });
   }
-  changes.open.push(...found.values());
+  for (const [key, condition] of found) if (!answered.has(key)) changes.open.push(condition);
   return changes;
+}
+
+function changeOf(from: AlertSeverity, to: AlertSeverity): 'worse' | 'milder' | null {
+  if (from === to) return null;
+  return isWorse(to, from) ? 'worse' : 'milder';
+}
+
+function isWorse(severity: AlertSeverity, than: AlertSeverity): boolean {
+  return severities.indexOf(severity) > severities.indexOf(than);
 }
 
 function keyOf({ kind, subjectKind, subjectId }: OpenCondition): string {

@@ -135,6 +135,20 @@ export function staleVersion(what: string, version: number): Problem {
   );
 }
 
+/**
+ * Refuses a change of a setting that was made from another version than the one that stands.
+ * @param standing null: nothing is set yet, and the change names no version
+ */
+export function refuseOtherVersion(what: string, standing: number | null, given: number | undefined): void {
+  if (standing === (given ?? null)) return;
+  if (standing !== null) throw staleVersion(what, standing);
+  throw new Problem(
+    404,
+    'not-found',
+    `No ${what} is set here, so it has no version ${given}. Leave the version out to set it.`,
+  );
+}
+
 /** An id that stands for another request already. */
 export function reusedId(id: string): Problem {
   return new Problem(

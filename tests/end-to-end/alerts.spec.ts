@@ -54,6 +54,7 @@ describe.each(engines)('alerts on %s', (engine) => {
     await vi.waitFor(async () => {
       expect(await deliveries(low?.id ?? '')).toMatchObject([
         { event: 'opened', state: 'sent', channel: 'log', attempts: 1, lastError: null },
+        { event: 'worse', state: 'sent' },
         { event: 'closed', state: 'sent' },
       ]);
     }, patience);

@@ -4,17 +4,17 @@ import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { v7 as uuidv7 } from 'uuid';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import type { Alerts } from '../../src/alerts/alerts.service.js';
 import type { AlertAnnouncement } from '../../src/alerts/channels/alert-words.js';
-import { Alerts } from '../../src/alerts/alerts.service.js';
-import { deliveryBackoff } from '../../src/alerts/outbox/backoff.js';
-import { ConditionEvaluators } from '../../src/alerts/condition-evaluators.service.js';
-import { Deliver } from '../../src/alerts/outbox/deliver.service.js';
-import { InProcessQueue } from '../../src/alerts/queue/in-process-queue.service.js';
 import { LogChannel } from '../../src/alerts/channels/log/log-channel.service.js';
+import { deliveryBackoff } from '../../src/alerts/outbox/backoff.js';
+import { Deliver } from '../../src/alerts/outbox/deliver.service.js';
 import { OutboxRow } from '../../src/alerts/outbox/outbox-row.entity.js';
 import { Relay } from '../../src/alerts/outbox/relay.service.js';
+import { InProcessQueue } from '../../src/alerts/queue/in-process-queue.service.js';
 import type { Actor } from '../../src/platform/actor.js';
 import { ProcessRole } from '../../src/platform/process-role.js';
+import { alertsOf } from '../support/alerts-of.js';
 import { inTransaction } from '../support/bare-stock.js';
 import { MovedClock } from '../support/moved-clock.js';
 import { engines, makePostgresDatabase } from '../support/service.js';
@@ -40,7 +40,7 @@ describe.each(engines)('delivering alerts on %s', (engine) => {
   let clock: MovedClock;
   let channel: FaultyChannel;
   let deliver: Deliver;
-  const alerts = new Alerts(new ConditionEvaluators());
+  let alerts: Alerts;
   const condition = {
     kind: 'test',
     subjectKind: 'test',
@@ -52,6 +52,7 @@ describe.each(engines)('delivering alerts on %s', (engine) => {
   beforeEach(async () => {
     folder = mkdtempSync(join(tmpdir(), 'lotward-delivery-'));
     store = await Store.open(folder, engine === 'postgres' ? await makePostgresDatabase() : undefined);
+    alerts = alertsOf(store);
     actor = await store.makeStudio();
     clock = new MovedClock();
     channel = new FaultyChannel();

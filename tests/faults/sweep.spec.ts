@@ -3,12 +3,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Logger } from '@nestjs/common';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { Alerts } from '../../src/alerts/alerts.service.js';
 import { ConditionEvaluators } from '../../src/alerts/condition-evaluators.service.js';
 import { Sweep } from '../../src/alerts/schedule/sweep.service.js';
 import { StudioActors } from '../../src/identity/studio-actors.service.js';
 import type { Actor } from '../../src/platform/actor.js';
 import { ProcessRole } from '../../src/platform/process-role.js';
+import { alertsOf } from '../support/alerts-of.js';
 import { MovedClock } from '../support/moved-clock.js';
 import { Store } from '../support/store.js';
 
@@ -49,7 +49,7 @@ describe('the sweep', () => {
       store.database,
       store.transactions,
       clock,
-      new Alerts(evaluators),
+      alertsOf(store, evaluators),
       new ProcessRole(true),
       new StudioActors(store.database),
     );
@@ -91,7 +91,7 @@ describe('the sweep', () => {
         store.database,
         store.transactions,
         clock,
-        new Alerts(evaluators),
+        alertsOf(store, evaluators),
         new ProcessRole(true),
         new StudioActors(store.database),
       );

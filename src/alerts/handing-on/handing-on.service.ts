@@ -1,0 +1,77 @@
+import { Injectable } from '@nestjs/common';
+import { localDay } from '../../identity/local-day.js';
+import { People } from '../../identity/people.service.js';
+import type { Actor } from '../../platform/actor.js';
+import { Clock } from '../../platform/clock.js';
+import { Database, type Read } from '../../platform/database/database.js';
+import { Transactions } from '../../platform/database/transactions.js';
+import { refuseOtherVersion } from '../../platform/problem.js';
+import { ToldPeople } from '../preferences/told-people.service.js';
+import type { SetHandingOnDto } from './handing-on.dto.js';
+import { HandingOn } from './handing-on.entity.js';
+import type { HandingOnView } from './handing-on.views.js';
+import { orderOfPeople } from './order-of-people.js';
+
+/** Taken while a studio chose nothing. [C] */
+export const assumedMinutes = 60;
+
+/** Who is told of an urgent alert in what order, and after how long it goes on to the next. */
+@Injectable()
+export class HandingOnSettings {
+  constructor(
+    private readonly database: Database,
+    private readonly transactions: Transactions,
+    private readonly clock: Clock,
+    private readonly people: People,
+    private readonly toldPeople: ToldPeople,
+  ) {}
+
+  async show({ studioId, timeZone }: Actor): Promise<HandingOnView> {
+    const chosen = await this.database.reader.manager.findOneBy(HandingOn, { studioId });
+    return this.viewOf(this.database.read, studioId, chosen, localDay(this.clock.now(), timeZone));
+  }
+
+  /** @throws Problem stale-version when it was set by someone else since it was read; not-found for who is not known */
+  set(actor: Actor, dto: SetHandingOnDto): Promise<HandingOnView> {
+    const { studioId } = actor;
+    return this.transactions.write(
+      actor,
+      {
+        id: dto.id,
+        action: 'alerts.set-handing-on',
+        subject: { kind: 'studio', id: studioId },
+        content: dto,
+      },
+      async (transaction) => {
+        await transaction.lockStudio();
+        const known = await transaction.manager.findOneBy(HandingOn, { studioId });
+        refuseOtherVersion('order of people', known?.version ?? null, dto.version);
+        await this.people.require(transaction, dto.personIds, { atWork: true });
+        const { afterMinutes, personIds } = dto;
+        const version = (known?.version ?? 0) + 1;
+        const chosen = { afterMinutes, personIds, version, updatedAt: transaction.recordedAt };
+        if (known) await transaction.update(HandingOn, { studioId }, chosen);
+        else await transaction.insert(HandingOn, { studioId, ...chosen });
+        const day = localDay(transaction.recordedAt, actor.timeZone);
+        return this.viewOf(transaction.read, studioId, { studioId, ...chosen }, day);
+      },
+    );
+  }
+
+  private async viewOf(
+    read: Read,
+    studioId: string,
+    chosen: HandingOn | null,
+    day: string,
+  ): Promise<HandingOnView> {
+    const { afterMinutes = assumedMinutes, personIds = [], version = null } = chosen ?? {};
+    const people = await this.toldPeople.of(read, studioId, day, personIds);
+    return {
+      afterMinutes,
+      personIds,
+      order: orderOfPeople(people, personIds, null).map(({ personId }) => personId),
+      isDefault: chosen === null,
+      version,
+    };
+  }
+}
