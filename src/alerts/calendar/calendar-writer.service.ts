@@ -42,9 +42,7 @@ export class CalendarWriter {
     ] as const) {
       calendar.addPropertyWithValue(property, value);
     }
-    calendar
-      .addPropertyWithValue('refresh-interval', ICAL.Duration.fromString('PT1H'))
-      .setParameter('value', 'DURATION');
+    calendar.addPropertyWithValue('refresh-interval', ICAL.Duration.fromString('PT1H'));
     const last = more > 0 ? [leftOut(more, entries, today)] : [];
     for (const entry of [...entries, ...last]) calendar.addSubcomponent(this.event(studioId, entry));
     return `${calendar.toString()}\r\n`;
@@ -53,7 +51,7 @@ export class CalendarWriter {
   private event(studioId: string, entry: CalendarEntry): ICAL.Component {
     const event = new ICAL.Component('vevent');
     const day = (property: string, text: string) => {
-      event.addPropertyWithValue(property, ICAL.Time.fromDateString(text)).setParameter('value', 'DATE');
+      event.addPropertyWithValue(property, ICAL.Time.fromDateString(text));
     };
     const recordedAt = ICAL.Time.fromDateTimeString(`${entry.recordedAt.slice(0, 19)}Z`);
     // Of a calendar that is only read, the stamp is when the entry last became what it is: RFC 5545, 3.8.7.2.
