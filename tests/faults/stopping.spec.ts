@@ -109,8 +109,9 @@ describe('a service that was told to end', () => {
   function read(socket: Socket): Promise<string> {
     return new Promise((resolve) => {
       let text = '';
-      socket.on('data', (part: Buffer) => {
-        text += part.toString();
+      // A character may come in two parts.
+      socket.setEncoding('utf8').on('data', (part: string) => {
+        text += part;
       });
       socket.once('close', () => resolve(text));
       socket.resume();
