@@ -45,7 +45,12 @@ import { ToldPeople } from './preferences/told-people.service.js';
 import { InProcessQueue } from './queue/in-process-queue.service.js';
 import { Sweep } from './schedule/sweep.service.js';
 import { SettingsJudgement } from './settings-judgement.service.js';
+import { MorningSummariesController } from './summaries/morning-summaries.controller.js';
+import { MorningSummaries } from './summaries/morning-summaries.service.js';
 import { MorningSummary } from './summaries/morning-summary.entity.js';
+import { OwnSummaries } from './summaries/own-summaries.service.js';
+import { SummaryLines } from './summaries/summary-lines.service.js';
+import { SummaryReaders } from './summaries/summary-readers.service.js';
 
 export const alertsEntities = [
   Alert,
@@ -68,6 +73,7 @@ export const alertsEntities = [
     CalendarsController,
     HandingOnController,
     LiveController,
+    MorningSummariesController,
   ],
   providers: [
     AlertAnswers,
@@ -101,7 +107,16 @@ export const alertsEntities = [
     Sweep,
     ToldPeople,
     WebhookChannel,
+    MorningSummaries,
+    OwnSummaries,
+    SummaryLines,
+    SummaryReaders,
   ],
-  exports: [Alerts, CalendarEntries, ConditionEvaluators],
+  exports: [
+    Alerts,
+    CalendarEntries,
+    ConditionEvaluators,
+    SummaryLines,
+  ],
 })
 export class AlertsModule {}

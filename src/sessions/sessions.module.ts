@@ -35,6 +35,7 @@ import { ProceduresController } from './procedures.controller.js';
 import { Procedures } from './procedures.service.js';
 import { Scan } from './scan.entity.js';
 import { ScanRecorder } from './scan-recorder.service.js';
+import { SessionSummaryLines } from './session-summary-lines.service.js';
 import { Session } from './session.entity.js';
 import { SessionClients } from './session-clients.service.js';
 import { SessionList } from './session-list.service.js';
@@ -143,6 +144,7 @@ export const sessionsEntities = [
     BookingsOnRecordLookUp,
     Bookings,
     TouchUpCalendar,
+    SessionSummaryLines,
   ],
   exports: [BlendAncestry, TraySessions],
 })

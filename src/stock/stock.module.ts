@@ -79,6 +79,7 @@ import { StandingPlaces } from './standing-places.service.js';
 import { StockCalendar } from './stock-calendar.service.js';
 import { StockConditions } from './stock-conditions.service.js';
 import { StockLevel } from './stock-level.entity.js';
+import { StockSummaryLines } from './stock-summary-lines.service.js';
 import { Arrival } from './transfers/arrival.service.js';
 import { ArrivedHolds } from './transfers/arrived-holds.service.js';
 import { GoodsPutAway } from './transfers/goods-put-away.service.js';
@@ -201,6 +202,7 @@ export const stockEntities = [
     Withdrawal,
     DeliveryCalendar,
     StockCalendar,
+    StockSummaryLines,
   ],
   exports: [
     BlendDates,

@@ -121,6 +121,8 @@ const studioRoutes: Record<string, string> = {
   'GET /alert-destinations/push-key': 'omarc.',
   'GET /alert-destinations': 'omarc.',
   'GET /alerts/live': 'omarct',
+  'GET /morning-summary': 'omarct',
+  'GET /morning-summaries': 'omarct',
   'GET /calendar-address': 'omarct',
   'POST /calendar-address': 'omarct',
   'POST /calendar-address/remove': 'omarct',
