@@ -107,7 +107,7 @@ export class AlertChannels1795600000012 implements MigrationInterface {
         removed_at TEXT ${isInstant('removed_at')},
         PRIMARY KEY (studio_id, id),
         ${ofPerson})`,
-      'CREATE UNIQUE INDEX calendar_address_of_person ON calendar_address (studio_id, person_id) WHERE removed_at IS NULL',
+      `CREATE UNIQUE INDEX calendar_address_of_person ON calendar_address (studio_id, person_id) WHERE removed_at IS NULL`,
       `CREATE TABLE schedule_state (
         ${ofStudio},
         purpose TEXT NOT NULL,
@@ -132,6 +132,8 @@ export class AlertChannels1795600000012 implements MigrationInterface {
         FOREIGN KEY (studio_id, delivery_id) REFERENCES delivery (studio_id, id),
         CHECK ((ended_as IS NULL) = (ended_at IS NULL)))`,
       'CREATE INDEX expected_delivery_open ON expected_delivery (studio_id, expected_on) WHERE ended_at IS NULL',
+      // What is owed a touch-up is looked for among the visits of the last weeks.
+      `CREATE INDEX session_completed ON session (studio_id, completed_at) WHERE state = 'completed'`,
       `CREATE TABLE date_threshold (
         studio_id TEXT NOT NULL,
         product_id TEXT NOT NULL,
@@ -177,6 +179,7 @@ async function widenOutbox(runner: QueryRunner): Promise<void> {
       `ALTER TABLE outbox ADD CONSTRAINT outbox_event_check ${oneOf('event', outboxEvents)}`,
       ...added.map((column) => `ALTER TABLE outbox ADD COLUMN ${column}`),
       ...references.slice(1).map((reference) => `ALTER TABLE outbox ADD ${reference}`),
+      'DROP INDEX outbox_pending',
       'DROP TRIGGER outbox_refuses_delete ON outbox',
       'DROP TRIGGER outbox_refuses_truncate ON outbox',
     ]);
@@ -202,12 +205,12 @@ async function widenOutbox(runner: QueryRunner): Promise<void> {
         CHECK ((state = 'pending') = (settled_at IS NULL)))`,
       `INSERT INTO outbox (${outboxColumns}) SELECT ${outboxColumns} FROM outbox_before`,
       'DROP TABLE outbox_before',
-      `CREATE INDEX outbox_pending ON outbox (next_attempt_at) WHERE state = 'pending'`,
       'CREATE INDEX outbox_by_alert ON outbox (studio_id, alert_id)',
     ]);
   }
   await run(runner, [
-    `CREATE INDEX outbox_unsettled ON outbox (studio_id, destination_id, alert_id) WHERE state = 'pending'`,
+    `CREATE INDEX outbox_pending ON outbox (channel, studio_id, next_attempt_at, id) WHERE state = 'pending'`,
+    `CREATE INDEX outbox_unsettled ON outbox (studio_id, alert_id, destination_id) WHERE state = 'pending'`,
     `CREATE INDEX outbox_by_destination ON outbox (studio_id, destination_id, created_at)`,
     'CREATE INDEX outbox_by_summary ON outbox (studio_id, summary_id) WHERE summary_id IS NOT NULL',
     `CREATE INDEX outbox_undeliverable ON outbox (studio_id, settled_at) WHERE state = 'undeliverable'`,

@@ -10,6 +10,7 @@ import { rolldown } from 'rolldown';
 const programs = {
   main: 'src/main.js',
   cli: 'src/cli.js',
+  worker: 'src/worker.js',
   'backup.worker': 'src/operations/backup/backup.worker.js',
   'verify.worker': 'src/operations/verify/verify.worker.js',
   'spreadsheet.worker': 'src/platform/spreadsheet.worker.js',
@@ -26,6 +27,8 @@ const left = [
   'pino',
   'swagger-ui-dist',
   // Loaded when they are needed.
+  'bullmq',
+  'ioredis',
   '@simplewebauthn/server',
   '@peculiar/x509',
 ];

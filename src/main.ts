@@ -61,5 +61,6 @@ try {
   await start();
 } catch (error) {
   process.stderr.write(`${tellStartFailure(error)}\n`);
-  process.exitCode = 1;
+  // What was opened so far, such as the way to Redis, would keep the process alive.
+  process.exit(1);
 }

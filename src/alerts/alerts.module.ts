@@ -35,14 +35,20 @@ import { HandingOnSettings } from './handing-on/handing-on.service.js';
 import { LiveController } from './live/live.controller.js';
 import { LiveStreams } from './live/live-streams.service.js';
 import { Deliver } from './outbox/deliver.service.js';
+import { DeliveriesController } from './outbox/deliveries.controller.js';
+import { DeliveryList } from './outbox/delivery-list.service.js';
 import { OutboxRow } from './outbox/outbox-row.entity.js';
+import { OutboxStates } from './outbox/outbox-states.service.js';
 import { Promises } from './outbox/promises.service.js';
 import { Relay } from './outbox/relay.service.js';
 import { AlertPreference } from './preferences/alert-preference.entity.js';
 import { AlertPreferencesController } from './preferences/alert-preferences.controller.js';
 import { AlertPreferences } from './preferences/alert-preferences.service.js';
 import { ToldPeople } from './preferences/told-people.service.js';
-import { InProcessQueue } from './queue/in-process-queue.service.js';
+import { alertQueue } from './queue/alert-queue.provider.js';
+import { QueueHealth } from './queue/queue-health.service.js';
+import { ScheduleStates } from './schedule/schedule-states.service.js';
+import { Schedules } from './schedule/schedules.service.js';
 import { Sweep } from './schedule/sweep.service.js';
 import { SettingsJudgement } from './settings-judgement.service.js';
 import { MorningSummariesController } from './summaries/morning-summaries.controller.js';
@@ -69,6 +75,7 @@ export const alertsEntities = [
     AlertDestinationsController,
     AlertPreferencesController,
     AlertsController,
+    DeliveriesController,
     CalendarAddressController,
     CalendarsController,
     HandingOnController,
@@ -93,7 +100,12 @@ export const alertsEntities = [
     Destinations,
     DestinationViews,
     HandingOnSettings,
-    InProcessQueue,
+    alertQueue,
+    DeliveryList,
+    OutboxStates,
+    QueueHealth,
+    ScheduleStates,
+    Schedules,
     LiveStreams,
     LogChannel,
     MailChannel,

@@ -33,6 +33,7 @@ const owners = {
   lot: 'studio_id',
   morning_summary: 'studio_id',
   movement: 'studio_id',
+  outbox: 'studio_id',
   product: 'chain_id',
   recall: 'studio_id',
   recall_contact: 'studio_id',

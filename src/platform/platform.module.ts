@@ -32,14 +32,15 @@ export class PlatformModule {
         { provide: Config, useFactory: () => readConfig(process.env) },
         {
           provide: Database,
-          useFactory: (config: Config) => Database.open(config, schema),
+          // A worker is not the one to change what the service works with.
+          useFactory: (config: Config) => Database.open(config, { ...schema, isLeftAsItIs: role.working }),
           inject: [Config],
         },
         {
           provide: MasterKeys,
           useFactory: async (config: Config, database: Database) => {
             const sealed = await database.read('SELECT studio_id FROM studio_key LIMIT 1');
-            return MasterKeys.load(config.masterKeyFile, sealed.length === 0);
+            return MasterKeys.load(config.masterKeyFile, sealed.length === 0 && !role.working);
           },
           inject: [Config, Database],
         },

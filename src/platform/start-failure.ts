@@ -1,5 +1,5 @@
 import { ConfigError } from './config.js';
-import { SchemaTooNewError } from './database/database.js';
+import { SchemaTooNewError, SchemaTooOldError } from './database/database.js';
 import { MasterKeyError } from './encryption/master-keys.js';
 import { OperatorError } from './operator-error.js';
 
@@ -10,12 +10,13 @@ const knownCauses: Record<string, string> = {
   ECONNREFUSED: 'PostgreSQL does not answer at the address in DATABASE_URL.',
 };
 
+/** Errors whose message is for whoever starts the program. */
+const told = [ConfigError, SchemaTooNewError, SchemaTooOldError, MasterKeyError, OperatorError];
+
 /** What the person at the console is told when a process cannot start; what they can act on, without a stack. */
 export function tellStartFailure(error: unknown): string {
   if (!(error instanceof Error)) return String(error);
-  if ([ConfigError, SchemaTooNewError, MasterKeyError, OperatorError].some((kind) => error instanceof kind)) {
-    return error.message;
-  }
+  if (told.some((kind) => error instanceof kind)) return error.message;
   const cause = 'code' in error ? knownCauses[String(error.code)] : undefined;
   return cause === undefined ? (error.stack ?? error.message) : `${cause} (${error.message})`;
 }

@@ -1,5 +1,5 @@
 import { constants } from 'node:os';
-import type { INestApplication } from '@nestjs/common';
+import type { INestApplication, INestApplicationContext } from '@nestjs/common';
 import type { Log } from './log.js';
 import type { OpenRequests } from './open-requests.js';
 import type { ProcessRole } from './process-role.js';
@@ -23,6 +23,25 @@ export function stopOnSignal(
   openRequests: OpenRequests,
   log: Log,
 ): void {
+  onSignal(role, log, async () => {
+    await openRequests.allAnswered();
+    await new Promise((wake) => setTimeout(wake, onItsWayMilliseconds));
+    const closed = app.getHttpAdapter().close();
+    // What is left are senders of requests that never became whole.
+    (app.getHttpServer() as { closeAllConnections(): void }).closeAllConnections();
+    await closed;
+    await app.close();
+  });
+}
+
+/**
+ * The same for a worker: deliveries that are being made come to their end, or are made again later under the same id.
+ */
+export function stopWorkerOnSignal(program: INestApplicationContext, role: ProcessRole, log: Log): void {
+  onSignal(role, log, () => program.close());
+}
+
+function onSignal(role: ProcessRole, log: Log, stop: () => Promise<void>): void {
   let since = 0;
   for (const signal of ['SIGTERM', 'SIGINT'] as const) {
     process.on(signal, () => {
@@ -39,20 +58,14 @@ export function stopOnSignal(
         );
         process.exit(1);
       }, stopLimitMilliseconds);
-      void stop(app, openRequests, log);
+      void end(stop, log);
     });
   }
 }
 
-async function stop(app: INestApplication, openRequests: OpenRequests, log: Log): Promise<void> {
+async function end(stop: () => Promise<void>, log: Log): Promise<void> {
   try {
-    await openRequests.allAnswered();
-    await new Promise((wake) => setTimeout(wake, onItsWayMilliseconds));
-    const closed = app.getHttpAdapter().close();
-    // What is left are senders of requests that never became whole.
-    (app.getHttpServer() as { closeAllConnections(): void }).closeAllConnections();
-    await closed;
-    await app.close();
+    await stop();
     log.info('ended');
     process.exit(0);
   } catch (error) {

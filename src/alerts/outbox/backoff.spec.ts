@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, it } from 'vitest';
-import { type AfterFailure, afterFailure, deliveryBackoff } from './backoff.js';
+import { type AfterFailure, afterFailure, deliveryBackoff, deliveryLease, leaseEnd } from './backoff.js';
 
 const failedAt = '2026-03-01T09:30:00.000Z';
 const limits = { maximumAttempts: 6, firstWaitSeconds: 10, longestWaitSeconds: 60 };
@@ -35,6 +35,24 @@ describe('afterFailure', () => {
     });
   });
 
+  it('gives up at once what would end the same', () => {
+    expect(afterFailure(1, failedAt, 0.5, limits, { isLasting: true, retryAt: null })).toEqual({
+      state: 'undeliverable',
+    });
+  });
+
+  it.each([
+    ['is waited for', '2026-03-01T09:31:00Z', '2026-03-01T09:31:00.000Z'],
+    ['shortens no wait', '2026-03-01T09:30:01Z', '2026-03-01T09:30:05.000Z'],
+    ['that is past shortens no wait', '2020-01-01T00:00:00Z', '2026-03-01T09:30:05.000Z'],
+    ['beyond a day is a day', '2027-01-01T00:00:00Z', '2026-03-02T09:30:00.000Z'],
+  ])('what the receiver asks for %s', (_, retryAt, nextAttemptAt) => {
+    expect(afterFailure(1, failedAt, 0, limits, { isLasting: false, retryAt })).toEqual({
+      state: 'pending',
+      nextAttemptAt,
+    });
+  });
+
   it('always comes to an end, and within two days', () => {
     const draw = fc.double({ min: 0, max: 0.999, noNaN: true });
     fc.assert(
@@ -51,5 +69,19 @@ describe('afterFailure', () => {
         expect(seconds).toBeLessThan(48 * 3600);
       }),
     );
+  });
+});
+
+describe('the lease of an attempt', () => {
+  const seconds = (cutOff: number) =>
+    Temporal.Instant.from(failedAt).until(leaseEnd(failedAt, cutOff)).total('seconds');
+
+  it('is longer than the longest send, so that no attempt is begun beside itself', () => {
+    expect(seconds(0)).toBe(150);
+    expect(seconds(0)).toBeGreaterThan(deliveryLease.longestSendSeconds);
+  });
+
+  it('is longer each time one was cut off, up to an hour', () => {
+    expect([1, 2, 3, 4, 5, 1_000].map(seconds)).toEqual([300, 600, 1_200, 2_400, 3_600, 3_600]);
   });
 });

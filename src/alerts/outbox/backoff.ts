@@ -15,11 +15,22 @@ export const deliveryBackoff: BackoffLimits = {
   longestWaitSeconds: 3_600,
 };
 
+/** A receiver that asks for more patience than a day is asked again after a day. */
+const longestPatienceSeconds = 86_400;
+
+/** What is known of a failed attempt. */
+export interface Failure {
+  /** Trying again would end the same. */
+  isLasting: boolean;
+  /** ISO 8601 instant before which the receiver wants no other attempt; null: it said none. */
+  retryAt: string | null;
+}
+
 export type AfterFailure = { state: 'pending'; nextAttemptAt: string } | { state: 'undeliverable' };
 
 /**
  * What becomes of a delivery after a failed attempt. The wait is drawn from the upper half of its range, so that what
- * failed together is not tried together again.
+ * failed together is not tried together again; when the receiver asked for a longer one, it is that.
  *
  * @param attempts how many were made, the failed one included
  * @param failedAt ISO 8601 instant
@@ -30,10 +41,44 @@ export function afterFailure(
   failedAt: string,
   draw: number,
   limits: BackoffLimits = deliveryBackoff,
+  { isLasting, retryAt }: Failure = { isLasting: false, retryAt: null },
 ): AfterFailure {
-  if (attempts >= limits.maximumAttempts) return { state: 'undeliverable' };
+  if (isLasting || attempts >= limits.maximumAttempts) return { state: 'undeliverable' };
   const wait = Math.min(limits.longestWaitSeconds, limits.firstWaitSeconds * 2 ** (attempts - 1));
   const milliseconds = Math.round((wait / 2 + (wait / 2) * draw) * 1000);
-  const next = Temporal.Instant.from(failedAt).add({ milliseconds });
-  return { state: 'pending', nextAttemptAt: next.toString({ fractionalSecondDigits: 3 }) };
+  const failed = Temporal.Instant.from(failedAt);
+  const ours = failed.add({ milliseconds });
+  const next = retryAt === null ? ours : later(ours, patience(failed, retryAt));
+  return { state: 'pending', nextAttemptAt: written(next) };
+}
+
+/**
+ * Until when an attempt belongs to whoever began it: longer than the longest send, so that it is not begun beside itself.
+ * Whatever is not settled by then was cut off. One that was cut off again and again waits longer each time, lest it be
+ * what ends the process.
+ *
+ * @param begunAt ISO 8601 instant
+ * @param cutOff how many attempts were cut off before
+ */
+export function leaseEnd(begunAt: string, cutOff: number): string {
+  const { firstLeaseSeconds, longestLeaseSeconds } = deliveryLease;
+  const seconds = Math.min(longestLeaseSeconds, firstLeaseSeconds * 2 ** Math.min(cutOff, 30));
+  return written(Temporal.Instant.from(begunAt).add({ seconds }));
+}
+
+export const deliveryLease = { longestSendSeconds: 120, firstLeaseSeconds: 150, longestLeaseSeconds: 3_600 };
+
+function patience(failed: Temporal.Instant, retryAt: string): Temporal.Instant {
+  const wanted = Temporal.Instant.from(retryAt);
+  const longest = failed.add({ seconds: longestPatienceSeconds });
+  return Temporal.Instant.compare(wanted, longest) > 0 ? longest : wanted;
+}
+
+function later(one: Temporal.Instant, other: Temporal.Instant): Temporal.Instant {
+  return Temporal.Instant.compare(one, other) > 0 ? one : other;
+}
+
+/** As the record writes instants, so that they sort as texts. */
+function written(instant: Temporal.Instant): string {
+  return instant.toString({ fractionalSecondDigits: 3 });
 }

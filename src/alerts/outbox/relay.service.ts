@@ -1,70 +1,129 @@
 import { Injectable, Logger, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
 import { Clock } from '../../platform/clock.js';
+import { Config } from '../../platform/config.js';
 import { Database } from '../../platform/database/database.js';
+import { Transactions } from '../../platform/database/transactions.js';
 import { ProcessRole } from '../../platform/process-role.js';
-import { InProcessQueue } from '../queue/in-process-queue.service.js';
+import { AlertQueue, type DeliveryJob } from '../queue/alert-queue.interface.js';
 import { Deliver } from './deliver.service.js';
+import { inTurns } from './in-turns.js';
+import { type Channel, channels } from './outbox-row.entity.js';
+import { isReleased } from './released.sql.js';
 
+/** What other processes commit is found within this time; what this one commits, at once. */
 const pollMilliseconds = 1_000;
-const maximumRowsPerPoll = 200;
+/** Between two looks while more waits than a queue takes at once. */
+const busyMilliseconds = 200;
+const maximumJobsPerLook = 1_000;
 
 /**
  * Brings due outbox rows to the queue. It looks at the rows themselves, again and again, so whatever was committed is
- * found: after a commit, after a failure whose wait is over, and after a restart. What closes an alert waits until its
- * opening is settled, so that nobody hears of them the wrong way round.
+ * found: after a commit, after a failure whose wait is over, after a restart, and when the queue lost it. What follows
+ * on an alert waits until what came before it to the same destination is settled, so that nobody hears of them the wrong
+ * way round; studios take turns, so that none waits for all of another.
  */
 @Injectable()
 export class Relay implements OnApplicationBootstrap, OnModuleDestroy {
   private readonly logger = new Logger('alert relay');
-  private timer: NodeJS.Timeout | undefined;
-  private looking: Promise<void> | undefined;
+  private running: Promise<void> | undefined;
+  private ended = false;
+  private woken = false;
+  private endRest: (() => void) | undefined;
   private failing = false;
 
   constructor(
     private readonly database: Database,
+    private readonly transactions: Transactions,
     private readonly clock: Clock,
-    private readonly queue: InProcessQueue,
+    private readonly config: Config,
+    private readonly queue: AlertQueue,
     private readonly deliver: Deliver,
     private readonly role: ProcessRole,
   ) {}
 
   onApplicationBootstrap(): void {
-    if (!this.role.serving) return;
-    this.queue.handle((job) => this.deliver.deliver(job));
-    this.timer = setInterval(() => this.poll(), pollMilliseconds);
-    this.timer.unref();
+    const { serving, working } = this.role;
+    if (!serving && !working) return;
+    if (working || !this.config.hasWorkers) this.queue.consume((job) => this.deliver.deliver(job));
+    this.transactions.follow('outbox', () => this.wake());
+    this.running = this.run();
   }
 
   async onModuleDestroy(): Promise<void> {
-    clearInterval(this.timer);
-    await this.looking;
+    this.ended = true;
+    this.wake();
+    await this.running;
     await this.queue.close();
   }
 
-  private poll(): void {
-    this.looking ??= this.look().finally(() => {
-      this.looking = undefined;
-    });
+  /** Looks at once: something was promised. */
+  wake(): void {
+    this.woken = true;
+    this.endRest?.();
   }
 
-  private async look(): Promise<void> {
+  private async run(): Promise<void> {
+    while (!this.ended) {
+      this.woken = false;
+      const isMore = await this.look();
+      await this.rest(isMore ? busyMilliseconds : pollMilliseconds);
+    }
+  }
+
+  private async rest(milliseconds: number): Promise<void> {
+    if (this.woken) return;
+    await new Promise<void>((resolve) => {
+      const timer = setTimeout(resolve, milliseconds);
+      timer.unref();
+      this.endRest = () => {
+        clearTimeout(timer);
+        resolve();
+      };
+    });
+    this.endRest = undefined;
+  }
+
+  /** @returns whether more is due than was brought */
+  private async look(): Promise<boolean> {
     try {
-      const due = await this.database.read<{ studio_id: string; id: string }>(
-        `SELECT studio_id, id FROM outbox
-         WHERE state = 'pending' AND next_attempt_at <= $1 AND (event = 'opened' OR NOT EXISTS (
-           SELECT 1 FROM outbox AS earlier
-           WHERE earlier.studio_id = outbox.studio_id AND earlier.alert_id = outbox.alert_id
-             AND earlier.channel = outbox.channel AND earlier.event = 'opened' AND earlier.state = 'pending'))
-         ORDER BY next_attempt_at, id LIMIT ${maximumRowsPerPoll}`,
-        [this.clock.now()],
+      const now = this.clock.now();
+      const due = await this.database.read<{ channel: Channel; studioId: string }>(
+        `SELECT DISTINCT channel, studio_id AS "studioId" FROM outbox
+         WHERE state = 'pending' AND next_attempt_at <= $1 ORDER BY channel, studio_id`,
+        [now],
       );
-      for (const row of due) {
-        if (!this.queue.add({ studioId: row.studio_id, deliveryId: row.id })) break;
+      let isMore = false;
+      for (const channel of channels) {
+        const studioIds = due.filter((each) => each.channel === channel).map(({ studioId }) => studioId);
+        if (studioIds.length > 0 && (await this.bring(channel, studioIds, now))) isMore = true;
       }
       this.failing = false;
+      return isMore;
     } catch (error) {
       if (!this.failing) this.logger.error(`The outbox cannot be read, trying on: ${String(error)}`);
       this.failing = true;
+      return false;
     }
+  }
+
+  /** @returns whether more is due in this channel than was brought */
+  private async bring(channel: Channel, studioIds: readonly string[], now: string): Promise<boolean> {
+    const room = await this.queue.room(channel);
+    if (room === 0) return false;
+    // What waits already is among what is due: it is looked at again only when much of it is gone.
+    if (room < maximumJobsPerLook / 2) return true;
+    const share = Math.ceil(maximumJobsPerLook / studioIds.length);
+    const jobs: DeliveryJob[][] = [];
+    for (const studioId of studioIds) {
+      const rows = await this.database.read<{ id: string }>(
+        `SELECT id FROM outbox
+         WHERE channel = $1 AND studio_id = $2 AND state = 'pending' AND next_attempt_at <= $3 AND ${isReleased}
+         ORDER BY next_attempt_at, id LIMIT ${share}`,
+        [channel, studioId, now],
+      );
+      jobs.push(rows.map(({ id }) => ({ studioId, deliveryId: id })));
+    }
+    await this.queue.add(channel, inTurns(jobs));
+    return jobs.some((ofStudio) => ofStudio.length === share);
   }
 }

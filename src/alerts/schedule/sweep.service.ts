@@ -1,56 +1,77 @@
-import { Injectable, Logger, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
-import { Temporal } from 'temporal-polyfill';
+import { Injectable, Logger, type OnModuleInit } from '@nestjs/common';
 import { StudioActors } from '../../identity/studio-actors.service.js';
 import type { Actor } from '../../platform/actor.js';
 import { Clock } from '../../platform/clock.js';
 import { Database } from '../../platform/database/database.js';
+import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
-import { ProcessRole } from '../../platform/process-role.js';
 import { Alerts, type ReconciledAlerts } from '../alerts.service.js';
-import { nextMorning } from './next-morning.js';
+import { isMorningDue } from './morning-due.js';
+import { ScheduleStates } from './schedule-states.service.js';
+import { Schedules } from './schedules.service.js';
 
-const lookMilliseconds = 30_000;
+const purpose = 'sweep';
+
+/** Another process has swept meanwhile: nothing is written. */
+class SweptAlready extends Error {}
 
 /**
- * Once on each of the studio's mornings, and at the start of the service, all conditions are judged anew: what only time
- * changes opens and closes here. The clock is looked at every half minute rather than one long timer set, so that a
- * machine that slept, or a studio that moved its morning, is not missed.
+ * Once on each of the studio's mornings all conditions are judged anew: what only time changes opens and closes here.
+ * When it was last done stands in the record and is asked again under the studio's lock, so that a restart, a second
+ * process or a late firing does it no second time.
  */
 @Injectable()
-export class Sweep implements OnApplicationBootstrap, OnModuleDestroy {
+export class Sweep implements OnModuleInit {
   private readonly logger = new Logger('sweep');
-  private readonly sweptAt = new Map<string, string>();
-  private timer: NodeJS.Timeout | undefined;
-  private looking: Promise<void> | undefined;
 
   constructor(
     private readonly database: Database,
     private readonly transactions: Transactions,
     private readonly clock: Clock,
     private readonly alerts: Alerts,
-    private readonly role: ProcessRole,
+    private readonly states: ScheduleStates,
     private readonly studioActors: StudioActors,
+    private readonly schedules: Schedules,
   ) {}
 
-  onApplicationBootstrap(): void {
-    if (!this.role.serving) return;
-    this.timer = setInterval(() => this.look(), lookMilliseconds);
-    this.timer.unref();
-    this.look();
-  }
-
-  async onModuleDestroy(): Promise<void> {
-    clearInterval(this.timer);
-    await this.settled();
-  }
-
-  /** Waits for the sweeps that are running. */
-  async settled(): Promise<void> {
-    await this.looking;
+  onModuleInit(): void {
+    this.schedules.register({ purpose, look: () => this.look() });
   }
 
   /** Judges all conditions of one studio anew. Doing it twice changes nothing more. */
   sweep(actor: Actor, requestId: string | null): Promise<ReconciledAlerts> {
+    return this.sweepUnless(actor, requestId, async () => false);
+  }
+
+  /** Sweeps where it is due. One studio's fault is not the others'; it is tried again at the next look. */
+  async look(): Promise<void> {
+    const mornings = await this.mornings();
+    const done = await this.states.all(this.database.read, purpose);
+    for (const actor of await this.studioActors.all()) {
+      const { studioId, timeZone } = actor;
+      const morning = mornings.get(studioId);
+      // Founded just now.
+      if (morning === undefined) continue;
+      const isDue = (doneAt: string | null) => isMorningDue(doneAt, this.clock.now(), morning, timeZone);
+      if (!isDue(done.get(studioId) ?? null)) continue;
+      try {
+        await this.sweepUnless(
+          actor,
+          null,
+          async (transaction) => !isDue(await this.states.doneAt(transaction, purpose)),
+        );
+      } catch (error) {
+        if (error instanceof SweptAlready) continue;
+        this.logger.error(`The sweep of studio ${studioId} failed: ${String(error)}`);
+      }
+    }
+  }
+
+  private sweepUnless(
+    actor: Actor,
+    requestId: string | null,
+    isDone: (transaction: Transaction) => Promise<boolean>,
+  ): Promise<ReconciledAlerts> {
     return this.transactions.write(
       actor,
       {
@@ -60,36 +81,14 @@ export class Sweep implements OnApplicationBootstrap, OnModuleDestroy {
         content: { id: requestId },
       },
       async (transaction) => {
+        await transaction.lockStudio();
+        if (await isDone(transaction)) throw new SweptAlready();
         const { day, ...done } = await this.alerts.reconcileAll(transaction);
+        await this.states.noteDone(transaction, purpose, this.clock.now());
         transaction.note({ day, ...done });
         return done;
       },
     );
-  }
-
-  private look(): void {
-    this.looking ??= this.sweepWhatIsDue().finally(() => {
-      this.looking = undefined;
-    });
-  }
-
-  private async sweepWhatIsDue(): Promise<void> {
-    let actors: Actor[] = [];
-    let mornings = new Map<string, string>();
-    try {
-      mornings = await this.mornings();
-      actors = await this.studioActors.all();
-    } catch (error) {
-      this.logger.error(`The studios cannot be read, trying on: ${String(error)}`);
-    }
-    for (const actor of actors) {
-      try {
-        await this.sweepIfDue(actor, mornings.get(actor.studioId));
-      } catch (error) {
-        // One studio's fault is not the others'; it is tried again at the next look.
-        this.logger.error(`The sweep of studio ${actor.studioId} failed: ${String(error)}`);
-      }
-    }
   }
 
   /** When each studio's morning is, by its id. */
@@ -98,18 +97,5 @@ export class Sweep implements OnApplicationBootstrap, OnModuleDestroy {
       'SELECT id, morning FROM studio',
     );
     return new Map(studios.map(({ id, morning }) => [id, morning]));
-  }
-
-  /** @param morning undefined for a studio that was founded just now */
-  private async sweepIfDue(actor: Actor, morning: string | undefined): Promise<void> {
-    const { studioId, timeZone } = actor;
-    const now = this.clock.now();
-    const sweptAt = this.sweptAt.get(studioId);
-    if (sweptAt !== undefined && morning !== undefined) {
-      const due = nextMorning(sweptAt, morning, timeZone);
-      if (Temporal.Instant.compare(now, due) < 0) return;
-    }
-    await this.sweep(actor, null);
-    this.sweptAt.set(studioId, now);
   }
 }

@@ -26,6 +26,8 @@ export interface Schema {
    * @param pending names of the migrations that are about to be carried out
    */
   beforeMigrating?: (config: Config, pending: readonly string[]) => Promise<void>;
+  /** The schema is used as it is found, and refused when it is not the one of this version. */
+  isLeftAsItIs?: boolean;
 }
 
 const busyTimeoutMilliseconds = 10_000;
@@ -49,9 +51,15 @@ export class Database {
   ) {}
 
   /** Opens the database, bringing its schema up to date. Refuses a schema newer than the program. */
-  static async open(config: Config, { entities, migrations, beforeMigrating }: Schema): Promise<Database> {
+  static async open(
+    config: Config,
+    { entities, migrations, beforeMigrating, isLeftAsItIs = false }: Schema,
+  ): Promise<Database> {
     const naming = { entities, migrations, namingStrategy: new SnakeCaseNaming(), synchronize: false };
-    const prepare = async (pending: readonly string[]) => beforeMigrating?.(config, pending);
+    const prepare = async (pending: readonly string[], holdsRecord: boolean) => {
+      if (isLeftAsItIs) throw new SchemaTooOldError(pending);
+      if (holdsRecord) await beforeMigrating?.(config, pending);
+    };
     if (config.DATABASE_URL !== undefined) {
       const source = new DataSource({
         ...naming,
@@ -178,7 +186,15 @@ export async function query<Row>(
 
 export class SchemaTooNewError extends Error {}
 
-type Prepare = (pending: readonly string[]) => Promise<void>;
+export class SchemaTooOldError extends Error {
+  constructor(pending: readonly string[]) {
+    super(
+      `The database has the schema of an older version of Lotward, or none yet (it lacks ${pending.join(', ')}). Start the service of this version first: it brings the schema up to date. Then start this again.`,
+    );
+  }
+}
+
+type Prepare = (pending: readonly string[], holdsRecord: boolean) => Promise<void>;
 
 /** Opens a source and brings its schema up to date; on any failure nothing stays open. */
 async function openMigrated(source: DataSource, prepare: Prepare): Promise<void> {
@@ -201,7 +217,7 @@ async function migrate(source: DataSource, prepare: Prepare): Promise<void> {
     );
   }
   const pending = known.filter((name) => !applied.includes(name));
-  if (pending.length > 0 && (await holdsRecord(source))) await prepare(pending);
+  if (pending.length > 0) await prepare(pending, await holdsRecord(source));
   await source.runMigrations({ transaction: 'each' });
 }
 

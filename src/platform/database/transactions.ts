@@ -34,6 +34,7 @@ const deadlockOrSerialization = new Set(['40P01', '40001']);
 @Injectable()
 export class Transactions {
   private queue: Promise<unknown> = Promise.resolve();
+  private readonly followers: { table: string; told: () => void }[] = [];
   private readonly inside = new AsyncLocalStorage<true>();
 
   constructor(
@@ -55,10 +56,12 @@ export class Transactions {
             action: request.action,
             content: request.content ?? null,
           });
-    return this.inTurn(() =>
+    let committing = undefined as Transaction | undefined;
+    const answer = await this.inTurn(() =>
       this.inside.run(true, () =>
         this.database.writer.transaction(async (manager) => {
           const transaction = await this.begin(actor, manager);
+          committing = transaction;
           if (request.id !== null && digest !== null) {
             const earlier = await this.accept(transaction, request.id, request.action, digest);
             if (earlier) return earlier.answer as Answer;
@@ -75,6 +78,22 @@ export class Transactions {
         }),
       ),
     );
+    if (committing !== undefined) this.tell(committing);
+    return answer;
+  }
+
+  /**
+   * Calls `told` after each write of this process that was committed and wrote rows of the table. Only a hint that comes
+   * early: other processes write too, and what was committed right before a kill is told to nobody.
+   */
+  follow(table: string, told: () => void): void {
+    this.followers.push({ table, told });
+  }
+
+  private tell({ writtenRows }: Transaction): void {
+    for (const { table, told } of this.followers) {
+      if (writtenRows.some((row) => row.table === table)) told();
+    }
   }
 
   /**
@@ -108,7 +127,8 @@ export class Transactions {
 
   /**
    * As `quietly`, for what is no record of a studio at all: who is signed in, when a credential was last used, failed
-   * attempts to sign in. That somebody signed in or out is in the audit log.
+   * attempts to sign in; and for outbox rows of several studios at once. That somebody signed in or out is in the audit
+   * log.
    */
   async aside<Answer>(work: (query: Read, now: string) => Promise<Answer>): Promise<Answer> {
     if (this.inside.getStore()) throw new Error('A transaction was opened inside a transaction.');
