@@ -57,7 +57,7 @@ describe.skipIf(!hasChromium)('a shared tablet', () => {
       await page.keyboard.type('2');
       await page.keyboard.press('Enter');
       await page.getByRole('banner').getByText('Tove Lind').waitFor();
-      expect(await menuOf(page).allTextContents()).toEqual(['Today', 'Stock']);
+      expect(await menuOf(page).allTextContents()).toEqual(['Today', 'Alerts', 'Stock']);
       await page.goto(`${service.url}/account`);
       await page.getByRole('heading', { name: 'Not for your role' }).waitFor();
       await page.getByRole('button', { name: 'Somebody else' }).click();

@@ -2,6 +2,8 @@ import { Button, NativeSelect } from '@mantine/core';
 import { type ReactNode, useEffect, useState } from 'react';
 import { useNavigate } from 'react-router';
 import { DisplayChoices } from '../account/display-choices.js';
+import { LiveAlerts } from '../alerts/live/live-alerts.js';
+import { UrgentBadge } from '../alerts/live/urgent-badge.js';
 import { NetworkNote } from '../offline/network-note.js';
 import { Sender } from '../offline/sender.js';
 import { useAction } from '../service/use-action.js';
@@ -41,12 +43,13 @@ export function Frame({ path, children }: { path: string; children: ReactNode })
     if (area !== undefined) void open(pathOf({ studioId, area }));
   };
 
-  const links = [
+  const links: { to: string; name: string; badge?: ReactNode }[] = [
     ...(studios.length === 1 ? [] : [{ to: '/start', name: texts.frame.start }]),
     ...(studio
       ? areasOf(studio.permissions).map((area) => ({
           to: pathOf({ studioId: studio.studioId, area }),
           name: texts.frame[area],
+          ...(area === 'alerts' && { badge: <UrgentBadge studioId={studio.studioId} /> }),
         }))
       : []),
     ...(signInName === null ? [] : [{ to: '/account', name: texts.frame.account }]),
@@ -86,7 +89,7 @@ export function Frame({ path, children }: { path: string; children: ReactNode })
         </div>
         <nav className={styles.inner} aria-label={texts.app.pages}>
           <ul className={styles.pages}>
-            {links.map(({ to, name }) => (
+            {links.map(({ to, name, badge }) => (
               <li key={to}>
                 <PageLink
                   to={to}
@@ -97,6 +100,7 @@ export function Frame({ path, children }: { path: string; children: ReactNode })
                   })}
                 >
                   {name}
+                  {badge}
                 </PageLink>
               </li>
             ))}
@@ -106,6 +110,9 @@ export function Frame({ path, children }: { path: string; children: ReactNode })
       <main id="content" tabIndex={-1} className={styles.main}>
         <Sender />
         <NetworkNote standing={studio} />
+        {studio?.permissions.includes('see alerts') && (
+          <LiveAlerts key={studio.studioId} studioId={studio.studioId} path={path} />
+        )}
         {children}
       </main>
       <footer className={styles.foot}>

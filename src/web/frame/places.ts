@@ -3,6 +3,7 @@ import type { Permission } from '../../identity/permissions.js';
 /** The areas of a studio, in the order of the menu; a menu offers one to whoever may do any of this. */
 const areas = {
   today: ['read sessions'],
+  alerts: ['see alerts'],
   stock: ['read stock'],
   recalls: ['read recalls'],
   records: ['trace'],

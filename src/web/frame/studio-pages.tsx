@@ -10,6 +10,7 @@ import { areasOf, placeOf, type StudioArea } from './places.js';
 /** Each area is loaded when it is first opened; its own file says which pages it has. */
 const loaders: Record<StudioArea, () => Promise<{ default: ComponentType<{ standing: StandingView }> }>> = {
   today: async () => ({ default: (await import('../today/today-pages.js')).TodayPages }),
+  alerts: async () => ({ default: (await import('../alerts/alerts-pages.js')).AlertsPages }),
   stock: async () => ({ default: (await import('../stock/stock-pages.js')).StockPages }),
   recalls: async () => ({ default: (await import('../recalls/recalls-pages.js')).RecallsPages }),
   records: async () => ({ default: (await import('../records/records-pages.js')).RecordsPages }),
@@ -17,6 +18,7 @@ const loaders: Record<StudioArea, () => Promise<{ default: ComponentType<{ stand
 };
 const areas = {
   today: lazy(loaders.today),
+  alerts: lazy(loaders.alerts),
   stock: lazy(loaders.stock),
   recalls: lazy(loaders.recalls),
   records: lazy(loaders.records),

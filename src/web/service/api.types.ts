@@ -789,6 +789,41 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/alert-preferences": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How everybody who works here is told of alerts, and what leads to them. */
+        get: operations["AlertPreferences_all"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alert-preferences/own": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How whoever asks is told of alerts. */
+        get: operations["AlertPreferences_own"];
+        /** Chooses how one is told of alerts; each for oneself. */
+        put: operations["AlertPreferences_set"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/alerts": {
         parameters: {
             query?: never;
@@ -796,7 +831,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** The open alerts, or all of them, the latest first. */
+        /** The open alerts, or all of them, or those that are asked for; the latest first. */
         get: operations["Alerts_page"];
         put?: never;
         post?: never;
@@ -823,6 +858,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/alerts/{alertId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** An alert with its history. */
+        get: operations["Alerts_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/alerts/{alertId}/acknowledge": {
         parameters: {
             query?: never;
@@ -834,6 +886,74 @@ export interface paths {
         put?: never;
         /** Notes that somebody has seen to an alert; it closes when its condition ends. */
         post: operations["Alerts_acknowledge"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alerts/{alertId}/put-off": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Puts an alert off until the morning of a day: nobody is reminded of it before, unless it gets worse. */
+        post: operations["Alerts_putOff"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alerts/{alertId}/give": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Gives an alert to somebody, who is told so and sees to it. */
+        post: operations["Alerts_give"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alerts/{alertId}/notes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Adds a note to the history of an alert. */
+        post: operations["Alerts_note"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alerts/{alertId}/close": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Closes an alert by hand. While its condition stands and gets no worse, it does not open anew. */
+        post: operations["Alerts_close"];
         delete?: never;
         options?: never;
         head?: never;
@@ -857,6 +977,110 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/alerts/deliveries": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Deliveries of the studio, the latest first: those that could not be sent, unless asked otherwise. */
+        get: operations["Deliveries_page"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/alerts/deliveries/{deliveryId}/send-again": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Tries anew what could not be sent, under the same delivery id. */
+        post: operations["Deliveries_sendAgain"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/handing-on": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Who is told of an urgent alert in what order, and after how many minutes it goes on to the next. */
+        get: operations["HandingOn_show"];
+        /** Sets the order of people and the minutes. */
+        put: operations["HandingOn_set"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/calendar-address": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Whether there is an address at which your calendar program reads; the address itself is not shown again. */
+        get: operations["CalendarAddress_own"];
+        put?: never;
+        /** Makes an address for yourself; the one before ends. At a browser of your own, for it lasts. */
+        post: operations["CalendarAddress_make"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/calendar-address/remove": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Ends your address: whoever has it reads nothing more. */
+        post: operations["CalendarAddress_remove"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/calendars/{file}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Expiries, touch-up windows and expected deliveries, for a calendar program that was given the secret address. */
+        get: operations["Calendars_read"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/alerts/live": {
         parameters: {
             query?: never;
@@ -870,6 +1094,40 @@ export interface paths {
          *     since: read the alerts anew. `ended` before the service closes it for good. Going on with `Last-Event-ID` loses nothing.
          */
         get: operations["Live_listen"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/morning-summary": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What the morning summary would say to you now; nothing is kept or sent. */
+        get: operations["MorningSummaries_now"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/morning-summaries": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The summaries that were written for you, the latest first. */
+        get: operations["MorningSummaries_page"];
         put?: never;
         post?: never;
         delete?: never;
@@ -3941,6 +4199,76 @@ export interface components {
             /** @description The delivery that was promised; it goes the way of all others. */
             deliveryId: string;
         };
+        AlertPreferenceView: {
+            personId: string;
+            /**
+             * @description Told of each alert from this severity on; what is milder is in the summary of the morning.
+             * @enum {string}
+             */
+            toldFrom: "notice" | "warning" | "urgent" | "never";
+            /**
+             * @description Of urgent ones: at once, or only when it is their turn in the order of people.
+             * @enum {string}
+             */
+            urgentTurn: "at once" | "in turn";
+            /** @enum {string} */
+            summary: "never" | "daily";
+            /** @description Local time, `HH:MM`; null: the studio's morning. */
+            summaryAt: string | null;
+            /** @description Local times, `HH:MM`, between which only what is urgent is told; both null: none. */
+            quietFrom: string | null;
+            quietUntil: string | null;
+            /** @description Kinds of alerts this person is not told of, unless they are urgent. */
+            kindsLeftOut: string[];
+            /** @description True: the person chose nothing, and this is assumed of their role. */
+            isDefault: boolean;
+            /** @description Null while it is assumed. */
+            version: number | null;
+        };
+        ToldPersonView: {
+            personId: string;
+            /** @enum {string} */
+            role: "owner" | "manager" | "artist" | "auditor" | "chain manager";
+            preference: components["schemas"]["AlertPreferenceView"];
+            /** @description Destinations that work just now: neither paused nor stopped. */
+            mailAddresses: number;
+            browsers: number;
+        };
+        SetAlertPreferenceDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * @description Local time, `HH:MM`; null: the studio's morning.
+             * @example 07:00
+             */
+            summaryAt: string | null;
+            /**
+             * @description Local times between which only what is urgent is told, also across midnight; both null: none.
+             * @example 07:00
+             */
+            quietFrom: string | null;
+            /** @example 07:00 */
+            quietUntil: string | null;
+            /** @description The version this change was made from; left out when nothing was chosen yet. */
+            version?: number;
+            /**
+             * @description Told of each alert from this severity on; what is milder is in the summary of the morning.
+             * @enum {string}
+             */
+            toldFrom: "notice" | "warning" | "urgent" | "never";
+            /**
+             * @description Of urgent ones: at once, or only when it is their turn in the order of people.
+             * @enum {string}
+             */
+            urgentTurn: "at once" | "in turn";
+            /** @enum {string} */
+            summary: "daily" | "never";
+            /** @description Kinds of alerts one is not told of, unless they are urgent. */
+            kindsLeftOut: string[];
+        };
         AlertView: {
             id: string;
             /** @description Such as `low stock`, `use-by near`, `expired on the shelf`. */
@@ -3976,6 +4304,227 @@ export interface components {
             opened: number;
             refreshed: number;
             closed: number;
+        };
+        AlertEntryView: {
+            /** @description Counts up in the studio without gaps; null for a step before histories were kept, told from the alert itself. */
+            sequence: number | null;
+            /** @enum {string} */
+            event: "opened" | "closed" | "worse" | "due again" | "handed on" | "given" | "milder" | "acknowledged" | "put off" | "noted" | "ended";
+            /**
+             * @description How bad it was from then on.
+             * @enum {string}
+             */
+            severity: "notice" | "warning" | "urgent";
+            /** @description Who did it; null: the service itself. */
+            personId: string | null;
+            /** @description To whom it was given or handed on. Handed on to null: nobody acknowledged it, and everybody was told once more. */
+            toPersonId: string | null;
+            /** @description Until when it was put off. */
+            until: string | null;
+            hasNote: boolean;
+            /** @description Null also for who may not see clients, whom a note may name: they see their own. */
+            note: string | null;
+            recordedAt: string;
+        };
+        AlertHistoryView: {
+            alert: components["schemas"]["AlertView"];
+            /** @description The first step first; of more than 200 the latest 200. */
+            history: components["schemas"]["AlertEntryView"][];
+            /** @description How many steps came before those that are shown. */
+            earlierSteps: number;
+        };
+        PutOffDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date
+             * @description It comes back on the morning of this local day of the studio, at most a year ahead.
+             */
+            until: string;
+        };
+        GiveDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: uuid
+             * @description Who sees to it from now on.
+             */
+            personId: string;
+        };
+        NoteDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description What is to be known about it; no client is named here. It is kept sealed. */
+            note: string;
+        };
+        CloseDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description Why it is closed although its condition stands, or what was done; no client is named here. It is kept sealed. */
+            note: string;
+        };
+        DeliveredAlertView: {
+            id: string;
+            kind: string;
+            subjectKind: string;
+            subjectId: string;
+            /** @enum {string} */
+            severity: "notice" | "warning" | "urgent";
+            facts: {
+                [key: string]: unknown;
+            };
+            closedAt: string | null;
+        };
+        DeliveryDestinationView: {
+            id: string;
+            /** @description Null for a webhook, which is the studio's. */
+            personId: string | null;
+            /** @enum {string} */
+            state: "active" | "paused" | "stopped" | "removed";
+            stateReason: string | null;
+        };
+        PromisedDeliveryView: {
+            id: string;
+            /** @enum {string} */
+            event: "opened" | "closed" | "worse" | "due again" | "handed on" | "given" | "summary" | "test";
+            /** @enum {string} */
+            channel: "mail" | "webhook" | "push" | "log";
+            /** @description Null: the log of the service. */
+            destinationId: string | null;
+            /** @enum {string} */
+            state: "pending" | "sent" | "undeliverable";
+            /** @description Attempts whose end is known. */
+            attempts: number;
+            /** @description Attempts that were cut off before their end was known: the receiver may have got it as often beside. */
+            unknownAttempts: number;
+            /** @description When it is tried next, while it is pending. */
+            nextAttemptAt: string;
+            lastError: string | null;
+            createdAt: string;
+            settledAt: string | null;
+            /** @description Null for a summary or a test. */
+            alert: components["schemas"]["DeliveredAlertView"] | null;
+            /** @description Null: the log of the service. */
+            destination: components["schemas"]["DeliveryDestinationView"] | null;
+        };
+        PromisedDeliveryPageView: {
+            /** @description The latest first. */
+            items: components["schemas"]["PromisedDeliveryView"][];
+            /** @description Hand it in as `after` for the next page; null: this was the last. */
+            next: string | null;
+        };
+        HandingOnView: {
+            /** @description Minutes, 5 to 1440; null: it is not handed on. */
+            afterMinutes: number | null;
+            /** @description Who is told, in this order; empty: managers, then owners, as they came. */
+            personIds: string[];
+            /** @description The order as it stands today, of those who still work here. */
+            order: string[];
+            /** @description True: the studio chose nothing, and this is assumed. */
+            isDefault: boolean;
+            /** @description Null while it is assumed. */
+            version: number | null;
+        };
+        SetHandingOnDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version this change was made from; left out when nothing was chosen yet. */
+            version?: number;
+            /** @description Minutes without anybody acknowledging it, 5 to 1440; null: it is not handed on. */
+            afterMinutes: number | null;
+            /** @description Who is told, in this order; empty: managers, then owners, as they came. */
+            personIds: string[];
+        };
+        CalendarAddressView: {
+            id: string;
+            createdAt: string;
+        };
+        OwnCalendarAddressView: {
+            /** @description Null: you have none. */
+            address: components["schemas"]["CalendarAddressView"] | null;
+        };
+        MadeCalendarAddressView: {
+            id: string;
+            createdAt: string;
+            /** @description The address itself: shown in this answer and never again. Whoever has it can read the calendar. */
+            url: string;
+        };
+        RemovedCalendarAddressView: {
+            id: string;
+            removedAt: string;
+        };
+        SummaryLineView: {
+            alertId: string;
+            kind: string;
+            subjectKind: string;
+            subjectId: string;
+            /** @enum {string} */
+            severity: "notice" | "warning" | "urgent";
+            /** @description As they were when it was written: names of products, lot codes, places, dates, quantities. */
+            facts: {
+                [key: string]: unknown;
+            };
+        };
+        SummaryPartView: {
+            /** @enum {string} */
+            name: "order" | "discard" | "answer today" | "use first" | "touch-ups at risk";
+            /** @description The most pressing first; at most twenty. */
+            lines: components["schemas"]["SummaryLineView"][];
+            /** @description How many more there are. */
+            more: number;
+        };
+        SummaryNowView: {
+            /** @description The studio's local day. */
+            day: string;
+            /** @description Only those with something to say. */
+            parts: components["schemas"]["SummaryPartView"][];
+            /** @description When the next is sent to you; null: none is. */
+            nextAt: string | null;
+            /**
+             * @description Why none is sent to you; null: one is.
+             * @enum {string|null}
+             */
+            whyNone: "not wanted" | "no mail address and no browser that is told" | null;
+        };
+        SummaryDeliveryView: {
+            id: string;
+            /** @enum {string} */
+            channel: "mail" | "webhook" | "push" | "log";
+            destinationId: string | null;
+            /** @enum {string} */
+            state: "pending" | "sent" | "undeliverable";
+            lastError: string | null;
+            settledAt: string | null;
+        };
+        MorningSummaryView: {
+            id: string;
+            /** @description The studio's local day. */
+            day: string;
+            createdAt: string;
+            /** @description None: there was nothing to say, so nothing was sent. */
+            parts: components["schemas"]["SummaryPartView"][];
+            deliveries: components["schemas"]["SummaryDeliveryView"][];
+        };
+        MorningSummaryPageView: {
+            /** @description The latest first. */
+            items: components["schemas"]["MorningSummaryView"][];
+            /** @description Hand it in as `after` for the next page; null: this was the last. */
+            next: string | null;
         };
         CompanyView: {
             id: string;
@@ -7171,7 +7720,7 @@ export interface components {
              * @description What it would do; null while it has faults.
              * @enum {string|null}
              */
-            effect: "new session" | "on record already" | "left out" | null;
+            effect: "left out" | "new session" | "on record already" | null;
             /** @description The session that is on record already. */
             sessionId: string | null;
             faults: components["schemas"]["CellFaultView"][];
@@ -10779,13 +11328,114 @@ export interface operations {
             };
         };
     };
+    AlertPreferences_all: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ToldPersonView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    AlertPreferences_own: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlertPreferenceView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    AlertPreferences_set: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetAlertPreferenceDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlertPreferenceView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     Alerts_page: {
         parameters: {
             query?: {
                 /** @description The `next` of the page before. */
                 after?: string;
+                /** @description Such as `low stock`. */
+                kind?: string;
                 /** @description Which alerts; left out: the open ones. */
                 state?: "open" | "closed" | "all";
+                /** @description Only those that are put off until later, or only the others; left out: both. */
+                putOff?: "yes" | "no";
+                /** @description Only those given to whoever asks. */
+                givenTo?: "me";
+                severity?: "notice" | "warning" | "urgent";
                 /** @description How many at most, 1 to 200. */
                 limit?: number;
             };
@@ -10850,6 +11500,37 @@ export interface operations {
             };
         };
     };
+    Alerts_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                alertId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlertHistoryView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     Alerts_acknowledge: {
         parameters: {
             query?: never;
@@ -10863,6 +11544,146 @@ export interface operations {
         requestBody: {
             content: {
                 "application/json": components["schemas"]["WriteDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlertView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Alerts_putOff: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                alertId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PutOffDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlertView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Alerts_give: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                alertId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["GiveDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlertView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Alerts_note: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                alertId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NoteDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlertView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Alerts_close: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                alertId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CloseDto"];
             };
         };
         responses: {
@@ -10916,6 +11737,270 @@ export interface operations {
             };
         };
     };
+    Deliveries_page: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description Those that wait, or those that could not be sent; left out: the latter. What was sent stands with its alert. */
+                state?: "pending" | "undeliverable";
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PromisedDeliveryPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Deliveries_sendAgain: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                deliveryId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WriteDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlertDeliveryView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    HandingOn_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HandingOnView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    HandingOn_set: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetHandingOnDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HandingOnView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    CalendarAddress_own: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OwnCalendarAddressView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    CalendarAddress_make: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WriteDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MadeCalendarAddressView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    CalendarAddress_remove: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WriteDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RemovedCalendarAddressView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Calendars_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                file: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/calendar": string;
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     Live_listen: {
         parameters: {
             query?: never;
@@ -10935,6 +12020,71 @@ export interface operations {
                 };
                 content: {
                     "text/event-stream": string;
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    MorningSummaries_now: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SummaryNowView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    MorningSummaries_page: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MorningSummaryPageView"];
                 };
             };
             /** @description Anything else */

@@ -1,18 +1,18 @@
 import { localDay } from '../../identity/local-day.js';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import type { DayFactsView } from '../../sessions/day-facts.views.js';
+import { AlertEntry } from '../alerts/alert-entry.js';
+import { listAlerts, mostAlerts } from '../alerts/alerts.requests.js';
 import { Entries } from '../frame/entries.js';
 import { Page } from '../frame/page.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
 import { useDayFacts } from '../offline/use-day-facts.js';
 import { useConnection } from '../service/connection.js';
-import { usePeople, useStudio } from '../service/studio-answers.js';
+import { useStudio } from '../service/studio-answers.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
 import { writtenDay } from '../texts/written-dates.js';
-import { AlertEntry } from './alert-entry.js';
-import { listAlerts, mostAlerts } from './alerts.requests.js';
 import { type DayPart, partOfAlert, partOfSession, parts, worstFirst } from './day-plan.js';
 import { FirstSteps, useFirstSteps } from './first-steps.js';
 import { SessionEntry } from './session-entry.js';
@@ -59,8 +59,6 @@ function Day({
   const { isReached } = useConnection();
   const { sessions, problem } = useSessionsOfDay(studioId, today, facts);
   const alerts = useAnswer(['alerts', studioId], () => listAlerts(studioId));
-  const people = usePeople(studioId);
-  const nameOf = (id: string | null) => people.answer?.find((person) => person.id === id)?.name ?? undefined;
   const now = new Date().toISOString();
   const start = useFirstSteps(standing);
   // Shown at once and whole, so that nothing jumps under a finger.
@@ -80,13 +78,7 @@ function Day({
       <SessionEntry key={session.id} standing={standing} session={session} timeZone={timeZone} />
     ));
     const ofAlerts = alertsOf(part).map((alert) => (
-      <AlertEntry
-        key={alert.id}
-        standing={standing}
-        alert={alert}
-        takenBy={nameOf(alert.acknowledgedBy)}
-        onTaken={alerts.reload}
-      />
+      <AlertEntry key={alert.id} standing={standing} alert={alert} />
     ));
     // Whoever treats clients looks for the next one first; whoever keeps the stock for what is missing.
     return role === 'artist' ? [...ofSessions, ...ofAlerts] : [...ofAlerts, ...ofSessions];

@@ -20,15 +20,22 @@ it.each<[SessionState, string | null, string, string]>([
   expect(partOfSession({ state, plannedStart, artistId }, 'mira', now)).toBe(part);
 });
 
-it.each<[AlertView['severity'], string | null, string]>([
-  ['urgent', null, 'now'],
-  ['warning', null, 'now'],
-  ['notice', null, 'later'],
-  ['notice', 'mira', 'now'],
-  ['urgent', 'ada', 'given'],
-])('puts an alert that is %s and taken on by %s under %s', (severity, acknowledgedBy, part) => {
-  expect(partOfAlert({ severity, acknowledgedBy }, 'mira')).toBe(part);
-});
+it.each<[AlertView['severity'], string | null, string | null, string]>([
+  ['urgent', null, null, 'now'],
+  ['warning', null, null, 'now'],
+  ['notice', null, null, 'later'],
+  ['notice', 'mira', null, 'now'],
+  ['urgent', 'ada', null, 'given'],
+  ['notice', null, 'mira', 'now'],
+  ['urgent', null, 'ada', 'given'],
+  ['warning', 'ada', 'mira', 'now'],
+  ['warning', 'mira', 'ada', 'now'],
+])(
+  'puts an alert that is %s, taken on by %s and given to %s under %s',
+  (severity, acknowledgedBy, givenTo, part) => {
+    expect(partOfAlert({ severity, acknowledgedBy, givenTo }, 'mira')).toBe(part);
+  },
+);
 
 it('shows the worst alert first, then the oldest', () => {
   const alert = (severity: AlertView['severity'], openedAt: string) => ({ severity, openedAt }) as AlertView;

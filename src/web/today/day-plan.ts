@@ -30,12 +30,13 @@ export function partOfSession(
   return Date.parse(plannedStart) <= Date.parse(now) + soonMilliseconds ? 'now' : 'later';
 }
 
-/** As for sessions: who has taken an alert on has it; a notice nobody took on can wait. */
+/** As for sessions: who has taken an alert on or was given it has it; a notice that nobody has can wait. */
 export function partOfAlert(
-  { severity, acknowledgedBy }: Pick<AlertView, 'severity' | 'acknowledgedBy'>,
+  { severity, acknowledgedBy, givenTo }: Pick<AlertView, 'severity' | 'acknowledgedBy' | 'givenTo'>,
   personId: string,
 ): DayPart {
-  if (acknowledgedBy !== null) return acknowledgedBy === personId ? 'now' : 'given';
+  if (acknowledgedBy === personId || givenTo === personId) return 'now';
+  if (acknowledgedBy !== null || givenTo !== null) return 'given';
   return severity === 'notice' ? 'later' : 'now';
 }
 

@@ -18,6 +18,8 @@ const same = new Set([
     'Hash',
     'GTIN',
     'GTINs',
+    'Webhook',
+    'Browser',
     '−1',
   ],
   // How cartridges are written on their boxes.

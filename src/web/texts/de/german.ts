@@ -1,6 +1,7 @@
 import type { Texts } from '../en/english.js';
 import { accessTexts } from './access.js';
 import { accountTexts } from './account.js';
+import { alertsTexts } from './alerts.js';
 import { catalogueTexts } from './catalogue.js';
 import { clientsTexts } from './clients.js';
 import { commonTexts } from './common.js';
@@ -28,6 +29,7 @@ export const german: Texts = {
   language: 'de-DE',
   ...accessTexts,
   ...accountTexts,
+  ...alertsTexts,
   ...commonTexts,
   ...frameTexts,
   ...reasonsTexts,

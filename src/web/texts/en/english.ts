@@ -1,5 +1,6 @@
 import { accessTexts } from './access.js';
 import { accountTexts } from './account.js';
+import { alertsTexts } from './alerts.js';
 import { catalogueTexts } from './catalogue.js';
 import { clientsTexts } from './clients.js';
 import { commonTexts } from './common.js';
@@ -30,6 +31,7 @@ export const english = {
   ...frameTexts,
   ...signInTexts,
   ...accountTexts,
+  ...alertsTexts,
   ...accessTexts,
   ...settingsTexts,
   ...todayTexts,

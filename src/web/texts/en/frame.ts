@@ -5,6 +5,7 @@ export const frameTexts = {
     studio: 'Studio',
     start: 'Start',
     today: 'Today',
+    alerts: 'Alerts',
     stock: 'Stock',
     recalls: 'Recalls',
     records: 'Records',

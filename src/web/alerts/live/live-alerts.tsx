@@ -1,0 +1,100 @@
+import { Button, Group } from '@mantine/core';
+import { useEffect, useState } from 'react';
+import type { AlertView } from '../../../alerts/alerts.views.js';
+import { PageLink } from '../../frame/navigation.js';
+import { pathOf } from '../../frame/places.js';
+import { useStudioInstants } from '../../frame/use-studio-instants.js';
+import { useSignedIn } from '../../sign-in/requester.js';
+import { useTexts } from '../../texts/texts.js';
+import { writtenFacts } from '../../today/alert-facts.js';
+import { useAlertsAnew } from '../use-alerts-anew.js';
+import { listenToAlerts } from './alert-stream.js';
+import styles from './live-alerts.module.css';
+import { seldom } from './seldom.js';
+import { useUrgentAlerts } from './urgent-alerts.js';
+
+/** So often at most alerts are asked anew, however many things happen to them. */
+const betweenLooksMilliseconds = 2_000;
+/** More would push away what somebody works at; the rest is counted. */
+const mostShown = 3;
+
+/**
+ * Keeps what is shown of alerts up to date while a page is looked at, and says what became urgent meanwhile: politely, a
+ * screen reader finishes its sentence first.
+ * @param path of the page: what it shows itself need not be said
+ */
+export function LiveAlerts({ studioId, path }: { studioId: string; path: string }) {
+  const texts = useTexts();
+  const words = texts.alertPages.live;
+  const alerts = useUrgentAlerts(studioId);
+  const alertsAnew = useAlertsAnew(studioId);
+  const { refresh } = useSignedIn();
+  const [seen, setSeen] = useState<ReadonlySet<string>>();
+
+  useEffect(() => {
+    const looking = seldom(() => void alertsAnew(), betweenLooksMilliseconds);
+    const end = listenToAlerts(studioId, { onNews: looking.ask, onLost: () => void refresh() });
+    return () => {
+      end();
+      looking.end();
+    };
+  }, [studioId, alertsAnew, refresh]);
+
+  // What was there when the page was opened is in the menu and on Today.
+  useEffect(() => {
+    if (alerts !== undefined) setSeen((before) => before ?? new Set(alerts.map(({ id }) => id)));
+  }, [alerts]);
+
+  const fresh =
+    seen === undefined
+      ? []
+      : (alerts ?? []).filter(
+          ({ id, acknowledgedBy }) => acknowledgedBy === null && !seen.has(id) && !path.endsWith(`/${id}`),
+        );
+  const see = (id: string) => setSeen((before) => new Set(before).add(id));
+  const others = fresh.length - mostShown;
+  return (
+    <section aria-label={words.region} aria-live="polite" className={styles.live}>
+      {fresh.slice(0, mostShown).map((alert) => (
+        <UrgentBanner key={alert.id} studioId={studioId} alert={alert} onSeen={() => see(alert.id)} />
+      ))}
+      {others > 0 && (
+        <p className={styles.others}>
+          {words.more(others)}{' '}
+          <PageLink to={pathOf({ studioId, area: 'alerts' }, 'all')}>{words.toAll}</PageLink>
+        </p>
+      )}
+    </section>
+  );
+}
+
+function UrgentBanner({
+  studioId,
+  alert,
+  onSeen,
+}: {
+  studioId: string;
+  alert: AlertView;
+  onSeen: () => void;
+}) {
+  const texts = useTexts();
+  const words = texts.alertPages.live;
+  const [about] = writtenFacts(alert.facts, texts, useStudioInstants(studioId));
+  const name = texts.alerts.kinds[alert.kind] ?? alert.kind;
+  const what = about === undefined ? name : `${name}, ${about}`;
+  return (
+    <div className={styles.banner}>
+      <p>
+        <strong>{words.urgent}:</strong> {what}
+      </p>
+      <Group gap="lg">
+        <PageLink to={pathOf({ studioId, area: 'alerts' }, alert.id)} alone aria-label={words.lookAt(what)}>
+          {words.look}
+        </PageLink>
+        <Button variant="default" aria-label={words.seenOf(what)} onClick={onSeen}>
+          {words.seen}
+        </Button>
+      </Group>
+    </div>
+  );
+}
