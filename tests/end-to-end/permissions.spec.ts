@@ -123,9 +123,9 @@ const studioRoutes: Record<string, string> = {
   'GET /alerts/live': 'omarct',
   'GET /morning-summary': 'omarct',
   'GET /morning-summaries': 'omarct',
-  'GET /calendar-address': 'omarct',
-  'POST /calendar-address': 'omarct',
-  'POST /calendar-address/remove': 'omarct',
+  'GET /calendar-address': 'omarc.',
+  'POST /calendar-address': 'omarc.',
+  'POST /calendar-address/remove': 'omarc.',
 
   'GET /makers': 'omarct',
   'POST /makers': 'om..c.',

@@ -17,14 +17,14 @@ export class CalendarAddressController {
   constructor(private readonly addresses: CalendarAddresses) {}
 
   /** Whether there is an address at which your calendar program reads; the address itself is not shown again. */
-  @Needs('see alerts')
+  @Needs('be told of alerts')
   @Get()
   own(@CurrentActor() actor: StudioActor): Promise<OwnCalendarAddressView> {
     return this.addresses.own(actor);
   }
 
   /** Makes an address for yourself; the one before ends. At a browser of your own, for it lasts. */
-  @Needs('see alerts')
+  @Needs('be told of alerts')
   @Post()
   make(
     @CurrentActor() actor: StudioActor,
@@ -36,7 +36,7 @@ export class CalendarAddressController {
   }
 
   /** Ends your address: whoever has it reads nothing more. */
-  @Needs('see alerts')
+  @Needs('be told of alerts')
   @Post('remove')
   remove(@CurrentActor() actor: StudioActor, @Body() dto: WriteDto): Promise<RemovedCalendarAddressView> {
     return this.addresses.remove(actor, dto);

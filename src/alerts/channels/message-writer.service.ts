@@ -3,6 +3,8 @@ import { Config } from '../../platform/config.js';
 import { Database } from '../../platform/database/database.js';
 import type { AlertSeverity } from '../open-condition.js';
 import type { OutboxRow } from '../outbox/outbox-row.entity.js';
+import type { SummaryContent } from '../summaries/summary-content.js';
+import { summaryText } from '../summaries/summary-words.js';
 import { alertPath } from './alert-path.js';
 import { alertText } from './alert-text.js';
 import type { ChannelMessage } from './channel-message.js';
@@ -41,6 +43,7 @@ export class MessageWriter {
       occurredAt: createdAt,
     };
     if (event === 'test') return { ...head, ...this.test(studioId) };
+    if (event === 'summary') return { ...head, ...(await this.summary(row)) };
     return { ...head, ...(await this.alert(row)) };
   }
 
@@ -53,6 +56,21 @@ export class MessageWriter {
       title: 'A test from Lotward',
       parts: [{ heading: null, lines }],
       link: this.link(studioId),
+      alert: null,
+    };
+  }
+
+  /** As it was written in the morning, however late it is sent. */
+  private async summary({ studioId, summaryId }: OutboxRow) {
+    const [row] = await this.database.read<{ content: string }>(
+      'SELECT content FROM morning_summary WHERE studio_id = $1 AND id = $2',
+      [studioId, summaryId],
+    );
+    if (!row) throw new SendFailure('Its summary is not in the record.', true);
+    return {
+      severity: null,
+      ...summaryText(JSON.parse(row.content) as SummaryContent),
+      link: this.link(studioId, `/studios/${studioId}/alerts/morning`),
       alert: null,
     };
   }

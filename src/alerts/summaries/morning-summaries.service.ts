@@ -1,4 +1,4 @@
-import { Injectable, Logger } from '@nestjs/common';
+import { Injectable, Logger, type OnModuleInit } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
 import { StudioActors } from '../../identity/studio-actors.service.js';
 import type { Actor } from '../../platform/actor.js';
@@ -8,6 +8,7 @@ import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { Alerts } from '../alerts.service.js';
 import { Promises } from '../outbox/promises.service.js';
+import { Schedules } from '../schedule/schedules.service.js';
 import { MorningSummary } from './morning-summary.entity.js';
 import { summaryOf } from './summary-choice.js';
 import { summaryDue } from './summary-due.js';
@@ -26,7 +27,7 @@ interface DueReader {
  * nothing to say an empty one is kept and nothing is sent: else it would be worked out again all day.
  */
 @Injectable()
-export class MorningSummaries {
+export class MorningSummaries implements OnModuleInit {
   private readonly logger = new Logger('morning summaries');
 
   constructor(
@@ -38,7 +39,12 @@ export class MorningSummaries {
     private readonly readers: SummaryReaders,
     private readonly lines: SummaryLines,
     private readonly promises: Promises,
+    private readonly schedules: Schedules,
   ) {}
+
+  onModuleInit(): void {
+    this.schedules.register({ purpose: 'morning summaries', look: () => this.look() });
+  }
 
   /** Writes what is due now; what is not, or was written already, is left alone. */
   async look(): Promise<void> {
