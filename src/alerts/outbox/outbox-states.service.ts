@@ -1,3 +1,4 @@
+import { setImmediate as turnOver } from 'node:timers/promises';
 import { Injectable } from '@nestjs/common';
 import type { Read } from '../../platform/database/database.js';
 import { Transactions } from '../../platform/database/transactions.js';
@@ -122,6 +123,8 @@ export class OutboxStates {
       } catch (error) {
         for (const step of group) step.failed(error);
       }
+      // SQLite answers at once, so that without a turn of their own people would wait until everything is delivered.
+      await turnOver();
     }
     this.writing = false;
   }
