@@ -25,6 +25,7 @@ import { WebhookChannel } from './channels/webhook/webhook-channel.service.js';
 import { ConditionEvaluators } from './condition-evaluators.service.js';
 import { AlertDestination } from './destinations/alert-destination.entity.js';
 import { AlertDestinationsController } from './destinations/alert-destinations.controller.js';
+import { DepartedDestinations } from './destinations/departed-destinations.service.js';
 import { DestinationList } from './destinations/destination-list.service.js';
 import { DestinationViews } from './destinations/destination-views.service.js';
 import { Destinations } from './destinations/destinations.service.js';
@@ -88,6 +89,7 @@ export const alertsEntities = [
     AlertHistory,
     AlertList,
     AlertPreferences,
+    alertQueue,
     Alerts,
     AlertSteps,
     CalendarAddresses,
@@ -96,39 +98,34 @@ export const alertsEntities = [
     CalendarWriter,
     ConditionEvaluators,
     Deliver,
+    DeliveryList,
+    DepartedDestinations,
     DestinationList,
     Destinations,
     DestinationViews,
     HandingOnSettings,
-    alertQueue,
-    DeliveryList,
-    OutboxStates,
-    QueueHealth,
-    ScheduleStates,
-    Schedules,
     LiveStreams,
     LogChannel,
     MailChannel,
     MessageWriter,
+    MorningSummaries,
     OpenedDestinations,
+    OutboxStates,
+    OwnSummaries,
     Promises,
     PushChannel,
     PushKeys,
+    QueueHealth,
     Relay,
+    Schedules,
+    ScheduleStates,
     SettingsJudgement,
+    SummaryLines,
+    SummaryReaders,
     Sweep,
     ToldPeople,
     WebhookChannel,
-    MorningSummaries,
-    OwnSummaries,
-    SummaryLines,
-    SummaryReaders,
   ],
-  exports: [
-    Alerts,
-    CalendarEntries,
-    ConditionEvaluators,
-    SummaryLines,
-  ],
+  exports: [Alerts, CalendarEntries, ConditionEvaluators, SummaryLines],
 })
 export class AlertsModule {}

@@ -2,6 +2,7 @@ import { Module } from '@nestjs/common';
 import { APP_GUARD } from '@nestjs/core';
 import { ActorGuard } from './actor.guard.js';
 import { Administration } from './administration.service.js';
+import { Departures } from './departures.service.js';
 import { FirstStart } from './first-start.service.js';
 import { FoundedStudios } from './founded-studios.service.js';
 import { Passkey } from './passkeys/passkey.entity.js';
@@ -86,6 +87,7 @@ export const identityEntities = [
     Studios,
     StudioActors,
     StudioChanges,
+    Departures,
     People,
     FoundedStudios,
     StudioFounding,
@@ -124,6 +126,6 @@ export const identityEntities = [
     Administration,
     { provide: APP_GUARD, useClass: ActorGuard },
   ],
-  exports: [Studios, StudioActors, StudioChanges, FoundedStudios, People, Secrets, StillAdmitted],
+  exports: [Studios, StudioActors, StudioChanges, Departures, FoundedStudios, People, Secrets, StillAdmitted],
 })
 export class IdentityModule {}

@@ -6,6 +6,7 @@ import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { DataKeys, type FieldSealer } from '../platform/encryption/data-keys.service.js';
 import { invalidField, notFound, Problem } from '../platform/problem.js';
+import { Departures } from './departures.service.js';
 import { refuseBeyondOwnRole } from './own-role.service.js';
 import type { AddPersonDto, ChangePersonDto } from './people.dto.js';
 import type { PersonView } from './people.views.js';
@@ -22,6 +23,7 @@ export class People {
     private readonly database: Database,
     private readonly transactions: Transactions,
     private readonly dataKeys: DataKeys,
+    private readonly departures: Departures,
   ) {}
 
   async list(actor: Actor): Promise<PersonView[]> {
@@ -93,6 +95,7 @@ export class People {
             'This is the last active owner without an end; a studio keeps at least one. Make another person owner first.',
           );
         }
+        if (person.state === 'left') await this.departures.follow(transaction, personId);
         transaction.note({ fields: Object.keys(dto).filter((field) => !['id', 'version'].includes(field)) });
         return viewOf(person, null);
       },

@@ -1,5 +1,6 @@
 import { v7 as uuidv7 } from 'uuid';
 import { schema } from '../../src/app.module.js';
+import { Departures } from '../../src/identity/departures.service.js';
 import { FoundedStudios } from '../../src/identity/founded-studios.service.js';
 import { People } from '../../src/identity/people.service.js';
 import { permissionsOf } from '../../src/identity/permissions.js';
@@ -42,7 +43,7 @@ export class Store {
       studioKeys,
       dataKeys,
       masterKeys,
-      new People(database, transactions, dataKeys),
+      new People(database, transactions, dataKeys, new Departures()),
     );
   }
 
