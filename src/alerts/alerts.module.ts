@@ -126,6 +126,14 @@ export const alertsEntities = [
     ToldPeople,
     WebhookChannel,
   ],
-  exports: [Alerts, CalendarEntries, ConditionEvaluators, SummaryLines],
+  exports: [
+    Alerts,
+    CalendarEntries,
+    ConditionEvaluators,
+    QueueHealth,
+    Schedules,
+    ScheduleStates,
+    SummaryLines,
+  ],
 })
 export class AlertsModule {}

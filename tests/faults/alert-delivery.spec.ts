@@ -2,17 +2,23 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
+import { Logger } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Alerts } from '../../src/alerts/alerts.service.js';
-import type { AlertAnnouncement } from '../../src/alerts/channels/alert-words.js';
-import { LogChannel } from '../../src/alerts/channels/log/log-channel.service.js';
+import type { AlertChannels } from '../../src/alerts/channels/alert-channels.service.js';
+import { SendFailure } from '../../src/alerts/channels/send-failure.js';
+import { AlertDestination } from '../../src/alerts/destinations/alert-destination.entity.js';
 import { deliveryBackoff } from '../../src/alerts/outbox/backoff.js';
 import { Deliver } from '../../src/alerts/outbox/deliver.service.js';
+import { DeliveryList } from '../../src/alerts/outbox/delivery-list.service.js';
 import { OutboxRow } from '../../src/alerts/outbox/outbox-row.entity.js';
+import { OutboxStates } from '../../src/alerts/outbox/outbox-states.service.js';
 import { Relay } from '../../src/alerts/outbox/relay.service.js';
 import { InProcessQueue } from '../../src/alerts/queue/in-process-queue.service.js';
+import { StudioActors } from '../../src/identity/studio-actors.service.js';
 import type { Actor } from '../../src/platform/actor.js';
+import { readConfig } from '../../src/platform/config.js';
 import { ProcessRole } from '../../src/platform/process-role.js';
 import { alertsOf } from '../support/alerts-of.js';
 import { inTransaction } from '../support/bare-stock.js';
@@ -21,14 +27,19 @@ import { engines, makePostgresDatabase } from '../support/service.js';
 import { Store } from '../support/store.js';
 
 /** Remembers what it was handed, and fails as often as it is told to. */
-class FaultyChannel extends LogChannel {
-  readonly handed: { deliveryId: string; event: string }[] = [];
+class FaultyChannels implements Pick<AlertChannels, 'send'> {
+  readonly handed: { deliveryId: string; event: string; begun: number | null }[] = [];
   failures = 0;
-  override async send(deliveryId: string, { event }: AlertAnnouncement): Promise<void> {
-    this.handed.push({ deliveryId, event });
+  failure: Error = new Error('the line is dead');
+  /** What happens while it is sent. */
+  meanwhile: () => Promise<void> = async () => undefined;
+
+  async send({ id: deliveryId, event, begun }: OutboxRow): Promise<void> {
+    this.handed.push({ deliveryId, event, begun });
+    await this.meanwhile();
     if (this.failures > 0) {
       this.failures -= 1;
-      throw new Error('the line is dead');
+      throw this.failure;
     }
   }
 }
@@ -38,7 +49,7 @@ describe.each(engines)('delivering alerts on %s', (engine) => {
   let folder: string;
   let actor: Actor;
   let clock: MovedClock;
-  let channel: FaultyChannel;
+  let channel: FaultyChannels;
   let deliver: Deliver;
   let alerts: Alerts;
   const condition = {
@@ -49,20 +60,42 @@ describe.each(engines)('delivering alerts on %s', (engine) => {
     facts: {},
   };
 
+  beforeAll(() => Logger.overrideLogger(false));
+  afterAll(() => Logger.overrideLogger(['log', 'warn', 'error']));
   beforeEach(async () => {
     folder = mkdtempSync(join(tmpdir(), 'lotward-delivery-'));
     store = await Store.open(folder, engine === 'postgres' ? await makePostgresDatabase() : undefined);
     alerts = alertsOf(store);
     actor = await store.makeStudio();
     clock = new MovedClock();
-    channel = new FaultyChannel();
-    deliver = new Deliver(store.database, store.transactions, clock, channel);
+    channel = new FaultyChannels();
+    deliver = anotherProcess();
   });
   afterEach(async () => {
     await store.close();
     rmSync(folder, { recursive: true, force: true });
   });
 
+  /** The delivery as another process, or the same after a restart, does it. */
+  const anotherProcess = () =>
+    new Deliver(
+      store.database,
+      store.transactions,
+      clock,
+      new OutboxStates(store.transactions),
+      channel as unknown as AlertChannels,
+      new StudioActors(store.database),
+    );
+  const relayBy = (by: Deliver) =>
+    new Relay(
+      store.database,
+      store.transactions,
+      clock,
+      readConfig({}),
+      new InProcessQueue(1_000),
+      by,
+      new ProcessRole(true),
+    );
   const open = () => inTransaction(store, actor, (transaction) => alerts.raise(transaction, [condition]));
   const close = () =>
     inTransaction(store, actor, (transaction) =>
@@ -101,7 +134,7 @@ describe.each(engines)('delivering alerts on %s', (engine) => {
     await attempt();
     clock.forward(1);
     await attempt();
-    expect(await promised()).toMatchObject({ state: 'sent', attempts: 3, lastError: null });
+    expect(await promised()).toMatchObject({ state: 'sent', attempts: 3, begun: 3, lastError: null });
   });
 
   it('ends visibly as undeliverable, and the alert still stands', async () => {
@@ -122,15 +155,162 @@ describe.each(engines)('delivering alerts on %s', (engine) => {
     expect(alert).toBeDefined();
   });
 
-  it('sends again under the same id when it stopped between sending and noting it', async () => {
+  it('sends again under the same id when it was cut off, counts that, and not before its lease is over', async () => {
     await open();
-    vi.spyOn(store.transactions, 'quietly').mockRejectedValueOnce(new Error('stopped'));
-    await expect(attempt()).rejects.toThrow('stopped');
-    expect((await promised()).state).toBe('pending');
+    channel.meanwhile = () => new Promise(() => undefined);
+    void attempt();
+    await vi.waitFor(() => expect(channel.handed).toHaveLength(1));
+    channel.meanwhile = async () => undefined;
+    const { id } = await promised();
+    const next = anotherProcess();
+    await next.deliver({ studioId: actor.studioId, deliveryId: id });
+    expect(channel.handed).toHaveLength(1);
+    expect(await promised()).toMatchObject({ state: 'pending', attempts: 0, begun: 1 });
+    clock.forward(1);
+    await next.deliver({ studioId: actor.studioId, deliveryId: id });
+    expect(await promised()).toMatchObject({ state: 'sent', attempts: 1, begun: 2 });
+    expect(channel.handed.map(({ deliveryId }) => deliveryId)).toEqual([id, id]);
+  });
+
+  it('counts the end of an attempt that lost its lease, and takes nothing back that another settled', async () => {
+    await open();
+    let end: () => void = () => undefined;
+    channel.meanwhile = () =>
+      new Promise((resolve) => {
+        end = resolve;
+      });
+    channel.failures = 1;
+    const slow = attempt();
+    await vi.waitFor(() => expect(channel.handed).toHaveLength(1));
+    channel.meanwhile = async () => undefined;
+    channel.failures = 0;
+    clock.forward(1);
     await attempt();
-    expect((await promised()).state).toBe('sent');
-    expect(channel.handed).toHaveLength(2);
-    expect(new Set(channel.handed.map(({ deliveryId }) => deliveryId)).size).toBe(1);
+    expect(await promised()).toMatchObject({ state: 'sent', attempts: 1, begun: 2 });
+    channel.failures = 1;
+    end();
+    await slow;
+    expect(await promised()).toMatchObject({ state: 'sent', attempts: 2, begun: 2, lastError: null });
+  });
+
+  it('gives up at once what would end the same, and waits as long as the receiver asks', async () => {
+    await open();
+    channel.failures = 1;
+    const retryAt = new Date(Date.now() + 7_200_000).toISOString();
+    channel.failure = new SendFailure('busy', false, retryAt);
+    await attempt();
+    expect(await promised()).toMatchObject({ state: 'pending', nextAttemptAt: retryAt, lastError: 'busy' });
+    clock.forward(3);
+    channel.failures = 1;
+    channel.failure = new SendFailure('no such address', true);
+    await attempt();
+    expect(await promised()).toMatchObject({
+      state: 'undeliverable',
+      attempts: 2,
+      lastError: 'no such address',
+    });
+  });
+
+  it('tries anew under the same id when somebody wants it sent again, unknown attempts still counted', async () => {
+    await open();
+    channel.meanwhile = () => new Promise(() => undefined);
+    void attempt();
+    await vi.waitFor(() => expect(channel.handed).toHaveLength(1));
+    channel.meanwhile = async () => undefined;
+    clock.forward(1);
+    channel.failures = 1;
+    channel.failure = new SendFailure('no such address', true);
+    await attempt();
+    const list = new DeliveryList(store.database, store.transactions, relayBy(deliver));
+    const [item] = (await list.page(actor, {})).items;
+    expect(item).toMatchObject({
+      state: 'undeliverable',
+      attempts: 1,
+      unknownAttempts: 1,
+      lastError: 'no such address',
+      alert: { kind: 'test' },
+      destination: null,
+    });
+    const { id } = await promised();
+    const again = await list.sendAgain(actor, id, { id: uuidv7() });
+    expect(again).toMatchObject({ id, state: 'pending', attempts: 0, unknownAttempts: 1, settledAt: null });
+    await attempt();
+    expect(await promised()).toMatchObject({ id, state: 'sent', attempts: 1, begun: 2 });
+    await expect(list.sendAgain(actor, id, { id: uuidv7() })).rejects.toThrow('sent already');
+    expect((await list.page(actor, {})).items).toEqual([]);
+  });
+
+  describe('to a destination', () => {
+    const destinationId = uuidv7();
+    beforeEach(async () => {
+      await inTransaction(store, actor, async (transaction) => {
+        const key = await store.dataKeys.make(transaction);
+        await transaction.insert(AlertDestination, {
+          studioId: actor.studioId,
+          id: destinationId,
+          kind: 'webhook',
+          personId: null,
+          dataKeyId: key.dataKeyId,
+          settingsSealed: '-',
+          minimumSeverity: 'notice',
+          state: 'active',
+          stateReason: null,
+          version: 1,
+          createdAt: transaction.recordedAt,
+        });
+      });
+    });
+    const toWebhook = async () => {
+      const found = (await rows()).find((row) => row.destinationId === destinationId);
+      if (!found) throw new Error('Nothing was promised to the webhook.');
+      return found;
+    };
+    const tryIt = async () =>
+      deliver.deliver({ studioId: actor.studioId, deliveryId: (await toWebhook()).id });
+    const put = (state: AlertDestination['state'], stateReason: string | null) =>
+      inTransaction(store, actor, (transaction) =>
+        transaction.update(
+          AlertDestination,
+          { studioId: actor.studioId, id: destinationId },
+          {
+            state,
+            stateReason,
+            ...(state === 'removed' && { settingsSealed: null }),
+          },
+        ),
+      );
+
+    it('waits while it is paused', async () => {
+      await open();
+      await put('paused', null);
+      await tryIt();
+      expect(await toWebhook()).toMatchObject({ state: 'pending', begun: null });
+      await put('active', null);
+      await tryIt();
+      expect((await toWebhook()).state).toBe('sent');
+    });
+
+    it.each(['removed', 'stopped'] as const)('ends visibly when it was %s meanwhile', async (state) => {
+      await open();
+      await put(state, 'its receiver is no more');
+      await tryIt();
+      expect(channel.handed).toEqual([]);
+      expect(await toWebhook()).toMatchObject({
+        state: 'undeliverable',
+        attempts: 0,
+        lastError: expect.stringContaining(state),
+      });
+    });
+
+    it('stops it when its receiver says that it is no more', async () => {
+      await open();
+      channel.failures = 1;
+      channel.failure = new SendFailure('410 Gone', true, null, true);
+      await tryIt();
+      expect(await toWebhook()).toMatchObject({ state: 'undeliverable', lastError: '410 Gone' });
+      const stopped = await store.database.reader.manager.findOneBy(AlertDestination, { id: destinationId });
+      expect(stopped).toMatchObject({ state: 'stopped', stateReason: '410 Gone', version: 2 });
+    });
   });
 
   it('sends nothing that is settled, or that is nowhere', async () => {
@@ -159,7 +339,7 @@ describe.each(engines)('delivering alerts on %s', (engine) => {
     channel.failures = 1;
     await open();
     await close();
-    const relay = new Relay(store.database, clock, new InProcessQueue(), deliver, new ProcessRole(true));
+    const relay = relayBy(deliver);
     relay.onApplicationBootstrap();
     try {
       await vi.waitFor(() => expect(channel.handed).toHaveLength(1), 10_000);

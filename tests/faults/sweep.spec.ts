@@ -2,17 +2,19 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Logger } from '@nestjs/common';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { ConditionEvaluators } from '../../src/alerts/condition-evaluators.service.js';
+import { InProcessQueue } from '../../src/alerts/queue/in-process-queue.service.js';
+import { ScheduleStates } from '../../src/alerts/schedule/schedule-states.service.js';
+import { Schedules } from '../../src/alerts/schedule/schedules.service.js';
 import { Sweep } from '../../src/alerts/schedule/sweep.service.js';
 import { StudioActors } from '../../src/identity/studio-actors.service.js';
 import type { Actor } from '../../src/platform/actor.js';
+import { readConfig } from '../../src/platform/config.js';
 import { ProcessRole } from '../../src/platform/process-role.js';
 import { alertsOf } from '../support/alerts-of.js';
 import { MovedClock } from '../support/moved-clock.js';
 import { Store } from '../support/store.js';
-
-const lookMilliseconds = 30_000;
 
 describe('the sweep', () => {
   let store: Store;
@@ -27,7 +29,6 @@ describe('the sweep', () => {
   let broken: Set<string>;
 
   beforeEach(async () => {
-    vi.useFakeTimers({ toFake: ['setInterval', 'clearInterval'] });
     Logger.overrideLogger(false);
     folder = mkdtempSync(join(tmpdir(), 'lotward-sweep-'));
     store = await Store.open(folder);
@@ -45,64 +46,76 @@ describe('the sweep', () => {
         return [];
       },
     });
-    sweep = new Sweep(
+    sweep = anotherProcess();
+  });
+  afterEach(async () => {
+    await store.close();
+    Logger.overrideLogger(['log', 'warn', 'error']);
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  /** The sweep as another process, or the same after a restart, does it. */
+  const anotherProcess = () =>
+    new Sweep(
       store.database,
       store.transactions,
       clock,
       alertsOf(store, evaluators),
-      new ProcessRole(true),
+      new ScheduleStates(),
       new StudioActors(store.database),
+      new Schedules(new InProcessQueue(1), readConfig({}), new ProcessRole(true)),
     );
-  });
-  afterEach(async () => {
-    await sweep.onModuleDestroy();
-    await store.close();
-    Logger.overrideLogger(['log', 'warn', 'error']);
-    vi.useRealTimers();
-    rmSync(folder, { recursive: true, force: true });
-  });
-
-  /** Lets the sweep look at the clock once, and do what is due. */
-  const look = async () => {
-    vi.advanceTimersByTime(lookMilliseconds);
-    await sweep.settled();
-  };
   const sorted = (ids: string[]) => [...ids].sort();
   const all = () => sorted(studios.map(({ studioId }) => studioId));
 
-  it('judges every studio at start, then once each morning of its own', async () => {
-    sweep.onApplicationBootstrap();
-    await sweep.settled();
+  it('judges every studio at the first look, then once each morning of its own', async () => {
+    await sweep.look();
     expect(sorted(swept)).toEqual(all());
-    await look();
+    await sweep.look();
     expect(swept).toHaveLength(2);
     clock.forward(26);
-    await look();
-    await look();
+    await sweep.look();
+    await sweep.look();
     expect(sorted(swept.slice(2))).toEqual(all());
     expect(swept).toHaveLength(4);
   });
 
+  it('is not done again by a restart, nor when two processes look at the same time', async () => {
+    await Promise.all([sweep.look(), anotherProcess().look(), anotherProcess().look()]);
+    expect(sorted(swept)).toEqual(all());
+    await anotherProcess().look();
+    expect(swept).toHaveLength(2);
+    const entries = await store.database.read<{ count: number }>(
+      `SELECT count(*) AS count FROM audit_entry WHERE action = 'alerts.sweep'`,
+    );
+    expect(entries).toEqual([{ count: 2 }]);
+  });
+
+  it('is done no second time by a clock that is set back, and misses no morning by one that was ahead', async () => {
+    await sweep.look();
+    clock.forward(-20);
+    await sweep.look();
+    expect(swept).toHaveLength(2);
+    clock.forward(24 * 400);
+    await sweep.look();
+    expect(swept).toHaveLength(4);
+    clock.forward(-24 * 400);
+    await sweep.look();
+    await sweep.look();
+    expect(sorted(swept.slice(4))).toEqual(all());
+    expect(swept).toHaveLength(6);
+  });
+
   it('is not stopped in other studios by one that fails, and tries that one again', async () => {
-    for (const each of studios) {
+    for (const [round, each] of studios.entries()) {
+      clock.forward(26 * round);
       swept = [];
       broken = new Set([each.studioId]);
-      const fresh = new Sweep(
-        store.database,
-        store.transactions,
-        clock,
-        alertsOf(store, evaluators),
-        new ProcessRole(true),
-        new StudioActors(store.database),
-      );
-      fresh.onApplicationBootstrap();
-      await fresh.settled();
+      await sweep.look();
       expect(sorted(swept)).toEqual(all());
       broken.clear();
-      vi.advanceTimersByTime(lookMilliseconds);
-      await fresh.settled();
+      await sweep.look();
       expect(swept.slice(2)).toEqual([each.studioId]);
-      await fresh.onModuleDestroy();
     }
   });
 

@@ -52,7 +52,7 @@ export abstract class AlertQueue {
 }
 
 /** How long `close` waits for what runs. What it leaves is tried again when its lease is over. */
-export const closeLimitMilliseconds = 5_000;
+export const closeLimitMilliseconds = 3_000;
 
 /** How often a purpose is fired. */
 export const repeatMilliseconds = 30_000;

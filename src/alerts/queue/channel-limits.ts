@@ -13,9 +13,9 @@ export function channelLimits(perSecond: number): Record<'log' | 'mail' | 'webho
   return {
     // It goes to the log of this very machine. Many at once, since their rows are written together.
     log: { atOnce: 50, perSecond: null, waiting: 1_000 },
-    // Mail servers dislike many connections.
+    // Receivers dislike many connections at once.
     mail: { atOnce: 4, perSecond, waiting: 1_000 },
-    webhook: { atOnce: 16, perSecond, waiting: 1_000 },
-    push: { atOnce: 16, perSecond, waiting: 1_000 },
+    webhook: { atOnce: 4, perSecond, waiting: 1_000 },
+    push: { atOnce: 4, perSecond, waiting: 1_000 },
   };
 }

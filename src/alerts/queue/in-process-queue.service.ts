@@ -19,6 +19,7 @@ export class InProcessQueue extends AlertQueue {
   private readonly timers: NodeJS.Timeout[] = [];
   private readonly firing = new Map<string, Promise<void>>();
   private readonly logger = new Logger('alert queue');
+  private closing: Promise<void> | undefined;
 
   /** @param perSecond how many deliveries a channel that goes out may make in a second */
   constructor(perSecond: number) {
@@ -56,7 +57,12 @@ export class InProcessQueue extends AlertQueue {
     return { awaySince: null, workers: null };
   }
 
-  override async close(): Promise<void> {
+  override close(): Promise<void> {
+    this.closing ??= this.end();
+    return this.closing;
+  }
+
+  private async end(): Promise<void> {
     for (const timer of this.timers) clearInterval(timer);
     const running = Object.values(this.lanes).map((lane) => lane.close());
     const ended = Promise.all([...running, ...this.firing.values()]);

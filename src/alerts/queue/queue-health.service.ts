@@ -13,6 +13,7 @@ import { Database } from '../../platform/database/database.js';
 import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { ProcessRole } from '../../platform/process-role.js';
+import { inTime } from '../../platform/time-limit.js';
 import { Alerts } from '../alerts.service.js';
 import { ConditionEvaluators } from '../condition-evaluators.service.js';
 import type { OpenCondition } from '../open-condition.js';
@@ -22,6 +23,8 @@ import { overdueMilliseconds, type QueueCondition, queueCondition } from './queu
 
 const kind = 'queue unhealthy';
 const watchMilliseconds = 30_000;
+/** Whoever asks how it is does not wait longer. */
+const promptMilliseconds = 1_000;
 
 interface StandingAlert {
   studioId: string;
@@ -74,8 +77,12 @@ export class QueueHealth implements OnModuleInit, OnApplicationBootstrap, OnModu
 
   /** Whether the queue is as it has to be, by what this process sees now. */
   async isWell(): Promise<boolean> {
-    const { awaySince, workers } = await this.queue.state();
-    return awaySince === null && workers !== 0;
+    try {
+      const { awaySince, workers } = await inTime(this.queue.state(), promptMilliseconds);
+      return awaySince === null && workers !== 0;
+    } catch {
+      return false;
+    }
   }
 
   /** Opens and closes the alerts of all studios by how the queue is now. */

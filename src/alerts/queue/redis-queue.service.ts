@@ -36,7 +36,7 @@ export class RedisQueue extends AlertQueue {
   private readonly running = new Set<Promise<void>>();
   private timer: NodeJS.Timeout | undefined;
   private purposes: readonly string[] = [];
-  private closed = false;
+  private closing: Promise<void> | undefined;
 
   /**
    * @param queues made by RedisQueueModule on the producing connection
@@ -95,8 +95,12 @@ export class RedisQueue extends AlertQueue {
     return { awaySince: this.connection.awaySince, workers: workers ?? null };
   }
 
-  override async close(): Promise<void> {
-    this.closed = true;
+  override close(): Promise<void> {
+    this.closing ??= this.end();
+    return this.closing;
+  }
+
+  private async end(): Promise<void> {
     clearInterval(this.timer);
     const closing = this.workers.map((worker) => worker.close().catch(() => undefined));
     // Without Redis a worker never knows that it is closed; what it does is known here.
@@ -153,7 +157,7 @@ export class RedisQueue extends AlertQueue {
 
   /** Asks Redis, if it is reached; undefined when it does not answer in time, or with a fault. */
   private async ask<Answer>(question: () => Promise<Answer>): Promise<Answer | undefined> {
-    if (this.closed || this.connection.awaySince !== null) return undefined;
+    if (this.closing || this.connection.awaySince !== null) return undefined;
     try {
       return await inTime(question(), answerMilliseconds);
     } catch (error) {

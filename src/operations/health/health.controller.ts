@@ -1,5 +1,6 @@
 import { Controller, Get } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
+import { QueueHealth } from '../../alerts/queue/queue-health.service.js';
 import { OpenToAnyone } from '../../identity/needs.decorator.js';
 import { Problem } from '../../platform/problem.js';
 import { LiveView, ReadyView } from './health.views.js';
@@ -9,7 +10,10 @@ import { Readiness } from './readiness.service.js';
 @ApiTags('health')
 @Controller('health')
 export class HealthController {
-  constructor(private readonly readiness: Readiness) {}
+  constructor(
+    private readonly readiness: Readiness,
+    private readonly queue: QueueHealth,
+  ) {}
 
   /** Whether the process answers at all. */
   @OpenToAnyone()
@@ -18,11 +22,16 @@ export class HealthController {
     return { status: 'live' };
   }
 
-  /** Whether the service can work; 503 when it cannot, and while it ends. */
+  /**
+   * Whether the service can work; 503 when it cannot, and while it ends. A queue that fails keeps nobody from working:
+   * what it is to carry waits in the record.
+   */
   @OpenToAnyone()
   @Get('ready')
   async ready(): Promise<ReadyView> {
-    if (await this.readiness.isReady()) return { status: 'ready' };
+    if (await this.readiness.isReady()) {
+      return { status: 'ready', failing: (await this.queue.isWell()) ? [] : ['queue'] };
+    }
     throw new Problem(
       503,
       'not-ready',
