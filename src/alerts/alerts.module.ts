@@ -25,11 +25,12 @@ import { WebhookChannel } from './channels/webhook/webhook-channel.service.js';
 import { ConditionEvaluators } from './condition-evaluators.service.js';
 import { AlertDestination } from './destinations/alert-destination.entity.js';
 import { AlertDestinationsController } from './destinations/alert-destinations.controller.js';
-import { DepartedDestinations } from './destinations/departed-destinations.service.js';
 import { DestinationList } from './destinations/destination-list.service.js';
 import { DestinationViews } from './destinations/destination-views.service.js';
 import { Destinations } from './destinations/destinations.service.js';
 import { OpenedDestinations } from './destinations/opened-destinations.service.js';
+import { DueAgain } from './due-again.service.js';
+import { HandOn } from './handing-on/hand-on.service.js';
 import { HandingOnController } from './handing-on/handing-on.controller.js';
 import { HandingOn } from './handing-on/handing-on.entity.js';
 import { HandingOnSettings } from './handing-on/handing-on.service.js';
@@ -89,7 +90,6 @@ export const alertsEntities = [
     AlertHistory,
     AlertList,
     AlertPreferences,
-    alertQueue,
     Alerts,
     AlertSteps,
     CalendarAddresses,
@@ -98,42 +98,36 @@ export const alertsEntities = [
     CalendarWriter,
     ConditionEvaluators,
     Deliver,
-    DeliveryList,
-    DepartedDestinations,
     DestinationList,
     Destinations,
     DestinationViews,
+    DueAgain,
     HandingOnSettings,
+    HandOn,
+    alertQueue,
+    DeliveryList,
+    OutboxStates,
+    QueueHealth,
+    ScheduleStates,
+    Schedules,
     LiveStreams,
     LogChannel,
     MailChannel,
     MessageWriter,
-    MorningSummaries,
     OpenedDestinations,
-    OutboxStates,
-    OwnSummaries,
     Promises,
     PushChannel,
     PushKeys,
-    QueueHealth,
     Relay,
-    Schedules,
-    ScheduleStates,
     SettingsJudgement,
-    SummaryLines,
-    SummaryReaders,
     Sweep,
     ToldPeople,
     WebhookChannel,
-  ],
-  exports: [
-    Alerts,
-    CalendarEntries,
-    ConditionEvaluators,
-    QueueHealth,
-    Schedules,
-    ScheduleStates,
+    MorningSummaries,
+    OwnSummaries,
     SummaryLines,
+    SummaryReaders,
   ],
+  exports: [Alerts, CalendarEntries, ConditionEvaluators, SummaryLines],
 })
 export class AlertsModule {}

@@ -155,6 +155,33 @@ const queriesThatFindNothing = [
       GROUP BY studio_id, lot_id, occurred_at HAVING sum(pieces) <> 0 OR sum(microlitres) <> 0`,
   },
   {
+    fault: 'the history of alerts has a gap',
+    query: `SELECT studio_id, count(*) AS entries, max(sequence) AS latest FROM alert_entry
+      GROUP BY studio_id HAVING count(*) <> max(sequence) OR min(sequence) <> 1`,
+  },
+  {
+    // One from before histories were kept has none of its opening.
+    fault: 'an alert and its history do not agree',
+    query: `SELECT alert.id, alert.kind, step.event FROM alert
+      JOIN (SELECT 'acknowledged' AS event UNION ALL SELECT 'closed' UNION ALL SELECT 'given'
+            UNION ALL SELECT 'put off') AS step
+        ON (step.event = 'acknowledged' AND alert.acknowledged_at IS NOT NULL)
+        OR (step.event = 'closed' AND alert.closed_at IS NOT NULL)
+        OR (step.event = 'given' AND alert.given_to IS NOT NULL)
+        OR (step.event = 'put off' AND alert.put_off_until IS NOT NULL)
+      WHERE EXISTS (SELECT 1 FROM alert_entry AS opened WHERE opened.studio_id = alert.studio_id
+          AND opened.alert_id = alert.id AND opened.event = 'opened')
+        AND NOT EXISTS (SELECT 1 FROM alert_entry AS entry WHERE entry.studio_id = alert.studio_id
+          AND entry.alert_id = alert.id AND entry.event = step.event)`,
+  },
+  {
+    fault: 'a step of an alert that is told has no promise of it',
+    query: `SELECT entry.alert_id, entry.event FROM alert_entry AS entry
+      WHERE entry.event IN ('opened', 'worse', 'due again', 'given', 'handed on', 'closed')
+        AND NOT EXISTS (SELECT 1 FROM outbox WHERE outbox.studio_id = entry.studio_id AND outbox.alert_id = entry.alert_id
+          AND outbox.event = entry.event AND outbox.created_at = entry.recorded_at)`,
+  },
+  {
     fault: 'an alert has no promise of its delivery',
     query: `SELECT alert.id, alert.kind, event.name FROM alert
       JOIN (SELECT 'opened' AS name UNION ALL SELECT 'closed' AS name) AS event

@@ -1,12 +1,14 @@
 /**
  * Whether an outbox row may be tried as soon as it is due, as a condition in SQL: nothing earlier of its alert to the
- * same destination is unsettled, and its destination is not paused.
+ * same destination is unsettled, and its destination is not paused. What waits for the end of quiet hours holds nothing
+ * up: what is urgent breaks through them.
  */
 export const isReleased = `NOT EXISTS (
     SELECT 1 FROM outbox AS earlier
     WHERE earlier.studio_id = outbox.studio_id AND earlier.alert_id = outbox.alert_id AND earlier.state = 'pending'
       AND COALESCE(earlier.destination_id, '') = COALESCE(outbox.destination_id, '')
-      AND (earlier.created_at, earlier.id) < (outbox.created_at, outbox.id))
+      AND (earlier.created_at, earlier.id) < (outbox.created_at, outbox.id)
+      AND (earlier.not_before IS NULL OR earlier.not_before <= outbox.created_at))
   AND NOT EXISTS (
     SELECT 1 FROM alert_destination AS destination
     WHERE destination.studio_id = outbox.studio_id AND destination.id = outbox.destination_id

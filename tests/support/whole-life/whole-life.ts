@@ -1,5 +1,6 @@
 import type { RunningService } from '../service.js';
 import { liveAccess } from './access.js';
+import { liveAlerts } from './alerts.js';
 import { liveRecalls } from './recalls.js';
 import { RecordingService, type SentRequest } from './recording-service.js';
 import { liveRegister } from './register.js';
@@ -25,6 +26,7 @@ export async function liveWholeLife(service: RunningService, texts: Texts): Prom
   const clients = await liveVisits(recording, texts, people, register, stock);
   await liveRights(recording, texts, clients);
   await liveRecalls(recording, texts, people, register, clients);
+  await liveAlerts(recording, texts, people);
   await recording.made('/audit-log/exports');
   return recording.sent;
 }
