@@ -111,6 +111,7 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
       // What is put off is no work of today, and is found by asking for it.
       await show(page, 'all');
       expect(await page.getByText('Numbing gel').count()).toBe(0);
+      await page.getByText('Which alerts: open now').click();
       await page.getByLabel('Which', { exact: true }).selectOption('put off');
       await press(page, 'Show');
       await page.getByText(/given to Some manager, put off until/).waitFor();
@@ -150,7 +151,7 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
       await list.getByText('Because: the disk is full').waitFor();
       await list.getByText(/^It may have been received 2 times more/).waitFor();
       expect(await faultsEverywhere(page)).toEqual([]);
-      await press(page, 'Send again: Log of the service, that it opened');
+      await press(page, 'Send again: Log of the service, It opened');
       await page.getByText('Everything that was promised was sent').waitFor();
       await expect.poll(async () => (await deliveries()).every(({ state }) => state === 'sent')).toBe(true);
       watched.expectNoComplaint();

@@ -60,6 +60,10 @@ export const listPromised = (
   after: string | undefined,
 ) => request('GET', '/studios/{studioId}/alerts/deliveries', { studioId, state, after });
 
+/** As far as whoever asks may see them; more than these no studio has. */
+export const listDestinations = (studioId: string) =>
+  request('GET', '/studios/{studioId}/alert-destinations', { studioId, limit: 200 });
+
 export const sendAgain = (studioId: string, deliveryId: string, id: string) =>
   request(
     'POST',

@@ -6,6 +6,7 @@ import { AlertEntry } from '../alert-entry.js';
 import { nextStep } from '../next-step.js';
 import { useNameOf } from '../use-name-of.js';
 import { writtenMorning } from '../written-morning.js';
+import styles from './listed-alert.module.css';
 
 /** An alert of the list: what is wrong, how it stands, and what to do next. */
 export function ListedAlert({ standing, alert }: { standing: StandingView; alert: AlertView }) {
@@ -25,7 +26,7 @@ export function ListedAlert({ standing, alert }: { standing: StandingView; alert
   return (
     <AlertEntry standing={standing} alert={alert}>
       <p>{state.join(', ')}</p>
-      {closedAt === null && <p>{nextStep(alert.kind, texts)}</p>}
+      {closedAt === null && <p className={styles.next}>{nextStep(alert.kind, texts)}</p>}
     </AlertEntry>
   );
 }

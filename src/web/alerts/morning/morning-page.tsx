@@ -5,7 +5,6 @@ import { ProblemNote } from '../../frame/problem-note.js';
 import { Section } from '../../frame/section.js';
 import { useStudioInstants } from '../../frame/use-studio-instants.js';
 import { useAnswer } from '../../service/use-answer.js';
-import { useRequester } from '../../sign-in/requester.js';
 import { useTexts } from '../../texts/texts.js';
 import { askSummaryNow } from '../alerts.requests.js';
 import { EarlierMornings } from './earlier-mornings.js';
@@ -17,7 +16,7 @@ export function MorningPage({ standing }: { standing: StandingView }) {
   const words = texts.alertPages.morning;
   const { studioId, studioName } = standing;
   const when = useStudioInstants(studioId);
-  const isAtOwnBrowser = useRequester().signInName !== null;
+  const mayChoose = standing.permissions.includes('be told of alerts');
   const { answer, problem } = useAnswer(['alerts', studioId, 'morning'], () => askSummaryNow(studioId));
   return (
     <Page above={studioName} title={words.title} lead={words.lead}>
@@ -29,7 +28,7 @@ export function MorningPage({ standing }: { standing: StandingView }) {
           <p>
             {answer.nextAt !== null && words.nextAt(when(answer.nextAt))}
             {answer.whyNone !== null && words.whyNone[answer.whyNone]}{' '}
-            {isAtOwnBrowser && <PageLink to="/account">{words.choose}</PageLink>}
+            {mayChoose && <PageLink to="/account">{words.choose}</PageLink>}
           </p>
         )}
       </Section>

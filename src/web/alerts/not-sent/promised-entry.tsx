@@ -7,6 +7,7 @@ import { useTexts } from '../../texts/texts.js';
 import { writtenFacts } from '../../today/alert-facts.js';
 import { DeliveryEntry } from '../delivery-entry.js';
 import { useNameOf } from '../use-name-of.js';
+import { useWhereTold } from '../use-where-told.js';
 
 /** A message that was not sent: to whom, about what, and why it may have nowhere to go. */
 export function PromisedEntry({
@@ -21,6 +22,7 @@ export function PromisedEntry({
   const { studioId } = standing;
   const when = useStudioInstants(studioId);
   const nameOf = useNameOf(studioId);
+  const whereOf = useWhereTold(standing);
   const { alert, destination } = delivery;
   const name = alert && (texts.alerts.kinds[alert.kind] ?? alert.kind);
   const about = alert && [name, writtenFacts(alert.facts, texts, when)[0]].filter(Boolean).join(', ');
@@ -29,12 +31,14 @@ export function PromisedEntry({
     <DeliveryEntry
       standing={standing}
       delivery={delivery}
-      where={destination?.personId == null ? undefined : nameOf(destination.personId)}
+      where={whereOf(delivery) ?? nameOf(destination?.personId ?? null)}
       leadsNowhere={state === 'removed' || state === 'stopped'}
     >
       {alert && about && (
         <p>
-          <PageLink to={pathOf({ studioId, area: 'alerts' }, alert.id)}>{words.toAlert(about)}</PageLink>
+          <PageLink to={pathOf({ studioId, area: 'alerts' }, alert.id)} inherit>
+            {words.toAlert(about)}
+          </PageLink>
         </p>
       )}
       {state !== 'active' && <p>{words.nowhere[state]}</p>}

@@ -88,20 +88,19 @@ export function AnswerSection({
         <NoteForm
           title={words.noteIt}
           label={words.note}
+          hint={words.noteHint}
           save={(note) => write({ note }, (id) => addNote(studioId, alertId, { id, note }))}
           onCancel={onCancel}
         />
       )}
       {step === 'close' && (
-        <>
-          <p>{words.closeHint}</p>
-          <NoteForm
-            title={words.closeIt}
-            label={words.closeNote}
-            save={(note) => write({ closes: note }, (id) => close(studioId, alertId, { id, note }))}
-            onCancel={onCancel}
-          />
-        </>
+        <NoteForm
+          title={words.closeIt}
+          label={words.closeNote}
+          hint={`${words.closeHint} ${words.noteHint}`}
+          save={(note) => write({ closes: note }, (id) => close(studioId, alertId, { id, note }))}
+          onCancel={onCancel}
+        />
       )}
     </Section>
   );

@@ -6,6 +6,7 @@ import { useAnswer } from '../../service/use-answer.js';
 import { useTexts } from '../../texts/texts.js';
 import { listDeliveries } from '../alerts.requests.js';
 import { DeliveryEntry } from '../delivery-entry.js';
+import { useWhereTold } from '../use-where-told.js';
 
 /** Who was told of an alert, and what came of each message. */
 export function DeliveriesSection({ standing, alertId }: { standing: StandingView; alertId: string }) {
@@ -15,6 +16,7 @@ export function DeliveriesSection({ standing, alertId }: { standing: StandingVie
   const { answer, problem } = useAnswer(['alerts', studioId, alertId, 'deliveries'], () =>
     listDeliveries(studioId, alertId),
   );
+  const whereOf = useWhereTold(standing);
   return (
     <Section title={words.deliveries} hint={words.deliveriesHint}>
       <ProblemNote problem={problem} />
@@ -23,7 +25,12 @@ export function DeliveriesSection({ standing, alertId }: { standing: StandingVie
       {answer !== undefined && answer.length > 0 && (
         <Entries label={words.deliveries}>
           {answer.map((delivery) => (
-            <DeliveryEntry key={delivery.id} standing={standing} delivery={delivery} />
+            <DeliveryEntry
+              key={delivery.id}
+              standing={standing}
+              delivery={delivery}
+              where={whereOf(delivery)}
+            />
           ))}
         </Entries>
       )}

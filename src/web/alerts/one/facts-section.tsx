@@ -29,13 +29,14 @@ export function FactsSection({ standing, alert }: { standing: StandingView; aler
   const { closedAt, closedBy, givenTo, putOffUntil } = alert;
   return (
     <Section title={words.facts}>
-      <p>
-        <Sign standing={closedAt === null ? signs[severity] : 'over'}>
-          {closedAt === null ? texts.alertPages.parts[severity] : texts.alertPages.states.closed}
-        </Sign>
-      </p>
       <Facts
         facts={[
+          [
+            texts.alertPages.severity,
+            <Sign key="severity" standing={closedAt === null ? signs[severity] : 'over'}>
+              {closedAt === null ? texts.alerts.severities[severity] : texts.alertPages.states.closed}
+            </Sign>,
+          ],
           [words.about, facts.join(', ')],
           [texts.alertPages.nextStep, closedAt === null && nextStep(kind, texts)],
           [words.since, when(openedAt)],

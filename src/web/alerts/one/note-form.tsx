@@ -3,7 +3,6 @@ import { useState } from 'react';
 import { Fields } from '../../frame/fields.js';
 import { SaveOrCancel } from '../../frame/save-or-cancel.js';
 import { useAction } from '../../service/use-action.js';
-import { useTexts } from '../../texts/texts.js';
 
 const longestNote = 2_000;
 
@@ -11,23 +10,24 @@ const longestNote = 2_000;
 export function NoteForm({
   title,
   label,
+  hint,
   save,
   onCancel,
 }: {
   /** What is done. */
   title: string;
   label: string;
+  hint: string;
   save: (note: string) => Promise<void>;
   onCancel: () => void;
 }) {
-  const words = useTexts().alertPages.one;
   const [note, setNote] = useState('');
   const { run, busy, problem } = useAction(() => save(note.trim()));
   return (
     <Fields onSubmit={() => void run()} label={title}>
       <Textarea
         label={label}
-        description={words.noteHint}
+        description={hint}
         required
         autosize
         minRows={2}

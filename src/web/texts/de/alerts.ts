@@ -101,7 +101,7 @@ export const alertsTexts: typeof english = {
       choose: 'wählen',
       noteIt: 'Eine Notiz hinzufügen',
       note: 'Notiz',
-      noteHint: 'Alle, die Hinweise sehen, lesen sie. Nichts über Kundinnen oder Kunden gehört hierher.',
+      noteHint: 'Wer hier arbeitet, liest sie. Nichts über Kundinnen oder Kunden gehört hierher.',
       closeIt: 'Schließen',
       closeNote: 'Warum er geschlossen wird',
       closeHint:
@@ -142,20 +142,20 @@ export const alertsTexts: typeof english = {
 
     channels: { log: 'Protokoll des Dienstes', mail: 'E-Mail', webhook: 'Webhook', push: 'Browser' },
     told: {
-      opened: 'dass er sich öffnete',
-      worse: 'dass es schlimmer wurde',
-      'due again': 'dass er wieder fällig ist',
-      'handed on': 'dass ihn niemand übernahm',
-      given: 'dass er gegeben wurde',
-      closed: 'dass er geschlossen ist',
+      opened: 'Er öffnete sich',
+      worse: 'Es wurde schlimmer',
+      'due again': 'Er ist wieder fällig',
+      'handed on': 'Niemand übernahm ihn',
+      given: 'Er wurde jemandem gegeben',
+      closed: 'Er ist geschlossen',
       summary: 'Übersicht des Morgens',
-      test: 'eine Probe',
+      test: 'Eine Probe',
     },
     deliveryStates: { pending: 'unterwegs', sent: 'gesendet', undeliverable: 'nicht zugestellt' },
-    promisedAt: (when) => `Versprochen ${when}`,
+    promisedAt: (when) => `versprochen ${when}`,
     settledAt: (when) => `entschieden ${when}`,
-    nextTry: (when) => `Nächster Versuch ${when}`,
-    attempts: (count) => (count === 1 ? 'Ein Versuch' : `${count} Versuche`),
+    nextTry: (when) => `nächster Versuch ${when}`,
+    attempts: (count) => (count === 1 ? 'ein Versuch' : `${count} Versuche`),
     unknownAttempts: (count) =>
       `Vielleicht kam sie noch ${count === 1 ? 'einmal' : `${count}-mal`} an: So viele Versuche brachen ab, bevor eine Antwort kam. Jeder trägt dieselbe Kennung.`,
     cause: (cause) => `Weil: ${cause}`,
@@ -193,7 +193,7 @@ export const alertsTexts: typeof english = {
       showOf: (day) => `Was am ${day} darin stand`,
       nextAt: (when) => `Die nächste geht an Sie ${when}.`,
       whyNone: {
-        'not wanted': 'An Sie geht keine, wie Sie es wollten.',
+        'not wanted': 'An Sie geht zurzeit keine.',
         'no mail address and no browser that is told':
           'An Sie geht keine: Lotward kennt keine E-Mail-Adresse von Ihnen, und keiner Ihrer Browser wird benachrichtigt.',
       },
