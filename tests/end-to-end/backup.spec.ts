@@ -531,7 +531,7 @@ describe('an update of the schema', () => {
   });
 
   it('of an empty database makes none', async () => {
-    const service = await startService('sqlite');
+    const service = await startService('sqlite', { firstStart: true });
     expect(existsSync(join(service.dataFolder, 'backups'))).toBe(false);
     await service.dispose();
   });

@@ -28,7 +28,7 @@ describe('the log of the service', () => {
   const typed = 'typed-into-the-address';
 
   beforeAll(async () => {
-    service = await startService('sqlite', { environment: { LOG_LEVEL: 'debug' } });
+    service = await startService('sqlite', { firstStart: true, environment: { LOG_LEVEL: 'debug' } });
   });
   afterAll(() => service.dispose());
 

@@ -1,5 +1,5 @@
 import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
@@ -41,17 +41,25 @@ export interface StartOptions {
   environment?: Record<string, string>;
   /** The built program, when it is not the one people start. */
   program?: string;
+  /** Whether the first start itself is looked at; otherwise a copy of one that was started before will do. */
+  firstStart?: true;
 }
 
 const startDeadlineMilliseconds = 30_000;
 
-/** Makes an empty database on the tests' PostgreSQL server, or on another, and returns its URL. */
-export async function makePostgresDatabase(server = process.env.LOTWARD_TEST_POSTGRES): Promise<string> {
+/**
+ * Makes a database on the tests' PostgreSQL server, or on another, and returns its URL.
+ * @param original name of the database that it is a copy of, which nobody may be connected to; left out: it is empty
+ */
+export async function makePostgresDatabase(
+  server = process.env.LOTWARD_TEST_POSTGRES,
+  original = 'template1',
+): Promise<string> {
   if (!server) throw new Error('There is no PostgreSQL server in this run.');
   const name = `lotward_${uuidv7().replaceAll('-', '')}`;
   const client = new pg.Client({ connectionString: server });
   await client.connect();
-  await client.query(`CREATE DATABASE ${name}`);
+  await client.query(`CREATE DATABASE ${name} TEMPLATE ${original}`);
   await client.end();
   const url = new URL(server);
   url.pathname = `/${name}`;
@@ -241,15 +249,54 @@ export async function startProcess(
   return { url, dataFolder, databaseUrl, child, log };
 }
 
+/** The variable that names the folder of a first start on an engine, which the set-up of all tests leaves behind. */
+const firstStartOf = (engine: TestedEngine) => `LOTWARD_TEST_FIRST_START_${engine.toUpperCase()}`;
+/** In such a folder: where its database is, when it is elsewhere. */
+const databaseOfFirstStart = 'database-of-tests';
+
 /**
- * Starts the built service on an empty database, or on the data of an earlier start, with an owner who signed in and a
- * token of theirs.
+ * Starts the service for the first time, lets its owner in, and ends it: what migrations, keys and passwords cost is paid
+ * once for all tests, which start on copies.
+ * @returns what removes it
+ */
+export async function leaveFirstStart(engine: TestedEngine): Promise<() => void> {
+  const service = await startService(engine, { firstStart: true });
+  await service.stop();
+  if (service.databaseUrl !== undefined) {
+    writeFileSync(join(service.dataFolder, databaseOfFirstStart), service.databaseUrl);
+  }
+  process.env[firstStartOf(engine)] = service.dataFolder;
+  return () => rmSync(service.dataFolder, { recursive: true, force: true });
+}
+
+/** A copy of the first start, unless there is none or other data are asked for. */
+async function copyOfFirstStart(
+  engine: TestedEngine,
+  { dataFolder, databaseUrl, program, firstStart }: StartOptions,
+): Promise<StartOptions> {
+  const original = process.env[firstStartOf(engine)];
+  const isAskedFor = [dataFolder, databaseUrl, program, firstStart].some((each) => each !== undefined);
+  if (original === undefined || isAskedFor) return {};
+  const copy = mkdtempSync(join(tmpdir(), 'lotward-test-'));
+  cpSync(original, copy, { recursive: true });
+  if (engine === 'sqlite') return { dataFolder: copy };
+  const database = new URL(readFileSync(join(copy, databaseOfFirstStart), 'utf8')).pathname.slice(1);
+  rmSync(join(copy, databaseOfFirstStart));
+  return { dataFolder: copy, databaseUrl: await makePostgresDatabase(undefined, database) };
+}
+
+/**
+ * Starts the built service with an owner who signed in and a token of theirs, and nothing else in it, or on the data of an
+ * earlier start.
  */
 export async function startService(
   engine: TestedEngine = 'sqlite',
   options: StartOptions = {},
 ): Promise<RunningService> {
-  const { url, dataFolder, databaseUrl, child, log } = await startProcess(engine, options);
+  const { url, dataFolder, databaseUrl, child, log } = await startProcess(engine, {
+    ...options,
+    ...(await copyOfFirstStart(engine, options)),
+  });
   const token = await ownersToken(url, dataFolder, log.join(''));
   const [studio] = await answered<{ id: string }[]>(`${url}/api/v1/studios`, {
     headers: { authorization: `Bearer ${token}` },
