@@ -66,7 +66,6 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
       // The page shows it itself.
       await live.getByText('Urgent:').waitFor({ state: 'detached' });
       await page.getByRole('list', { name: 'What happened' }).getByText('Opened: urgent').waitFor();
-      expect(await faultsEverywhere(page)).toEqual([]);
       watched.expectNoComplaint();
     }));
 
@@ -106,7 +105,6 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
         .getByRole('button', { name: 'Add a note' })
         .click();
       await history.getByText('The supplier was called.').waitFor();
-      expect(await faultsEverywhere(page)).toEqual([]);
 
       // What is put off is no work of today, and is found by asking for it.
       await show(page, 'all');
@@ -120,7 +118,6 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
       await show(page, id);
       await press(page, 'Close it');
       await page.getByLabel('Why it is closed').fill('No longer offered here.');
-      expect(await faultsEverywhere(page)).toEqual([]);
       await page.getByRole('form', { name: 'Close it' }).getByRole('button', { name: 'Close it' }).click();
       await page.getByText('It is over. What was done stays below.').waitFor();
       await history.getByText('No longer offered here.').waitFor();
@@ -177,7 +174,6 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
       expect(await page.getByRole('button', { name: 'I take it on' }).count()).toBe(0);
       await show(page, '0192f0c1-2d3e-7a4b-8c5d-6e7f80910111');
       await page.getByRole('heading', { level: 1, name: 'There is no such alert' }).waitFor();
-      expect(await faultsEverywhere(page)).toEqual([]);
       watched.expectNoComplaint();
     }));
 });

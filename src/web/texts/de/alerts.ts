@@ -101,7 +101,7 @@ export const alertsTexts: typeof english = {
       choose: 'wählen',
       noteIt: 'Eine Notiz hinzufügen',
       note: 'Notiz',
-      noteHint: 'Wer hier arbeitet, liest sie. Nichts über Kundinnen oder Kunden gehört hierher.',
+      noteHint: 'Wer hier arbeitet, liest die Notiz. Nichts über Kundinnen oder Kunden gehört hierher.',
       closeIt: 'Schließen',
       closeNote: 'Warum er geschlossen wird',
       closeHint:

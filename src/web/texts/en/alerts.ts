@@ -104,7 +104,7 @@ export const alertsTexts = {
       choose: 'choose',
       noteIt: 'Add a note',
       note: 'Note',
-      noteHint: 'Whoever works here reads it. Nothing about a client belongs here.',
+      noteHint: 'Whoever works here reads the note. Nothing about a client belongs here.',
       closeIt: 'Close it',
       closeNote: 'Why it is closed',
       closeHint:
