@@ -1,7 +1,6 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { join, resolve } from 'node:path';
 
 /** The clock of a service in a process of its own, which can be put forward while it runs. */
 export class ServiceClock {
@@ -15,10 +14,14 @@ export class ServiceClock {
 
   /** What the service is to be started with. */
   get environment(): Record<string, string> {
-    const module = fileURLToPath(new URL('./moved-date.mjs', import.meta.url));
-    return { NODE_OPTIONS: `--import ${module}`, LOTWARD_TEST_CLOCK: this.file };
+    // The same file also for what was built, where it is not.
+    return {
+      NODE_OPTIONS: `--import ${resolve('tests/support/moved-date.mjs')}`,
+      LOTWARD_TEST_CLOCK: this.file,
+    };
   }
 
+  /** By a negative time it steps back. */
   forward(time: { seconds?: number; minutes?: number; hours?: number; days?: number }): void {
     const { seconds = 0, minutes = 0, hours = 0, days = 0 } = time;
     this.ahead += (((days * 24 + hours) * 60 + minutes) * 60 + seconds) * 1000;

@@ -1,7 +1,7 @@
 import { createServer, type IncomingHttpHeaders, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { text } from 'node:stream/consumers';
-import { until, wait } from './waiting.js';
+import { until } from './waiting.js';
 
 export interface ReceivedWebhook {
   /** The header `webhook-id`: the delivery id. */
@@ -18,7 +18,8 @@ export interface WebhookAnswer {
   status?: number;
   headers?: Record<string, string>;
   body?: string;
-  afterMilliseconds?: number;
+  /** It is read, and not answered before `release`. */
+  held?: boolean;
   /** The request is read, then the connection is cut without an answer. */
   closesEarly?: boolean;
 }
@@ -30,6 +31,9 @@ export class WebhookReceiver {
   /** How requests are answered when nothing else is to come. */
   usually: WebhookAnswer = {};
   private readonly next: WebhookAnswer[] = [];
+  private releaseHeld: () => void = () => undefined;
+  private held: Promise<void> | undefined;
+  private readonly atPath = new Map<string, WebhookAnswer>();
 
   private constructor(
     private readonly server: Server,
@@ -46,8 +50,8 @@ export class WebhookReceiver {
       const id = String(request.headers['webhook-id'] ?? '');
       const at = performance.now();
       receiver.received.push({ id, headers: request.headers, body, path: request.url ?? '', at });
-      const answer = receiver.next.shift() ?? receiver.usually;
-      if (answer.afterMilliseconds !== undefined) await wait(answer.afterMilliseconds);
+      const answer = receiver.atPath.get(request.url ?? '') ?? receiver.next.shift() ?? receiver.usually;
+      if (answer.held) await receiver.hold();
       if (answer.closesEarly) return request.socket.destroy();
       response.writeHead(answer.status ?? 200, answer.headers).end(answer.body ?? '');
     });
@@ -62,6 +66,25 @@ export class WebhookReceiver {
   /** Answers the next requests in this order, before those that are usual. */
   answerNext(...answers: WebhookAnswer[]): void {
     this.next.push(...answers);
+  }
+
+  /** Answers at one address so, whatever is to come elsewhere. */
+  answerAt(path: string, answer: WebhookAnswer): void {
+    this.atPath.set(path, answer);
+  }
+
+  /** Answers what is held, and whatever comes from now on as usual, at once. */
+  release(): void {
+    this.usually = {};
+    this.releaseHeld();
+    this.held = undefined;
+  }
+
+  private hold(): Promise<void> {
+    this.held ??= new Promise((resolve) => {
+      this.releaseHeld = resolve;
+    });
+    return this.held;
   }
 
   /** What came to one address. */
@@ -85,6 +108,7 @@ export class WebhookReceiver {
   forget(): void {
     this.received.length = 0;
     this.next.length = 0;
+    this.atPath.clear();
     this.usually = {};
   }
 

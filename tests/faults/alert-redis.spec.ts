@@ -1,0 +1,123 @@
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { stopLimitMilliseconds } from '../../src/platform/stopping.js';
+import { AlertStation } from '../support/alert-station.js';
+import { hasRedis, RedisServer } from '../support/redis.js';
+import { wait } from '../support/waiting.js';
+
+/** A request may not wait for Redis; this is far more than it takes, and far less than Redis is away. */
+const promptMilliseconds = 3_000;
+/** The relay looks every second. */
+const someLooks = 2_500;
+
+/** With SQLite the service itself takes the jobs from Redis. */
+describe.skipIf(!hasRedis)('alerts while Redis fails', { timeout: 120_000 }, () => {
+  let redis: RedisServer;
+  let station: AlertStation;
+  let webhookId: string;
+
+  beforeAll(async () => {
+    redis = await RedisServer.start({ appendOnly: true }, false);
+    station = await AlertStation.start('sqlite', redis);
+    webhookId = (await station.makeWebhook('/alerts')).id;
+  });
+  afterEach(async () => {
+    expect(await station.contradictions()).toEqual([]);
+  });
+  afterAll(async () => {
+    await station.dispose();
+    await redis.dispose();
+  });
+
+  /** Opens alerts, which must take no longer than usual. */
+  const openPromptly = async (count: number) => {
+    const startedAt = performance.now();
+    const ids = await station.open(count);
+    expect(performance.now() - startedAt).toBeLessThan(promptMilliseconds);
+    return ids;
+  };
+  const isReady = async () => (await fetch(`${station.service.url}/health/ready`)).status === 200;
+  const allSent = async (alertIds: readonly string[]) => {
+    await station.settled();
+    const rows = await station.rowsTo(webhookId, alertIds);
+    expect(rows).toHaveLength(alertIds.length);
+    expect(rows.every(({ state }) => state === 'sent')).toBe(true);
+    return rows;
+  };
+
+  it('commits them while Redis is down since the start, and sends them once it is there', async () => {
+    expect(await isReady()).toBe(true);
+    const ids = await openPromptly(3);
+    await wait(someLooks);
+    expect(station.hook.received).toHaveLength(0);
+    await redis.restart();
+    const rows = await allSent(ids);
+    expect(rows.map(({ attempts }) => attempts)).toEqual([1, 1, 1]);
+    expect(station.hook.received).toHaveLength(3);
+  });
+
+  it('sends all when Redis is killed in mid-delivery, and holds nothing but ids', async () => {
+    station.hook.usually = { held: true };
+    const before = station.hook.received.length;
+    const ids = await openPromptly(8);
+    await station.hook.came(before + 1);
+    const held = await redis.everything();
+    expect((await station.rowsTo(webhookId, ids)).some(({ id }) => held.includes(id))).toBe(true);
+    expect(held).not.toMatch(/liner|whsec|127\.0\.0\.1|studio\.example/i);
+    await redis.kill();
+    await wait(someLooks);
+    expect(await isReady()).toBe(true);
+    station.hook.release();
+    await redis.restart();
+    await allSent(ids);
+  });
+
+  it('sends all when Redis comes back empty', async () => {
+    station.hook.usually = { held: true };
+    const before = station.hook.received.length;
+    const ids = await openPromptly(8);
+    await station.hook.came(before + 1);
+    await redis.restart('empty');
+    station.hook.release();
+    await allSent(ids);
+  });
+
+  it('sends all when Redis was out of memory', async () => {
+    await redis.limitMemory('1');
+    const ids = await openPromptly(2);
+    await wait(someLooks);
+    expect((await station.rowsTo(webhookId, ids)).map(({ state }) => state)).toEqual(['pending', 'pending']);
+    expect(await isReady()).toBe(true);
+    await redis.limitMemory('0');
+    await allSent(ids);
+  });
+
+  it('sends all when Redis neither answered nor closed its connections for a while', async () => {
+    redis.pause();
+    const ids = await openPromptly(2);
+    await wait(someLooks);
+    expect(await isReady()).toBe(true);
+    redis.resume();
+    await allSent(ids);
+  });
+
+  it('ends in order and in time while Redis is down, and sends later what it committed then', async () => {
+    const stopsInTime = async () => {
+      const startedAt = performance.now();
+      expect(await station.service.stop('SIGTERM')).toBe(0);
+      expect(performance.now() - startedAt).toBeLessThan(stopLimitMilliseconds);
+    };
+    await redis.kill();
+    const ids = await openPromptly(1);
+    await stopsInTime();
+    // It has not seen Redis since its start.
+    await station.startAgain();
+    ids.push(...(await openPromptly(1)));
+    await stopsInTime();
+    await station.startAgain();
+    await redis.restart('empty');
+    await allSent(ids);
+    redis.pause();
+    await stopsInTime();
+    redis.resume();
+  });
+});

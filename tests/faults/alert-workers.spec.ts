@@ -1,0 +1,81 @@
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { AlertDeliveryView } from '../../src/alerts/alerts.views.js';
+import { stopLimitMilliseconds } from '../../src/platform/stopping.js';
+import { AlertStation } from '../support/alert-station.js';
+import { PlainSql } from '../support/plain-sql.js';
+import { hasRedis, RedisServer } from '../support/redis.js';
+import { engines } from '../support/service.js';
+import { until, wait } from '../support/waiting.js';
+
+const hasServers = hasRedis && engines.includes('postgres');
+
+describe.skipIf(!hasServers)('alerts that workers send', { timeout: 180_000 }, () => {
+  let redis: RedisServer;
+  let station: AlertStation;
+  let webhookId: string;
+
+  beforeAll(async () => {
+    redis = await RedisServer.start({ appendOnly: true });
+    station = await AlertStation.start('postgres', redis);
+    webhookId = (await station.makeWebhook('/alerts')).id;
+  });
+  afterEach(async () => {
+    expect(await station.contradictions()).toEqual([]);
+  });
+  afterAll(async () => {
+    await station.dispose();
+    await redis.dispose();
+  });
+
+  it('wait for a worker, and are sent under the same id when it was killed in mid-delivery', async () => {
+    const ids = await station.open(3);
+    const killed = await station.startWorker();
+    station.hook.usually = { held: true };
+    await station.hook.came(1);
+    await killed.end('SIGKILL');
+    const cutOff = new Set(station.hook.received.map(({ id }) => id));
+    station.hook.release();
+    await station.startWorker();
+    await station.settled({ overCutOff: true });
+    const rows = await station.rowsTo(webhookId, ids);
+    expect(rows.map(({ state }) => state)).toEqual(['sent', 'sent', 'sent']);
+    const times = station.hook.timesById();
+    for (const { id, alertId, begun, attempts } of rows) {
+      // One more may have been begun that did not come before the kill.
+      const unknown = begun - attempts;
+      expect(times.get(id)).toBe(cutOff.has(id) ? 2 : 1);
+      if (cutOff.has(id)) expect(unknown).toBe(1);
+      const deliveries = await station.service.seen<AlertDeliveryView[]>(`/alerts/${alertId}/deliveries`);
+      expect(deliveries.find((delivery) => delivery.id === id)).toMatchObject({ unknownAttempts: unknown });
+    }
+    expect(cutOff.size).toBeGreaterThan(0);
+  });
+
+  it('are swept for once a morning, however many workers there are', async () => {
+    await station.startWorker();
+    const sql = await PlainSql.connect(station.service, 'read');
+    const sweeps = async () =>
+      (await sql.rows("SELECT recorded_at FROM audit_entry WHERE action = 'alerts.sweep'")).length;
+    const before = await sweeps();
+    station.clock.forward({ hours: 26 });
+    await until('a sweep', async () => (await sweeps()) > before || undefined);
+    await wait(2_000);
+    expect(await sweeps()).toBe(before + 1);
+    await sql.close();
+  });
+
+  it('wait in the record while Redis is down; workers end then in time all the same', async () => {
+    await redis.kill();
+    const ids = await station.open(2);
+    for (const worker of station.workers) {
+      const startedAt = performance.now();
+      await worker.end('SIGTERM');
+      expect(performance.now() - startedAt).toBeLessThan(stopLimitMilliseconds);
+    }
+    const late = await station.startWorker();
+    await redis.restart('empty');
+    await station.settled();
+    expect((await station.rowsTo(webhookId, ids)).map(({ state }) => state)).toEqual(['sent', 'sent']);
+    expect(await late.end('SIGTERM')).toBe(0);
+  });
+});
