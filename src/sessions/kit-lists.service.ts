@@ -15,6 +15,7 @@ import type { KitItemDto, PutKitListDto } from './kit-lists.dto.js';
 import type { KitItemView, KitListView } from './kit-lists.views.js';
 import { Procedure } from './procedure.entity.js';
 import { Procedures } from './procedures.service.js';
+import { SessionConditions } from './prospects/session-conditions.service.js';
 
 /** What a procedure normally needs on the tray; an artist's own list stands before the procedure's. */
 @Injectable()
@@ -26,6 +27,7 @@ export class KitLists {
     private readonly procedures: Procedures,
     private readonly register: ProductRegister,
     private readonly configurationPools: ConfigurationPools,
+    private readonly conditions: SessionConditions,
   ) {}
 
   /** The artist's own list, else the procedure's, else an empty one without a version. */
@@ -99,6 +101,7 @@ export class KitLists {
           });
         }
         transaction.note({ artistId });
+        await this.conditions.reevaluate(transaction);
         return {
           procedureId,
           artistId,

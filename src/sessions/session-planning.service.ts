@@ -8,6 +8,7 @@ import { FollowedSessions } from './followed-sessions.service.js';
 import { NewSessions, sealedDetail } from './new-sessions.service.js';
 import { bookedTime, type PlanTime, plannedTime } from './plan-times.js';
 import { Procedures } from './procedures.service.js';
+import { SessionConditions } from './prospects/session-conditions.service.js';
 import { Session } from './session.entity.js';
 import { SessionClients } from './session-clients.service.js';
 import { SessionLock } from './session-lock.service.js';
@@ -27,6 +28,7 @@ export class SessionPlanning {
     private readonly newSessions: NewSessions,
     private readonly followedSessions: FollowedSessions,
     private readonly lock: SessionLock,
+    private readonly conditions: SessionConditions,
   ) {}
 
   async plan(actor: Actor, dto: PlanSessionDto): Promise<WrittenSessionView> {
@@ -43,6 +45,7 @@ export class SessionPlanning {
           bookedAt: dto.bookedAt == null ? null : usable(bookedTime(dto.bookedAt, recordedAt)),
           plannedStart: usable(plannedTime(dto.plannedStart, recordedAt)),
         });
+        await this.conditions.reevaluate(transaction);
         return writtenSession(session, known.client.reference, followsBecause);
       },
     );
@@ -92,6 +95,7 @@ export class SessionPlanning {
           changes,
         );
         transaction.note({ fields: Object.keys(dto).filter((field) => !['id', 'version'].includes(field)) });
+        await this.conditions.reevaluate(transaction);
         return writtenSession(session, known.client.reference, followsBecause);
       },
     );

@@ -4,6 +4,7 @@ import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
 import { MixReader } from './mix-reader.service.js';
+import { SessionConditions } from './prospects/session-conditions.service.js';
 import { Session } from './session.entity.js';
 import { SessionClients } from './session-clients.service.js';
 import { SessionLock } from './session-lock.service.js';
@@ -36,6 +37,7 @@ export class SessionSteps {
     private readonly lock: SessionLock,
     private readonly mixReader: MixReader,
     private readonly wastes: SessionWastes,
+    private readonly conditions: SessionConditions,
   ) {}
 
   async take(
@@ -68,6 +70,7 @@ export class SessionSteps {
           present.version,
           { state, [instantFields[step]]: happenedAt },
         );
+        await this.conditions.reevaluate(transaction);
         return writtenSession(session, client.reference);
       },
     );

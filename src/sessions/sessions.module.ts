@@ -33,6 +33,10 @@ import { NewSessions } from './new-sessions.service.js';
 import { Procedure } from './procedure.entity.js';
 import { ProceduresController } from './procedures.controller.js';
 import { Procedures } from './procedures.service.js';
+import { KitProspects } from './prospects/kit-prospects.service.js';
+import { ProspectJudge } from './prospects/prospect-judge.service.js';
+import { SessionConditions } from './prospects/session-conditions.service.js';
+import { TouchUpProspects } from './prospects/touch-up-prospects.service.js';
 import { Scan } from './scan.entity.js';
 import { ScanRecorder } from './scan-recorder.service.js';
 import { SessionSummaryLines } from './session-summary-lines.service.js';
@@ -132,6 +136,10 @@ export const sessionsEntities = [
     Trace,
     TraceCsv,
     TouchUps,
+    KitProspects,
+    TouchUpProspects,
+    SessionConditions,
+    ProspectJudge,
     HealedResults,
     LateRecords,
     LateUses,

@@ -7,6 +7,7 @@ import type { FieldSealer } from '../platform/encryption/data-keys.service.js';
 import { type ContainerFact, ContainerFacts } from '../stock/container-facts.service.js';
 import { Ledger } from '../stock/ledger.service.js';
 import { StockConditions } from '../stock/stock-conditions.service.js';
+import { ProspectJudge } from './prospects/prospect-judge.service.js';
 import { sealedAsUseReason } from './sealing-contexts.js';
 import { SessionOpenings } from './session-openings.service.js';
 import { SessionUse } from './session-use.entity.js';
@@ -65,6 +66,7 @@ export class UseRecorder {
     private readonly openings: SessionOpenings,
     private readonly alerts: Alerts,
     private readonly stockConditions: StockConditions,
+    private readonly prospects: ProspectJudge,
   ) {}
 
   async record(
@@ -183,6 +185,8 @@ export class UseRecorder {
     await this.stockConditions.reevaluate(transaction, [
       ...new Set([...facts.map((fact) => fact.productId), ...openedProductIds]),
     ]);
+    // Also when nothing was used: a touch-up that took place is owed no longer.
+    await this.prospects.mark(transaction);
     return rows;
   }
 

@@ -6,6 +6,7 @@ import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
 import { NewSessions } from './new-sessions.service.js';
 import { Procedures } from './procedures.service.js';
+import { ProspectJudge } from './prospects/prospect-judge.service.js';
 import type { WalkInDto } from './sessions.dto.js';
 import type { WrittenSessionView } from './sessions.views.js';
 import { writtenSession } from './written-session.js';
@@ -19,6 +20,7 @@ export class WalkIns {
     private readonly people: People,
     private readonly procedures: Procedures,
     private readonly newSessions: NewSessions,
+    private readonly prospects: ProspectJudge,
   ) {}
 
   async begin(actor: Actor, dto: WalkInDto): Promise<WrittenSessionView> {
@@ -36,6 +38,7 @@ export class WalkIns {
           plannedStart: startedAt,
           inSetupAt: startedAt,
         });
+        await this.prospects.mark(transaction);
         return writtenSession(session, known.client.reference, followsBecause);
       },
     );

@@ -42,7 +42,7 @@ describe('held stock on hand', () => {
           pieces: 2,
           places: ['Room', 'Shelf'],
           holdKinds: ['recall'],
-          reasons: ['recall notice'],
+          holdReasons: ['recall notice'],
           heldSince: '2026-06-02T08:00:00.000Z',
           whatToDo: 'set it apart',
         },

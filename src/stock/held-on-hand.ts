@@ -32,7 +32,7 @@ export interface HeldOnHand {
     /** Which containers, where only some of the lot are held. */
     labelCodes?: string[];
     holdKinds: string[];
-    reasons: string[];
+    holdReasons: string[];
     /** When the first of the holds was placed. */
     heldSince: string;
     whatToDo: 'set it apart' | 'return or destroy it as the recall says' | 'decide on it';
@@ -71,7 +71,7 @@ function ofLot(subjectId: string, held: readonly HeldContainer[]): HeldOnHand {
       places: sorted(held.map(({ place }) => place)),
       ...(inPart && { labelCodes: sorted(held.map(({ labelCode }) => labelCode)).slice(0, mostLabels) }),
       holdKinds: sorted(holds.map(({ kind }) => kind)),
-      reasons: sorted(holds.map(({ reason }) => reason)),
+      holdReasons: sorted(holds.map(({ reason }) => reason)),
       heldSince: sorted(holds.map(({ since }) => since))[0] ?? '',
       whatToDo: isSetAside ? decided : 'set it apart',
     },

@@ -16,6 +16,7 @@ import { type ContainerFact, ContainerFacts } from './container-facts.service.js
 import { productDays } from './date-thresholds/product-days.query.js';
 import { HeldStock } from './held-stock.service.js';
 import { type NamedPlace, namedPlaces } from './named-places.query.js';
+import { StockFollowers } from './stock-followers.service.js';
 import { stockOnHand } from './stock-on-hand.js';
 
 const dateKinds = ['use-by near', 'opened life ending', 'expired on the shelf'];
@@ -43,6 +44,7 @@ export class StockConditions implements OnModuleInit {
     private readonly pools: ConfigurationPools,
     private readonly register: ProductRegister,
     private readonly heldStock: HeldStock,
+    private readonly followers: StockFollowers,
   ) {}
 
   onModuleInit(): void {
@@ -80,6 +82,7 @@ export class StockConditions implements OnModuleInit {
       ...(await this.subjectsOfOpenAlerts(transaction, judged)),
     ];
     await this.alerts.reconcile(transaction, { kinds, subjects }, standing);
+    this.followers.tell(transaction.studioId);
   }
 
   /** Closes the alert of a level that is no more. */

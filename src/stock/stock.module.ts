@@ -78,6 +78,7 @@ import { StandingHolds } from './standing-holds/standing-holds.service.js';
 import { StandingPlaces } from './standing-places.service.js';
 import { StockCalendar } from './stock-calendar.service.js';
 import { StockConditions } from './stock-conditions.service.js';
+import { StockFollowers } from './stock-followers.service.js';
 import { StockLevel } from './stock-level.entity.js';
 import { StockSummaryLines } from './stock-summary-lines.service.js';
 import { Arrival } from './transfers/arrival.service.js';
@@ -195,6 +196,7 @@ export const stockEntities = [
     StandingHolds,
     StandingPlaces,
     StockConditions,
+    StockFollowers,
     StockRecordLookUp,
     TransferConditions,
     TransferList,
@@ -224,6 +226,7 @@ export const stockEntities = [
     StandingHolds,
     StandingPlaces,
     StockConditions,
+    StockFollowers,
   ],
 })
 export class StockModule {}
