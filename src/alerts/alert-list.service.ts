@@ -8,6 +8,7 @@ import { maximumPageSize } from '../platform/request.dto.js';
 import { Alert } from './alert.entity.js';
 import type { AlertPageDto } from './alerts.dto.js';
 import type { AlertDeliveryView, AlertPageView, AlertView } from './alerts.views.js';
+import { deliveryView } from './outbox/delivery-list.service.js';
 import { OutboxRow } from './outbox/outbox-row.entity.js';
 
 type AlertRow = Omit<AlertView, 'facts'> & { facts: string };
@@ -63,9 +64,6 @@ export class AlertList {
       order: { createdAt: 'ASC', id: 'ASC' },
       take: maximumPageSize,
     });
-    return rows.map(({ studioId: _, alertId: __, summaryId: ___, notBefore: ____, begun, ...view }) => ({
-      ...view,
-      unknownAttempts: (begun ?? 0) - view.attempts,
-    }));
+    return rows.map(deliveryView);
   }
 }

@@ -105,6 +105,8 @@ const studioRoutes: Record<string, string> = {
   'POST /alerts/{alertId}/notes': 'oma.c.',
   'POST /alerts/{alertId}/close': 'oma.c.',
   'GET /alerts/{alertId}/deliveries': 'omarct',
+  'GET /alerts/deliveries': 'omarct',
+  'POST /alerts/deliveries/{deliveryId}/send-again': 'oma.c.',
   'GET /alert-preferences': 'om..c.',
   'GET /alert-preferences/own': 'omarc.',
   'PUT /alert-preferences/own': 'omarc.',

@@ -5,6 +5,7 @@ import { Database, type SqlValue } from '../../platform/database/database.js';
 import { defaultPageSize, pageOf, refuseUnknownStart } from '../../platform/page.js';
 import { notFound } from '../../platform/problem.js';
 import type { AlertDeliveryView } from '../alerts.views.js';
+import { deliveryView } from '../outbox/delivery-list.service.js';
 import { OutboxRow } from '../outbox/outbox-row.entity.js';
 import { AlertDestination } from './alert-destination.entity.js';
 import type { AlertDestinationPageDto } from './alert-destinations.dto.js';
@@ -64,9 +65,6 @@ export class DestinationList {
       order: { createdAt: 'DESC', id: 'DESC' },
       take: deliveriesShown,
     });
-    return rows.map((row) => {
-      const { studioId: _, alertId: __, summaryId: ___, notBefore: ____, begun, ...view } = row;
-      return { ...view, unknownAttempts: Math.max(0, (begun ?? view.attempts) - view.attempts) };
-    });
+    return rows.map(deliveryView);
   }
 }

@@ -21,8 +21,8 @@ export type QueueName = (typeof queueNames)[number];
 
 const lock = {
   // A worker that was killed holds its job so long; the lease of the outbox row is longer.
-  lockDuration: 15_000,
-  stalledInterval: 5_000,
+  lockDuration: 6_000,
+  stalledInterval: 3_000,
   // However often: whether a delivery is tried again is said by its row.
   maxStalledCount: 1_000_000,
   runRetryDelay: 1_000,
