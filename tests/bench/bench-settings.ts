@@ -15,6 +15,12 @@ export interface BenchSettings {
   recallMovements: number;
   recallLots: number;
   recallRounds: number;
+  /** Alerts that one sweep opens, how often, and how many are then sent one at a time. */
+  deliveries: number;
+  deliveryRounds: number;
+  singleDeliveries: number;
+  /** As many workers in turn. */
+  deliveryWorkers: readonly number[];
   starts: number;
   verifiedMovements: number;
   verifications: number;
@@ -37,6 +43,10 @@ export function readBenchSettings(environment: Record<string, string | undefined
     recallMovements: wholeNumber(environment, 'BENCH_RECALL_MOVEMENTS') ?? (small ? 30_000 : 5_000_000),
     recallLots: small ? 400 : 1_500,
     recallRounds: small ? 2 : 4,
+    deliveries: small ? 60 : 2_000,
+    deliveryRounds: small ? 1 : 5,
+    singleDeliveries: small ? 3 : 50,
+    deliveryWorkers: small ? [1] : [1, 4],
     starts: small ? 3 : 5,
     verifiedMovements: wholeNumber(environment, 'BENCH_VERIFY_MOVEMENTS') ?? (small ? 20_000 : 1_000_000),
     verifications: small ? 1 : 3,

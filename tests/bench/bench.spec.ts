@@ -1,6 +1,8 @@
 import { spawn } from 'node:child_process';
 import { text } from 'node:stream/consumers';
 import { describe, expect, it } from 'vitest';
+import { hasRedis } from '../support/redis.js';
+import { engines } from '../support/service.js';
 
 async function runBench(environment: Record<string, string>): Promise<{ code: number | null; told: string }> {
   const child = spawn(process.execPath, ['dist/tests/bench/bench.js'], {
@@ -30,6 +32,20 @@ describe('the bench, run small', { timeout: 180_000 }, () => {
     expect(told).toMatch(/^verify 2,000 movements \([\d,]+ rows in all\), s +\d/m);
     expect(code).toBe(0);
   });
+
+  it.skipIf(!hasRedis || !engines.includes('postgres'))(
+    'finds every alert to reach the webhook once, in-process and through Redis',
+    async () => {
+      const { code, told } = await runBench({
+        BENCH_ONLY: 'deliveries',
+        LOTWARD_TEST_POSTGRES: process.env.LOTWARD_TEST_POSTGRES ?? '',
+      });
+      expect(told).toMatch(/^alerts to a webhook per second \(in-process, SQLite\) +\d/m);
+      expect(told).toMatch(/^alerts to a webhook per second \(Redis, 1 worker, PostgreSQL\) +\d/m);
+      expect(told).toMatch(/^one alert from recorded to received, ms \(Redis, 1 worker, PostgreSQL\) +\d/m);
+      expect(code).toBe(0);
+    },
+  );
 
   it('refuses a seed that is no whole number', async () => {
     const { code, told } = await runBench({ BENCH_SEED: 'x' });

@@ -3,6 +3,7 @@
  * prints one table. Only the ratios mean anything elsewhere. BENCH_SMALL=1 runs a small one; BENCH_SEED sets the seed,
  * BENCH_TRACE_MOVEMENTS, BENCH_RECALL_MOVEMENTS and BENCH_VERIFY_MOVEMENTS the length of the ledgers; BENCH_ONLY names measures, such as `verdicts,starts`.
  */
+import { benchAlertDeliveries } from './alert-deliveries.js';
 import { readBenchSettings } from './bench-settings.js';
 import { benchCompletions } from './completions.js';
 import { median } from './median.js';
@@ -124,6 +125,25 @@ const measures: Record<string, () => Promise<Line[]>> = {
       part('of it: opened, and held in every studio, ms', openingMilliseconds),
       part('of it: exposures, containers and balance of every studio, ms', answerMilliseconds),
     ];
+  },
+  deliveries: async () => {
+    const compared = await benchAlertDeliveries(settings);
+    return compared.flatMap((each): Line[] => [
+      {
+        measure: `alerts to a webhook per second (${each.way})`,
+        service: whole.format(each.servicePerSecond),
+        yardstick: `${whole.format(each.barePerSecond)} (BullMQ alone, as many workers, the same HTTP call)`,
+        ratio: spread(each.ratios),
+        aim: '',
+      },
+      {
+        measure: `one alert from recorded to received, ms (${each.way})`,
+        service: each.serviceMilliseconds.toFixed(1),
+        yardstick: each.bareMilliseconds.toFixed(1),
+        ratio: (each.serviceMilliseconds / each.bareMilliseconds).toFixed(2),
+        aim: '',
+      },
+    ]);
   },
   verifications: async () => {
     const { movements, rows, commandSeconds, rawSeconds, ratios, mebibytes } =
