@@ -59,7 +59,7 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
       await menu.getByRole('link', { name: 'Alerts (1 urgent)' }).waitFor();
       expect(await faultsEverywhere(page)).toEqual([]);
 
-      await live.getByRole('link', { name: /^Look at it: Low stock/ }).focus();
+      await live.getByRole('link', { name: /^Look at it, urgent: Low stock/ }).focus();
       await page.keyboard.press('Enter');
       await page.getByRole('heading', { level: 1, name: 'Low stock' }).waitFor();
       await page.getByText('Order more, or receive what came.').waitFor();
@@ -175,5 +175,50 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
       await show(page, '0192f0c1-2d3e-7a4b-8c5d-6e7f80910111');
       await page.getByRole('heading', { level: 1, name: 'There is no such alert' }).waitFor();
       watched.expectNoComplaint();
+    }));
+
+  it('reach a device whose app is closed, and lead to a page of the app only', () =>
+    withDevices(async (browser) => {
+      const device = await browser.browser()?.newContext({ locale: 'en-GB', serviceWorkers: 'allow' });
+      if (!device) throw new Error('This browser opens no other device.');
+      const { page } = await openAsOwner(device, service);
+      await device.grantPermissions(['notifications'], { origin: service.url });
+      await page.evaluate('navigator.serviceWorker.ready.then(() => undefined)');
+      // As the message service of the browser's maker hands it over.
+      const session = await device.newCDPSession(page);
+      const registered = new Promise<string>((settle) => {
+        session.on('ServiceWorker.workerRegistrationUpdated', ({ registrations }) => {
+          const own = registrations.find(({ scopeURL }) => scopeURL.startsWith(service.url));
+          if (own) settle(own.registrationId);
+        });
+      });
+      await session.send('ServiceWorker.enable');
+      const registrationId = await registered;
+      const shown = () =>
+        page.evaluate(`navigator.serviceWorker.ready
+          .then((own) => own.getNotifications())
+          .then((all) => all.map(({ title, body, data }) => ({ title, body, data })))`);
+      const [worker] = device.serviceWorkers();
+      const pressed = (): Promise<unknown> | undefined =>
+        worker?.evaluate(`(async () => {
+          const [notification] = await registration.getNotifications();
+          return new Promise((settle) => {
+            clients.openWindow = async (address) => settle(address);
+            dispatchEvent(new NotificationEvent('notificationclick', { notification }));
+          });
+        })()`);
+      const path = `/studios/${service.studioId}/alerts/all`;
+      for (const [link, opened] of [
+        [`${service.url}${path}`, path],
+        ['https://elsewhere.example/x', '/'],
+      ] as const) {
+        const sent = { title: 'Recall open', body: 'Umber', link, tag: 'one' };
+        const data = JSON.stringify(sent);
+        await session.send('ServiceWorker.deliverPushMessage', { origin: service.url, registrationId, data });
+        await expect.poll(shown).toEqual([{ title: 'Recall open', body: 'Umber', data: opened }]);
+        expect(await pressed()).toBe(`${service.url}${opened}`);
+        await expect.poll(shown).toEqual([]);
+      }
+      await device.close();
     }));
 });

@@ -64,15 +64,10 @@ worker.addEventListener('push', (event) => {
 
 worker.addEventListener('notificationclick', (event) => {
   event.notification.close();
-  event.waitUntil(show(new URL(String(event.notification.data), worker.location.origin)));
+  // In a window of its own: what somebody does in another, such as laying a tray, is not taken away.
+  const { href } = new URL(String(event.notification.data), worker.location.origin);
+  event.waitUntil(worker.clients.openWindow(href));
 });
-
-/** In a window of its own unless one shows it already: what somebody does in another, such as a tray, is not taken away. */
-async function show({ href }: URL): Promise<void> {
-  const windows = await worker.clients.matchAll({ type: 'window', includeUncontrolled: true });
-  const showing = windows.find(({ url }) => url === href);
-  await (showing ? showing.focus() : worker.clients.openWindow(href));
-}
 
 /**
  * From the service when it answers in time, so that an upgrade is seen at once. A fault is no page: it is answered while

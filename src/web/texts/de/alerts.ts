@@ -212,7 +212,7 @@ export const alertsTexts: typeof english = {
       region: 'Dringende Hinweise',
       urgent: 'Dringend',
       look: 'Ansehen',
-      lookAt: (what) => `Ansehen: ${what}`,
+      lookAt: (what) => `Ansehen, dringend: ${what}`,
       seen: 'Gesehen',
       seenOf: (what) => `Gesehen: ${what}`,
       more: (count) => (count === 1 ? 'Ein weiterer ist dringend.' : `${count} weitere sind dringend.`),

@@ -222,7 +222,7 @@ export const alertsTexts = {
       region: 'Urgent alerts',
       urgent: 'Urgent',
       look: 'Look at it',
-      lookAt: (what: string) => `Look at it: ${what}`,
+      lookAt: (what: string) => `Look at it, urgent: ${what}`,
       seen: 'Seen',
       seenOf: (what: string) => `Seen: ${what}`,
       more: (count: number) => (count === 1 ? 'One more is urgent.' : `${count} more are urgent.`),
