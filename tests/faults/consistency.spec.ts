@@ -93,6 +93,21 @@ const attacks: [string, string, RegExp][] = [
     'DELETE FROM transfer_goods',
     /^something left or came by no transfer/,
   ],
+  [
+    'a step of an alert that vanished',
+    'UPDATE alert_entry SET sequence = sequence + 1',
+    /^the history of alerts has a gap/,
+  ],
+  [
+    'an alert that says more than its history',
+    'UPDATE alert SET acknowledged_at = opened_at, acknowledged_by = opened_at',
+    /^an alert and its history do not agree/,
+  ],
+  [
+    'a step that nobody will be told of',
+    "UPDATE outbox SET created_at = '2020-01-01T00:00:00.000Z'",
+    /^a step of an alert that is told has no promise of it/,
+  ],
   ['an alert that nobody will be told of', 'DELETE FROM outbox', /^an alert has no promise of its delivery/],
   [
     'a request that was answered by nothing',
