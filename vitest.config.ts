@@ -1,10 +1,12 @@
 import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
+import { LongestFirst } from './tests/support/longest-first.js';
 
 export default defineConfig({
   test: {
     // More than there are processors, since a test often waits for a service or a browser of its own.
     maxWorkers: availableParallelism() + 2,
+    sequence: { sequencer: LongestFirst },
     projects: [
       {
         test: {
