@@ -11,7 +11,7 @@ export class SessionSummaryLines implements OnModuleInit {
       name: 'sessions',
       part: 'touch-ups at risk',
       kinds: ['kit cannot be filled', 'touch-up mix out of date'],
-      dayFacts: ['day', 'closesOn'],
+      dayFacts: ['day', 'plannedOn', 'closesOn'],
     });
   }
 }

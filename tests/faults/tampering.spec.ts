@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { Passkey } from '../../src/identity/passkeys/passkey.entity.js';
+import { MorningSummary } from '../../src/alerts/summaries/morning-summary.entity.js';
 import { Account } from '../../src/identity/sign-in/account.entity.js';
 import { checkRecord } from '../../src/operations/verify/record.check.js';
 import { uncoveredTables } from '../../src/operations/verify/record-tables.js';
@@ -88,6 +89,7 @@ async function wholeLife(engine: TestedEngine): Promise<DataPlace> {
   await liveWholeLife(service, markedTexts('Larkmoor'));
   await askInVain(service);
   await addPasskey(service);
+  await addSummary(service);
   await exportLog(service);
   await service.stop();
   const { dataFolder, databaseUrl } = service;
@@ -127,6 +129,23 @@ async function addPasskey({ dataFolder, databaseUrl, studioId }: RunningService)
       createdAt: transaction.recordedAt,
       suspectedAt: null,
       removedAt: null,
+    }),
+  );
+  await store.close();
+}
+
+/** A summary of a morning, which only time brings: its row, written as the service writes it. */
+async function addSummary({ dataFolder, databaseUrl, studioId }: RunningService): Promise<void> {
+  const store = await Store.open(dataFolder, databaseUrl);
+  const { personId, ...studio } = await store.ownerOf(studioId);
+  await inTransaction(store, { ...studio, personId: null, via: 'system' }, (transaction) =>
+    transaction.insert(MorningSummary, {
+      studioId,
+      id: uuidv7(),
+      personId: personId ?? '',
+      day: '2026-06-15',
+      content: { day: '2026-06-15', parts: [] },
+      createdAt: transaction.recordedAt,
     }),
   );
   await store.close();

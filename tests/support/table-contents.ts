@@ -10,9 +10,10 @@ const stateOfSigningIn = ['credential_use', 'failed_sign_in', 'passkey_challenge
 /** Names the last entry of each audit log, which is compared itself. */
 const heads = 'audit_head';
 
-/** The service judges conditions by itself twice a minute in studios where that is due; nobody asked for it. */
+/** The service looks by itself twice a minute for what is due in alerts, and notes that it did; nobody asked for it. */
 function isOwnWork(table: string, row: PlainRow): boolean {
-  return table === 'audit_entry' && row.via === 'system' && row.action === 'alerts.sweep';
+  if (table === 'schedule_state') return true;
+  return table === 'audit_entry' && row.via === 'system' && String(row.action).startsWith('alerts.');
 }
 
 /** That somebody was shown a client is noted, which is what reading leaves behind. */

@@ -50,6 +50,17 @@ describe('a morning summary in words', () => {
     expect(said(part('order', 'low stock', pool)).parts[0]?.lines).toEqual(['3RL, 2 usable, low at 3']);
   });
 
+  it('says of sessions at risk when and what they are, and what is lacking', () => {
+    const kit = { procedure: 'Powder brows', day: '2026-06-18', lacking: ['1 × Halden Ink Umber'] };
+    const mix = { ...umber, procedure: 'Lips', opensOn: '2026-07-01', closesOn: '2026-07-11' };
+    expect(said(part('touch-ups at risk', 'kit cannot be filled', kit)).parts[0]?.lines).toEqual([
+      'A kit cannot be filled: Powder brows on 2026-06-18, lacking 1 × Halden Ink Umber',
+    ]);
+    expect(said(part('touch-ups at risk', 'touch-up mix out of date', mix)).parts[0]?.lines).toEqual([
+      'A touch-up mix will be out of date: Umber 2 by Halden Ink, lot A1, 2026-07-01 to 2026-07-11, Lips',
+    ]);
+  });
+
   it('says when there is more than it tells', () => {
     const text = said(part('order', 'low stock', { product: 'Liner', usablePieces: 1 }, 17));
     expect(text.title).toContain('18 to order');

@@ -59,7 +59,9 @@ function lineOf(part: SummaryPartName, line: SummaryLine): string {
   if (part === 'answer today') return line.severity === 'urgent' ? `Urgent – ${title}` : title;
   const window =
     typeof facts.closesOn === 'string' ? `${text(facts.opensOn)} to ${text(facts.closesOn)}` : '';
-  return sentence([title, text(facts.day) || window, text(facts.procedure)]);
+  const when = text(facts.day) || text(facts.plannedOn) || window;
+  const besides = [when, text(facts.procedure)].filter((each) => !title.includes(each));
+  return sentence([title, ...besides, fact('lacking', facts.lacking)]);
 }
 
 /** The product with its lot or label, or the configuration of a cartridge, by the names people use. */

@@ -20,11 +20,12 @@ export async function samplesOutsideStudios(
   const invited = await service.made<{ id: string }>('/people', { name: 'Some guest', role: 'artist' });
   const { link } = await service.made<{ link: string }>(`/people/${invited.id}/invitation`);
   const secretOfLink = link.split('#')[1] ?? '';
+  const calendar = await service.made<{ url: string }>('/calendar-address', {}, owner);
 
   const sample = (name: string, given: Partial<Sample> = {}): Sample => {
     const route = document.routes.find((each) => each.name === name);
     if (!route) throw new Error(`There is no ${name} any more.`);
-    const values = { studioId: service.studioId, passkeyId: uuidv7() };
+    const values = { studioId: service.studioId, passkeyId: uuidv7(), file: calendar.url.split('/').at(-1) ?? '' };
     const target = addressOf({ url: '' }, route, values);
     return { route, target, body: undefined, headers: { cookie: '' }, ...given };
   };
@@ -77,6 +78,7 @@ export async function samplesOutsideStudios(
     sample('POST /api/v1/invitation/accept', {
       fresh: freshly((random) => ({ ...newAccount(random), secret: secretOfLink })),
     }),
+    sample('GET /api/v1/calendars/{file}'),
     sample('GET /api/v1/tablet', { headers: tablet }),
     sample('POST /api/v1/tablet/switch', {
       fresh: freshly((random) => {

@@ -67,6 +67,9 @@ async function liveTablets(service: RecordingService, texts: Texts): Promise<voi
   const manager = await service.made<PersonView>('/people', { name: texts('manager'), role: 'manager' });
   const { link } = await service.made<MadeLinkView>(`/people/${manager.id}/invitation`);
   const cookie = await acceptInvitation(service, link, `${uuidv7()}@studio.example`);
+  // So is a calendar's address.
+  await service.made('/calendar-address', {}, { cookie });
+  await service.made('/calendar-address/remove', {}, { cookie });
   const tablet = await service.made<TabletView>('/tablets', { name: texts('tablet') }, { cookie });
   await service.changed('PATCH', `/tablets/${tablet.id}`, {
     version: tablet.version,
