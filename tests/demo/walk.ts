@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { Temporal } from 'temporal-polyfill';
-import { alertWords } from '../../src/alerts/channels/alert-words.js';
 import type { AlertPageView } from '../../src/alerts/alerts.views.js';
+import { alertWords } from '../../src/alerts/channels/alert-words.js';
 import { productLabel } from '../../src/catalogue/product-label.js';
 import type { CompletionView } from '../../src/sessions/completion.views.js';
 import type { MixView } from '../../src/sessions/mixes.views.js';
@@ -13,6 +13,7 @@ import type { TraceView } from '../../src/sessions/trace.views.js';
 import type { ScanView, TrayView } from '../../src/sessions/tray.views.js';
 import type { ReceiptView } from '../../src/stock/receiving.views.js';
 import { type RunningService, startService, testOwner } from '../support/service.js';
+import { walkAlerts } from './alert-walk.js';
 import { gtins, type InventedStudio, makeInventedStudio } from './invented-studio.js';
 import { Narrator } from './narrator.js';
 import { walkRecall } from './recall-walk.js';
@@ -82,6 +83,8 @@ async function walk(service: RunningService): Promise<void> {
   await listAlerts(service);
 
   await walkRecall(service, studio, narrator);
+
+  await walkAlerts(narrator);
 }
 
 /** Draws a symbol, reads it back from the picture, and keeps the picture beside the data. */
