@@ -7,6 +7,7 @@ import { PasskeysSection } from './passkeys-section.js';
 import { PasswordSection } from './password-section.js';
 import { PinSection } from './pin-section.js';
 import { SignInsSection } from './sign-ins-section.js';
+import { ToldSection } from './told-section.js';
 
 /** What somebody sees and changes of their own account. */
 export function AccountPage() {
@@ -16,6 +17,7 @@ export function AccountPage() {
   const worksOnTablets = studios.filter(({ permissions }) => permissions.includes('work the tray'));
   return (
     <Page title={texts.account.title} lead={texts.account.lead(signInName)}>
+      <ToldSection />
       <SignInsSection />
       <PasskeysSection />
       <PasswordSection signInName={signInName} hasPassword={hasPassword === true} />

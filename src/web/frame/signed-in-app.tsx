@@ -17,6 +17,7 @@ import { StudioPages } from './studio-pages.js';
 import { Threshold } from './threshold.js';
 
 const AccountPage = lazy(async () => ({ default: (await import('../account/account-page.js')).AccountPage }));
+const ToldPage = lazy(async () => ({ default: (await import('../told/told-page.js')).ToldPage }));
 
 /**
  * The pages for whoever is signed in. When nobody is (any more), signing in takes the page's place, and the page is there
@@ -56,6 +57,7 @@ export function SignedInApp() {
                 <Route path="/start" element={<StartPage />} />
                 <Route path="/sign-in" element={<Navigate to="/" replace />} />
                 <Route path="/account" element={<AccountPage />} />
+                <Route path="/account/told/:studioId" element={<ToldPage />} />
                 <Route path="/studios/:studioId/:area/*" element={<StudioPages />} />
                 <Route path="*" element={<NoSuchPage />} />
               </Routes>

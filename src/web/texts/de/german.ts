@@ -21,6 +21,7 @@ import { signInTexts } from './sign-in.js';
 import { stockTexts } from './stock.js';
 import { takingInTexts } from './taking-in.js';
 import { todayTexts } from './today.js';
+import { toldTexts } from './told.js';
 import { trayTexts } from './tray.js';
 import { vocabularyTexts } from './vocabulary.js';
 
@@ -30,6 +31,7 @@ export const german: Texts = {
   ...accessTexts,
   ...accountTexts,
   ...alertsTexts,
+  ...toldTexts,
   ...commonTexts,
   ...frameTexts,
   ...reasonsTexts,

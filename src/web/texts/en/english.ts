@@ -20,6 +20,7 @@ import { signInTexts } from './sign-in.js';
 import { stockTexts } from './stock.js';
 import { takingInTexts } from './taking-in.js';
 import { todayTexts } from './today.js';
+import { toldTexts } from './told.js';
 import { trayTexts } from './tray.js';
 import { vocabularyTexts } from './vocabulary.js';
 
@@ -32,6 +33,7 @@ export const english = {
   ...signInTexts,
   ...accountTexts,
   ...alertsTexts,
+  ...toldTexts,
   ...accessTexts,
   ...settingsTexts,
   ...todayTexts,

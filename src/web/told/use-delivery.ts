@@ -1,0 +1,30 @@
+import { useQuery } from '@tanstack/react-query';
+import type { AlertDeliveryView } from '../../alerts/alerts.views.js';
+import { ServiceProblem } from '../service/problem.js';
+import { listDeliveriesTo } from './told.requests.js';
+
+const soonMilliseconds = 1_000;
+const laterMilliseconds = 10_000;
+/** After so many looks it takes longer, and nobody stares at it any more. */
+const soonLooks = 30;
+
+/** One delivery to a destination, looked at again and again until it is settled. */
+export function useDelivery(
+  studioId: string,
+  destinationId: string,
+  deliveryId: string,
+): { delivery: AlertDeliveryView | undefined; problem: ServiceProblem | undefined } {
+  const { data, error } = useQuery({
+    queryKey: ['delivery to', studioId, destinationId, deliveryId],
+    queryFn: async () => {
+      const deliveries = await listDeliveriesTo(studioId, destinationId);
+      return deliveries.find(({ id }) => id === deliveryId) ?? null;
+    },
+    refetchInterval: ({ state: { data: known, dataUpdateCount } }) => {
+      if (known !== undefined && known?.state !== 'pending') return false;
+      return dataUpdateCount < soonLooks ? soonMilliseconds : laterMilliseconds;
+    },
+  });
+  if (error !== null && !(error instanceof ServiceProblem)) throw error;
+  return { delivery: data ?? undefined, problem: error ?? undefined };
+}
