@@ -1,14 +1,18 @@
 import { Logger, Module } from '@nestjs/common';
 import { LazyModuleLoader, NestFactory } from '@nestjs/core';
+import { Queue } from 'bullmq';
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import {
   type AlertQueue,
   closeLimitMilliseconds,
   type DeliveryJob,
+  repeatMilliseconds,
 } from '../../src/alerts/queue/alert-queue.interface.js';
 import { InProcessQueue } from '../../src/alerts/queue/in-process-queue.service.js';
 import { openRedisQueue } from '../../src/alerts/queue/open-redis-queue.service.js';
+import { redisPrefix } from '../../src/alerts/queue/redis-queue.module.js';
+import { scheduleQueue } from '../../src/alerts/queue/redis-queue.service.js';
 import { hasRedis, RedisServer } from '../support/redis.js';
 import { until } from '../support/waiting.js';
 
@@ -116,13 +120,19 @@ describe.each(implementations)('the queue $name', { timeout: 30_000 }, ({ onRedi
   });
 
   it('begins no more in a second than a channel may, and holds up no other channel by it', async () => {
+    const slow = jobs(10 * perSecond);
+    const quick = jobs(30);
+    const count = (of: readonly DeliveryJob[]) => {
+      const all = new Set(taken);
+      return of.filter(({ deliveryId }) => all.has(deliveryId)).length;
+    };
     const startedAt = performance.now();
     queue.consume(take);
-    await queue.add('webhook', jobs(2 * perSecond + 1));
-    await queue.add('log', jobs(30));
-    await vi.waitFor(() => expect(taken.length).toBeGreaterThanOrEqual(30), 10_000);
-    expect(performance.now() - startedAt).toBeLessThan(1_000);
-    await tookAll(2 * perSecond + 1 + 30);
+    await queue.add('webhook', slow);
+    await queue.add('log', quick);
+    await vi.waitFor(() => expect(count(quick)).toBe(30), 10_000);
+    expect(count(slow)).toBeLessThan(slow.length);
+    await vi.waitFor(() => expect(count(slow)).toBeGreaterThan(2 * perSecond), 10_000);
     expect(performance.now() - startedAt).toBeGreaterThan(1_900);
   });
 
@@ -153,18 +163,30 @@ describe.each(implementations)('the queue $name', { timeout: 30_000 }, ({ onRedi
     expect(await queue.room('mail')).toBe(0);
   });
 
-  it.runIf(onRedis)(
-    'says that it is away, takes nothing and ends in time when Redis is not there',
-    async () => {
-      queue.consume(take);
-      await redis?.kill();
-      await until('it is known to be away', async () => (await queue.state()).awaySince ?? undefined);
-      const startedAt = performance.now();
-      await queue.add('log', jobs(5));
-      expect(await queue.room('log')).toBe(0);
-      await queue.close();
-      expect(performance.now() - startedAt).toBeLessThan(closeLimitMilliseconds);
-      await redis?.restart();
-    },
-  );
+  // What follows has no meaning without Redis.
+  if (!onRedis) return;
+
+  it('fires what a clock that was wrong had put far ahead', async () => {
+    const wrong = new Queue(scheduleQueue, { connection: { url: redis?.url ?? '' }, prefix: redisPrefix });
+    const startDate = Date.now() + 86_400_000;
+    await wrong.upsertJobScheduler('one', { every: repeatMilliseconds, startDate }, { name: 'one' });
+    expect((await wrong.getJobScheduler('one'))?.next).toBeGreaterThan(Date.now() + 3_600_000);
+    await wrong.close();
+    queue.repeat(['one'], async (purpose) => {
+      taken.push(purpose);
+    });
+    await tookAll(1);
+  });
+
+  it('says that it is away, takes nothing and ends in time when Redis is not there', async () => {
+    queue.consume(take);
+    await redis?.kill();
+    await until('it is known to be away', async () => (await queue.state()).awaySince ?? undefined);
+    const startedAt = performance.now();
+    await queue.add('log', jobs(5));
+    expect(await queue.room('log')).toBe(0);
+    await queue.close();
+    expect(performance.now() - startedAt).toBeLessThan(closeLimitMilliseconds);
+    await redis?.restart();
+  });
 });

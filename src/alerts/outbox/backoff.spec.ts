@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, it } from 'vitest';
-import { type AfterFailure, afterFailure, deliveryBackoff, deliveryLease, leaseEnd } from './backoff.js';
+import {
+  type AfterFailure,
+  afterFailure,
+  beyondAnyWait,
+  deliveryBackoff,
+  deliveryLease,
+  leaseEnd,
+} from './backoff.js';
 
 const failedAt = '2026-03-01T09:30:00.000Z';
 const limits = { maximumAttempts: 6, firstWaitSeconds: 10, longestWaitSeconds: 60 };
@@ -83,5 +90,15 @@ describe('the lease of an attempt', () => {
 
   it('is longer each time one was cut off, up to an hour', () => {
     expect([1, 2, 3, 4, 5, 1_000].map(seconds)).toEqual([300, 600, 1_200, 2_400, 3_600, 3_600]);
+  });
+});
+
+describe('beyond any wait', () => {
+  it('lies no failed attempt and no lease', () => {
+    const beyond = beyondAnyWait(failedAt);
+    const failure = { isLasting: false, retryAt: '2030-01-01T00:00:00Z' };
+    const after = afterFailure(29, failedAt, 0.999, deliveryBackoff, failure);
+    expect(after.state === 'pending' && after.nextAttemptAt < beyond).toBe(true);
+    expect(leaseEnd(failedAt, 1_000) < beyond).toBe(true);
   });
 });

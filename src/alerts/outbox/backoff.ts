@@ -68,6 +68,14 @@ export function leaseEnd(begunAt: string, cutOff: number): string {
 
 export const deliveryLease = { longestSendSeconds: 120, firstLeaseSeconds: 150, longestLeaseSeconds: 3_600 };
 
+/**
+ * Later than any delivery that waits, be it for a receiver, for the end of somebody's quiet hours or for its lease.
+ * @param now ISO 8601 instant
+ */
+export function beyondAnyWait(now: string): string {
+  return written(Temporal.Instant.from(now).add({ seconds: 2 * longestPatienceSeconds }));
+}
+
 function patience(failed: Temporal.Instant, retryAt: string): Temporal.Instant {
   const wanted = Temporal.Instant.from(retryAt);
   const longest = failed.add({ seconds: longestPatienceSeconds });

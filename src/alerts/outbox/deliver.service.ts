@@ -9,9 +9,10 @@ import { AlertChannels } from '../channels/alert-channels.service.js';
 import { SendFailure } from '../channels/send-failure.js';
 import { AlertDestination } from '../destinations/alert-destination.entity.js';
 import type { DeliveryJob } from '../queue/alert-queue.interface.js';
-import { afterFailure, deliveryBackoff, deliveryLease, leaseEnd } from './backoff.js';
+import { afterFailure, beyondAnyWait, deliveryBackoff, deliveryLease, leaseEnd } from './backoff.js';
 import { OutboxRow } from './outbox-row.entity.js';
 import { OutboxStates } from './outbox-states.service.js';
+import { isDue } from './released.sql.js';
 import { unknownAttempts } from './unknown-attempts.js';
 
 const longestError = 300;
@@ -89,9 +90,11 @@ export class Deliver {
   }
 
   private async dueRow({ studioId, deliveryId }: DeliveryJob): Promise<OutboxRow | undefined> {
+    const now = this.clock.now();
     const [row] = await this.database.read<Record<string, SqlValue>>(
-      `SELECT * FROM outbox WHERE studio_id = $1 AND id = $2 AND state = 'pending' AND next_attempt_at <= $3`,
-      [studioId, deliveryId, this.clock.now()],
+      `SELECT * FROM outbox
+       WHERE studio_id = $1 AND id = $2 AND state = 'pending' AND ${isDue('$3', '$4')}`,
+      [studioId, deliveryId, now, beyondAnyWait(now)],
     );
     return row && fromDatabaseRow<OutboxRow>(rowShape(this.database.reader, OutboxRow), row);
   }

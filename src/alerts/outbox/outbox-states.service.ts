@@ -2,6 +2,8 @@ import { setImmediate as turnOver } from 'node:timers/promises';
 import { Injectable } from '@nestjs/common';
 import type { Read } from '../../platform/database/database.js';
 import { Transactions } from '../../platform/database/transactions.js';
+import { beyondAnyWait } from './backoff.js';
+import { isDue } from './released.sql.js';
 
 /** Names an outbox row. */
 export interface RowName {
@@ -45,8 +47,8 @@ export class OutboxStates {
     const [begun] = await this.write(row, (query) =>
       query<{ begun: number }>(
         `UPDATE outbox SET begun = COALESCE(begun, attempts) + 1, next_attempt_at = $1
-         WHERE studio_id = $2 AND id = $3 AND state = 'pending' AND next_attempt_at <= $4 RETURNING begun`,
-        [leaseEnd, row.studioId, row.deliveryId, now],
+         WHERE studio_id = $2 AND id = $3 AND state = 'pending' AND ${isDue('$4', '$5')} RETURNING begun`,
+        [leaseEnd, row.studioId, row.deliveryId, now, beyondAnyWait(now)],
       ),
     );
     return begun?.begun;

@@ -5,10 +5,11 @@ import { Database } from '../../platform/database/database.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { ProcessRole } from '../../platform/process-role.js';
 import { AlertQueue, type DeliveryJob } from '../queue/alert-queue.interface.js';
+import { beyondAnyWait } from './backoff.js';
 import { Deliver } from './deliver.service.js';
 import { inTurns } from './in-turns.js';
 import { type Channel, channels } from './outbox-row.entity.js';
-import { isReleased } from './released.sql.js';
+import { isDue, isReleased } from './released.sql.js';
 
 /** What other processes commit is found within this time; what this one commits, at once. */
 const pollMilliseconds = 1_000;
@@ -89,8 +90,8 @@ export class Relay implements OnApplicationBootstrap, OnModuleDestroy {
       const now = this.clock.now();
       const due = await this.database.read<{ channel: Channel; studioId: string }>(
         `SELECT DISTINCT channel, studio_id AS "studioId" FROM outbox
-         WHERE state = 'pending' AND next_attempt_at <= $1 ORDER BY channel, studio_id`,
-        [now],
+         WHERE state = 'pending' AND ${isDue('$1', '$2')} ORDER BY channel, studio_id`,
+        [now, beyondAnyWait(now)],
       );
       let isMore = false;
       for (const channel of channels) {
@@ -117,9 +118,9 @@ export class Relay implements OnApplicationBootstrap, OnModuleDestroy {
     for (const studioId of studioIds) {
       const rows = await this.database.read<{ id: string }>(
         `SELECT id FROM outbox
-         WHERE channel = $1 AND studio_id = $2 AND state = 'pending' AND next_attempt_at <= $3 AND ${isReleased}
+         WHERE channel = $1 AND studio_id = $2 AND state = 'pending' AND ${isDue('$3', '$4')} AND ${isReleased}
          ORDER BY next_attempt_at, id LIMIT ${share}`,
-        [channel, studioId, now],
+        [channel, studioId, now, beyondAnyWait(now)],
       );
       jobs.push(rows.map(({ id }) => ({ studioId, deliveryId: id })));
     }

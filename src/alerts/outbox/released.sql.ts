@@ -13,3 +13,12 @@ export const isReleased = `NOT EXISTS (
     SELECT 1 FROM alert_destination AS destination
     WHERE destination.studio_id = outbox.studio_id AND destination.id = outbox.destination_id
       AND destination.state = 'paused')`;
+
+/**
+ * Whether an outbox row is due, as a condition in SQL. What is to wait longer than anything ever waits was put off by a
+ * clock that was wrong, and is due too.
+ * @param now where the present instant stands among the parameters, such as `$2`
+ * @param beyond where the instant of `beyondAnyWait` stands
+ */
+export const isDue = (now: string, beyond: string) =>
+  `(outbox.next_attempt_at <= ${now} OR outbox.next_attempt_at > ${beyond})`;

@@ -12,7 +12,9 @@ export async function openRedisQueue(
   loader: LazyModuleLoader,
 ): Promise<RedisQueue> {
   const connection = new RedisConnection(url);
-  const module = await loader.load(() => RedisQueueModule.for(queueNames, connection.producing));
+  const module = await loader.load(() => RedisQueueModule.for(queueNames, connection.producing), {
+    logger: false,
+  });
   const queues = Object.fromEntries(
     queueNames.map((name) => [name, module.get<Queue>(getQueueToken(name), { strict: false })]),
   ) as Record<QueueName, Queue>;

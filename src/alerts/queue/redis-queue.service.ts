@@ -138,14 +138,19 @@ export class RedisQueue extends AlertQueue {
     this.workers.push(worker);
   }
 
-  /** One that was lost, or whose next firing never came, is put in anew; the others keep their time. */
+  /**
+   * One that was lost, or whose next firing never came or stands far ahead, as after a clock was set back, is put in anew;
+   * the others keep their time.
+   */
   private async putInSchedules(): Promise<void> {
     await this.ask(async () => {
       const queue = this.queues[scheduleQueue];
       for (const purpose of this.purposes) {
         const known = await queue.getJobScheduler(purpose);
-        const isFiring = known?.next !== undefined && known.next > Date.now() - 2 * repeatMilliseconds;
+        const isFiring =
+          known?.next !== undefined && Math.abs(known.next - Date.now()) <= 2 * repeatMilliseconds;
         if (isFiring) continue;
+        if (known) await queue.removeJobScheduler(purpose);
         await queue.upsertJobScheduler(
           purpose,
           { every: repeatMilliseconds },

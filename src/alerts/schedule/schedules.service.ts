@@ -14,7 +14,7 @@ export interface Purpose {
   look(): Promise<void>;
 }
 
-/** How long the queue may be away before the service looks by itself, so that no morning is missed. */
+/** How long the queue may be away, or be without a worker, before the service looks by itself: no morning is missed. */
 const patienceMilliseconds = 120_000;
 const watchMilliseconds = 30_000;
 
@@ -25,6 +25,8 @@ export class Schedules implements OnApplicationBootstrap, OnModuleDestroy {
   private readonly purposes = new Map<string, Purpose>();
   private readonly looking = new Map<string, Promise<void>>();
   private watch: NodeJS.Timeout | undefined;
+  /** By a clock that nobody sets. */
+  private unservedSince: number | undefined;
 
   constructor(
     private readonly queue: AlertQueue,
@@ -71,8 +73,11 @@ export class Schedules implements OnApplicationBootstrap, OnModuleDestroy {
   }
 
   private async lookInstead(): Promise<void> {
-    const { awaySince } = await this.queue.state();
-    if (awaySince === null || Date.now() - Date.parse(awaySince) < patienceMilliseconds) return;
+    const { awaySince, workers } = await this.queue.state();
+    if (awaySince === null && workers !== 0) this.unservedSince = undefined;
+    else this.unservedSince ??= performance.now();
+    if (this.unservedSince === undefined) return;
+    if (performance.now() - this.unservedSince < patienceMilliseconds - watchMilliseconds) return;
     for (const name of this.purposes.keys()) await this.look(name);
   }
 }
