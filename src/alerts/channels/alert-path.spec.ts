@@ -20,6 +20,7 @@ describe('where an alert leads', () => {
     ['studio', 'drill due', {}, 'recalls/drills'],
     ['studio', 'backup failed', {}, 'records/backups'],
     ['studio', 'backup overdue', {}, 'records/backups'],
+    ['studio', 'queue unhealthy', {}, 'alerts/not-sent'],
   ])('about a %s, %s %j, is a page of the app: %4$s', (subjectKind, kind, facts, below) => {
     const path = alertPath(studioId, { kind, subjectKind, subjectId, facts });
     expect(path).toBe(`/studios/${studioId}/${below}`);
@@ -29,7 +30,6 @@ describe('where an alert leads', () => {
   it.each([
     ['use', 'use against a refusal'],
     ['notice source', 'notice source failing'],
-    ['studio', 'queue unhealthy'],
     ['something new', 'unheard of'],
   ])('about a %s, %s, is nowhere', (subjectKind, kind) => {
     expect(alertPath(studioId, { kind, subjectKind, subjectId, facts: {} })).toBeUndefined();

@@ -42,4 +42,5 @@ const ofStudio: Readonly<Record<string, string | undefined>> = {
   'drill due': 'recalls/drills',
   'backup failed': 'records/backups',
   'backup overdue': 'records/backups',
+  'queue unhealthy': 'alerts/not-sent',
 };

@@ -54,6 +54,7 @@ export const todayTexts: typeof english = {
       'kit cannot be filled': 'Für eine Sitzung wird etwas fehlen',
       'touch-up mix out of date': 'Die Mischung einer Nachbehandlung läuft ab',
       'delivery late': 'Eine Lieferung ist überfällig',
+      'queue unhealthy': 'Nachrichten gehen nicht hinaus',
     },
     facts: {
       pieces: 'Stück',
@@ -87,6 +88,7 @@ export const todayTexts: typeof english = {
       places: 'Ort',
       labelCodes: 'Etiketten',
       heldSince: 'gesperrt seit',
+      since: 'seit',
       whatToDo: 'zu tun:',
       day: 'am',
       lacking: 'fehlt',
@@ -102,6 +104,15 @@ export const todayTexts: typeof english = {
       expectedOn: 'erwartet am',
     },
     values: {
+      'Redis is not reached': 'Redis wird nicht erreicht',
+      'no worker is seen': 'kein Worker ist zu sehen',
+      'deliveries are late': 'Zustellungen verspäten sich',
+      'Start Redis again, or look at REDIS_URL. Nothing is lost: what is to be delivered goes out by itself then.':
+        'Starten Sie Redis wieder, oder sehen Sie REDIS_URL an. Verloren geht nichts: Was hinaus soll, geht dann von selbst hinaus.',
+      'Start a worker (npm run worker) with the same DATABASE_URL and REDIS_URL. What waits goes out by itself then.':
+        'Starten Sie einen Worker (npm run worker) mit derselben DATABASE_URL und REDIS_URL. Was wartet, geht dann von selbst hinaus.',
+      'Look at the log of the service and its workers. What waits goes out by itself as soon as it can.':
+        'Sehen Sie in das Protokoll des Dienstes und seiner Worker. Was wartet, geht von selbst hinaus, sobald es kann.',
       'in date': 'in der Zeit',
       expired: 'abgelaufen',
       'open too long': 'zu lange offen',

@@ -61,6 +61,7 @@ export const todayTexts = {
       'kit cannot be filled': 'A kit cannot be filled',
       'touch-up mix out of date': 'A touch-up mix will be out of date',
       'delivery late': 'A delivery is late',
+      'queue unhealthy': 'Messages do not get out',
     } as Record<string, string | undefined>,
     /** By the name of the fact. */
     facts: {
@@ -95,6 +96,7 @@ export const todayTexts = {
       places: 'at',
       labelCodes: 'labels',
       heldSince: 'on hold since',
+      since: 'since',
       whatToDo: 'to do:',
       day: 'on',
       lacking: 'lacks',
