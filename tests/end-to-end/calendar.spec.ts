@@ -186,7 +186,7 @@ describe.each(usualEngine)('the calendar on %s', (engine) => {
     expect((await asked(url)).status).toBe(200);
     const people = await service.seen<PersonView[]>('/people');
     const version = people.find(({ id }) => id === personId)?.version;
-    await service.patch(`/people/${personId}`, { version, state: 'left' });
+    const left = await service.patch<PersonView>(`/people/${personId}`, { version, state: 'left' });
     const answers = await Promise.all(
       [
         url,
@@ -200,6 +200,8 @@ describe.each(usualEngine)('the calendar on %s', (engine) => {
     );
     expect(answers[0]?.[0]).toBe(404);
     for (const answer of answers) expect(answer).toEqual(answers[0]);
+    const back = await service.patch(`/people/${personId}`, { version: left.body.version, state: 'active' });
+    expect([back.status, (await asked(url)).status]).toEqual([200, 404]);
   });
 
   it('is each studio’s own', async () => {

@@ -1,11 +1,13 @@
-import { Injectable } from '@nestjs/common';
+import { Injectable, type OnModuleInit } from '@nestjs/common';
 import type { StudioActor } from '../../identity/actor.guard.js';
+import { Departures } from '../../identity/departures.service.js';
 import { localDay } from '../../identity/local-day.js';
 import { type Role, roleMay } from '../../identity/permissions.js';
 import { Secrets } from '../../identity/sign-in/secrets.service.js';
 import { Clock } from '../../platform/clock.js';
 import { Config } from '../../platform/config.js';
 import { Database } from '../../platform/database/database.js';
+import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { Problem } from '../../platform/problem.js';
 import type { WriteDto } from '../../platform/request.dto.js';
@@ -31,14 +33,22 @@ type HolderRow = ReadStudio & { role: Role; until: string | null };
  * its removal, with a new one, and when its person leaves or may no longer see alerts.
  */
 @Injectable()
-export class CalendarAddresses {
+export class CalendarAddresses implements OnModuleInit {
   constructor(
     private readonly database: Database,
     private readonly transactions: Transactions,
     private readonly clock: Clock,
     private readonly config: Config,
     private readonly secrets: Secrets,
+    private readonly departures: Departures,
   ) {}
+
+  onModuleInit(): void {
+    // So that it does not read again when the person comes back.
+    this.departures.register(async (transaction, personId) => {
+      await this.end(transaction, personId);
+    });
+  }
 
   async own({ studioId, personId }: StudioActor): Promise<OwnCalendarAddressView> {
     const [address] = await this.database.read<{ id: string; createdAt: string }>(
@@ -64,11 +74,7 @@ export class CalendarAddresses {
       async (transaction) => {
         const { recordedAt } = transaction;
         await transaction.lockStudio();
-        await transaction.update(
-          CalendarAddress,
-          { studioId, personId, removedAt: null },
-          { removedAt: recordedAt },
-        );
+        await this.end(transaction, personId);
         await transaction.insert(CalendarAddress, {
           studioId,
           id: dto.id,
@@ -84,8 +90,8 @@ export class CalendarAddresses {
   }
 
   /** @throws Problem wrong-state when there is none */
-  async remove(actor: StudioActor, dto: WriteDto): Promise<RemovedCalendarAddressView> {
-    const { studioId, personId } = actor;
+  remove(actor: StudioActor, dto: WriteDto): Promise<RemovedCalendarAddressView> {
+    const { personId } = actor;
     return this.transactions.write(
       actor,
       {
@@ -95,16 +101,11 @@ export class CalendarAddresses {
         content: { ...dto, personId },
       },
       async (transaction) => {
-        const { recordedAt } = transaction;
-        const removed = await transaction.update(
-          CalendarAddress,
-          { studioId, personId, removedAt: null },
-          { removedAt: recordedAt },
-        );
+        const removed = await this.end(transaction, personId);
         if (!removed) {
           throw new Problem(409, 'wrong-state', 'You have no calendar address, so nothing is to be removed.');
         }
-        return { id: removed.id, removedAt: recordedAt };
+        return { id: removed.id, removedAt: transaction.recordedAt };
       },
     );
   }
@@ -124,5 +125,15 @@ export class CalendarAddresses {
     const { role, until, ...studio } = row;
     const isOver = until !== null && until < localDay(this.clock.now(), studio.timeZone);
     return isOver || !roleMay(role, 'see alerts') ? undefined : studio;
+  }
+
+  /** Ends the address of a person in the caller's transaction; undefined when they have none. */
+  private end(transaction: Transaction, personId: string): Promise<CalendarAddress | undefined> {
+    const { studioId, recordedAt } = transaction;
+    return transaction.update(
+      CalendarAddress,
+      { studioId, personId, removedAt: null },
+      { removedAt: recordedAt },
+    );
   }
 }

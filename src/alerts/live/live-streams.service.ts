@@ -69,6 +69,7 @@ export class LiveStreams implements OnModuleDestroy {
     // Counted before anything is waited for, so that a thousand at once are not all let in.
     this.streams.add(stream);
     reply.raw.once('close', () => this.forget(stream));
+    this.timer ??= setInterval(() => this.look(), lookMilliseconds).unref();
     try {
       const newest = await this.newest(studioId);
       const { sequence, missed } = knownThrough(lastEventId, newest, mostStepsAtOnce);
@@ -80,7 +81,6 @@ export class LiveStreams implements OnModuleDestroy {
       this.forget(stream);
       throw error;
     }
-    this.timer ??= setInterval(() => this.look(), lookMilliseconds).unref();
   }
 
   private refuseTooMany(personId: string): void {

@@ -8,6 +8,8 @@ import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { Alerts } from '../alerts.service.js';
 import { Promises } from '../outbox/promises.service.js';
+import type { HowToTell } from '../preferences/default-preference.js';
+import { endOfQuietHours } from '../preferences/quiet-hours.js';
 import { Schedules } from '../schedule/schedules.service.js';
 import { MorningSummary } from './morning-summary.entity.js';
 import { summaryOf } from './summary-choice.js';
@@ -105,9 +107,25 @@ export class MorningSummaries implements OnModuleInit {
       await transaction.insert(MorningSummary, summary);
       if (content.parts.length === 0) continue;
       const destinationIds = reader.destinations.map((destination) => destination.id);
-      await this.promises.promise(transaction, { event: 'summary', summaryId: summary.id, destinationIds });
+      const quiet = endOfQuiet(reader.preference, recordedAt, transaction.actor.timeZone);
+      await this.promises.promise(transaction, {
+        event: 'summary',
+        summaryId: summary.id,
+        destinationIds,
+        ...(quiet !== null && { notBefore: quiet }),
+      });
     }
   }
+}
+
+/** A time that somebody chose is their wish; where it is the studio's morning, it waits for the end of their quiet hours. */
+function endOfQuiet(
+  { summaryAt, quietFrom, quietUntil }: HowToTell,
+  at: string,
+  timeZone: string,
+): string | null {
+  if (summaryAt !== null || quietFrom === null || quietUntil === null) return null;
+  return endOfQuietHours(at, { from: quietFrom, until: quietUntil }, timeZone);
 }
 
 function dueAmong(readers: readonly SummaryReader[], { timeZone }: Actor, now: string): DueReader[] {
