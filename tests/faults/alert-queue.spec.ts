@@ -166,6 +166,17 @@ describe.each(implementations)('the queue $name', { timeout: 30_000 }, ({ onRedi
   // What follows has no meaning without Redis.
   if (!onRedis) return;
 
+  it('knows how many processes take from it', async () => {
+    expect((await queue.state()).workers).toBe(0);
+    const program = await NestFactory.createApplicationContext(Nothing, { logger: false });
+    const other = await openRedisQueue(redis?.url ?? '', perSecond, program.get(LazyModuleLoader));
+    other.consume(take);
+    await until('the other is seen', async () => ((await queue.state()).workers === 1 ? true : undefined));
+    await other.close();
+    await until('it is seen no more', async () => ((await queue.state()).workers === 0 ? true : undefined));
+    await program.close();
+  });
+
   it('fires what a clock that was wrong had put far ahead', async () => {
     const wrong = new Queue(scheduleQueue, { connection: { url: redis?.url ?? '' }, prefix: redisPrefix });
     const startDate = Date.now() + 86_400_000;

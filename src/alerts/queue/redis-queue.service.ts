@@ -1,3 +1,4 @@
+import { Logger } from '@nestjs/common';
 import { type Queue, Worker, type WorkerOptions } from 'bullmq';
 import { inTime } from '../../platform/time-limit.js';
 import { type Channel, channels } from '../outbox/outbox-row.entity.js';
@@ -31,6 +32,7 @@ const firingsAtOnce = 4;
 
 /** Carries jobs through Redis with BullMQ, to this process or to others. */
 export class RedisQueue extends AlertQueue {
+  private readonly logger = new Logger('alert queue');
   private readonly limits: Record<Channel, ChannelLimits>;
   private readonly workers: Worker[] = [];
   private readonly running = new Set<Promise<void>>();
@@ -120,7 +122,8 @@ export class RedisQueue extends AlertQueue {
         const done = handle(job);
         const ended = done.then(
           () => undefined,
-          (error: unknown) => this.connection.tell(error),
+          (error: unknown) =>
+            this.logger.error(`Job ${job.id} of "${name}" could not be handled: ${String(error)}`),
         );
         this.running.add(ended);
         await ended.finally(() => this.running.delete(ended));
