@@ -106,6 +106,7 @@ export function sendOutgoing(
       lookup: judgedLookup(allowed, url.protocol === 'http:', resolve),
     });
     const timers: NodeJS.Timeout[] = [];
+    const begun = performance.now();
     const within = (milliseconds: number, what: string): NodeJS.Timeout => {
       const timer = setTimeout(
         () => fail(new OutgoingFailure(`It ${what} within ${milliseconds / 1_000} s.`)),
@@ -124,20 +125,17 @@ export function sendOutgoing(
     };
     within(limits.wholeMilliseconds, 'did not come to an end');
     const connecting = within(limits.connectMilliseconds, 'could not be connected to');
-    let answering: NodeJS.Timeout | undefined;
-    const connected = (): void => {
-      clearTimeout(connecting);
-      answering ??= within(limits.answerMilliseconds, 'did not answer');
-    };
     request.once('socket', (socket) => {
-      socket.once(url.protocol === 'https:' ? 'secureConnect' : 'connect', connected);
+      socket.once(url.protocol === 'https:' ? 'secureConnect' : 'connect', () => {
+        clearTimeout(connecting);
+        within(limits.answerMilliseconds, 'did not answer');
+      });
     });
-    request.once('error', (error) => fail(failureOf(error)));
+    request.on('error', (error) => fail(failureOf(error)));
     // Nothing else than an answer was asked for.
     request.once('upgrade', () => fail(new OutgoingFailure('It changed to another protocol.')));
     request.once('response', (response) => {
-      clearTimeout(connecting);
-      clearTimeout(answering);
+      for (const timer of timers) clearTimeout(timer);
       const read: Buffer[] = [];
       let bytes = 0;
       const answer = (): void => {
@@ -147,14 +145,15 @@ export function sendOutgoing(
         answered({ status, headers: answeredHeaders, body: beginning });
       };
       // The status is the answer: a body that breaks off or never ends takes nothing from it.
-      timers.push(setTimeout(answer, limits.answerMilliseconds));
+      const left = limits.wholeMilliseconds - (performance.now() - begun);
+      timers.push(setTimeout(answer, Math.min(limits.answerMilliseconds, left)));
       response.on('data', (chunk: Buffer) => {
         bytes += chunk.length;
         read.push(chunk);
         if (bytes > limits.bodyBytes) answer();
       });
       response.once('close', answer);
-      response.once('error', answer);
+      response.on('error', answer);
     });
     request.end(body);
   });

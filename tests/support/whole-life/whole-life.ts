@@ -1,6 +1,7 @@
 import type { RunningService } from '../service.js';
 import { liveAccess } from './access.js';
 import { liveAlerts } from './alerts.js';
+import { liveDestinations } from './destinations.js';
 import { liveRecalls } from './recalls.js';
 import { RecordingService, type SentRequest } from './recording-service.js';
 import { liveRegister } from './register.js';
@@ -27,6 +28,7 @@ export async function liveWholeLife(service: RunningService, texts: Texts): Prom
   await liveRights(recording, texts, clients);
   await liveRecalls(recording, texts, people, register, clients);
   await liveAlerts(recording, texts, people);
+  await liveDestinations(recording, texts, people);
   await recording.made('/audit-log/exports');
   return recording.sent;
 }
