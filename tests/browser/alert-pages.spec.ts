@@ -143,7 +143,16 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
       await sql.close();
       const watched = await openAsOwner(browser, service);
       const { page } = watched;
+      const whatIsAsked = '**/alerts/deliveries?*';
+      await page.route(whatIsAsked, (route) =>
+        route.fulfill({ status: 429, json: { code: 'too-many-requests', detail: 'Too many at once.' } }),
+      );
       await show(page, 'not-sent');
+      expect(await page.getByText('Too many at once.').count()).toBe(2);
+      await page.unroute(whatIsAsked);
+      await show(page, 'all');
+      await page.getByText('Some messages could not be sent.').waitFor();
+      await page.getByRole('link', { name: 'Look at them' }).click();
       const list = page.getByRole('list', { name: 'Messages that could not be sent' });
       await list.getByText('Because: the disk is full').waitFor();
       await list.getByText(/^It may have been received 2 times more/).waitFor();

@@ -60,6 +60,15 @@ export const listPromised = (
   after: string | undefined,
 ) => request('GET', '/studios/{studioId}/alerts/deliveries', { studioId, state, after });
 
+/** Whether there is anything that could not be sent. */
+export async function isAnythingNotSent(studioId: string): Promise<boolean> {
+  const page = await request('GET', '/studios/{studioId}/alerts/deliveries', {
+    ...{ studioId, limit: 1 },
+    state: 'undeliverable',
+  });
+  return page.items.length > 0;
+}
+
 /** As far as whoever asks may see them; more than these no studio has. */
 export const listDestinations = (studioId: string) =>
   request('GET', '/studios/{studioId}/alert-destinations', { studioId, limit: 200 });

@@ -10,6 +10,7 @@ import { type AlertFilters as Filters, listAlertPage } from '../alerts.requests.
 import { choiceOf, filtersOf, searchOf, severities } from './alert-choice.js';
 import { AlertFilters } from './alert-filters.js';
 import { ListedAlert } from './listed-alert.js';
+import { NotSentNote } from './not-sent-note.js';
 
 /** What has to be seen to, and what had to be. What it is narrowed by stands in the address. */
 export function AlertsPage({ standing }: { standing: StandingView }) {
@@ -26,6 +27,7 @@ export function AlertsPage({ standing }: { standing: StandingView }) {
         choice={choice}
         onShow={(changed) => setSearch(searchOf(changed))}
       />
+      <NotSentNote studioId={standing.studioId} />
       {choice.order === 'latest' ? (
         <Section title={words.orders.latest}>
           <AlertList standing={standing} label={words.title} filters={filters} none={words.noneFound} />

@@ -65,7 +65,7 @@ export const alertsTexts: typeof english = {
       'recall notice found': 'Die Meldung lesen. Beantworten, oder sagen, warum sie Sie nicht betrifft.',
       'drill due': 'Einen Rückruf üben; das dauert, so lange Sie wollen, und sperrt nichts.',
       'held stock on hand':
-        'Beiseitestellen, damit es niemand nimmt; zurückgeben oder vernichten, wie der Rückruf es sagt.',
+        'Beiseitestellen, damit es niemand nimmt. Zurückgerufenes wird zurückgegeben oder vernichtet, wie der Rückruf es sagt; was nur beiseitegestellt war, wird freigegeben oder weggeworfen.',
       'kit cannot be filled':
         'Rechtzeitig bestellen, was fehlt, oder die Sitzung auf einen anderen Tag legen.',
       'touch-up mix out of date':
@@ -166,6 +166,8 @@ export const alertsTexts: typeof english = {
       title: 'Nicht zugestellt',
       lead: 'Nachrichten, die aufgegeben wurden, jede mit ihrer Ursache. Beheben Sie die Ursache und senden Sie erneut; wer eine schon bekam, erkennt sie an ihrer Kennung.',
       list: 'Nachrichten, die nicht zugestellt wurden',
+      some: 'Einige Nachrichten wurden nicht zugestellt.',
+      toThem: 'Ansehen, welche',
       none: 'Alles, was versprochen war, wurde gesendet oder wird noch versucht.',
       waiting: 'Wird noch versucht',
       waitingHint:
@@ -191,11 +193,11 @@ export const alertsTexts: typeof english = {
       nothingSent: 'Es gab nichts zu sagen, also wurde nichts gesendet.',
       show: 'Was darin stand',
       showOf: (day) => `Was am ${day} darin stand`,
-      nextAt: (when) => `Die nächste geht an Sie ${when}.`,
+      nextAt: (when) => `Die nächste Übersicht geht an Sie ${when}.`,
       whyNone: {
-        'not wanted': 'An Sie geht zurzeit keine.',
+        'not wanted': 'An Sie geht zurzeit keine Übersicht.',
         'no mail address and no browser that is told':
-          'An Sie geht keine: Lotward kennt keine E-Mail-Adresse von Ihnen, und keiner Ihrer Browser wird benachrichtigt.',
+          'An Sie geht keine Übersicht: Lotward kennt keine E-Mail-Adresse von Ihnen, und keiner Ihrer Browser wird benachrichtigt.',
       },
       choose: 'Wie Sie benachrichtigt werden',
       parts: {

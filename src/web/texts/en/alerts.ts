@@ -69,7 +69,8 @@ export const alertsTexts = {
         'Answer the recall: decide what is possible, find what is here, and tell who had it. Local codes come first.',
       'recall notice found': 'Read the notice. Answer it, or say why it does not concern you.',
       'drill due': 'Play a recall drill; it takes as long as you like, and holds nothing.',
-      'held stock on hand': 'Set it apart so that nobody takes it; return or destroy it as the recall says.',
+      'held stock on hand':
+        'Set it apart so that nobody takes it. What is recalled is returned or destroyed as the recall says; what was only set aside is released or discarded.',
       'kit cannot be filled': 'Order what lacks in time, or plan the session for another day.',
       'touch-up mix out of date':
         'Plan the touch-up before that day, or mix the same shade from a lot that is in date then.',
@@ -176,6 +177,8 @@ export const alertsTexts = {
       title: 'Could not be sent',
       lead: 'Messages that were given up, each with its cause. Mend the cause, then send them again; whoever got one already knows it by its id.',
       list: 'Messages that could not be sent',
+      some: 'Some messages could not be sent.',
+      toThem: 'Look at them',
       none: 'Everything that was promised was sent, or is still being tried.',
       waiting: 'Still being tried',
       waitingHint:
@@ -201,11 +204,11 @@ export const alertsTexts = {
       nothingSent: 'There was nothing to say, so nothing was sent.',
       show: 'What it said',
       showOf: (day: string) => `What it said on ${day}`,
-      nextAt: (when: string) => `The next is sent to you ${when}.`,
+      nextAt: (when: string) => `The next summary is sent to you ${when}.`,
       whyNone: {
-        'not wanted': 'None is sent to you at present.',
+        'not wanted': 'No summary is sent to you at present.',
         'no mail address and no browser that is told':
-          'None is sent to you: Lotward knows no mail address of yours, and no browser of yours is told.',
+          'No summary is sent to you: Lotward knows no mail address of yours, and no browser of yours is told.',
       } satisfies Record<NonNullable<SummaryNowView['whyNone']>, string>,
       choose: 'How you are told',
       parts: {
