@@ -1,6 +1,7 @@
 import { stringify } from 'csv-stringify/sync';
 import type { BlendView } from '../../../src/stock/blends.views.js';
 import type { ContainerChangeView } from '../../../src/stock/container-operations.views.js';
+import type { ExpectedDeliveryView } from '../../../src/stock/expected-deliveries/expected-deliveries.views.js';
 import type { LevelView } from '../../../src/stock/levels.views.js';
 import type { CorrectedLotView } from '../../../src/stock/lot-corrections.views.js';
 import type { PlaceView } from '../../../src/stock/places.views.js';
@@ -76,6 +77,7 @@ export async function liveStock(
   await handleBoxes(shelf, register);
   await correctLots(shelf, register);
   await setLevels(service, register);
+  await setDaysOfWarning(service, register);
   return leaveForVisits(shelf, people, register);
 }
 
@@ -84,9 +86,11 @@ async function receivePurchase(
   people: LivedPeople,
   register: LivedRegister,
 ) {
+  const expectedDeliveryId = await expectDeliveries(service, texts, register);
   const receipt = await service.made<ReceiptView>('/deliveries', {
     origin: 'purchase',
     occurredAt: daysAgo(1),
+    expectedDeliveryId,
     supplierId: register.supplierId,
     orderedOn: '2026-01-05',
     reference: texts('reference'),
@@ -195,6 +199,31 @@ async function correctLots(shelf: Shelf, register: LivedRegister): Promise<void>
   });
 }
 
+/** One that is called off, one that somebody says came, and one that is about to. */
+async function expectDeliveries(
+  service: RecordingService,
+  texts: Texts,
+  register: LivedRegister,
+): Promise<string> {
+  const expect = () =>
+    service.made<ExpectedDeliveryView>('/expected-deliveries', {
+      supplierId: register.supplierId,
+      reference: texts('order number'),
+      orderedOn: '2026-01-05',
+      expectedOn: '2026-01-20',
+    });
+  const [unwanted, came, coming] = [await expect(), await expect(), await expect()];
+  await service.changed('PATCH', `/expected-deliveries/${unwanted.id}`, {
+    reference: texts('other order number'),
+    orderedOn: null,
+    expectedOn: '2026-02-01',
+    version: unwanted.version,
+  });
+  await service.made(`/expected-deliveries/${unwanted.id}/call-off`);
+  await service.made(`/expected-deliveries/${came.id}/received`, { deliveryId: null });
+  return coming.id;
+}
+
 async function setLevels(service: RecordingService, register: LivedRegister): Promise<void> {
   const product = { subjectKind: 'product', subjectId: register.umberId };
   const level = await service.changed<LevelView>('PUT', '/stock/levels', { ...product, minimumPieces: 50 });
@@ -210,6 +239,17 @@ async function setLevels(service: RecordingService, register: LivedRegister): Pr
     minimumPieces: 1,
   });
   await service.changed('DELETE', `/stock/levels/${unwanted.id}`, { version: unwanted.version });
+}
+
+async function setDaysOfWarning(service: RecordingService, register: LivedRegister): Promise<void> {
+  await service.changed('PUT', `/date-thresholds/${register.umberId}`, { useByNearDays: 200 });
+  await service.changed('PUT', `/date-thresholds/${register.umberId}`, {
+    useByNearDays: 200,
+    openedLifeEndingDays: 40,
+    version: 1,
+  });
+  await service.changed('PUT', `/date-thresholds/${register.gelId}`, { openedLifeEndingDays: 3 });
+  await service.changed('DELETE', `/date-thresholds/${register.gelId}`, { version: 1 });
 }
 
 async function leaveForVisits(
