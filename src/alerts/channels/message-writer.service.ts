@@ -3,7 +3,7 @@ import { Config } from '../../platform/config.js';
 import { Database } from '../../platform/database/database.js';
 import type { AlertSeverity } from '../open-condition.js';
 import type { OutboxRow } from '../outbox/outbox-row.entity.js';
-import type { SummaryContent } from '../summaries/summary-content.js';
+import type { SummaryContent } from '../summaries/summary-choice.js';
 import { summaryText } from '../summaries/summary-words.js';
 import { alertPath } from './alert-path.js';
 import { alertText } from './alert-text.js';

@@ -11,8 +11,7 @@ import type {
   SummaryDeliveryView,
   SummaryNowView,
 } from './morning-summaries.views.js';
-import { summaryOf } from './summary-choice.js';
-import type { SummaryContent } from './summary-content.js';
+import { type SummaryContent, summaryOf } from './summary-choice.js';
 import { nextSummary } from './summary-due.js';
 import { SummaryLines } from './summary-lines.service.js';
 import { type SummaryReader, SummaryReaders } from './summary-readers.service.js';

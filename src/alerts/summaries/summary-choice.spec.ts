@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { mostLinesOfPart, type SummaryMaterial, summaryOf } from './summary-choice.js';
-import { type SummaryLine, summaryPartNames } from './summary-content.js';
+import {
+  mostLinesOfPart,
+  type SummaryLine,
+  type SummaryMaterial,
+  summaryOf,
+  summaryPartNames,
+} from './summary-choice.js';
 
 const day = '2026-06-15';
 

@@ -1,7 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { placeholders, type Read, type SqlValue } from '../../platform/database/database.js';
-import type { SummaryMaterial } from './summary-choice.js';
-import type { SummaryLine, SummaryPartName } from './summary-content.js';
+import type { SummaryLine, SummaryMaterial, SummaryPartName } from './summary-choice.js';
 
 /** Of a part no more are read; those that are left out are counted. */
 const mostAlertsOfPart = 2_000;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type SummaryLine, type SummaryPart, summaryPartNames } from './summary-content.js';
+import { type SummaryLine, type SummaryPart, summaryPartNames } from './summary-choice.js';
 import { summaryText } from './summary-words.js';
 
 const umber = { product: 'Umber', shade: '2', maker: 'Halden Ink', lotCode: 'A1' };

@@ -1,6 +1,6 @@
 import { alertText } from '../channels/alert-text.js';
 import { plainLine } from '../channels/plain-line.js';
-import type { SummaryContent, SummaryLine, SummaryPart, SummaryPartName } from './summary-content.js';
+import type { SummaryContent, SummaryLine, SummaryPart, SummaryPartName } from './summary-choice.js';
 
 /** A summary in words, as every channel says it. */
 export interface SummaryText {
