@@ -3560,7 +3560,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Whether the service can work; 503 when it cannot, and while it ends. */
+        /**
+         * Whether the service can work; 503 when it cannot, and while it ends. A queue that fails keeps nobody from working:
+         *     what it is to carry waits in the record.
+         */
         get: operations["Health_ready"];
         put?: never;
         post?: never;
@@ -4482,7 +4485,7 @@ export interface components {
         };
         SummaryPartView: {
             /** @enum {string} */
-            name: "order" | "discard" | "answer today" | "use first" | "touch-ups at risk";
+            name: "order" | "answer today" | "use first" | "discard" | "touch-ups at risk";
             /** @description The most pressing first; at most twenty. */
             lines: components["schemas"]["SummaryLineView"][];
             /** @description How many more there are. */
@@ -9515,6 +9518,8 @@ export interface components {
              * @enum {string}
              */
             status: "ready";
+            /** @description Parts that fail while the service serves people all the same: `queue`, which carries what is told of alerts. */
+            failing: "queue"[];
         };
         AuditedRowView: {
             table: string;
