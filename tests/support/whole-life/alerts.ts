@@ -27,9 +27,17 @@ export async function liveAlerts(
     quietUntil: '07:00',
     kindsLeftOut: ['use-by near'],
   };
-  const { version } = await service.changed<{ version: number }>('PUT', '/alert-preferences/own', chosen);
-  await service.changed('PUT', '/alert-preferences/own', { ...chosen, version });
   const order = { afterMinutes: 30, personIds: [people.artistId, people.ownerId] };
-  const first = await service.changed<{ version: number }>('PUT', '/handing-on', order);
-  await service.changed('PUT', '/handing-on', { ...order, version: first.version });
+  for (const [path, body] of [
+    ['/alert-preferences/own', chosen],
+    ['/handing-on', order],
+  ] as const) {
+    // In an earlier life something may have been chosen already.
+    const { version } = await service.seen<{ version: number | null }>(path);
+    const first = await service.changed<{ version: number }>('PUT', path, {
+      ...body,
+      ...(version !== null && { version }),
+    });
+    await service.changed('PUT', path, { ...body, version: first.version });
+  }
 }
