@@ -1,10 +1,12 @@
 import 'reflect-metadata';
 import { NestFactory } from '@nestjs/core';
 import { AppModule } from './app.module.js';
+import { Readiness } from './operations/health/readiness.service.js';
 import { type Config, readConfig } from './platform/config.js';
 import { makeLog } from './platform/log.js';
 import { NestLog } from './platform/nest-log.js';
 import { ProcessRole } from './platform/process-role.js';
+import { giveSignsOfLife } from './platform/sign-of-life.js';
 import { tellStartFailure } from './platform/start-failure.js';
 import { stopWorkerOnSignal } from './platform/stopping.js';
 
@@ -41,6 +43,8 @@ async function start(): Promise<void> {
     abortOnError: false,
   });
   stopWorkerOnSignal(program, role, log);
+  const readiness = program.get(Readiness, { strict: false });
+  giveSignsOfLife(() => readiness.isReady());
   process.stdout.write('The worker is ready\n');
 }
 

@@ -183,4 +183,15 @@ describe('alerts whose receivers fail', { timeout: 120_000 }, () => {
     expect(await sweeps()).toBe(swept);
     await sql.close();
   });
+
+  it('do not wait until a clock that was far ahead, and was set right, is reached', async () => {
+    station.clock.forward({ days: 5 });
+    station.hook.usually = { status: 500 };
+    const alertId = await openOne();
+    await failed(webhookId, alertId);
+    station.clock.forward({ days: -5 });
+    station.hook.usually = {};
+    await until('the webhook', async () => (await rowTo(webhookId, alertId)).state === 'sent' || undefined);
+    await station.settled();
+  });
 });

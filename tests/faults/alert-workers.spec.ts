@@ -1,11 +1,21 @@
+import { spawn } from 'node:child_process';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { AlertDeliveryView } from '../../src/alerts/alerts.views.js';
 import { stopLimitMilliseconds } from '../../src/platform/stopping.js';
-import { AlertStation } from '../support/alert-station.js';
+import { AlertStation, WorkerProcess } from '../support/alert-station.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { hasRedis, RedisServer } from '../support/redis.js';
 import { engines } from '../support/service.js';
 import { until, wait } from '../support/waiting.js';
+
+/** What its container asks, by the files it has for itself; answers with the exit code. */
+function healthCheck(temporaryFolder: string): Promise<number | null> {
+  const check = spawn(process.execPath, ['docker/worker-health-check.mjs'], {
+    env: { PATH: process.env.PATH, TMPDIR: temporaryFolder },
+    stdio: 'ignore',
+  });
+  return new Promise((resolve) => check.once('exit', resolve));
+}
 
 const hasServers = hasRedis && engines.includes('postgres');
 
@@ -20,11 +30,19 @@ describe.skipIf(!hasServers)('alerts that workers send', { timeout: 180_000 }, (
     webhookId = (await station.makeWebhook('/alerts')).id;
   });
   afterEach(async () => {
+    station.hook.release();
     expect(await station.contradictions()).toEqual([]);
   });
   afterAll(async () => {
     await station.dispose();
     await redis.dispose();
+  });
+
+  it('need a worker that has PostgreSQL and Redis, and says so', async () => {
+    const worker = WorkerProcess.spawn({ DATA_DIR: station.service.dataFolder });
+    expect(await worker.ended()).toBe(1);
+    expect(worker.log.join('')).toMatch(/DATABASE_URL is not set.*REDIS_URL is not set/s);
+    expect(await healthCheck(station.folder)).toBe(1);
   });
 
   it('wait for a worker, and are sent under the same id when it was killed in mid-delivery', async () => {
@@ -73,6 +91,8 @@ describe.skipIf(!hasServers)('alerts that workers send', { timeout: 180_000 }, (
       expect(performance.now() - startedAt).toBeLessThan(stopLimitMilliseconds);
     }
     const late = await station.startWorker();
+    // It can work, although there is nothing to take yet.
+    await until('a sign of life', async () => (await healthCheck(station.folder)) === 0 || undefined);
     await redis.restart('empty');
     await station.settled();
     expect((await station.rowsTo(webhookId, ids)).map(({ state }) => state)).toEqual(['sent', 'sent']);

@@ -1,4 +1,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { v7 as uuidv7 } from 'uuid';
 import type {
   AlertDestinationView,
@@ -40,6 +43,8 @@ interface Settling {
  */
 export class AlertStation {
   readonly workers: WorkerProcess[] = [];
+  /** For what its workers write for a while. */
+  readonly folder = mkdtempSync(join(tmpdir(), 'lotward-station-'));
   private studio: StockedStudio;
 
   private constructor(
@@ -90,6 +95,7 @@ export class AlertStation {
     const worker = await WorkerProcess.start({
       DATA_DIR: dataFolder,
       DATABASE_URL: databaseUrl,
+      TMPDIR: this.folder,
       ...this.environment,
     });
     this.workers.push(worker);
@@ -197,6 +203,7 @@ export class AlertStation {
     await this.hook.stop();
     await this.mail.stop();
     this.clock.dispose();
+    rmSync(this.folder, { recursive: true, force: true });
   }
 }
 
@@ -235,8 +242,13 @@ export class WorkerProcess {
   async end(signal: NodeJS.Signals = 'SIGTERM'): Promise<number | null> {
     const { child } = this;
     if (child.exitCode !== null || child.signalCode !== null) return child.exitCode;
-    const ended = new Promise<number | null>((resolve) => child.once('exit', (code) => resolve(code)));
+    const ended = this.ended();
     child.kill(signal);
     return ended;
+  }
+
+  /** Waits until it ends by itself. */
+  ended(): Promise<number | null> {
+    return new Promise((resolve) => this.child.once('exit', (code) => resolve(code)));
   }
 }
