@@ -47,14 +47,15 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
       expect(await page.getByText('None.', { exact: true }).count()).toBe(3);
       expect(await faultsEverywhere(page)).toEqual([]);
 
+      const known = page.waitForResponse(/alerts\?.*severity=urgent/);
       await page.goto(`${service.url}/studios/${service.studioId}/stock/levels`);
       await page.getByRole('heading', { level: 1 }).waitFor();
+      await (await known).finished();
       const live = page.getByRole('region', { name: 'Urgent alerts' });
-      await live.waitFor({ state: 'attached' });
       // No look at the page asks for it: the stream tells it.
       await setMinimum(studio.umberId, 2);
       await live.getByText('Urgent: Low stock, Halden Colour Works Umber Warm 02').waitFor();
-      expect(await live.getAttribute('aria-live')).toBe('polite');
+      await page.locator('[aria-live="polite"]').filter({ has: live }).waitFor();
       const menu = page.getByRole('navigation', { name: 'Pages', exact: true });
       await menu.getByRole('link', { name: 'Alerts (1 urgent)' }).waitFor();
       expect(await faultsEverywhere(page)).toEqual([]);

@@ -54,17 +54,21 @@ export function LiveAlerts({ studioId, path }: { studioId: string; path: string 
   const see = (id: string) => setSeen((before) => new Set(before).add(id));
   const others = fresh.length - mostShown;
   return (
-    <section aria-label={words.region} aria-live="polite" className={styles.live}>
-      {fresh.slice(0, mostShown).map((alert) => (
-        <UrgentBanner key={alert.id} studioId={studioId} alert={alert} onSeen={() => see(alert.id)} />
-      ))}
-      {others > 0 && (
-        <p className={styles.others}>
-          {words.more(others)}{' '}
-          <PageLink to={pathOf({ studioId, area: 'alerts' }, 'all')}>{words.toAll}</PageLink>
-        </p>
+    <div aria-live="polite" className={styles.live}>
+      {fresh.length > 0 && (
+        <section aria-label={words.region}>
+          {fresh.slice(0, mostShown).map((alert) => (
+            <UrgentBanner key={alert.id} studioId={studioId} alert={alert} onSeen={() => see(alert.id)} />
+          ))}
+          {others > 0 && (
+            <p className={styles.others}>
+              {words.more(others)}{' '}
+              <PageLink to={pathOf({ studioId, area: 'alerts' }, 'all')}>{words.toAll}</PageLink>
+            </p>
+          )}
+        </section>
       )}
-    </section>
+    </div>
   );
 }
 
