@@ -19,6 +19,7 @@ const same = new Set([
     'GTIN',
     'GTINs',
     'Webhook',
+    'Webhooks',
     'Browser',
     '−1',
   ],
