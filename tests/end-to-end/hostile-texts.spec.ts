@@ -29,6 +29,10 @@ const readByRule = [
   'POST /opening-stock/preview text',
   'POST /recalls/files text',
   'PUT /procedures/{procedureId}/kit-list items.*.configuration',
+  'POST /alert-destinations/mail address',
+  'POST /alert-destinations/webhooks url',
+  'POST /alert-destinations/push endpoint',
+  'POST /alert-destinations/push p256dh',
 ];
 
 /** Asked of a chain manager only: an owner owns the added studio too. */

@@ -18,6 +18,7 @@ export async function liveAlerts(
   // A note may name a client, so few are shown it.
   await service.made(`${at}/notes`, { note: texts.ofClient('alert noted') });
   await service.made(`${at}/close`, { note: texts.ofClient('alert closed') });
+  await service.seen(at);
   const chosen = {
     toldFrom: 'warning',
     urgentTurn: 'at once',

@@ -26,6 +26,9 @@ export async function liveDestinations(
     minimumSeverity: 'warning',
   });
   const hook = `${at}/${destination.id}`;
+  // Names are shown in the list alone.
+  const look = () => service.seen(`${at}?limit=200`);
+  await look();
   await service.made(`${hook}/test`);
   await service.made(`${hook}/rotate-secret`);
   await service.seen(`${hook}/deliveries`);
@@ -33,6 +36,7 @@ export async function liveDestinations(
     { ...destination, version: destination.version + 1 },
     { name: texts('webhook renamed'), minimumSeverity: 'urgent', state: 'paused' },
   );
+  await look();
   await change(renamed, { state: 'active' });
   await service.made(`${hook}/remove`);
   for (const personId of [ownerId, artistId]) {
@@ -48,7 +52,8 @@ export async function liveDestinations(
     p256dh: browser.getPublicKey('base64url'),
     auth: Buffer.alloc(16, 7).toString('base64url'),
   });
+  await look();
   await change(push, { state: 'paused', name: texts('browser renamed') });
   await service.seen(`${at}/push-key`);
-  await service.seen(at);
+  await look();
 }
