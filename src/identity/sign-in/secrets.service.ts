@@ -2,7 +2,13 @@ import { createHash, randomBytes } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
 import { ServiceKey } from '../../platform/encryption/service-key.service.js';
 
-export type DerivedSecret = 'one-time link' | 'API token' | 'tablet' | 'badge' | 'calendar address' | 'webhook';
+export type DerivedSecret =
+  | 'one-time link'
+  | 'API token'
+  | 'tablet'
+  | 'badge'
+  | 'calendar address'
+  | 'webhook';
 
 /** Secrets that people or programs present. Only their hashes are kept: each has 256 bits, which nobody tries out. */
 @Injectable()
