@@ -39,7 +39,6 @@ import { SessionConditions } from './prospects/session-conditions.service.js';
 import { TouchUpProspects } from './prospects/touch-up-prospects.service.js';
 import { Scan } from './scan.entity.js';
 import { ScanRecorder } from './scan-recorder.service.js';
-import { SessionSummaryLines } from './session-summary-lines.service.js';
 import { Session } from './session.entity.js';
 import { SessionClients } from './session-clients.service.js';
 import { SessionList } from './session-list.service.js';
@@ -48,6 +47,7 @@ import { SessionOpenings } from './session-openings.service.js';
 import { SessionPlanning } from './session-planning.service.js';
 import { SessionRecord } from './session-record.service.js';
 import { SessionSteps } from './session-steps.service.js';
+import { SessionSummaryLines } from './session-summary-lines.service.js';
 import { SessionThings } from './session-things.service.js';
 import { SessionUse, SessionUseReversal } from './session-use.entity.js';
 import { SessionWastes } from './session-wastes.service.js';
@@ -55,9 +55,9 @@ import { SessionsController } from './sessions.controller.js';
 import { SetupTray } from './setup-tray.service.js';
 import { SisterLots } from './sister-lots.service.js';
 import { SplitLots } from './split-lots.service.js';
-import { TouchUpCalendar } from './touch-up-calendar.service.js';
 import { TouchUpController } from './touch-up.controller.js';
 import { TouchUps } from './touch-up.service.js';
+import { TouchUpCalendar } from './touch-up-calendar.service.js';
 import { TraceController } from './trace.controller.js';
 import { Trace } from './trace.service.js';
 import { TraceCsv } from './trace-csv.service.js';
@@ -151,8 +151,8 @@ export const sessionsEntities = [
     BookingFiles,
     BookingsOnRecordLookUp,
     Bookings,
-    TouchUpCalendar,
     SessionSummaryLines,
+    TouchUpCalendar,
   ],
   exports: [BlendAncestry, TraySessions],
 })
