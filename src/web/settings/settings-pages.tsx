@@ -7,6 +7,7 @@ import { CompaniesPage } from '../catalogue/companies-page.js';
 import { ConfigurationsPage } from '../catalogue/configurations-page.js';
 import { ProductsPage } from '../catalogue/products-page.js';
 import { type AreaPage, AreaPages } from '../frame/area-pages.js';
+import { ChannelsPage } from './channels/channels-page.js';
 import { PlacesPage } from './places-page.js';
 import { ProceduresPage } from './procedures/procedures-page.js';
 import { StudioPage } from './studio/studio-page.js';
@@ -68,6 +69,12 @@ const pages: readonly AreaPage[] = [
     name: (texts) => texts.settings.pages.thresholds,
     needs: 'see the studio',
     Open: ThresholdsPage,
+  },
+  {
+    path: 'channels',
+    name: (texts) => texts.channels.title,
+    needs: 'change alert channels',
+    Open: ChannelsPage,
   },
 ];
 

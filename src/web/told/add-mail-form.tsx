@@ -1,4 +1,4 @@
-import { Button, TextInput } from '@mantine/core';
+import { Button, Group, TextInput } from '@mantine/core';
 import { useRef, useState } from 'react';
 import { Fields } from '../frame/fields.js';
 import { ProblemNote } from '../frame/problem-note.js';
@@ -13,6 +13,7 @@ export function AddMailForm({
   personId,
   label,
   onAdded,
+  onCancel,
 }: {
   studioId: string;
   /** Whose address it is. */
@@ -20,6 +21,8 @@ export function AddMailForm({
   /** Names the form, where there are several. */
   label: string;
   onAdded: () => Promise<void>;
+  /** Left out: the form stays. */
+  onCancel?: () => void;
 }) {
   const texts = useTexts();
   const words = texts.told;
@@ -48,11 +51,16 @@ export function AddMailForm({
         onChange={(event) => setAddress(event.currentTarget.value)}
       />
       {fault === undefined && <ProblemNote problem={problem} />}
-      <div>
+      <Group gap="sm">
         <Button type="submit" loading={busy}>
           {words.addMail}
         </Button>
-      </div>
+        {onCancel && (
+          <Button variant="default" onClick={onCancel}>
+            {texts.app.cancel}
+          </Button>
+        )}
+      </Group>
     </Fields>
   );
 }

@@ -1,3 +1,4 @@
+import { Stack } from '@mantine/core';
 import { useParams } from 'react-router';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import { NoSuchPage } from '../frame/no-such-page.js';
@@ -39,26 +40,28 @@ function ToldOf({ standing: { studioId, studioName, personId } }: { standing: St
   return (
     <Page above={studioName} title={words.title} lead={words.lead}>
       <Section title={words.what} hint={words.whatHint}>
-        <ProblemNote problem={preference.problem ?? studio.problem} />
-        {!preference.answer && !preference.problem && <p role="status">{texts.app.loading}</p>}
-        {leads === false && (
-          <Note kind="plain">
-            <p>{words.nothingLeads}</p>
-          </Note>
-        )}
-        {preference.answer?.isDefault && (
-          <Note kind="plain">
-            <p>{words.isAssumed}</p>
-          </Note>
-        )}
-        {preference.answer && (
-          <PreferenceForm
-            studioId={studioId}
-            preference={preference.answer}
-            morning={studio.answer?.morning ?? ''}
-            reload={preference.reload}
-          />
-        )}
+        <Stack gap="lg">
+          <ProblemNote problem={preference.problem ?? studio.problem} />
+          {!preference.answer && !preference.problem && <p role="status">{texts.app.loading}</p>}
+          {leads === false && (
+            <Note kind="plain">
+              <p>{words.nothingLeads}</p>
+            </Note>
+          )}
+          {preference.answer?.isDefault && (
+            <Note kind="plain">
+              <p>{words.isAssumed}</p>
+            </Note>
+          )}
+          {preference.answer && (
+            <PreferenceForm
+              studioId={studioId}
+              preference={preference.answer}
+              morning={studio.answer?.morning ?? ''}
+              reload={preference.reload}
+            />
+          )}
+        </Stack>
       </Section>
       <MailSection studioId={studioId} personId={personId} destinations={destinations} />
       <BrowsersSection studioId={studioId} destinations={destinations} />

@@ -3,8 +3,10 @@ import { accessTexts } from './access.js';
 import { accountTexts } from './account.js';
 import { alertsTexts } from './alerts.js';
 import { catalogueTexts } from './catalogue.js';
+import { channelsTexts } from './channels.js';
 import { clientsTexts } from './clients.js';
 import { commonTexts } from './common.js';
+import { expectedTexts } from './expected.js';
 import { frameTexts } from './frame.js';
 import { offlineTexts } from './offline.js';
 import { photosTexts } from './photos.js';
@@ -32,6 +34,8 @@ export const german: Texts = {
   ...accountTexts,
   ...alertsTexts,
   ...toldTexts,
+  ...channelsTexts,
+  ...expectedTexts,
   ...commonTexts,
   ...frameTexts,
   ...reasonsTexts,

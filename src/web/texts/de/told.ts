@@ -99,7 +99,7 @@ export const toldTexts: typeof english = {
     removeQuestion: (name) =>
       `${name} erfährt nichts mehr. Die Adresse wird gelöscht, und was noch versprochen ist, wird nicht geschickt.`,
     test: 'Testen',
-    testOf: (name) => `Test schicken: ${name}`,
+    testOf: (name) => `Testen: ${name}`,
     testing: 'Der Test ist unterwegs …',
     testSent: 'Der Test wurde geschickt und angenommen. Sehen Sie nach, ob er da ist.',
     testNotSent: (cause) => `Der Test ließ sich nicht zustellen: ${cause}`,
