@@ -180,5 +180,13 @@ async function samplesOf(service: RunningService, document: ApiDocument): Promis
     const shape = `${route.name} ${placedValues(body).map(({ at }) => placeName(at))}`;
     found.set(shape, { route, target: new URL(address).pathname, body });
   }
+  // Whoever does not say that they listen is refused; the walk found nothing to see there.
+  const live = document.routes.find(({ name }) => name === 'GET /alerts/live');
+  if (live)
+    found.set(live.name, {
+      route: live,
+      target: `${new URL(service.studio).pathname}/alerts/live`,
+      body: undefined,
+    });
   return [...found.values()];
 }

@@ -83,7 +83,10 @@ describe.each(usualEngine)('live alerts on %s', (engine) => {
   it('tells a studio nothing of another', async () => {
     const other = await studioOfSameChain(service);
     const authorization = `Bearer ${other.token}`;
-    const own = await listen({ authorization }, `${service.url}/api/v1/studios/${other.studioId}/alerts/live`);
+    const own = await listen(
+      { authorization },
+      `${service.url}/api/v1/studios/${other.studioId}/alerts/live`,
+    );
     await own.has(1);
     const watching = await listen({ cookie: manager.cookie });
     await watching.has(1);
@@ -110,13 +113,17 @@ describe.each(usualEngine)('live alerts on %s', (engine) => {
   it('lets nobody open more pages than so many, and again when one was closed', async () => {
     const artist = await personOfRole(service, 'artist');
     const streams: EventStream[] = [];
-    for (let index = 0; index < mostStreamsOfPerson; index += 1) streams.push(await listen({ cookie: artist.cookie }));
+    for (let index = 0; index < mostStreamsOfPerson; index += 1)
+      streams.push(await listen({ cookie: artist.cookie }));
     const headers = { cookie: artist.cookie, accept: 'text/event-stream' };
     const refused = await service.get<ProblemBody>('/alerts/live', headers);
     expect([refused.status, refused.body.code]).toEqual([429, 'too-many-requests']);
     await streams[0]?.close();
     await expect
-      .poll(async () => (await listen({ cookie: artist.cookie })).response.status, { timeout: 5_000, interval: 100 })
+      .poll(async () => (await listen({ cookie: artist.cookie })).response.status, {
+        timeout: 5_000,
+        interval: 100,
+      })
       .toBe(200);
     await Promise.all(streams.map((stream) => stream.close()));
   });
@@ -146,7 +153,10 @@ describe.each(usualEngine)('live alerts on %s', (engine) => {
     expect(Date.now() - begun).toBeLessThan(5_000);
     await stream.ended;
     expect(stream.events.at(-1)).toMatchObject({ name: 'ended', data: { why: 'the service ends' } });
-    const lines = service.log.join('').split('\n').filter((line) => line.includes('alerts/live'));
+    const lines = service.log
+      .join('')
+      .split('\n')
+      .filter((line) => line.includes('alerts/live'));
     expect(lines.some((line) => line.includes('"status":200'))).toBe(true);
     expect(lines.some((line) => /"level":"?(error|50)/.test(line))).toBe(false);
   });

@@ -37,7 +37,8 @@ export class EventStream {
     const deadline = Date.now() + milliseconds;
     while (this.events.length < count) {
       const left = deadline - Date.now();
-      if (left <= 0) throw new Error(`Only ${this.events.length} of ${count} events came: ${JSON.stringify(this.events)}`);
+      if (left <= 0)
+        throw new Error(`Only ${this.events.length} of ${count} events came: ${JSON.stringify(this.events)}`);
       await new Promise<void>((resolve) => {
         const timer = setTimeout(resolve, left);
         this.wake = () => {
@@ -79,6 +80,10 @@ export class EventStream {
     }
     const data = fields.get('data');
     if (data === undefined) return;
-    this.events.push({ name: fields.get('event') ?? 'message', id: fields.get('id'), data: JSON.parse(data) });
+    this.events.push({
+      name: fields.get('event') ?? 'message',
+      id: fields.get('id'),
+      data: JSON.parse(data),
+    });
   }
 }

@@ -25,7 +25,11 @@ export async function samplesOutsideStudios(
   const sample = (name: string, given: Partial<Sample> = {}): Sample => {
     const route = document.routes.find((each) => each.name === name);
     if (!route) throw new Error(`There is no ${name} any more.`);
-    const values = { studioId: service.studioId, passkeyId: uuidv7(), file: calendar.url.split('/').at(-1) ?? '' };
+    const values = {
+      studioId: service.studioId,
+      passkeyId: uuidv7(),
+      file: calendar.url.split('/').at(-1) ?? '',
+    };
     const target = addressOf({ url: '' }, route, values);
     return { route, target, body: undefined, headers: { cookie: '' }, ...given };
   };
@@ -138,6 +142,7 @@ export const answersOutsideStudios: Readonly<Record<string, string>> = {
   'POST /api/v1/sign-out': '204',
   'POST /api/v1/invitation/look': 'unusable-link',
   'POST /api/v1/invitation/accept': 'unusable-password',
+  'GET /api/v1/calendars/{file}': '200',
   'GET /api/v1/tablet': '200',
   'POST /api/v1/tablet/switch': 'sign-in-failed',
   'GET /api/v1/studios': '200',
