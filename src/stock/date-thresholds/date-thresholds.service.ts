@@ -24,7 +24,10 @@ export class DateThresholds {
 
   async list(actor: Actor, { limit = defaultPageSize, after }: PageDto): Promise<DateThresholdPageView> {
     const parameters: SqlValue[] = [actor.studioId];
-    if (after !== undefined) parameters.push(after);
+    if (after !== undefined) {
+      await this.refuseUnknownProduct(actor, after);
+      parameters.push(after);
+    }
     const rows = await this.database.read<Omit<DateThreshold, 'studioId' | 'chainId' | 'updatedAt'>>(
       `SELECT product_id AS "productId", use_by_near_days AS "useByNearDays",
          opened_life_ending_days AS "openedLifeEndingDays", version
@@ -32,7 +35,6 @@ export class DateThresholds {
        ORDER BY product_id LIMIT ${limit + 1}`,
       parameters,
     );
-    if (after !== undefined && rows.length === 0) await this.refuseUnknownProduct(actor, after);
     const { shown, next } = pageOf(rows, limit, ({ productId }) => productId);
     return { items: await this.views(this.database.read, actor.chainId, shown), next };
   }

@@ -92,9 +92,9 @@ export class ExpectedDeliveries {
   /** @throws Problem not-found; wrong-state when it has ended; stale-version; unusable-date */
   change(actor: Actor, id: string, dto: ChangeExpectedDeliveryDto): Promise<ExpectedDeliveryView> {
     return this.write(actor, 'stock.change-expected-delivery', id, dto, async (transaction) => {
-      const present = await this.open(transaction, id);
       const { id: _, version, ...changes } = dto;
       if (changes.supplierId !== undefined) await this.requireSupplier(transaction, changes.supplierId);
+      const present = await this.open(transaction, id);
       refuseUnusableDays(transaction, { ...present, ...changes });
       const key = { studioId: transaction.studioId, id };
       await transaction.change(ExpectedDelivery, 'expected delivery', key, version, changes);
@@ -113,12 +113,12 @@ export class ExpectedDeliveries {
   /** @throws Problem not-found; wrong-state when it has ended already */
   received(actor: Actor, id: string, dto: ExpectedDeliveryReceivedDto): Promise<ExpectedDeliveryView> {
     return this.write(actor, 'stock.expected-delivery-received', id, dto, async (transaction) => {
-      const present = await this.open(transaction, id);
       const { deliveryId = null } = dto;
       if (deliveryId !== null) {
         const key = { studioId: transaction.studioId, id: deliveryId };
         if (!(await transaction.manager.existsBy(Delivery, key))) throw notFound('delivery', deliveryId);
       }
+      const present = await this.open(transaction, id);
       await this.end(transaction, present, { endedAs: 'received', deliveryId });
     });
   }
