@@ -86,11 +86,11 @@ async function receivePurchase(
   people: LivedPeople,
   register: LivedRegister,
 ) {
-  const expectedDeliveryId = await expectDeliveries(service, texts, register);
+  const { cameId, comingId } = await expectDeliveries(service, texts, register);
   const receipt = await service.made<ReceiptView>('/deliveries', {
     origin: 'purchase',
     occurredAt: daysAgo(1),
-    expectedDeliveryId,
+    expectedDeliveryId: comingId,
     supplierId: register.supplierId,
     orderedOn: '2026-01-05',
     reference: texts('reference'),
@@ -118,6 +118,7 @@ async function receivePurchase(
       { productId: register.gelId, codeState: 'none printed', useBy: null, quantity: 1, placeId },
     ],
   });
+  await service.made(`/expected-deliveries/${cameId}/received`, { deliveryId: receipt.id });
   const containerIds = receipt.lines.flatMap(({ containers }) => containers.map(({ id }) => id));
   await service.post('/labels', { id: undefined, containerIds, sheet: 'A4 sheet', startAt: 3 });
   const [hold] = receipt.lines.flatMap(({ holds }) => holds);
@@ -199,12 +200,12 @@ async function correctLots(shelf: Shelf, register: LivedRegister): Promise<void>
   });
 }
 
-/** One that is called off, one that somebody says came, and one that is about to. */
+/** One that is called off, one that somebody says came, one that is about to come, and one that is still expected. */
 async function expectDeliveries(
   service: RecordingService,
   texts: Texts,
   register: LivedRegister,
-): Promise<string> {
+): Promise<{ cameId: string; comingId: string }> {
   const expect = () =>
     service.made<ExpectedDeliveryView>('/expected-deliveries', {
       supplierId: register.supplierId,
@@ -213,15 +214,16 @@ async function expectDeliveries(
       expectedOn: '2026-01-20',
     });
   const [unwanted, came, coming] = [await expect(), await expect(), await expect()];
+  await expect();
   await service.changed('PATCH', `/expected-deliveries/${unwanted.id}`, {
+    supplierId: register.supplierId,
     reference: texts('other order number'),
     orderedOn: null,
     expectedOn: '2026-02-01',
     version: unwanted.version,
   });
   await service.made(`/expected-deliveries/${unwanted.id}/call-off`);
-  await service.made(`/expected-deliveries/${came.id}/received`, { deliveryId: null });
-  return coming.id;
+  return { cameId: came.id, comingId: coming.id };
 }
 
 async function setLevels(service: RecordingService, register: LivedRegister): Promise<void> {
