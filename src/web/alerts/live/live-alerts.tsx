@@ -9,6 +9,7 @@ import { useTexts } from '../../texts/texts.js';
 import { writtenFacts } from '../../today/alert-facts.js';
 import { useAlertsAnew } from '../use-alerts-anew.js';
 import { listenToAlerts } from './alert-stream.js';
+import { isShownAt } from './is-shown-at.js';
 import styles from './live-alerts.module.css';
 import { seldom } from './seldom.js';
 import { useUrgentAlerts } from './urgent-alerts.js';
@@ -40,16 +41,20 @@ export function LiveAlerts({ studioId, path }: { studioId: string; path: string 
     };
   }, [studioId, alertsAnew, refresh]);
 
-  // What was there when the page was opened is in the menu and on Today.
+  // What was there when the page was opened is in the menu and on Today. What is gone and comes back is said again.
   useEffect(() => {
-    if (alerts !== undefined) setSeen((before) => before ?? new Set(alerts.map(({ id }) => id)));
-  }, [alerts]);
+    if (alerts === undefined) return;
+    setSeen((before) => {
+      const known = alerts.filter((alert) => (before?.has(alert.id) ?? true) || isShownAt(path, alert));
+      return new Set(known.map(({ id }) => id));
+    });
+  }, [alerts, path]);
 
   const fresh =
     seen === undefined
       ? []
       : (alerts ?? []).filter(
-          ({ id, acknowledgedBy }) => acknowledgedBy === null && !seen.has(id) && !path.endsWith(`/${id}`),
+          (alert) => alert.acknowledgedBy === null && !seen.has(alert.id) && !isShownAt(path, alert),
         );
   const see = (id: string) => setSeen((before) => new Set(before).add(id));
   const others = fresh.length - mostShown;
