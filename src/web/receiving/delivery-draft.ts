@@ -8,6 +8,8 @@ export interface DeliveryDraft {
   supplierId: string;
   reference: string;
   orderedOn: string;
+  /** Which of those that are expected it is; empty: none of them. */
+  expectedDeliveryId: string;
   /** Empty: the first place there is. */
   placeId: string;
   /** The latest first. */
@@ -25,6 +27,7 @@ export const emptyDelivery: DeliveryDraft = {
   supplierId: '',
   reference: '',
   orderedOn: '',
+  expectedDeliveryId: '',
   placeId: '',
   lines: [],
   takenOut: [],

@@ -5,6 +5,7 @@ import { Choice } from '../frame/choice.js';
 import type { ServiceProblem } from '../service/problem.js';
 import { useTexts } from '../texts/texts.js';
 import type { DeliveryDraft, KeptDelivery } from './delivery-draft.js';
+import { ExpectedField } from './expected-field.js';
 import styles from './receiving.module.css';
 
 const origins = ['purchase', 'gift or sample', 'opening stock'] as const;
@@ -37,6 +38,14 @@ export function DeliveryFields({
         choices={origins.map((origin) => ({ value: origin, label: texts.receiving.origins[origin] }))}
         onChange={(origin) => origin !== '' && delivery.change({ origin })}
       />
+      {draft.origin === 'purchase' && (
+        <ExpectedField
+          studioId={studioId}
+          delivery={delivery}
+          draft={draft}
+          error={problem?.faultOf('expectedDeliveryId')}
+        />
+      )}
       {draft.origin === 'purchase' && (
         <CompanyField
           studioId={studioId}

@@ -44,13 +44,14 @@ export function useTakingIn(
   return { run, busy, problem, reviewed };
 }
 
-function deliveryFacts({ origin, supplierId, orderedOn, reference }: DeliveryDraft) {
+function deliveryFacts({ origin, supplierId, orderedOn, reference, expectedDeliveryId }: DeliveryDraft) {
   const isPurchase = origin === 'purchase';
   return {
     origin,
     ...(isPurchase && supplierId !== '' && { supplierId }),
     ...(isPurchase && orderedOn !== '' && { orderedOn }),
     ...(reference.trim() !== '' && { reference: reference.trim() }),
+    ...(isPurchase && expectedDeliveryId !== '' && { expectedDeliveryId }),
   };
 }
 

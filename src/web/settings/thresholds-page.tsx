@@ -9,13 +9,11 @@ import { useStudio } from '../service/studio-answers.js';
 import { useTexts } from '../texts/texts.js';
 import { assumedLifeOf, writtenLife } from './assumed-life.js';
 import { ThresholdsForm } from './thresholds-form.js';
+import { WarningsSection } from './warnings/warnings-section.js';
 
 /** From when on the studio is told of what ends or runs out. */
-export function ThresholdsPage({
-  standing: { studioId, studioName, permissions },
-}: {
-  standing: StandingView;
-}) {
+export function ThresholdsPage({ standing }: { standing: StandingView }) {
+  const { studioId, studioName, permissions } = standing;
   const texts = useTexts();
   const words = texts.thresholds;
   const { answer: studio, problem, reload } = useStudio(studioId);
@@ -39,6 +37,7 @@ export function ThresholdsPage({
             />
           ))}
       </Section>
+      <WarningsSection standing={standing} />
       <Section title={words.levels} hint={words.levelsHint}>
         <PageLink to={pathOf({ studioId, area: 'stock' }, 'levels')} alone>
           {words.toLevels}

@@ -7,6 +7,7 @@ import { LabelsPage } from '../receiving/labels/labels-page.js';
 import { ReceivePage } from '../receiving/receive-page.js';
 import { ContainerPage } from './containers/container-page.js';
 import { ContainersPage } from './containers/containers-page.js';
+import { ExpectedPage } from './expected/expected-page.js';
 import { HoldsPage } from './holds/holds-page.js';
 import { LevelsPage } from './levels/levels-page.js';
 import { LotPage } from './lots/lot-page.js';
@@ -29,6 +30,7 @@ const pages: readonly AreaPage[] = [
   { path: 'holds', name: (texts) => texts.holds.title, needs: 'read stock', Open: HoldsPage },
   { path: 'receive', name: (texts) => texts.receiving.title, needs: 'receive stock', Open: ReceivePage },
   { path: 'deliveries', name: (texts) => texts.deliveries.title, needs: 'read stock', Open: DeliveriesPage },
+  { path: 'expected', name: (texts) => texts.expected.title, needs: 'read stock', Open: ExpectedPage },
   {
     path: 'opening-stock',
     name: (texts) => texts.openingStock.title,

@@ -71,7 +71,7 @@ export function OrderForm({
           ) : (
             <p>{words.notHandedOn}</p>
           )}
-          {ids.length === 0 && <p>{words.emptyOrder}</p>}
+          {ids.length === 0 && !handingOn.isDefault && <p>{words.emptyOrder}</p>}
           {ids.length > 0 && (
             <Entries label={words.people}>
               {ids.map((personId, index) => {

@@ -86,6 +86,7 @@ function chosenBy({ preference, mailAddresses, browsers }: ToldPersonView, texts
     toldFrom !== 'never' && urgentTurn === 'at once' && words.atOnce,
     summary === 'daily' ? words.daily : words.noSummary,
     isDefault && words.isAssumed,
-    mailAddresses + browsers > 0 && words.leads(mailAddresses, browsers),
+    mailAddresses > 0 && words.addresses(mailAddresses),
+    browsers > 0 && words.browsers(browsers),
   ].filter((part) => part !== false);
 }

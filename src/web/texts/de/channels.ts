@@ -44,8 +44,8 @@ export const channelsTexts: typeof english = {
     daily: 'jeden Morgen eine Übersicht',
     noSummary: 'keine Übersicht',
     isAssumed: 'nichts gewählt, nach der Rolle angenommen',
-    leads: (addresses, browsers) =>
-      `${addresses === 1 ? 'eine Adresse' : `${addresses} Adressen`}, ${browsers === 1 ? 'ein Browser' : `${browsers} Browser`}`,
+    addresses: (count) => (count === 1 ? 'eine Adresse' : `${count} Adressen`),
+    browsers: (count) => (count === 1 ? 'ein Browser' : `${count} Browser`),
     nothing: 'Es wird nichts geschickt: Keine Adresse und kein Browser bekommt Bescheid.',
     giveAddress: 'Adresse hinzufügen',
     giveAddressOf: (name) => `Adresse hinzufügen für ${name}`,
@@ -54,9 +54,10 @@ export const channelsTexts: typeof english = {
     webhooks: 'Webhooks',
     webhooksHint:
       'Ein anderes Programm erfährt es durch eine signierte Nachricht (Standard Webhooks). Es prüft die Signatur mit einem Geheimnis, das einmal gezeigt wird.',
-    noWebhooks: 'Es gibt keine.',
+    noWebhooks: 'Kein Webhook bekommt Bescheid.',
     from: (severity) => `ab „${severity}“`,
     add: 'Webhook hinzufügen',
+    addHint: 'Sein Geheimnis wird gleich danach gezeigt.',
     name: 'Name',
     nameHint: 'Wie Sie ihn nennen, etwa nach dem Programm, das es erfährt.',
     url: 'Adresse',

@@ -48,8 +48,8 @@ export const channelsTexts = {
     daily: 'a summary each morning',
     noSummary: 'no summary',
     isAssumed: 'nothing chosen, assumed of the role',
-    leads: (addresses: number, browsers: number) =>
-      `${addresses === 1 ? 'one address' : `${addresses} addresses`}, ${browsers === 1 ? 'one browser' : `${browsers} browsers`}`,
+    addresses: (count: number) => (count === 1 ? 'one address' : `${count} addresses`),
+    browsers: (count: number) => (count === 1 ? 'one browser' : `${count} browsers`),
     nothing: 'Nothing is sent: no address and no browser of theirs is told.',
     giveAddress: 'Add an address',
     giveAddressOf: (name: string) => `Add an address for ${name}`,
@@ -58,9 +58,10 @@ export const channelsTexts = {
     webhooks: 'Webhooks',
     webhooksHint:
       'Another program is told by a signed message (Standard Webhooks). It checks the signature by a secret that is shown once.',
-    noWebhooks: 'There are none.',
+    noWebhooks: 'No webhook is told.',
     from: (severity: string) => `from “${severity}” on`,
     add: 'Add a webhook',
+    addHint: 'Its secret is shown right after.',
     name: 'Name',
     nameHint: 'What you call it, such as the program that is told.',
     url: 'Address',

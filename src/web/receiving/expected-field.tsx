@@ -1,0 +1,54 @@
+import { Choice } from '../frame/choice.js';
+import { ProblemNote } from '../frame/problem-note.js';
+import { usePages } from '../service/use-pages.js';
+import { listExpected } from '../stock/expected/expected.requests.js';
+import { useTexts } from '../texts/texts.js';
+import { writtenDay } from '../texts/written-dates.js';
+import type { DeliveryDraft, KeptDelivery } from './delivery-draft.js';
+
+/** Which of the deliveries that are expected this one is; nothing is shown where none is. */
+export function ExpectedField({
+  studioId,
+  delivery,
+  draft,
+  error,
+}: {
+  studioId: string;
+  delivery: KeptDelivery;
+  draft: DeliveryDraft;
+  error: string | undefined;
+}) {
+  const texts = useTexts();
+  const words = texts.expected;
+  // Those that should have come by now stand first: the first page has them.
+  const { items, problem } = usePages(['expected deliveries', studioId, 'expected'], (after) =>
+    listExpected(studioId, 'expected', after),
+  );
+  if (problem) return <ProblemNote problem={problem} />;
+  if (items === undefined || items.length === 0) return null;
+  const choose = (expectedDeliveryId: string) => {
+    const chosen = items.find(({ id }) => id === expectedDeliveryId);
+    delivery.change({
+      expectedDeliveryId,
+      ...(chosen && {
+        supplierId: chosen.supplierId,
+        reference: chosen.reference ?? draft.reference,
+        orderedOn: chosen.orderedOn ?? draft.orderedOn,
+      }),
+    });
+  };
+  return (
+    <Choice
+      label={words.which}
+      description={words.whichHint}
+      value={items.some(({ id }) => id === draft.expectedDeliveryId) ? draft.expectedDeliveryId : ''}
+      none={words.noneOfThem}
+      error={error}
+      choices={items.map(({ id, supplierName, reference, expectedOn }) => ({
+        value: id,
+        label: words.one(supplierName, reference, writtenDay(expectedOn, texts.language)),
+      }))}
+      onChange={choose}
+    />
+  );
+}
