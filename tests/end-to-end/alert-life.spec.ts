@@ -182,6 +182,17 @@ describe.each(strictestEngine)('what people do with alerts, on %s', (engine) => 
     expect(everybody.map(({ preference }) => preference.toldFrom)).toEqual(['urgent', 'urgent', 'never']);
   });
 
+  it('refuses a time zone that does not exist, by which no quiet hour and no morning could be told', async () => {
+    const [{ version } = { version: 0 }] = await service
+      .get<{ version: number }[]>(`${service.url}/api/v1/studios`)
+      .then(({ body }) => body);
+    for (const timeZone of ['Europe/Nowhere', '+01:00', '', 'Europe/Vienna\n'])
+      expect(await service.patch<ProblemBody>('', { version, timeZone })).toMatchObject({
+        status: 400,
+        body: { code: 'invalid-fields' },
+      });
+  });
+
   it('promises an urgent alert to whoever is first in the order, and tells of it in the log', async () => {
     expect(await service.seen<HandingOnView>('/handing-on')).toMatchObject({
       afterMinutes: 60,

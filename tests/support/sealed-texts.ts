@@ -6,6 +6,7 @@ import type { PlainRow, PlainSql } from './plain-sql.js';
 /** Columns whose rows name their data key, or the client whose data key it is. */
 const keyOfRow: Record<string, string> = {
   alert_entry: 'SELECT alert_entry.*, data_key_id AS opened_by FROM alert_entry',
+  alert_destination: 'SELECT alert_destination.*, data_key_id AS opened_by FROM alert_destination',
   client: 'SELECT client.*, data_key_id AS opened_by FROM client',
   photo: 'SELECT photo.*, data_key_id AS opened_by FROM photo',
   person: 'SELECT person.*, data_key_id AS opened_by FROM person',
