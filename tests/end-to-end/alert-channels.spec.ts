@@ -13,6 +13,7 @@ import type {
 } from '../../src/alerts/destinations/alert-destinations.views.js';
 import type { PersonView } from '../../src/identity/people.views.js';
 import { isP256Point } from '../../src/platform/p256-point.js';
+import { runCommand, settingsOf } from '../support/commands.js';
 import { MailReceiver } from '../support/mail-receiver.js';
 import { PlainSql } from '../support/plain-sql.js';
 import {
@@ -426,5 +427,10 @@ describe.each(usualEngine)('where alerts go (%s)', (engine) => {
       expect(JSON.stringify(rows), table).not.toMatch(/[a-z0-9]@(studio|home)\.example/);
     }
     expect(service.log.join('')).not.toMatch(clear);
+  });
+
+  it('leave a record that is found whole', async () => {
+    const { code, out } = await runCommand(['verify'], { environment: settingsOf(service) });
+    expect([code, out]).toEqual([0, expect.not.stringContaining('outbox')]);
   });
 });
