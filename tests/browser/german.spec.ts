@@ -29,7 +29,7 @@ const textsOfPage = `(() => {
 
 /** The audit log is not among them: it shows the record in the record's own words. */
 const places = [
-  ...['today', 'stock', 'stock/receive', 'stock/deliveries', 'records', 'records/clients'],
+  ...['today', 'stock', 'stock/receive', 'stock/deliveries', 'stock/expected', 'records', 'records/clients'],
   ...Object.keys(english.settings.pages).map((page) => `settings/${page}`),
 ];
 

@@ -15,6 +15,7 @@ describe('where an alert leads', () => {
     ['use', 'use against a refusal', { sessionId: subjectId }, `records/sessions/${subjectId}`],
     ['session', 'kit cannot be filled', {}, `records/sessions/${subjectId}`],
     ['session', 'touch-up mix out of date', {}, `records/sessions/${subjectId}`],
+    ['expected delivery', 'delivery late', {}, 'stock/expected'],
     ['recall', 'recall open', {}, `recalls/${subjectId}`],
     ['recall notice', 'recall notice found', {}, 'recalls/notices'],
     ['studio', 'drill due', {}, 'recalls/drills'],

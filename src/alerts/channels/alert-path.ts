@@ -26,6 +26,8 @@ export function alertPath(
       return typeof facts.sessionId === 'string'
         ? `${studio}/records/sessions/${facts.sessionId}`
         : undefined;
+    case 'expected delivery':
+      return `${studio}/stock/expected`;
     case 'recall':
       return `${studio}/recalls/${subjectId}`;
     case 'recall notice':

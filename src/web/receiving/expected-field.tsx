@@ -32,7 +32,6 @@ export function ExpectedField({
       expectedDeliveryId,
       ...(chosen && {
         supplierId: chosen.supplierId,
-        reference: chosen.reference ?? draft.reference,
         orderedOn: chosen.orderedOn ?? draft.orderedOn,
       }),
     });

@@ -72,7 +72,7 @@ const pages: readonly AreaPage[] = [
   },
   {
     path: 'channels',
-    name: (texts) => texts.channels.title,
+    name: (texts) => texts.settings.pages.channels,
     needs: 'change alert channels',
     Open: ChannelsPage,
   },

@@ -28,7 +28,7 @@ export function MorningPage({ standing }: { standing: StandingView }) {
           <p>
             {answer.nextAt !== null && words.nextAt(when(answer.nextAt))}
             {answer.whyNone !== null && words.whyNone[answer.whyNone]}{' '}
-            {mayChoose && <PageLink to="/account">{words.choose}</PageLink>}
+            {mayChoose && <PageLink to={`/account/told/${studioId}`}>{words.choose}</PageLink>}
           </p>
         )}
       </Section>

@@ -59,7 +59,7 @@ export const expectedTexts: typeof english = {
     toDeliveryOf: (what) => `Zur Lieferung: ${what}`,
 
     which: 'Welche erwartete Lieferung ist es?',
-    whichHint: 'Sie wird dann nicht mehr erwartet. Lieferant und Nummer der Bestellung kommen von ihr.',
+    whichHint: 'Sie wird dann nicht mehr erwartet. Lieferant und Tag der Bestellung kommen von ihr.',
     noneOfThem: 'keine davon',
     one: (supplier, reference, day) => [supplier, reference, day].filter((part) => part !== null).join(', '),
   },

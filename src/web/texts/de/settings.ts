@@ -16,6 +16,7 @@ export const settingsTexts: typeof english = {
       procedures: 'Behandlungen',
       bookings: 'Termine aus einer Liste',
       thresholds: 'Schwellen',
+      channels: 'Wohin Hinweise gehen',
     },
     saved: 'Gespeichert.',
     stale:

@@ -2,7 +2,7 @@ export const expectedTexts = {
   /** Days of warning of single products. */
   productDays: {
     title: 'Days of single products',
-    hint: 'What sells slowly may want a longer warning than the rest. These stand before the days above.',
+    hint: 'What is seldom used may want a longer warning than the rest. These stand before the days above.',
     none: 'No product has days of its own.',
     beforeUseBy: (days: number) => `use-by: ${days} ${days === 1 ? 'day' : 'days'} before`,
     beforeEndOfLife: (days: number) => `opened life: ${days} ${days === 1 ? 'day' : 'days'} before`,
@@ -58,7 +58,7 @@ export const expectedTexts = {
 
     /** Where a delivery is received. */
     which: 'Which expected delivery is it?',
-    whichHint: 'It is expected no longer then. The supplier and the number of the order are taken from it.',
+    whichHint: 'It is expected no longer then. The supplier and the day of the order are taken from it.',
     noneOfThem: 'none of them',
     one: (supplier: string, reference: string | null, day: string) =>
       [supplier, reference, day].filter((part) => part !== null).join(', '),

@@ -15,6 +15,7 @@ export const settingsTexts = {
       procedures: 'Procedures',
       bookings: 'Bookings from a list',
       thresholds: 'Thresholds',
+      channels: 'Where alerts go',
     },
     saved: 'Saved.',
     stale:
