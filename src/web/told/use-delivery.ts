@@ -20,9 +20,9 @@ export function useDelivery(
       const deliveries = await listDeliveriesTo(studioId, destinationId);
       return deliveries.find(({ id }) => id === deliveryId) ?? null;
     },
-    refetchInterval: ({ state: { data: known, dataUpdateCount } }) => {
+    refetchInterval: ({ state: { data: known, dataUpdateCount, errorUpdateCount } }) => {
       if (known !== undefined && known?.state !== 'pending') return false;
-      return dataUpdateCount < soonLooks ? soonMilliseconds : laterMilliseconds;
+      return dataUpdateCount + errorUpdateCount < soonLooks ? soonMilliseconds : laterMilliseconds;
     },
   });
   if (error !== null && !(error instanceof ServiceProblem)) throw error;

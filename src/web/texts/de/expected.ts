@@ -30,7 +30,6 @@ export const expectedTexts: typeof english = {
     none: 'Nichts wird erwartet.',
     late: 'überfällig',
     on: (day) => `erwartet ${day}`,
-    reference: (number) => `Nummer ${number}`,
     ordered: (day) => `bestellt ${day}`,
     change: 'Ändern',
     changeOf: (what) => `Ändern: ${what}`,

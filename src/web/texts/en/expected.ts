@@ -28,7 +28,6 @@ export const expectedTexts = {
     none: 'Nothing is expected.',
     late: 'late',
     on: (day: string) => `expected ${day}`,
-    reference: (number: string) => `number ${number}`,
     ordered: (day: string) => `ordered ${day}`,
     change: 'Change',
     changeOf: (what: string) => `Change: ${what}`,
