@@ -64,6 +64,13 @@ interface Sample {
   body: unknown;
 }
 
+/** What no whole life has: a stream that would go on, and a receiver that fails for good. */
+const notLived = [
+  // Not asked for as a stream it is refused in words.
+  { name: 'GET /alerts/live', body: undefined },
+  { name: 'POST /alerts/deliveries/{deliveryId}/send-again', body: { id: '' } },
+];
+
 describe.each(usualEngine)('another studio, on %s', { timeout: 300_000 }, (engine) => {
   let service: RunningService;
   let document: ApiDocument;
@@ -115,6 +122,11 @@ describe.each(usualEngine)('another studio, on %s', { timeout: 300_000 }, (engin
       if (!route?.isOfStudio || method === 'GET' || answer.status >= 300) continue;
       const shape = `${route.name} ${placedValues(body).map(({ at }) => placeName(at))}`;
       if (!samples.has(shape)) samples.set(shape, { route, values: valuesIn(route, address), body });
+    }
+    for (const { name, body } of notLived) {
+      const route = routesOfStudios().find((each) => each.name === name);
+      const [deliveryId = ''] = studio.walked.ids.get('deliveryId') ?? [];
+      if (route) samples.set(name, { route, values: { studioId: studio.studioId, deliveryId }, body });
     }
     return [...samples.values()];
   };
@@ -282,7 +294,10 @@ describe.each(usualEngine)('another studio, on %s', { timeout: 300_000 }, (engin
       if (route?.isOfStudio) await compare({ route, values: valuesIn(route, address), body });
     };
     await leavingOthersAlone(async () => {
-      for (const sample of samplesOf(mine)) if (sample.route.method === 'GET') await compare(sample);
+      for (const sample of samplesOf(mine)) {
+        const isLived = notLived.every(({ name }) => name !== sample.route.name);
+        if (sample.route.method === 'GET' || !isLived) await compare(sample);
+      }
       await liveWholeLife(attacking, markedTexts('Larkmoor again'));
     }, ['recalls.set-drill-schedule']);
     expect(comparison.wrong).toEqual([]);

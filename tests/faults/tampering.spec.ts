@@ -30,7 +30,7 @@ import { liveWholeLife } from '../support/whole-life/whole-life.js';
 /** Held against something else than an audit entry: entries against their hashes, heads and balances against sums. */
 const coveredOtherwise = ['audit_entry', 'audit_head', 'balance'];
 /** That a delivery was tried is no part of the record. */
-const stateOfDelivery = ['state', 'attempts', 'next_attempt_at', 'last_error', 'settled_at'];
+const stateOfDelivery = ['state', 'attempts', 'begun', 'next_attempt_at', 'last_error', 'settled_at'];
 
 async function verified(place: DataPlace, heads: RememberedHead[] = []): Promise<VerifyReport> {
   const snapshot = await openSnapshot(databasePlace(place));
@@ -447,7 +447,8 @@ describe.each(usualEngine)(
         await computeAnew(attacker, String(studio_id), ({ rows, ...notes }) => ({
           ...notes,
           rows: rows
-            .filter(({ digest }) => digest !== null)
+            // That a level was removed did not stand among the rows; other tables lose no rows, or came later.
+            .filter(({ table, digest }) => digest !== null || table !== 'stock_level')
             .map(({ table, id, studioId, digest }) => ({ table, id, digest, ...(studioId && { studioId }) })),
         }));
       }
