@@ -45,7 +45,8 @@ export function readBenchSettings(environment: Record<string, string | undefined
     recallRounds: small ? 2 : 4,
     deliveries: small ? 60 : 2_000,
     deliveryRounds: small ? 1 : 5,
-    singleDeliveries: small ? 3 : 50,
+    // No webhook is tested oftener within an hour.
+    singleDeliveries: small ? 3 : 10,
     deliveryWorkers: small ? [1] : [1, 4],
     starts: small ? 3 : 5,
     verifiedMovements: wholeNumber(environment, 'BENCH_VERIFY_MOVEMENTS') ?? (small ? 20_000 : 1_000_000),

@@ -42,7 +42,9 @@ describe('the bench, run small', { timeout: 180_000 }, () => {
       });
       expect(told).toMatch(/^alerts to a webhook per second \(in-process, SQLite\) +\d/m);
       expect(told).toMatch(/^alerts to a webhook per second \(Redis, 1 worker, PostgreSQL\) +\d/m);
-      expect(told).toMatch(/^one alert from recorded to received, ms \(Redis, 1 worker, PostgreSQL\) +\d/m);
+      expect(told).toMatch(
+        /^one delivery from recorded to received, ms \(Redis, 1 worker, PostgreSQL\) +\d/m,
+      );
       expect(code).toBe(0);
     },
   );

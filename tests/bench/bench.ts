@@ -137,7 +137,7 @@ const measures: Record<string, () => Promise<Line[]>> = {
         aim: '',
       },
       {
-        measure: `one alert from recorded to received, ms (${each.way})`,
+        measure: `one delivery from recorded to received, ms (${each.way})`,
         service: each.serviceMilliseconds.toFixed(1),
         yardstick: each.bareMilliseconds.toFixed(1),
         ratio: (each.serviceMilliseconds / each.bareMilliseconds).toFixed(2),
