@@ -5,7 +5,7 @@ export const toldTexts: typeof english = {
     title: 'Wie Sie es erfahren',
     lead: 'Was Sie erreicht, während Lotward zu ist, wann und auf welchem Weg. Das wählen alle für sich selbst.',
     inAccount: 'Wie Sie von Hinweisen erfahren',
-    inAccountHint: 'Per E-Mail, in diesem Browser, in Ihrem Kalender; und was Sie wecken darf.',
+    inAccountHint: 'Per E-Mail, im Browser, in Ihrem Kalender; und was Sie wecken darf.',
     ofStudio: (studio) => `Wie ${studio} Ihnen Bescheid gibt`,
 
     what: 'Was Ihnen gesagt wird',

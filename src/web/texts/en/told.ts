@@ -7,7 +7,7 @@ export const toldTexts = {
     title: 'How you are told',
     lead: 'What reaches you while Lotward is closed, when, and by which way. Each chooses for themselves.',
     inAccount: 'How you are told of alerts',
-    inAccountHint: 'By e-mail, on this browser, in your calendar; and what may wake you.',
+    inAccountHint: 'By e-mail, by browser, in your calendar; and what may wake you.',
     ofStudio: (studio: string) => `How ${studio} tells you`,
 
     what: 'What you are told',
