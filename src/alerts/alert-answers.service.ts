@@ -150,7 +150,7 @@ export class AlertAnswers {
         const key = { studioId: actor.studioId, id: alertId };
         const alert = await transaction.manager.findOneBy(Alert, key);
         if (!alert) throw notFound('alert', alertId);
-        return viewOfAlert(await work(transaction, alert));
+        return viewOfAlert(await work(transaction, alert), !this.evaluators.finds(alert.kind));
       },
     );
   }

@@ -8,6 +8,7 @@ import { notFound } from '../platform/problem.js';
 import { Alert } from './alert.entity.js';
 import { AlertEntry, type AlertEntryEvent } from './alert-entry.entity.js';
 import type { AlertEntryView, AlertHistoryView, AlertView } from './alerts.views.js';
+import { ConditionEvaluators } from './condition-evaluators.service.js';
 import type { AlertSeverity } from './open-condition.js';
 import { toldSteps } from './told-steps.js';
 
@@ -35,6 +36,7 @@ export class AlertHistory {
   constructor(
     private readonly database: Database,
     private readonly dataKeys: DataKeys,
+    private readonly evaluators: ConditionEvaluators,
   ) {}
 
   /** Adds steps, numbered without gaps. The caller holds the studio's lock. */
@@ -99,7 +101,8 @@ export class AlertHistory {
     const earlierSteps = steps - entries.length;
     // A history that is cut lacks nothing of its beginning but what was cut.
     if (earlierSteps === 0) for (const step of this.told(alert, entries)) putIn(entries, step);
-    return { alert: viewOfAlert(alert), history: entries, earlierSteps };
+    const view = viewOfAlert(alert, !this.evaluators.finds(alert.kind));
+    return { alert: view, history: entries, earlierSteps };
   }
 
   private told(alert: Alert, entries: readonly AlertEntryView[]): AlertEntryView[] {
@@ -133,12 +136,10 @@ function putIn(history: AlertEntryView[], step: AlertEntryView): void {
   history.splice(place < 0 ? history.length : place, 0, step);
 }
 
-export function viewOfAlert({
-  studioId: _,
-  endedAt: __,
-  turn: ___,
-  turnAt: ____,
-  ...view
-}: Alert): AlertView {
-  return view;
+/** @param endsWhenAcknowledged whether it tells what happened once */
+export function viewOfAlert(
+  { studioId: _, endedAt: __, turn: ___, turnAt: ____, ...view }: Alert,
+  endsWhenAcknowledged: boolean,
+): AlertView {
+  return { ...view, endsWhenAcknowledged };
 }

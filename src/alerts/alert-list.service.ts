@@ -8,10 +8,11 @@ import { maximumPageSize } from '../platform/request.dto.js';
 import { Alert } from './alert.entity.js';
 import type { AlertPageDto } from './alerts.dto.js';
 import type { AlertDeliveryView, AlertPageView, AlertView } from './alerts.views.js';
+import { ConditionEvaluators } from './condition-evaluators.service.js';
 import { deliveryView } from './outbox/delivery-list.service.js';
 import { OutboxRow } from './outbox/outbox-row.entity.js';
 
-type AlertRow = Omit<AlertView, 'facts'> & { facts: string };
+type AlertRow = Omit<AlertView, 'facts' | 'endsWhenAcknowledged'> & { facts: string };
 
 const columns = `id, kind, subject_kind AS "subjectKind", subject_id AS "subjectId", severity, facts,
   opened_at AS "openedAt", acknowledged_at AS "acknowledgedAt", acknowledged_by AS "acknowledgedBy",
@@ -23,6 +24,7 @@ export class AlertList {
   constructor(
     private readonly database: Database,
     private readonly clock: Clock,
+    private readonly evaluators: ConditionEvaluators,
   ) {}
 
   async page(
@@ -52,18 +54,23 @@ export class AlertList {
       parameters,
     );
     const { shown, next } = pageOf(rows, limit, ({ id }) => id);
-    return { items: shown.map((row) => ({ ...row, facts: JSON.parse(row.facts) })), next };
+    const items = shown.map((row) => ({
+      ...row,
+      facts: JSON.parse(row.facts),
+      endsWhenAcknowledged: !this.evaluators.finds(row.kind),
+    }));
+    return { items, next };
   }
 
   async deliveries(actor: Actor, alertId: string): Promise<AlertDeliveryView[]> {
     const key = { studioId: actor.studioId, id: alertId };
     if (!(await this.database.reader.manager.existsBy(Alert, key))) throw notFound('alert', alertId);
-    // Few steps, each to few destinations.
+    // Few steps, each to few destinations; of more than that the latest are shown.
     const rows = await this.database.reader.manager.find(OutboxRow, {
       where: { studioId: actor.studioId, alertId },
-      order: { createdAt: 'ASC', id: 'ASC' },
+      order: { createdAt: 'DESC', id: 'DESC' },
       take: maximumPageSize,
     });
-    return rows.map(deliveryView);
+    return rows.reverse().map(deliveryView);
   }
 }

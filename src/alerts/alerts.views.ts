@@ -19,6 +19,8 @@ export class AlertView {
   givenTo: string | null;
   /** Who closed it while its condition stood; null: it closed by itself. */
   closedBy: string | null;
+  /** True: it tells what happened once, which does not end by itself; whoever acknowledges it closes it. */
+  endsWhenAcknowledged: boolean;
 }
 
 /** One step of an alert's history. */

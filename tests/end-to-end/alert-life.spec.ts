@@ -107,7 +107,7 @@ describe.each(strictestEngine)('what people do with alerts, on %s', (engine) => 
     expect(await ofProduct()).toHaveLength(1);
     await studio.record(boxId, 'waste', { pieces: 2, reason: 'dropped' });
     const [worse] = await ofProduct();
-    expect(worse).toMatchObject({ severity: 'urgent', closedAt: null });
+    expect(worse).toMatchObject({ severity: 'urgent', closedAt: null, endsWhenAcknowledged: false });
     await studio.receive(productId, { code: 'Stubborn 2', quantity: 20 });
     expect((await shown(at)).history.at(-1)).toMatchObject({ event: 'ended', personId: null });
     expect((await shown(`/alerts/${worse?.id}`)).alert).toMatchObject({ closedBy: null });

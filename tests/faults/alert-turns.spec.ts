@@ -53,6 +53,7 @@ describe.each(engines)('who is told of an alert, and when, on %s', (engine) => {
   let store: Store;
   let clock: MovedClock;
   let actor: Actor;
+  let evaluators: ConditionEvaluators;
   let answers: AlertAnswers;
   let alerts: Alerts;
   let history: AlertHistory;
@@ -79,9 +80,9 @@ describe.each(engines)('who is told of an alert, and when, on %s', (engine) => {
     const { database, studioKeys, dataKeys } = store;
     transactions = new Transactions(database, clock, studioKeys);
     const toldPeople = new ToldPeople();
-    const evaluators = new ConditionEvaluators();
+    evaluators = new ConditionEvaluators();
     evaluators.register({ name: 'test', kinds: [stands], evaluate: async () => [] });
-    history = new AlertHistory(database, dataKeys);
+    history = new AlertHistory(database, dataKeys, evaluators);
     promises = new Promises(toldPeople);
     const steps = new AlertSteps(history, promises);
     alerts = new Alerts(evaluators, steps);
@@ -92,7 +93,8 @@ describe.each(engines)('who is told of an alert, and when, on %s', (engine) => {
   });
 
   const schedules = () => new Schedules(new InProcessQueue(1), readConfig({}), new ProcessRole(true));
-  const stepsAnew = () => new AlertSteps(new AlertHistory(store.database, store.dataKeys), promises);
+  const stepsAnew = () =>
+    new AlertSteps(new AlertHistory(store.database, store.dataKeys, evaluators), promises);
   /** As another process would do it. */
   const handOn = () =>
     new HandOn(
@@ -344,7 +346,10 @@ describe.each(engines)('who is told of an alert, and when, on %s', (engine) => {
     });
     const second = await raise();
     expect(second).not.toBe(first);
-    expect(await answers.acknowledge(actor, second, dto())).toMatchObject({ closedAt: expect.any(String) });
+    expect(await answers.acknowledge(actor, second, dto())).toMatchObject({
+      closedAt: expect.any(String),
+      endsWhenAcknowledged: true,
+    });
     expect(await seen(second)).toEqual(['opened', 'acknowledged', 'closed']);
     expect(await raise()).not.toBe(second);
   });

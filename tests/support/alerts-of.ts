@@ -7,14 +7,14 @@ import { ToldPeople } from '../../src/alerts/preferences/told-people.service.js'
 import type { Store } from './store.js';
 
 /** The steps of alerts on an open store. */
-export function alertStepsOf(store: Store): AlertSteps {
+export function alertStepsOf(store: Store, evaluators = new ConditionEvaluators()): AlertSteps {
   return new AlertSteps(
-    new AlertHistory(store.database, store.dataKeys),
+    new AlertHistory(store.database, store.dataKeys, evaluators),
     new Promises(new ToldPeople()),
   );
 }
 
 /** The alerts of an open store, judged by the evaluators given. */
 export function alertsOf(store: Store, evaluators = new ConditionEvaluators()): Alerts {
-  return new Alerts(evaluators, alertStepsOf(store));
+  return new Alerts(evaluators, alertStepsOf(store, evaluators));
 }

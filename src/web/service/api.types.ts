@@ -4296,6 +4296,8 @@ export interface components {
             givenTo: string | null;
             /** @description Who closed it while its condition stood; null: it closed by itself. */
             closedBy: string | null;
+            /** @description True: it tells what happened once, which does not end by itself; whoever acknowledges it closes it. */
+            endsWhenAcknowledged: boolean;
         };
         AlertPageView: {
             /** @description The latest first. */
