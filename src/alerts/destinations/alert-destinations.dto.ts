@@ -8,8 +8,8 @@ import { isP256Point } from '../../platform/p256-point.js';
 import { PlainText } from '../../platform/plain-text.js';
 import { PageDto, WriteDto } from '../../platform/request.dto.js';
 import { Version } from '../../platform/version.js';
+import { severities } from '../open-condition.js';
 
-const severities = ['notice', 'warning', 'urgent'] as const;
 const longestUrl = 2_000;
 const longestName = 100;
 

@@ -12,7 +12,7 @@ import { type Audience, type ToldEvent, whoIsTold } from './who-is-told.js';
 const maximumAlertsPerQuery = 500;
 
 /** A step of an alert that is to be told. */
-export interface ToldStep {
+export interface StepToTell {
   alertId: string;
   event: ToldEvent;
   kind: string;
@@ -54,7 +54,7 @@ export class Promises {
   }
 
   /** Promises to tell of steps: in the log, and to whom it concerns. */
-  async tell(transaction: Transaction, steps: readonly ToldStep[]): Promise<void> {
+  async tell(transaction: Transaction, steps: readonly StepToTell[]): Promise<void> {
     if (steps.length === 0) return;
     const audience = await this.known(transaction);
     const closed = steps.filter(({ event }) => event === 'closed').map(({ alertId }) => alertId);

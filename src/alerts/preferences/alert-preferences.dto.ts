@@ -12,8 +12,9 @@ import { IsLocalTime } from '../../platform/local-time.js';
 import { MayBeLeftOut } from '../../platform/may-be-left-out.js';
 import { WriteDto } from '../../platform/request.dto.js';
 import { Version } from '../../platform/version.js';
+import { severities } from '../open-condition.js';
 
-const toldFrom = ['notice', 'warning', 'urgent', 'never'] as const;
+const toldFrom = [...severities, 'never'] as const;
 const urgentTurns = ['at once', 'in turn'] as const;
 const summaries = ['daily', 'never'] as const;
 const mostKinds = 100;
