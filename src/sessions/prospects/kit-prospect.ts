@@ -26,6 +26,8 @@ export interface StockAhead {
 
 interface Shelf extends StockAhead {
   left: number;
+  /** Nothing is left of it, nor can whoever took of it take elsewhere: so it stays, whoever comes later. */
+  isSpent: boolean;
 }
 
 /** A line of a kit of single-use pieces. */
@@ -44,7 +46,9 @@ interface Line {
  *
  * The earlier session comes first, but takes what leaves most to later ones: when it can do with another box, it does.
  * So a session lacks something only if no way of sharing out would give it that without taking it from an earlier one.
- * It is a matching with augmenting paths (Kuhn 1955 [M]), which for needs served in order loses none served before.
+ * It is a matching with augmenting paths (Kuhn 1955 [M]), which for needs served in order loses none served before. What a
+ * search in vain has walked through leads nowhere for later ones either, and is not walked again: so the first session
+ * that lacks something costs a search, and those after it next to nothing.
  *
  * @returns in the order of their starts; those that lack nothing are left out
  */
@@ -60,22 +64,33 @@ export function kitsLacking(
     if (item.freePieces <= 0) continue;
     if (item.isShared) append(bottles, item.productId, item);
     else {
-      const shelf = { ...item, left: item.freePieces };
+      const shelf = { ...item, left: item.freePieces, isSpent: false };
       append(shelves, `product ${item.productId}`, shelf);
       if (item.poolId !== null) append(shelves, `pool ${item.poolId}`, shelf);
     }
   }
   for (const ofNeed of shelves.values()) ofNeed.sort(byEnd);
 
+  const note = (line: Line, shelf: Shelf): true => {
+    if (!line.taken.has(shelf)) append(linesAt, shelf, line);
+    line.taken.set(shelf, (line.taken.get(shelf) ?? 0) + 1);
+    return true;
+  };
   const take = (line: Line, seen: Set<Shelf>): boolean => {
+    const walked: Shelf[] = [];
     for (const shelf of shelves.get(nameOf(line.need)) ?? []) {
-      if (seen.has(shelf) || !isUsableAt(shelf.end, line.kit.day, line.kit.startsAt)) continue;
+      if (shelf.isSpent || seen.has(shelf)) continue;
+      if (!isUsableAt(shelf.end, line.kit.day, line.kit.startsAt)) continue;
+      if (shelf.left > 0) {
+        shelf.left -= 1;
+        return note(line, shelf);
+      }
+      walked.push(shelf);
+    }
+    for (const shelf of walked) {
+      if (seen.has(shelf)) continue;
       seen.add(shelf);
-      if (shelf.left > 0) shelf.left -= 1;
-      else if (!makeRoom(shelf, seen)) continue;
-      if (!line.taken.has(shelf)) append(linesAt, shelf, line);
-      line.taken.set(shelf, (line.taken.get(shelf) ?? 0) + 1);
-      return true;
+      if (makeRoom(shelf, seen)) return note(line, shelf);
     }
     return false;
   };
@@ -96,7 +111,14 @@ export function kitsLacking(
         return count >= need.quantityPieces ? [] : [{ ...need, quantityPieces: need.quantityPieces - count }];
       }
       const line = { kit, need, taken: new Map<Shelf, number>(), lackingPieces: need.quantityPieces };
-      while (line.lackingPieces > 0 && take(line, new Set())) line.lackingPieces -= 1;
+      while (line.lackingPieces > 0) {
+        const seen = new Set<Shelf>();
+        if (!take(line, seen)) {
+          for (const shelf of seen) shelf.isSpent = true;
+          break;
+        }
+        line.lackingPieces -= 1;
+      }
       return line.lackingPieces === 0 ? [] : [{ ...need, quantityPieces: line.lackingPieces }];
     });
     return lacks.length === 0 ? [] : [{ sessionId: kit.sessionId, lacks }];
