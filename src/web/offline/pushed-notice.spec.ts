@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { pushedNotice } from './pushed-notice.js';
+import { addressOf, pushedNotice } from './pushed-notice.js';
 
 const origin = 'https://lotward.example';
 
@@ -23,6 +23,25 @@ it.each([
   undefined,
 ])('leads to the first page and never to %s', (link) => {
   expect(pushedNotice(JSON.stringify({ title: 'x', link }), origin).path).toBe('/');
+});
+
+it.each([
+  `${origin}//elsewhere.example/x`,
+  `${origin}/\\elsewhere.example/x`,
+  `${origin}///elsewhere.example/x`,
+])('takes no host from the path of %s', (link) => {
+  const { path } = pushedNotice(JSON.stringify({ title: 'x', link }), origin);
+  expect(path).toBe('/elsewhere.example/x');
+  expect(addressOf(path, origin)).toBe(`${origin}/elsewhere.example/x`);
+});
+
+it.each([
+  ['/studios/s?x=1', `${origin}/studios/s?x=1`],
+  ['//elsewhere.example/x', `${origin}/`],
+  ['https://elsewhere.example/x', `${origin}/`],
+  [undefined, `${origin}/`],
+])('looks again, when it is pressed, whether %s leads out of the app', (kept, address) => {
+  expect(addressOf(kept, origin)).toBe(address);
 });
 
 it.each([undefined, '', 'no JSON', 'null', '[]', '{"title":7,"body":{}}'])(

@@ -45,8 +45,14 @@ function pathBelow(origin: string, link: unknown): string {
   if (typeof link !== 'string') return '/';
   try {
     const { origin: named, pathname, search } = new URL(link, origin);
-    return named === origin ? `${pathname}${search}` : '/';
+    // More than one slash in front would make a host of what follows.
+    return named === origin ? `${pathname.replace(/^\/+/, '/')}${search}` : '/';
   } catch {
     return '/';
   }
+}
+
+/** Where a notice leads when it is pressed: whatever it keeps, never out of the app. */
+export function addressOf(path: unknown, origin: string): string {
+  return new URL(pathBelow(origin, path), origin).href;
 }

@@ -4,7 +4,7 @@
  * the API answers is ever kept here. Files of the version before stay one version longer, for pages that are still open.
  * What is sent to this device is shown, and leads to a page of this app only.
  */
-import { pushedNotice } from './pushed-notice.js';
+import { addressOf, pushedNotice } from './pushed-notice.js';
 
 /** Put in by the build: every file of the app, and a digest of all of them. */
 declare const __FILES__: string[];
@@ -65,8 +65,8 @@ worker.addEventListener('push', (event) => {
 worker.addEventListener('notificationclick', (event) => {
   event.notification.close();
   // In a window of its own: what somebody does in another, such as laying a tray, is not taken away.
-  const { href } = new URL(String(event.notification.data), worker.location.origin);
-  event.waitUntil(worker.clients.openWindow(href));
+  const address = addressOf(event.notification.data, worker.location.origin);
+  event.waitUntil(worker.clients.openWindow(address));
 });
 
 /**
