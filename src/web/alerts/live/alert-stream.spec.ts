@@ -3,8 +3,11 @@ import { listenToAlerts } from './alert-stream.js';
 
 /** The part of the browser's EventSource that is used; a test says what it hears. */
 class Stream extends EventTarget {
+  static readonly CONNECTING = 0;
+  static readonly CLOSED = 2;
   static opened: Stream[] = [];
   isClosed = false;
+  readyState = Stream.CONNECTING;
 
   constructor(readonly url: string) {
     super();
@@ -21,6 +24,11 @@ class Stream extends EventTarget {
 
   fails(): void {
     this.dispatchEvent(new Event('error'));
+  }
+
+  isRefused(): void {
+    this.readyState = Stream.CLOSED;
+    this.fails();
   }
 }
 
@@ -81,13 +89,26 @@ it('opens a lost stream again, waiting longer each time, and tells of what it mi
   expect(Stream.opened).toHaveLength(4);
 });
 
-it('gives its connection back while nobody looks at the page for a minute, and has it again at a look', () => {
-  turn('hidden');
+it('asks again only after a minute where it is refused, and does not ask who is signed in for it', () => {
+  open()[0]?.isRefused();
   vi.advanceTimersByTime(59_999);
+  expect(open()).toHaveLength(0);
+  vi.advanceTimersByTime(1);
+  open()[0]?.isRefused();
+  vi.advanceTimersByTime(119_999);
+  expect(Stream.opened).toHaveLength(2);
+  vi.advanceTimersByTime(1);
+  expect(open()).toHaveLength(1);
+  expect(heard.onLost).not.toHaveBeenCalled();
+});
+
+it('gives its connection back while nobody looks at the page for ten seconds, and has it again at a look', () => {
+  turn('hidden');
+  vi.advanceTimersByTime(9_999);
   expect(open()).toHaveLength(1);
   turn('visible');
   turn('hidden');
-  vi.advanceTimersByTime(60_000);
+  vi.advanceTimersByTime(10_000);
   expect(open()).toHaveLength(0);
   turn('visible');
   expect(open()).toHaveLength(1);

@@ -2,12 +2,12 @@ import { currentConnection, onConnection } from '../../service/connection.js';
 import { waitBeforeRetry } from './wait-before-retry.js';
 
 /** A page that nobody looks at gives its connection back after so long: browsers have few of them for all pages together. */
-const hiddenMilliseconds = 60_000;
+const hiddenMilliseconds = 10_000;
 
 interface Heard {
   /** Something happened to alerts, or may have while nobody listened. */
   onNews(): void;
-  /** The stream was lost, or could not be opened; who is signed in may have ended. */
+  /** The stream was lost; whoever is signed in may be so no longer. */
   onLost(): void;
 }
 
@@ -47,10 +47,12 @@ export function listenToAlerts(studioId: string, { onNews, onLost }: Heard): () 
     opened.addEventListener('missed', onNews);
     // Its own way of trying again knows no growing wait.
     opened.addEventListener('error', () => {
+      // Browsers give up by themselves only what was answered with a refusal.
+      const how = opened.readyState === EventSource.CLOSED ? 'refused' : 'lost';
       disconnect();
       failures += 1;
-      retrying = setTimeout(connect, waitBeforeRetry(failures, Math.random()));
-      onLost();
+      retrying = setTimeout(connect, waitBeforeRetry(how, failures, Math.random()));
+      if (how === 'lost') onLost();
     });
   };
 
