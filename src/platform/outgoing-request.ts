@@ -47,10 +47,13 @@ export interface OutgoingRules {
   resolve?: Resolve;
 }
 
-/** The service does not call that address, and will not later either. */
+/** The written address is none that the service calls; it will be refused again until it is written otherwise. */
 export class OutgoingRefusal extends Error {}
 
-/** It did not come to an answer; it may another time. The message shows no part of the address. */
+/**
+ * It did not come to an answer; it may another time, as when a name leads inside now, which whoever answers for names may
+ * have done for a minute only. The message shows no part of the address.
+ */
 export class OutgoingFailure extends Error {}
 
 const longestUrl = 2_000;
@@ -187,7 +190,7 @@ function judgedLookup(
           ({ family }) => options.family === undefined || options.family === 0 || options.family === family,
         );
         const [first] = wanted;
-        if (refusal !== null) done(new OutgoingRefusal(refusal), []);
+        if (refusal !== null) done(new OutgoingFailure(refusal), []);
         else if (first === undefined) done(new OutgoingFailure('Its name leads to no address.'), []);
         else if (options.all) done(null, wanted);
         else done(null, first.address, first.family);

@@ -24,9 +24,10 @@ export const webhookAnswers: AnswerRules = { gone: [410], lasting: [] };
 
 /**
  * What a push service's answers mean (RFC 8030, 5 to 8 [M]): 404 and 410 say that the subscription is over, 413 that the
- * message is too large, 400, 401 and 403 that it will not be taken as it is.
+ * message is too large, 400 that it will not be taken as it is. 401 and 403 are about the signature, which is another one
+ * each time: a clock that was wrong is set right.
  */
-export const pushAnswers: AnswerRules = { gone: [404, 410], lasting: [400, 401, 403, 413] };
+export const pushAnswers: AnswerRules = { gone: [404, 410], lasting: [400, 413] };
 
 /** The failure that an answer is; null: it was taken. */
 export function failureOfAnswer({ status, retryAt }: ServerAnswer, rules: AnswerRules): SendFailure | null {
