@@ -98,11 +98,13 @@ export class DeliveryList {
           settledAt: null,
         };
         // As its attempts do, this leaves the row's digest alone: of an outbox row only the making is covered.
-        await transaction.query(
+        const again = await transaction.query<{ id: string }>(
           `UPDATE outbox SET state = $1, attempts = $2, begun = $3, next_attempt_at = $4, settled_at = NULL
-           WHERE studio_id = $5 AND id = $6`,
+           WHERE studio_id = $5 AND id = $6 AND state = 'undeliverable' RETURNING id`,
           [changes.state, 0, changes.begun, changes.nextAttemptAt, actor.studioId, deliveryId],
         );
+        // Somebody else was first, at the same moment.
+        if (again.length === 0) throw notUndeliverable(changes);
         transaction.note({ attemptsBefore: row.attempts });
         return deliveryView({ ...row, ...changes });
       },
@@ -126,7 +128,7 @@ export class DeliveryList {
   }
 }
 
-function notUndeliverable({ state }: OutboxRow): Problem {
+function notUndeliverable({ state }: Pick<OutboxRow, 'state'>): Problem {
   const seen =
     state === 'sent'
       ? 'It was sent already'
