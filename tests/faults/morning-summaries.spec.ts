@@ -112,6 +112,25 @@ describe.each(strictestEngine)('summaries of the morning that meet a fault, on %
     expect(await written()).toEqual(oneEach());
   });
 
+  it('leave one entry in the audit log, however many look at the same moment', async () => {
+    await Promise.all([aProcess().look(), aProcess().look(), aProcess().look()]);
+    const entries = await store.database.read<{ studioId: string }>(
+      `SELECT studio_id AS "studioId" FROM audit_entry WHERE action = 'alerts.summarise' ORDER BY studio_id`,
+    );
+    expect(entries).toEqual(oneEach().map(({ studioId }) => ({ studioId })));
+  });
+
+  it('go on after a clock that was a month ahead was set back, once a day', async () => {
+    const days = 30 * 24;
+    clock.forward(days);
+    await aProcess().look();
+    clock.forward(-days);
+    await aProcess().look();
+    await aProcess().look();
+    expect((await written()).filter(({ day }) => day === clock.now().slice(0, 10))).toEqual(oneEach());
+    expect(await written()).toHaveLength(2 * studios.length);
+  });
+
   it('are written where they can be, and where they cannot as soon as they can', async () => {
     const [one, other] = studios as [Actor, Actor];
     broken.add(one.studioId);

@@ -17,6 +17,9 @@ import { summaryDue } from './summary-due.js';
 import { SummaryLines } from './summary-lines.service.js';
 import { type SummaryReader, SummaryReaders } from './summary-readers.service.js';
 
+/** Another process was first. */
+class NothingDue extends Error {}
+
 /** A person whose summary of a day is to be written. */
 interface DueReader {
   reader: SummaryReader;
@@ -61,6 +64,7 @@ export class MorningSummaries implements OnModuleInit {
         );
         if (due.length > 0) await this.write(actor);
       } catch (error) {
+        if (error instanceof NothingDue) continue;
         // One studio's fault is not the others'; it is tried again at the next look.
         this.logger.error(`The summaries of studio ${actor.studioId} failed: ${String(error)}`);
       }
@@ -82,7 +86,8 @@ export class MorningSummaries implements OnModuleInit {
         await transaction.lockStudio();
         const readers = await this.readers.of(transaction.read, actor, transaction.recordedAt);
         const due = dueAmong(readers, actor, transaction.recordedAt);
-        if (due.length === 0) return;
+        // Thrown, so that it leaves no entry of nothing.
+        if (due.length === 0) throw new NothingDue();
         // What only the night has changed is told too.
         await this.alerts.reconcileAll(transaction);
         await this.writeFor(transaction, due);

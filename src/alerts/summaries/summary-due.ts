@@ -8,7 +8,7 @@ export interface SummaryWish {
   at: string;
   /** Since when the person wants them and has where to get them, ISO 8601 instant. */
   since: string;
-  /** The latest local day for which one was written, ISO `YYYY-MM-DD`; null: none was. */
+  /** The latest local day, through `latestTrueDay`, for which one was written, ISO `YYYY-MM-DD`; null: none was. */
   lastDay: string | null;
 }
 
@@ -30,6 +30,15 @@ export function summaryDue(
   const time = timeOn(day, at, timeZone);
   const isTime = Temporal.Instant.compare(time, now) <= 0 && Temporal.Instant.compare(since, time) <= 0;
   return isTime ? day : null;
+}
+
+/**
+ * The latest local day for which a summary may truly have been written: tomorrow, by a clock that is somewhat behind. What
+ * is said to be of a later day was written by a clock that ran ahead, and silences nothing.
+ * @param now ISO 8601 instant
+ */
+export function latestTrueDay(now: string, timeZone: string): string {
+  return Temporal.PlainDate.from(localDay(now, timeZone)).add({ days: 1 }).toString();
 }
 
 /** When the next summary is written, if the service runs then; ISO 8601 instant. */

@@ -3,7 +3,7 @@ import { localDay } from '../../identity/local-day.js';
 import type { Actor } from '../../platform/actor.js';
 import type { Read } from '../../platform/database/database.js';
 import { ToldPeople, type ToldPerson } from '../preferences/told-people.service.js';
-import type { SummaryWish } from './summary-due.js';
+import { latestTrueDay, type SummaryWish } from './summary-due.js';
 
 /** Somebody who may be told in the morning. */
 export interface SummaryReader extends ToldPerson {
@@ -43,7 +43,9 @@ export class SummaryReaders {
     now: string,
   ): Promise<SummaryReader[]> {
     const people = await this.toldPeople.of(read, studioId, localDay(now, timeZone), []);
-    const reached = new Map((await this.reached(read, studioId)).map((row) => [row.personId, row]));
+    const reached = new Map(
+      (await this.reached(read, studioId, latestTrueDay(now, timeZone))).map((row) => [row.personId, row]),
+    );
     const [studio] = await read<{ morning: string }>('SELECT morning FROM studio WHERE id = $1', [studioId]);
     return people.map((person) => {
       const { preference, destinations, personId } = person;
@@ -57,17 +59,17 @@ export class SummaryReaders {
     });
   }
 
-  private reached(read: Read, studioId: string): Promise<ReachedRow[]> {
+  private reached(read: Read, studioId: string, throughDay: string): Promise<ReachedRow[]> {
     return read<ReachedRow>(
       `SELECT destination.person_id AS "personId", min(destination.created_at) AS "reachedSince",
          (SELECT updated_at FROM alert_preference
           WHERE studio_id = $1 AND person_id = destination.person_id) AS "chosenAt",
          (SELECT max(day) FROM morning_summary
-          WHERE studio_id = $1 AND person_id = destination.person_id) AS "lastDay"
+          WHERE studio_id = $1 AND person_id = destination.person_id AND day <= $2) AS "lastDay"
        FROM alert_destination AS destination
        WHERE destination.studio_id = $1 AND destination.person_id IS NOT NULL AND destination.state = 'active'
        GROUP BY destination.person_id`,
-      [studioId],
+      [studioId, throughDay],
     );
   }
 }
