@@ -69,6 +69,11 @@ export class LiveStreams implements OnModuleDestroy {
     // Counted before anything is waited for, so that a thousand at once are not all let in.
     this.streams.add(stream);
     reply.raw.once('close', () => this.forget(stream));
+    // Who left while it was asked whether they may is told of no more: `close` was before.
+    if (reply.raw.destroyed) {
+      this.forget(stream);
+      return;
+    }
     this.timer ??= setInterval(() => this.look(), lookMilliseconds).unref();
     try {
       const newest = await this.newest(studioId);
@@ -115,7 +120,10 @@ export class LiveStreams implements OnModuleDestroy {
     this.looks += 1;
     const isCheck = this.looks % looksBetweenChecks === 0;
     try {
-      if (isCheck) await this.endThoseWhoMayNot();
+      if (isCheck) {
+        this.forgetWhoLeft();
+        await this.endThoseWhoMayNot();
+      }
       for (const studioId of new Set([...this.streams].map((stream) => stream.studioId))) {
         await this.tellStudio(studioId);
       }
@@ -146,6 +154,11 @@ export class LiveStreams implements OnModuleDestroy {
       stream.told = fresh.at(-1)?.sequence ?? stream.told;
       this.send(stream, fresh.map((step) => liveEvent('alert', step, step.sequence)).join(''));
     }
+  }
+
+  /** Whatever ended a connection without a word. */
+  private forgetWhoLeft(): void {
+    for (const stream of [...this.streams]) if (stream.response.destroyed) this.forget(stream);
   }
 
   private async endThoseWhoMayNot(): Promise<void> {
