@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type QueueFacts, queueCondition } from './queue-condition.js';
+import { isNews, type QueueCondition, type QueueFacts, queueCondition } from './queue-condition.js';
 
 const now = '2026-11-26T12:00:00.000Z';
 const well: QueueFacts = { awaySince: null, withoutWorkersSince: null, overdue: null };
@@ -30,5 +30,23 @@ describe('what is wrong with the queue', () => {
     const overdue = { count: 9, since: '2026-11-26T11:00:00.000Z' };
     expect(causeOf({ awaySince: '2026-11-26T11:00:00.000Z', overdue })).toBe('Redis is not reached');
     expect(causeOf({ withoutWorkersSince: '2026-11-26T11:00:00.000Z', overdue })).toBe('no worker is seen');
+  });
+});
+
+describe('what is written of the queue', () => {
+  const away: QueueCondition = { cause: 'Redis is not reached', since: now, whatToDo: 'Start it.' };
+  const told = (cause: string, isClosed = false) => ({ cause, isClosed });
+
+  it('is that it begins, has another cause, or ends', () => {
+    expect(isNews(away, undefined)).toBe(true);
+    expect(isNews(away, told('no worker is seen'))).toBe(true);
+    expect(isNews(null, told(away.cause))).toBe(true);
+    expect(isNews(away, told(away.cause))).toBe(false);
+    expect(isNews(null, undefined)).toBe(false);
+  });
+
+  it('is nothing more of what somebody closed, until it has ended', () => {
+    expect(isNews(away, told('no worker is seen', true))).toBe(false);
+    expect(isNews(null, told('no worker is seen', true))).toBe(true);
   });
 });

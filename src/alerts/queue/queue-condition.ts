@@ -47,3 +47,16 @@ export function queueCondition(facts: QueueFacts, now: string): QueueCondition |
 function condition(cause: QueueCondition['cause'], since: string): QueueCondition {
   return { cause, since, whatToDo: advice[cause] };
 }
+
+/** The alert that stands of it. */
+export interface ToldCondition {
+  cause: unknown;
+  /** Somebody closed it while it stood: nothing more is told of it until it has ended. */
+  isClosed: boolean;
+}
+
+/** Whether there is anything to write: it begins, has another cause, or ends. */
+export function isNews(condition: QueueCondition | null, told: ToldCondition | undefined): boolean {
+  if (condition === null) return told !== undefined;
+  return told === undefined || (!told.isClosed && told.cause !== condition.cause);
+}

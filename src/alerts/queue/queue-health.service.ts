@@ -19,7 +19,13 @@ import { ConditionEvaluators } from '../condition-evaluators.service.js';
 import type { OpenCondition } from '../open-condition.js';
 import { isReleased } from '../outbox/released.sql.js';
 import { AlertQueue } from './alert-queue.interface.js';
-import { overdueMilliseconds, type QueueCondition, queueCondition } from './queue-condition.js';
+import {
+  isNews,
+  overdueMilliseconds,
+  type QueueCondition,
+  queueCondition,
+  type ToldCondition,
+} from './queue-condition.js';
 
 const kind = 'queue unhealthy';
 const watchMilliseconds = 30_000;
@@ -101,9 +107,7 @@ export class QueueHealth implements OnModuleInit, OnApplicationBootstrap, OnModu
         overdue: overdue.get(studioId) ?? null,
       };
       const condition = queueCondition(facts, now);
-      const told = standing.get(studioId);
-      if (condition === null ? told === undefined : causeOf(told) === condition.cause) continue;
-      await this.write(actor, condition);
+      if (isNews(condition, toldBy(standing.get(studioId)))) await this.write(actor, condition);
     }
   }
 
@@ -164,6 +168,7 @@ function openCondition(studioId: string, facts: Record<string, unknown>): OpenCo
   return { kind, subjectKind: 'studio', subjectId: studioId, severity: 'warning', facts };
 }
 
-function causeOf(alert: StandingAlert | undefined): unknown {
-  return alert && (JSON.parse(alert.facts) as { cause?: unknown }).cause;
+function toldBy(alert: StandingAlert | undefined): ToldCondition | undefined {
+  if (!alert) return undefined;
+  return { cause: (JSON.parse(alert.facts) as { cause?: unknown }).cause, isClosed: alert.closedAt !== null };
 }
