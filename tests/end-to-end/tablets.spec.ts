@@ -547,6 +547,14 @@ describe.each(usualEngine)('treatment-room tablets on %s', (engine) => {
     expect(await browser.isSignedIn()).toBe(true);
     clock.forward({ minutes: 16 });
     expect(await browser.isSignedIn()).toBe(false);
+    // A page that stands open asks by itself: nobody is there for that.
+    await browser.done('POST', '/tablet/switch', { badge });
+    clock.forward({ minutes: 14 });
+    for (const byItself of [{ 'lotward-by-itself': '1' }, { accept: 'text/event-stream' }]) {
+      expect(await browser.copy(byItself).isSignedIn()).toBe(true);
+    }
+    clock.forward({ minutes: 2 });
+    expect(await browser.isSignedIn()).toBe(false);
     // For good after twelve hours, also of somebody who never stops.
     await browser.done('POST', '/tablet/switch', { badge });
     for (let minutes = 0; minutes < 12 * 60; minutes += 10) {

@@ -73,9 +73,12 @@ export class TestBrowser {
     return [...this.cookies].map(([name, value]) => `${name}=${value}`).join('; ');
   }
 
-  /** Another browser with the same cookies, as after a theft. */
-  copy(): TestBrowser {
-    const other = new TestBrowser(this.url, this.headers);
+  /**
+   * Another browser with the same cookies, as after a theft.
+   * @param headers that go with each of its requests beside
+   */
+  copy(headers: Record<string, string> = {}): TestBrowser {
+    const other = new TestBrowser(this.url, { ...this.headers, ...headers });
     for (const [name, value] of this.cookies) other.cookies.set(name, value);
     return other;
   }

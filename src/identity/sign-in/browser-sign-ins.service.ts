@@ -9,6 +9,8 @@ import type { SignInMethod } from './sign-in-method.js';
 import { type SignedIn, SignIns } from './sign-ins.service.js';
 
 const longestDevice = 200;
+/** Says that a page asks by itself, while nobody does anything at it. */
+const byItselfHeader = 'lotward-by-itself';
 
 /** Who is signed in at the browser of a request: by whatever way they came in, it begins and ends here. */
 @Injectable()
@@ -26,7 +28,8 @@ export class BrowserSignIns {
   ): Promise<{ who: SignedIn; freshSecret: string | undefined } | undefined> {
     const secret = this.cookies.secretOf(request);
     if (secret === undefined) return undefined;
-    return this.signIns.find({ secret, tabletSecret: this.allCookies.read(request, 'tablet') });
+    const tabletSecret = this.allCookies.read(request, 'tablet');
+    return this.signIns.find({ secret, tabletSecret, isByItself: isByItself(request) });
   }
 
   /** Signs an account in at a browser of one's own; an earlier sign-in of that browser ends. */
@@ -74,6 +77,11 @@ export class BrowserSignIns {
       if (!(error instanceof Problem && error.code === 'not-found')) throw error;
     }
   }
+}
+
+/** A stream of events is opened, and opened again, by the page alone. */
+function isByItself({ headers }: FastifyRequest): boolean {
+  return headers[byItselfHeader] !== undefined || headers.accept === 'text/event-stream';
 }
 
 /** What the browser says of itself, for the list of sign-ins. */

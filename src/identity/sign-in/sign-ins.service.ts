@@ -67,6 +67,8 @@ export interface Presented {
   secret: string;
   /** The secret of the enrolled tablet it is on. */
   tabletSecret: string | undefined;
+  /** Nobody asked for it: a page that stands open did. */
+  isByItself: boolean;
 }
 
 /** Who is signed in where. A browser holds a secret; the database holds only its hash. */
@@ -112,11 +114,13 @@ export class SignIns {
 
   /**
    * Who holds this secret, with a new secret when the old one had its time; undefined when nobody does (any more). A
-   * sign-in on a tablet counts only beside the tablet's own secret, and while the tablet is enrolled.
+   * sign-in on a tablet counts only beside the tablet's own secret, and while the tablet is enrolled. What a page asks by
+   * itself leaves the sign-in as it is, so that a device that nobody attends is signed out in time.
    */
   async find({
     secret,
     tabletSecret,
+    isByItself,
   }: Presented): Promise<{ who: SignedIn; freshSecret: string | undefined } | undefined> {
     const hash = this.secrets.hash(secret);
     const now = this.clock.now();
@@ -137,7 +141,7 @@ export class SignIns {
       );
       return undefined;
     }
-    const freshSecret = await this.keepUp(row, isPrevious, now);
+    const freshSecret = isByItself ? undefined : await this.keepUp(row, isPrevious, now);
     return {
       who: {
         signInId: row.id,

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
+import { noteDoing } from './attended.js';
 import { currentConnection, tellReached } from './connection.js';
 import { isProblem } from './problem.js';
 import { onSignedOut, request } from './request.js';
@@ -58,6 +59,27 @@ it('gives a question up that is not answered, and lets go of its connection', as
   expect(isProblem(await asked, 'unreachable')).toBe(true);
   expect(signal?.aborted).toBe(true);
   expect(vi.getTimerCount()).toBe(1); // The service is looked for.
+});
+
+it('says that the page asks by itself once nobody did anything at it for a minute', async () => {
+  answers(json({}));
+  const isByItself = () => {
+    const [, sent] = vi.mocked(fetch).mock.lastCall ?? [];
+    return new Headers(sent?.headers).get('lotward-by-itself') === '1';
+  };
+  noteDoing();
+  vi.advanceTimersByTime(59_999);
+  await ask();
+  expect(isByItself()).toBe(false);
+  vi.advanceTimersByTime(1);
+  await ask();
+  expect(isByItself()).toBe(true);
+  // What changes something was asked for by somebody.
+  await request('POST', '/sign-out', {});
+  expect(isByItself()).toBe(false);
+  noteDoing();
+  await ask();
+  expect(isByItself()).toBe(false);
 });
 
 it('tells that nobody is signed in any more', async () => {

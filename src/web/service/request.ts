@@ -1,3 +1,4 @@
+import { isAttended } from './attended.js';
 import { tellReached } from './connection.js';
 import type { AnswerOf, BodyOf, Method, ParametersOf, PathOf } from './operations.js';
 import { type ProblemDocument, ServiceProblem } from './problem.js';
@@ -86,6 +87,8 @@ async function send<Answer>(
       headers: {
         ...(body !== undefined && { 'content-type': 'application/json' }),
         ...(personId !== undefined && { 'lotward-person': personId }),
+        // Only a person changes anything; what an unattended page asks must not keep anybody signed in.
+        ...(method === 'GET' && !isAttended() && { 'lotward-by-itself': '1' }),
       },
       body: body === undefined ? null : JSON.stringify(body),
       signal: givenUp.signal,
