@@ -1,4 +1,4 @@
-import { Button } from '@mantine/core';
+import { Button, Group } from '@mantine/core';
 import { type ReactNode, useRef, useState } from 'react';
 import { Fields } from '../frame/fields.js';
 import { Note } from '../frame/note.js';
@@ -20,6 +20,7 @@ export function ChangeForm<Draft extends object>({
   version,
   save,
   reload,
+  onClose,
   children,
 }: {
   label: string;
@@ -29,6 +30,8 @@ export function ChangeForm<Draft extends object>({
   save: (id: string) => Promise<unknown>;
   /** Reads it anew. */
   reload: () => Promise<void>;
+  /** It was saved, or is not to be. Left out: the form stays. */
+  onClose?: () => void;
   children: (problem: ServiceProblem | undefined) => ReactNode;
 }) {
   const texts = useTexts();
@@ -41,6 +44,7 @@ export function ChangeForm<Draft extends object>({
     await reload();
     edits.forget();
     setSaved(true);
+    onClose?.();
   });
   const isStale = problem !== undefined && isProblem(problem, 'stale-version');
   return (
@@ -58,11 +62,16 @@ export function ChangeForm<Draft extends object>({
           <p>{texts.settings.saved}</p>
         </Note>
       )}
-      <div>
+      <Group gap="sm">
         <Button type="submit" loading={busy} disabled={!edits.isChanged}>
           {texts.app.save}
         </Button>
-      </div>
+        {onClose && (
+          <Button variant="default" onClick={onClose}>
+            {texts.app.cancel}
+          </Button>
+        )}
+      </Group>
     </Fields>
   );
 }

@@ -64,7 +64,7 @@ export function WebhookEntry({
               studioId={studioId}
               webhook={webhook}
               onChanged={onChanged}
-              onCancel={() => setIsChanging(false)}
+              onClose={() => setIsChanging(false)}
             />
           )}
           {rotated && (

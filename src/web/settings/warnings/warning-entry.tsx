@@ -55,8 +55,8 @@ export function WarningEntry({
             productId={productId}
             title={words.setOf(name)}
             present={warning}
-            onChanged={onChanged}
-            onCancel={() => setIsChanging(false)}
+            reload={onChanged}
+            onClose={() => setIsChanging(false)}
           />
         )
       }

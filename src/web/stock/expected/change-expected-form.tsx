@@ -1,10 +1,8 @@
-import { useRef, useState } from 'react';
 import type { ExpectedDeliveryView } from '../../../stock/expected-deliveries/expected-deliveries.views.js';
-import { Fields } from '../../frame/fields.js';
-import { SaveOrCancel } from '../../frame/save-or-cancel.js';
-import { readAnewIfStale } from '../../service/read-anew-if-stale.js';
-import { RequestIds } from '../../service/request-ids.js';
-import { useAction } from '../../service/use-action.js';
+import { useEdits } from '../../frame/use-edits.js';
+import { ChangeForm } from '../../settings/change-form.js';
+import { noteOf } from '../../settings/note-of-field.js';
+import { useTexts } from '../../texts/texts.js';
 import { changeExpected } from './expected.requests.js';
 import { changeOf, draftOf } from './expected-draft.js';
 import { ExpectedFields } from './expected-fields.js';
@@ -16,40 +14,41 @@ export function ChangeExpectedForm({
   title,
   mayAddSupplier,
   onChanged,
-  onCancel,
+  onClose,
 }: {
   studioId: string;
   delivery: ExpectedDeliveryView;
   title: string;
   mayAddSupplier: boolean;
   onChanged: () => Promise<void>;
-  onCancel: () => void;
+  onClose: () => void;
 }) {
-  const [draft, setDraft] = useState(draftOf(delivery));
-  const ids = useRef(new RequestIds()).current;
-  const { run, busy, problem } = useAction(async () => {
-    const { id, version } = delivery;
-    const change = changeOf(draft, delivery);
-    if (Object.keys(change).length > 0) {
-      const content = { version, ...change };
-      await readAnewIfStale(
-        () => changeExpected(studioId, id, { id: ids.for(content), ...content }),
-        onChanged,
-      );
-      await onChanged();
-    }
-    onCancel();
-  });
+  const texts = useTexts();
+  const edits = useEdits(draftOf(delivery));
+  const { id: expectedId, version, supplierName } = delivery;
   return (
-    <Fields onSubmit={() => void run()} label={title}>
-      <ExpectedFields
-        studioId={studioId}
-        draft={draft}
-        mayAddSupplier={mayAddSupplier}
-        problem={problem}
-        onChange={setDraft}
-      />
-      <SaveOrCancel problem={problem} busy={busy} onCancel={onCancel} />
-    </Fields>
+    <ChangeForm
+      label={title}
+      edits={edits}
+      version={version}
+      save={(id) => changeExpected(studioId, expectedId, { id, version, ...changeOf(edits.draft, delivery) })}
+      reload={onChanged}
+      onClose={onClose}
+    >
+      {(problem) => (
+        <ExpectedFields
+          studioId={studioId}
+          draft={edits.draft}
+          mayAddSupplier={mayAddSupplier}
+          noteOf={(field) =>
+            // A supplier is read by its name.
+            field === 'supplierId' && edits.meanwhile(field) !== undefined
+              ? texts.settings.meanwhile(supplierName)
+              : noteOf(texts, edits, field, problem)
+          }
+          onChange={edits.set}
+        />
+      )}
+    </ChangeForm>
   );
 }

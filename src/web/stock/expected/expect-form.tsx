@@ -35,7 +35,7 @@ export function ExpectForm({
         studioId={studioId}
         draft={draft}
         mayAddSupplier={mayAddSupplier}
-        problem={problem}
+        noteOf={(field) => problem?.faultOf(field)}
         onChange={setDraft}
       />
       <ProblemNote problem={problem} />

@@ -17,6 +17,13 @@ it('hands in what was edited, and what was emptied as not known', () => {
   expect(changeOf(draft, delivery)).toEqual({ reference: null, orderedOn: '2026-04-20' });
 });
 
+it('leaves alone what somebody else changed since it was read', () => {
+  const saved = { ...delivery, version: 4, reference: 'A 18', expectedOn: '2026-05-11' };
+  // As the form has it: what was edited, and the rest as it is saved by now.
+  const draft = { ...draftOf(saved), orderedOn: '2026-04-20' };
+  expect(changeOf(draft, saved)).toEqual({ orderedOn: '2026-04-20' });
+});
+
 it('hands in what was left empty as not known', () => {
   const draft = { ...emptyExpected, supplierId: 's1', expectedOn: '2026-05-04' };
   expect(contentOf(draft)).toEqual({

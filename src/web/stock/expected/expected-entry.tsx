@@ -84,7 +84,7 @@ export function ExpectedEntry({
             title={words.changeOf(what)}
             mayAddSupplier={permissions.includes('change the register')}
             onChanged={onChanged}
-            onCancel={() => setIsChanging(false)}
+            onClose={() => setIsChanging(false)}
           />
         )
       }

@@ -1,6 +1,5 @@
 import { TextInput } from '@mantine/core';
 import { CompanyField } from '../../catalogue/company-field.js';
-import type { ServiceProblem } from '../../service/problem.js';
 import { useTexts } from '../../texts/texts.js';
 import type { ExpectedDraft } from './expected-draft.js';
 
@@ -9,13 +8,14 @@ export function ExpectedFields({
   studioId,
   draft,
   mayAddSupplier,
-  problem,
+  noteOf,
   onChange,
 }: {
   studioId: string;
   draft: ExpectedDraft;
   mayAddSupplier: boolean;
-  problem: ServiceProblem | undefined;
+  /** What is to be said at a field. */
+  noteOf: (field: keyof ExpectedDraft) => string | undefined;
   onChange: (draft: ExpectedDraft) => void;
 }) {
   const words = useTexts().expected;
@@ -27,7 +27,7 @@ export function ExpectedFields({
         kind="supplier"
         mayAdd={mayAddSupplier}
         value={draft.supplierId}
-        error={problem?.faultOf('supplierId')}
+        error={noteOf('supplierId')}
         onChange={(supplierId) => set({ supplierId })}
       />
       <TextInput
@@ -36,7 +36,7 @@ export function ExpectedFields({
         description={words.expectedOnHint}
         required
         value={draft.expectedOn}
-        error={problem?.faultOf('expectedOn')}
+        error={noteOf('expectedOn')}
         onChange={(event) => set({ expectedOn: event.currentTarget.value })}
       />
       <TextInput
@@ -45,7 +45,7 @@ export function ExpectedFields({
         autoComplete="off"
         maxLength={100}
         value={draft.reference}
-        error={problem?.faultOf('reference')}
+        error={noteOf('reference')}
         onChange={(event) => set({ reference: event.currentTarget.value })}
       />
       <TextInput
@@ -53,7 +53,7 @@ export function ExpectedFields({
         label={words.orderedOn}
         description={words.orderedOnHint}
         value={draft.orderedOn}
-        error={problem?.faultOf('orderedOn')}
+        error={noteOf('orderedOn')}
         onChange={(event) => set({ orderedOn: event.currentTarget.value })}
       />
     </>
