@@ -15,7 +15,7 @@ import type { KitItemDto, PutKitListDto } from './kit-lists.dto.js';
 import type { KitItemView, KitListView } from './kit-lists.views.js';
 import { Procedure } from './procedure.entity.js';
 import { Procedures } from './procedures.service.js';
-import { SessionConditions } from './prospects/session-conditions.service.js';
+import { ProspectJudge } from './prospects/prospect-judge.service.js';
 
 /** What a procedure normally needs on the tray; an artist's own list stands before the procedure's. */
 @Injectable()
@@ -27,7 +27,7 @@ export class KitLists {
     private readonly procedures: Procedures,
     private readonly register: ProductRegister,
     private readonly configurationPools: ConfigurationPools,
-    private readonly conditions: SessionConditions,
+    private readonly prospects: ProspectJudge,
   ) {}
 
   /** The artist's own list, else the procedure's, else an empty one without a version. */
@@ -101,7 +101,7 @@ export class KitLists {
           });
         }
         transaction.note({ artistId });
-        await this.conditions.reevaluate(transaction);
+        await this.prospects.mark(transaction);
         return {
           procedureId,
           artistId,

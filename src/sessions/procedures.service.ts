@@ -8,7 +8,7 @@ import { invalidField, notFound, Problem } from '../platform/problem.js';
 import { Procedure } from './procedure.entity.js';
 import type { AddProcedureDto, ChangeProcedureDto, ListProceduresDto } from './procedures.dto.js';
 import type { ProcedureView } from './procedures.views.js';
-import { SessionConditions } from './prospects/session-conditions.service.js';
+import { ProspectJudge } from './prospects/prospect-judge.service.js';
 import { DEFAULT_TOUCH_UP_DAYS } from './touch-up-window.js';
 
 const maximumProcedures = 500;
@@ -19,7 +19,7 @@ export class Procedures {
   constructor(
     private readonly database: Database,
     private readonly transactions: Transactions,
-    private readonly conditions: SessionConditions,
+    private readonly prospects: ProspectJudge,
   ) {}
 
   async list(actor: Actor, dto: ListProceduresDto): Promise<ProcedureView[]> {
@@ -87,7 +87,7 @@ export class Procedures {
           changes,
         );
         transaction.note({ fields: Object.keys(dto).filter((field) => !['id', 'version'].includes(field)) });
-        await this.conditions.reevaluate(transaction);
+        await this.prospects.mark(transaction);
         return viewOf(procedure);
       },
     );

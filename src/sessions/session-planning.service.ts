@@ -8,7 +8,7 @@ import { FollowedSessions } from './followed-sessions.service.js';
 import { NewSessions, sealedDetail } from './new-sessions.service.js';
 import { bookedTime, type PlanTime, plannedTime } from './plan-times.js';
 import { Procedures } from './procedures.service.js';
-import { SessionConditions } from './prospects/session-conditions.service.js';
+import { ProspectJudge } from './prospects/prospect-judge.service.js';
 import { Session } from './session.entity.js';
 import { SessionClients } from './session-clients.service.js';
 import { SessionLock } from './session-lock.service.js';
@@ -28,7 +28,7 @@ export class SessionPlanning {
     private readonly newSessions: NewSessions,
     private readonly followedSessions: FollowedSessions,
     private readonly lock: SessionLock,
-    private readonly conditions: SessionConditions,
+    private readonly prospects: ProspectJudge,
   ) {}
 
   async plan(actor: Actor, dto: PlanSessionDto): Promise<WrittenSessionView> {
@@ -45,7 +45,7 @@ export class SessionPlanning {
           bookedAt: dto.bookedAt == null ? null : usable(bookedTime(dto.bookedAt, recordedAt)),
           plannedStart: usable(plannedTime(dto.plannedStart, recordedAt)),
         });
-        await this.conditions.reevaluate(transaction);
+        await this.prospects.mark(transaction);
         return writtenSession(session, known.client.reference, followsBecause);
       },
     );
@@ -95,7 +95,7 @@ export class SessionPlanning {
           changes,
         );
         transaction.note({ fields: Object.keys(dto).filter((field) => !['id', 'version'].includes(field)) });
-        await this.conditions.reevaluate(transaction);
+        await this.prospects.mark(transaction);
         return writtenSession(session, known.client.reference, followsBecause);
       },
     );

@@ -4,7 +4,7 @@ import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { occurredAt } from '../platform/occurred-at.js';
 import { MixReader } from './mix-reader.service.js';
-import { SessionConditions } from './prospects/session-conditions.service.js';
+import { ProspectJudge } from './prospects/prospect-judge.service.js';
 import { Session } from './session.entity.js';
 import { SessionClients } from './session-clients.service.js';
 import { SessionLock } from './session-lock.service.js';
@@ -37,7 +37,7 @@ export class SessionSteps {
     private readonly lock: SessionLock,
     private readonly mixReader: MixReader,
     private readonly wastes: SessionWastes,
-    private readonly conditions: SessionConditions,
+    private readonly prospects: ProspectJudge,
   ) {}
 
   async take(
@@ -70,7 +70,7 @@ export class SessionSteps {
           present.version,
           { state, [instantFields[step]]: happenedAt },
         );
-        await this.conditions.reevaluate(transaction);
+        await this.prospects.mark(transaction);
         return writtenSession(session, client.reference);
       },
     );

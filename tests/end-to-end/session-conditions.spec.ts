@@ -26,12 +26,14 @@ describe.each(strictestEngine)('alerts of sessions to come on %s', (engine) => {
     const { items } = await service.seen<AlertPageView>('/alerts?limit=200');
     return items.filter(({ subjectId }) => subjectId === sessionId);
   };
-  /** What follows from stock is judged shortly after. */
+  /** What changed is judged shortly after. */
   const eventually = (what: string, sessionId: string, is: (alerts: AlertView[]) => boolean) =>
     until(what, async () => {
       const alerts = await of(sessionId);
       return is(alerts) ? alerts : undefined;
     });
+  const told = (what: string, sessionId: string) => eventually(what, sessionId, ({ length }) => length === 1);
+  const over = (what: string, sessionId: string) => eventually(what, sessionId, ({ length }) => length === 0);
   const finished = { lines: [], complications: 'none', signedBy: '' };
   const noon = (days: number) => `${dayAhead(days)}T12:00:00.000Z`;
   const plan = async (days: number, more: object = {}): Promise<{ id: string; version: number }> =>
@@ -46,7 +48,7 @@ describe.each(strictestEngine)('alerts of sessions to come on %s', (engine) => {
 
   it('tells of a kit that cannot be filled from planning on, until goods arrive, and never names the client', async () => {
     const session = await plan(5);
-    const [alert] = await of(session.id);
+    const [alert] = await told('the kit is lacking', session.id);
     expect(alert).toMatchObject({
       kind: 'kit cannot be filled',
       subjectKind: 'session',
@@ -60,20 +62,20 @@ describe.each(strictestEngine)('alerts of sessions to come on %s', (engine) => {
     expect(JSON.stringify(alert)).not.toMatch(/Ida|Sommer/);
     await receive(service, studio, { productId: studio.umberId, code: 'K-U' });
     await receive(service, studio, { productId: studio.linerId, code: 'K-L', quantity: 3 });
-    await eventually('the kit can be filled', session.id, (alerts) => alerts.length === 0);
+    await over('the kit can be filled', session.id);
 
     // A later one gets what is left, and is moved to where it is urgent.
     const later = await plan(6);
-    expect(await of(later.id)).toMatchObject([
+    expect(await told('little is left', later.id)).toMatchObject([
       { facts: { lacking: ['1 × Halden Colour Works Fine liner'] }, severity: 'warning' },
     ]);
     await service.patch(`/sessions/${later.id}`, { version: later.version, plannedStart: noon(1) });
-    expect(await of(later.id)).toEqual([]);
-    expect(await of(session.id)).toMatchObject([
+    await over('it comes first', later.id);
+    expect(await told('it comes second', session.id)).toMatchObject([
       { facts: { lacking: ['1 × Halden Colour Works Fine liner'] }, severity: 'warning' },
     ]);
     await service.made(`/sessions/${later.id}/cancellation`);
-    expect(await of(session.id)).toEqual([]);
+    await over('it is alone', session.id);
     await service.made(`/sessions/${session.id}/cancellation`);
   });
 
@@ -88,20 +90,20 @@ describe.each(strictestEngine)('alerts of sessions to come on %s', (engine) => {
     await service.put(`/procedures/${procedureId}/kit-list`, {
       items: [{ productId: studio.gelId, quantity: 1 }],
     });
-    expect(await of(sooner.id)).toEqual([]);
-    expect(await of(later.id)).toMatchObject([
+    expect(await told('none is in date then', later.id)).toMatchObject([
       { facts: { lacking: ['1 × Halden Colour Works Numbing gel'] } },
     ]);
+    expect(await of(sooner.id)).toEqual([]);
     const fresh = await receive(service, studio, { productId: studio.gelId, code: 'K-G2' });
-    await eventually('another is here', later.id, (alerts) => alerts.length === 0);
+    await over('another is here', later.id);
     const hold = await service.made<{ id: string }>('/holds', {
       kind: 'quarantine',
       reason: 'doubt',
       lotId: fresh.lot.id,
     });
-    await eventually('the other is held', later.id, (alerts) => alerts.length === 1);
+    await told('the other is held', later.id);
     await service.made(`/holds/${hold.id}/release`, { reason: 'It was another lot.' });
-    await eventually('it is released', later.id, (alerts) => alerts.length === 0);
+    await over('it is released', later.id);
   });
 
   it('tells of a touch-up whose mix will be out of date, until it is planned earlier or took place', async () => {
@@ -116,7 +118,7 @@ describe.each(strictestEngine)('alerts of sessions to come on %s', (engine) => {
       drops: 3,
     });
     await service.made(`/sessions/${sessionId}/completion`, finished);
-    const [alert] = await eventually('the mix is at risk', sessionId, ({ length }) => length === 1);
+    const [alert] = await told('the mix is at risk', sessionId);
     expect(alert).toMatchObject({
       kind: 'touch-up mix out of date',
       subjectKind: 'session',
@@ -139,16 +141,18 @@ describe.each(strictestEngine)('alerts of sessions to come on %s', (engine) => {
 
     const touchUp = { clientId, visitKind: 'touch-up', followsSessionId: sessionId };
     const planned = await plan(34, touchUp);
-    expect(await of(sessionId)).toEqual([]);
+    await over('it is planned in time', sessionId);
     await service.patch(`/sessions/${planned.id}`, { version: planned.version, plannedStart: noon(36) });
-    expect(await of(sessionId)).toMatchObject([{ facts: { plannedOn: dayAhead(36) } }]);
+    expect(await told('it is planned too late', sessionId)).toMatchObject([
+      { facts: { plannedOn: dayAhead(36) } },
+    ]);
     await service.made(`/sessions/${planned.id}/setup`);
-    expect(await of(sessionId)).toEqual([]);
+    await over('it takes place', sessionId);
     await service.made(`/sessions/${planned.id}/cancellation`);
-    expect(await of(sessionId)).toHaveLength(1);
+    await told('it did not', sessionId);
 
     const second = await walkIn(service, studio, touchUp);
-    await eventually('the touch-up takes place', sessionId, (alerts) => alerts.length === 0);
+    await over('the touch-up takes place', sessionId);
     await service.made(`/sessions/${second}/completion`, finished);
     await service.made('/alerts/sweep');
     expect(await of(sessionId)).toEqual([]);
@@ -156,6 +160,8 @@ describe.each(strictestEngine)('alerts of sessions to come on %s', (engine) => {
 
   it('finds in a sweep nothing that is not told already', async () => {
     await plan(2);
+    const later = await plan(4);
+    await told('what was planned last is judged', later.id);
     const open = async () => (await service.seen<AlertPageView>('/alerts?limit=200')).items;
     const before = await open();
     expect(await service.made('/alerts/sweep')).toMatchObject({ opened: 0, closed: 0 });

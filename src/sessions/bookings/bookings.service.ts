@@ -14,7 +14,7 @@ import { unusableFile } from '../../platform/files/unusable-file.js';
 import { notFound } from '../../platform/problem.js';
 import { NewSessions } from '../new-sessions.service.js';
 import { Procedure } from '../procedure.entity.js';
-import { SessionConditions } from '../prospects/session-conditions.service.js';
+import { ProspectJudge } from '../prospects/prospect-judge.service.js';
 import { type BookingFile, BookingFiles } from './booking-file.service.js';
 import { type BookingsOnRecord, type PlannedBooking, planBookings } from './booking-plan.js';
 import type { JudgeBookingsDto, TakeInBookingsDto } from './bookings.dto.js';
@@ -51,7 +51,7 @@ export class Bookings {
     private readonly clients: Clients,
     private readonly accessLog: ClientAccessLog,
     private readonly newSessions: NewSessions,
-    private readonly conditions: SessionConditions,
+    private readonly prospects: ProspectJudge,
   ) {}
 
   async preview(actor: Actor, dto: JudgeBookingsDto): Promise<BookingsPreviewView> {
@@ -85,7 +85,7 @@ export class Bookings {
           told.push(...knownClientIds(planned));
           if (!preview.usable) throw unusableFile(preview);
           const rows = await this.write(transaction, planned, file);
-          await this.conditions.reevaluate(transaction);
+          await this.prospects.mark(transaction);
           return { recordedAt: transaction.recordedAt, counts: preview.counts, rows };
         },
       );

@@ -5,11 +5,11 @@ import {
   type OnModuleDestroy,
   type OnModuleInit,
 } from '@nestjs/common';
-import { alertChanges, type StandingAlert } from '../../alerts/open-condition.js';
+import { alertChanges, type OpenCondition, type StandingAlert } from '../../alerts/open-condition.js';
 import { StudioActors } from '../../identity/studio-actors.service.js';
 import type { Actor } from '../../platform/actor.js';
 import { Clock } from '../../platform/clock.js';
-import { Database } from '../../platform/database/database.js';
+import { Database, type Read } from '../../platform/database/database.js';
 import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { ProcessRole } from '../../platform/process-role.js';
@@ -22,9 +22,9 @@ type StandingRow = Omit<StandingAlert, 'facts' | 'closedByHand'> & { facts: stri
 const lookMilliseconds = 500;
 
 /**
- * Judges the sessions to come anew after stock has changed: shortly after, in a write of its own and only when something
- * is new, so that no scan, receipt or completion waits for it. What is missed, by a fault or the end of the process, the
- * next sweep finds, at the latest at the next start.
+ * Judges the sessions to come anew after one of them or stock has changed: shortly after, in a write of its own and only
+ * when something is new, so that no booking, scan, receipt or completion waits for it. What is missed, by a fault or the
+ * end of the process, the next sweep finds, at the latest at the next start.
  */
 @Injectable()
 export class ProspectJudge implements OnModuleInit, OnApplicationBootstrap, OnModuleDestroy {
@@ -89,20 +89,31 @@ export class ProspectJudge implements OnModuleInit, OnApplicationBootstrap, OnMo
   private async judge(studioId: string): Promise<void> {
     const actor = await this.studioActors.of(studioId);
     if (!actor) return;
-    // Whoever changes stock holds this lock until it is committed, so that it is seen now.
+    // Whoever changes a session or stock holds this lock until it is committed, so that it is seen now.
     await this.transactions.quietly(actor, (transaction) => transaction.lockStudio());
-    if (!(await this.hasNews(actor))) return;
-    const subject = { kind: 'studio', id: studioId };
+    const { read } = this.database;
+    const latest = await latestEntry(read, studioId);
+    const standing = await this.conditions.standing(read, actor, this.clock.now());
+    if (!(await this.hasNews(actor, standing))) return;
     await this.transactions.write(
       actor,
-      { id: null, action: 'sessions.judge-prospects', subject, content: null },
-      (transaction) => this.conditions.reevaluate(transaction),
+      {
+        id: null,
+        action: 'sessions.judge-prospects',
+        subject: { kind: 'studio', id: studioId },
+        content: null,
+      },
+      async (transaction) => {
+        await transaction.lockStudio();
+        // What was found without the lock holds while nothing was written since.
+        const holds = (await latestEntry(transaction.read, studioId)) === latest;
+        await this.conditions.reconcile(transaction, holds ? standing : undefined);
+      },
     );
   }
 
   /** Whether what stands differs from what was told, so that nothing is written when nothing is new. */
-  private async hasNews(actor: Actor): Promise<boolean> {
-    const standing = await this.conditions.standing(this.database.read, actor, this.clock.now());
+  private async hasNews(actor: Actor, standing: readonly OpenCondition[]): Promise<boolean> {
     const known = await this.database.read<StandingRow>(
       `SELECT id, kind, subject_kind AS "subjectKind", subject_id AS "subjectId", severity, facts,
          closed_at AS "closedAt" FROM alert
@@ -121,4 +132,12 @@ export class ProspectJudge implements OnModuleInit, OnApplicationBootstrap, OnMo
     );
     return open.length + refresh.length + close.length + end.length > 0;
   }
+}
+
+/** The number of the latest entry in the audit log of a studio. */
+async function latestEntry(read: Read, studioId: string): Promise<number | undefined> {
+  const [head] = await read<{ sequence: number }>('SELECT sequence FROM audit_head WHERE studio_id = $1', [
+    studioId,
+  ]);
+  return head?.sequence;
 }

@@ -11,8 +11,8 @@ import { mixOutOfDate, TouchUpProspects } from './touch-up-prospects.service.js'
 export const sessionConditionKinds: readonly string[] = [kitCannotBeFilled, mixOutOfDate];
 
 /**
- * What stands in the way of sessions to come. Whoever plans, moves or ends one calls `reevaluate` at the end of their
- * transaction; what follows from stock is judged shortly after by `ProspectJudge`, and what only time changes by the sweep.
+ * What stands in the way of sessions to come. Whoever plans, moves or ends one, or changes stock, only marks it; it is
+ * judged shortly after by `ProspectJudge`, and what only time changes by the sweep.
  */
 @Injectable()
 export class SessionConditions implements OnModuleInit {
@@ -31,29 +31,36 @@ export class SessionConditions implements OnModuleInit {
     });
   }
 
-  /** Opens, refreshes and closes the alerts of all sessions: each takes from the same stock. */
-  async reevaluate(transaction: Transaction): Promise<void> {
+  /**
+   * Opens, refreshes and closes the alerts of all sessions: each takes from the same stock.
+   * @param standing what was found and holds still, under the lock of the studio; left out: it is judged now
+   */
+  async reconcile(transaction: Transaction, standing?: readonly OpenCondition[]): Promise<void> {
     await transaction.lockStudio();
     const scope = { kinds: sessionConditionKinds, subjects: 'all' as const };
-    await this.alerts.reconcile(transaction, scope, await this.inside(transaction));
+    await this.alerts.reconcile(transaction, scope, standing ?? (await this.inside(transaction)));
   }
 
   /** All that stands at an instant, by the studio's days. */
-  async standing(read: Read, actor: Actor, now: string): Promise<OpenCondition[]> {
-    return [
-      ...(await this.kits.standing(read, actor, now)),
-      ...(await this.touchUps.standing(read, actor, now)),
-    ];
-  }
-
-  private async inside(transaction: Transaction): Promise<OpenCondition[]> {
-    const { studioId, actor, recordedAt } = transaction;
+  async standing(
+    read: Read,
+    { studioId, chainId }: Pick<Actor, 'studioId' | 'chainId'>,
+    now: string,
+  ): Promise<OpenCondition[]> {
     // As it is written now: the zone may be what this transaction changes.
-    const [studio] = await transaction.query<{ timeZone: string }>(
+    const [studio] = await read<{ timeZone: string }>(
       'SELECT time_zone AS "timeZone" FROM studio WHERE id = $1',
       [studioId],
     );
-    const timeZone = studio?.timeZone ?? actor.timeZone;
-    return this.standing(transaction.read, { ...actor, timeZone }, recordedAt);
+    if (!studio) return [];
+    const here = { studioId, chainId, timeZone: studio.timeZone };
+    return [
+      ...(await this.kits.standing(read, here, now)),
+      ...(await this.touchUps.standing(read, here, now)),
+    ];
+  }
+
+  private inside({ read, actor, recordedAt }: Transaction): Promise<OpenCondition[]> {
+    return this.standing(read, actor, recordedAt);
   }
 }
