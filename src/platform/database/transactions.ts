@@ -97,9 +97,8 @@ export class Transactions {
   }
 
   /**
-   * Runs in turn like a write, but ends without an audit entry and may run again without harm. Only for the state of
-   * outbox rows: that a promised delivery was tried is no change of the record, and an entry for each attempt would bury
-   * what people did. The row that promises the delivery is in the audit entry of its cause.
+   * Runs in turn like a write, but ends without an audit entry and may run again without harm: only for what changes no
+   * record, such as waiting, with the lock of the studio, until what others write there is committed.
    */
   async quietly<Answer>(actor: Actor, work: (transaction: Transaction) => Promise<Answer>): Promise<Answer> {
     if (this.inside.getStore()) throw new Error('A transaction was opened inside a transaction.');
