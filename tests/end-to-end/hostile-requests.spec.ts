@@ -168,7 +168,7 @@ describe.each(usualEngine)('hostile requests, on %s', { timeout: 600_000 }, (eng
 /** Each kind of request, as it was answered well once. */
 async function samplesOf(service: RunningService, document: ApiDocument): Promise<Sample[]> {
   const sent = await liveWholeLife(service, markedTexts('Larkmoor'));
-  const { answers } = await walkStudio(service, document);
+  const { answers, ids } = await walkStudio(service, document);
   const found = new Map<string, Sample>();
   for (const { route, address, answer } of answers) {
     const { pathname, search } = new URL(address);
@@ -180,13 +180,20 @@ async function samplesOf(service: RunningService, document: ApiDocument): Promis
     const shape = `${route.name} ${placedValues(body).map(({ at }) => placeName(at))}`;
     found.set(shape, { route, target: new URL(address).pathname, body });
   }
-  // Whoever does not say that they listen is refused; the walk found nothing to see there.
-  const live = document.routes.find(({ name }) => name === 'GET /alerts/live');
-  if (live)
-    found.set(live.name, {
-      route: live,
-      target: `${new URL(service.studio).pathname}/alerts/live`,
-      body: undefined,
-    });
+  const [deliveryId] = ids.get('deliveryId') ?? [];
+  // Without these nothing would be tried of what no life has been answered well.
+  const notLived: Record<string, Omit<Sample, 'route'>> = {
+    // Whoever does not say that they listen is refused; the walk found nothing to see there.
+    'GET /alerts/live': { target: '/alerts/live', body: undefined },
+    // Only what could not be delivered is sent again, and no receiver of a life fails for good.
+    'POST /alerts/deliveries/{deliveryId}/send-again': {
+      target: `/alerts/deliveries/${deliveryId}/send-again`,
+      body: { id: '' },
+    },
+  };
+  for (const [name, { target, body }] of Object.entries(notLived)) {
+    const route = document.routes.find((each) => each.name === name);
+    if (route) found.set(name, { route, target: new URL(`${service.studio}${target}`).pathname, body });
+  }
   return [...found.values()];
 }
