@@ -33,6 +33,8 @@ export interface OutboxState {
 interface Settling {
   /** Only these. */
   of?: (row: OutboxState) => boolean;
+  /** Milliseconds after which it is given up. */
+  within?: number;
   /** Lets the time of attempts pass whose process was killed, so that they are taken up again. */
   overCutOff?: boolean;
 }
@@ -64,7 +66,8 @@ export class AlertStation {
     redis?: RedisServer,
     settings: Record<string, string> = {},
   ): Promise<AlertStation> {
-    const [hook, mail] = [await WebhookReceiver.start(), await MailReceiver.start()];
+    const hook = await WebhookReceiver.start();
+    const mail = await MailReceiver.start();
     const clock = new ServiceClock();
     const environment = {
       ...clock.environment,
@@ -74,9 +77,18 @@ export class AlertStation {
       ...(redis === undefined ? {} : { REDIS_URL: redis.url }),
       ...settings,
     };
-    const service = await startService(engine, { environment });
-    const sql = await PlainSql.connect(service, 'read');
-    return new AlertStation(hook, mail, clock, environment, service, sql);
+    let service: RunningService | undefined;
+    try {
+      service = await startService(engine, { environment });
+      const sql = await PlainSql.connect(service, 'read');
+      return new AlertStation(hook, mail, clock, environment, service, sql);
+    } catch (error) {
+      await service?.dispose();
+      await hook.stop();
+      await mail.stop();
+      clock.dispose();
+      throw error;
+    }
   }
 
   /** Starts the service again on the same data, after it was stopped or killed. */
@@ -164,8 +176,8 @@ export class AlertStation {
   }
 
   /** Waits until everything is sent or undeliverable; while all waits for a time, that time is let pass. */
-  async settled({ of = () => true, overCutOff = false }: Settling = {}): Promise<void> {
-    await until('all deliveries settled', async () => {
+  async settled({ of = () => true, within, overCutOff = false }: Settling = {}): Promise<void> {
+    const settled = async () => {
       const pending = (await this.rows(of)).filter(({ state }) => state === 'pending');
       if (pending.length === 0) return true;
       const ready = overCutOff ? pending : pending.filter(({ begun, attempts }) => begun === attempts);
@@ -173,7 +185,8 @@ export class AlertStation {
       const ahead = next === undefined ? 0 : Date.parse(next) - Date.parse(this.clock.now());
       if (ahead > 0) this.clock.forward({ seconds: Math.ceil(ahead / 1_000) });
       return undefined;
-    });
+    };
+    await until('all deliveries settled', settled, within);
   }
 
   /**
@@ -196,14 +209,19 @@ export class AlertStation {
     return found;
   }
 
+  /** Ends all of it, also where a part of it cannot be ended in order. */
   async dispose(): Promise<void> {
-    for (const worker of this.workers) await worker.end('SIGKILL');
-    await this.sql.close();
-    await this.service.dispose();
-    await this.hook.stop();
-    await this.mail.stop();
+    const ends = await Promise.allSettled([
+      ...this.workers.map((worker) => worker.end('SIGKILL')),
+      this.sql.close(),
+      this.service.dispose(),
+      this.hook.stop(),
+      this.mail.stop(),
+    ]);
     this.clock.dispose();
     rmSync(this.folder, { recursive: true, force: true });
+    const failed = ends.find((end) => end.status === 'rejected');
+    if (failed) throw failed.reason;
   }
 }
 
@@ -218,10 +236,15 @@ export class WorkerProcess {
   /** Starts it and waits until it says that it is ready. */
   static async start(environment: Record<string, string>): Promise<WorkerProcess> {
     const worker = WorkerProcess.spawn(environment);
-    await until('a worker that is ready', () => {
-      if (worker.child.exitCode !== null) throw new Error(`The worker ended:\n${worker.log.join('')}`);
-      return /ready/i.test(worker.log.join('')) || undefined;
-    });
+    try {
+      await until('a worker that is ready', () => {
+        if (!worker.isRunning) throw new Error(`The worker ended:\n${worker.log.join('')}`);
+        return /ready/i.test(worker.log.join('')) || undefined;
+      });
+    } catch (error) {
+      await worker.end('SIGKILL');
+      throw error;
+    }
     return worker;
   }
 
@@ -238,10 +261,14 @@ export class WorkerProcess {
     return new WorkerProcess(child, log);
   }
 
+  get isRunning(): boolean {
+    return this.child.exitCode === null && this.child.signalCode === null;
+  }
+
   /** Ends it and waits for that; answers with its exit code, null after a kill. */
   async end(signal: NodeJS.Signals = 'SIGTERM'): Promise<number | null> {
     const { child } = this;
-    if (child.exitCode !== null || child.signalCode !== null) return child.exitCode;
+    if (!this.isRunning) return child.exitCode;
     const ended = this.ended();
     child.kill(signal);
     return ended;

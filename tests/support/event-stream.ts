@@ -32,8 +32,8 @@ export class EventStream {
     return new EventStream(response, abort);
   }
 
-  /** Waits until so many events have come. */
-  async has(count: number, milliseconds = 5_000): Promise<StreamedEvent[]> {
+  /** Waits until so many events have come; how long says only when nothing more is to be hoped for. */
+  async has(count: number, milliseconds = 20_000): Promise<StreamedEvent[]> {
     const deadline = Date.now() + milliseconds;
     while (this.events.length < count) {
       const left = deadline - Date.now();

@@ -1,8 +1,9 @@
-import type { AddressInfo, Socket } from 'node:net';
+import type { Socket } from 'node:net';
 import { buffer } from 'node:stream/consumers';
 import { type ParsedMail, simpleParser } from 'mailparser';
 import { SMTPServer } from 'smtp-server';
-import { until, wait } from './waiting.js';
+import { sparePort } from './spare-port.js';
+import { until } from './waiting.js';
 
 export interface ReceivedMail {
   /** As an independent parser reads it. */
@@ -19,7 +20,8 @@ export interface MailAnswer {
   refusesRecipient?: number;
   /** Refuses the mail with this code once it was read. */
   refusesMail?: number;
-  afterMilliseconds?: number;
+  /** The mail is read whole, and not answered before `release`. */
+  held?: boolean;
   /** The mail is read whole, then the connection is cut without an answer. */
   closesEarly?: boolean;
 }
@@ -36,17 +38,20 @@ export class MailReceiver {
   answer: MailAnswer = {};
   private readonly sockets = new Set<Socket>();
   private server: SMTPServer | undefined;
-  private listensAt = 0;
+  private releaseHeld: () => void = () => undefined;
+  private held: Promise<void> | undefined;
+
+  private constructor(private readonly port: number) {}
 
   static async start(): Promise<MailReceiver> {
-    const receiver = new MailReceiver();
+    const receiver = new MailReceiver(await sparePort());
     await receiver.restart();
     return receiver;
   }
 
   /** For SMTP_URL. */
   get url(): string {
-    return `smtp://127.0.0.1:${this.listensAt}`;
+    return `smtp://127.0.0.1:${this.port}`;
   }
 
   /** Starts it again at the same port. */
@@ -64,29 +69,29 @@ export class MailReceiver {
       onData: (stream, session, done) => {
         void (async () => {
           const source = await buffer(stream);
-          const { refusesMail, afterMilliseconds, closesEarly } = this.answer;
+          const { refusesMail, held, closesEarly } = this.answer;
           this.received.push({
             mail: await simpleParser(source),
             source: source.toString('utf8'),
             from: session.envelope.mailFrom === false ? '' : session.envelope.mailFrom.address,
             to: session.envelope.rcptTo.map(({ address }) => address),
           });
-          if (afterMilliseconds !== undefined) await wait(afterMilliseconds);
+          if (held) await this.hold();
           if (closesEarly) return this.cutConnections();
           done(refusesMail === undefined ? null : refusal(refusesMail));
         })();
       },
     });
-    // A connection that is cut is no fault of this server.
-    server.on('error', () => undefined);
     server.server.on('connection', (socket: Socket) => {
       this.sockets.add(socket);
       socket.once('close', () => this.sockets.delete(socket));
     });
-    await new Promise<void>((resolve) => {
-      server.listen(this.listensAt, '127.0.0.1', () => resolve());
+    await new Promise<void>((resolve, reject) => {
+      server.once('error', reject);
+      server.listen(this.port, '127.0.0.1', () => resolve());
     });
-    this.listensAt = (server.server.address() as AddressInfo).port;
+    // A connection that is cut is no fault of this server.
+    server.on('error', () => undefined);
     this.server = server;
   }
 
@@ -105,9 +110,24 @@ export class MailReceiver {
     return times;
   }
 
+  /** Answers what is held, and whatever comes from now on, at once. */
+  release(): void {
+    this.answer = {};
+    this.releaseHeld();
+    this.held = undefined;
+  }
+
+  private hold(): Promise<void> {
+    this.held ??= new Promise((resolve) => {
+      this.releaseHeld = resolve;
+    });
+    return this.held;
+  }
+
+  /** Forgets what came; whatever comes from now on is taken. */
   forget(): void {
     this.received.length = 0;
-    this.answer = {};
+    this.release();
   }
 
   cutConnections(): void {

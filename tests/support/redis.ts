@@ -1,9 +1,9 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
-import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { delimiter, join } from 'node:path';
 import { Redis } from 'ioredis';
+import { sparePort } from './spare-port.js';
 import { wait } from './waiting.js';
 
 const program = (process.env.PATH ?? '')
@@ -25,9 +25,9 @@ export interface RedisOptions {
   maximumMemory?: string;
 }
 
-/** Below the ports that the system hands out, so that nothing takes one while its server is down. */
-const ports = { first: 15_000, last: 32_000 };
 const answerMilliseconds = 10_000;
+/** Waits until its input ends, which it does with whoever holds the other end, however that ends. */
+const watch = 'cat; kill -KILL "$1"; rm -rf "$2"';
 
 /** A real Redis server of its own, in a folder of its own, that can be hurt in every way. */
 export class RedisServer {
@@ -36,6 +36,7 @@ export class RedisServer {
     readonly port: number,
     private readonly options: RedisOptions,
     private child: ChildProcess | undefined,
+    private watcher?: ChildProcess,
   ) {}
 
   /** @param running false: down from the start, at a port that is free */
@@ -75,6 +76,7 @@ export class RedisServer {
       ],
       { stdio: 'ignore' },
     );
+    this.endWithThisProcess(this.child);
     await this.answers(this.child);
   }
 
@@ -129,8 +131,22 @@ export class RedisServer {
     rmSync(this.folder, { recursive: true, force: true });
   }
 
+  /** Nothing is left of it also when this process is killed. */
+  private endWithThisProcess({ pid }: ChildProcess): void {
+    if (pid === undefined) return;
+    this.watcher = spawn('sh', ['-c', watch, 'watch', String(pid), this.folder], {
+      stdio: ['pipe', 'ignore', 'ignore'],
+      // Ctrl-C is not for it.
+      detached: true,
+    });
+    this.watcher.unref();
+  }
+
   private async end(signal: NodeJS.Signals): Promise<void> {
     const { child } = this;
+    // Before the server, whose id may be another's then.
+    this.watcher?.kill('SIGKILL');
+    this.watcher = undefined;
     this.child = undefined;
     if (!child || child.exitCode !== null || child.signalCode !== null) return;
     const ended = new Promise((resolve) => child.once('exit', resolve));
@@ -152,19 +168,4 @@ export class RedisServer {
       await wait(20);
     }
   }
-}
-
-async function sparePort(): Promise<number> {
-  for (;;) {
-    const port = ports.first + Math.floor(Math.random() * (ports.last - ports.first));
-    if (await isFree(port)) return port;
-  }
-}
-
-function isFree(port: number): Promise<boolean> {
-  return new Promise((resolve) => {
-    const server = createServer();
-    server.once('error', () => resolve(false));
-    server.listen(port, '127.0.0.1', () => server.close(() => resolve(true)));
-  });
 }

@@ -1,8 +1,15 @@
 export const wait = (milliseconds: number) => new Promise((wake) => setTimeout(wake, milliseconds));
 
-/** Waits until something is there. @throws when it does not come in time */
-export async function until<Found>(what: string, look: () => Found | undefined | Promise<Found | undefined>) {
-  const deadline = Date.now() + 30_000;
+/**
+ * Waits until something is there.
+ * @throws when it does not come within so many milliseconds
+ */
+export async function until<Found>(
+  what: string,
+  look: () => Found | undefined | Promise<Found | undefined>,
+  within = 30_000,
+) {
+  const deadline = Date.now() + within;
   while (Date.now() < deadline) {
     const found = await look();
     if (found !== undefined && found !== false) return found;
