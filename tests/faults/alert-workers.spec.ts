@@ -1,8 +1,12 @@
 import { spawn } from 'node:child_process';
+import { Queue } from 'bullmq';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import type { AlertDeliveryView } from '../../src/alerts/alerts.views.js';
+import type { AlertDeliveryView, SweepView } from '../../src/alerts/alerts.views.js';
+import { redisPrefix } from '../../src/alerts/queue/redis-queue.module.js';
+import { scheduleQueue } from '../../src/alerts/queue/redis-queue.service.js';
 import { stopLimitMilliseconds } from '../../src/platform/stopping.js';
-import { AlertStation, WorkerProcess } from '../support/alert-station.js';
+import { AlertStation } from '../support/alert-station.js';
+import { lackMany } from '../support/many-alerts.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { SeededRandom } from '../support/random.js';
 import { hasRedis, RedisServer } from '../support/redis.js';
@@ -19,6 +23,9 @@ function healthCheck(temporaryFolder: string): Promise<number | null> {
 }
 
 const rounds = process.env.SOAK ? 60 : 2;
+const atOnce = process.env.SOAK ? 10_000 : 1_000;
+const longestMilliseconds = 600_000;
+const firings = 8;
 const hasServers = hasRedis && engines.includes('postgres');
 
 describe.skipIf(!hasServers)(
@@ -31,7 +38,7 @@ describe.skipIf(!hasServers)(
 
     beforeAll(async () => {
       redis = await RedisServer.start({ appendOnly: true });
-      station = await AlertStation.start('postgres', redis);
+      station = await AlertStation.start('postgres', redis, { DELIVERIES_PER_SECOND: '10000' });
       webhookId = (await station.makeWebhook('/alerts')).id;
     });
     afterEach(async () => {
@@ -39,19 +46,17 @@ describe.skipIf(!hasServers)(
       expect(await station.contradictions()).toEqual([]);
     });
     afterAll(async () => {
-      await station.dispose();
-      await redis.dispose();
-    });
-
-    it('need a worker that has PostgreSQL and Redis, and says so', async () => {
-      const worker = WorkerProcess.spawn({ DATA_DIR: station.service.dataFolder });
-      expect(await worker.ended()).toBe(1);
-      expect(worker.log.join('')).toMatch(/DATABASE_URL is not set.*REDIS_URL is not set/s);
-      expect(await healthCheck(station.folder)).toBe(1);
+      try {
+        await station?.dispose();
+      } finally {
+        await redis?.dispose();
+      }
     });
 
     it('wait for a worker, and are sent under the same id when it was killed in mid-delivery', async () => {
       const ids = await station.open(3);
+      // No worker was here yet.
+      expect(await healthCheck(station.folder)).toBe(1);
       const killed = await station.startWorker();
       station.hook.usually = { held: true };
       await station.hook.came(1);
@@ -81,18 +86,34 @@ describe.skipIf(!hasServers)(
         (await sql.rows("SELECT recorded_at FROM audit_entry WHERE action = 'alerts.sweep'")).length;
       const before = await sweeps();
       station.clock.forward({ hours: 26 });
-      await until('a sweep', async () => (await sweeps()) > before || undefined);
-      await wait(2_000);
+      // All that is due at once, to whichever worker takes it, as after a while without any.
+      const queue = new Queue(scheduleQueue, { connection: { url: redis.url }, prefix: redisPrefix });
+      await queue.addBulk(Array.from({ length: firings }, () => ({ name: 'sweep', data: {} })));
+      await until('all were taken', async () => (await queue.getJobCountByTypes('waiting', 'active')) === 0);
+      await queue.close();
       expect(await sweeps()).toBe(before + 1);
       await sql.close();
+    });
+
+    it(`are each sent once when there are ${atOnce} at once`, async () => {
+      const { service } = station;
+      await lackMany(service, service.studioId, atOnce);
+      const before = station.hook.received.length;
+      const { opened } = await service.made<SweepView>('/alerts/sweep');
+      expect(opened).toBe(atOnce);
+      await station.settled({ within: longestMilliseconds });
+      expect(station.hook.received).toHaveLength(before + atOnce);
+      expect(station.hook.timesById().size).toBe(new Set(station.hook.received.map(({ id }) => id)).size);
     });
 
     it('wait in the record while Redis is down; workers end then in time all the same', async () => {
       await redis.kill();
       const ids = await station.open(2);
-      for (const worker of station.workers) {
+      const running = station.workers.filter(({ isRunning }) => isRunning);
+      expect(running).toHaveLength(2);
+      for (const worker of running) {
         const startedAt = performance.now();
-        await worker.end('SIGTERM');
+        expect(await worker.end('SIGTERM')).toBe(0);
         expect(performance.now() - startedAt).toBeLessThan(stopLimitMilliseconds);
       }
       const late = await station.startWorker();
