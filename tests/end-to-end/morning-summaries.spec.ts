@@ -108,19 +108,16 @@ describe.each(usualEngine)('summaries of the morning on %s', (engine) => {
   });
 
   it('is sent once in the morning, as it was written, and to nobody who has nothing to hear', async () => {
-    await prefers({ kindsLeftOut: ['use-by near'] }, { cookie: manager.cookie });
+    await prefers({ kindsLeftOut: ['use-by near'], summaryAt: '11:00' }, { cookie: manager.cookie });
     goTo('07:01');
     await restart();
-    await mails.came(2);
+    await mails.came(1);
     const mail = mails.received.find(({ to }) => to.includes('owner@studio.example'))?.mail;
     expect(mail?.subject).toContain('2 to use first, 1 to discard, 1 to order');
     expect(mail?.text).toContain('Near brown by Halden Ink');
     expect(mail?.text).toContain(`http://localhost:8080/studios/${service.studioId}/alerts/morning`);
     const text = mail?.text ?? '';
     expect(text.indexOf('NEAR-1')).toBeLessThan(text.indexOf('NEAR-2'));
-    const others = mails.received.find(({ to }) => to.includes('desk@studio.example'))?.mail.text ?? '';
-    expect(others).toContain('GONE');
-    expect(others).not.toContain('NEAR');
     await expect.poll(own, patience).toMatchObject([
       {
         day: today(),
@@ -130,6 +127,11 @@ describe.each(usualEngine)('summaries of the morning on %s', (engine) => {
     ]);
     goTo('12:00');
     await restart();
+    // The same look that wrote this one would have written the other a second time.
+    await mails.came(2);
+    const others = mails.received.find(({ to }) => to.includes('desk@studio.example'))?.mail.text ?? '';
+    expect(others).toContain('GONE');
+    expect(others).not.toContain('NEAR');
     expect(await own()).toHaveLength(1);
     expect(mails.received).toHaveLength(2);
     expect((await now()).nextAt).toBe(`${inDays(1)}T07:00:00Z`);
