@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Actor } from '../../platform/actor.js';
+import { Clock } from '../../platform/clock.js';
 import type { Database } from '../../platform/database/database.js';
 import type { Transaction } from '../../platform/database/transaction.js';
 import type { Transactions } from '../../platform/database/transactions.js';
@@ -27,7 +28,7 @@ function listThatMeets(changed: number): DeliveryList {
   const transactions = {
     write: (_: Actor, __: unknown, work: (transaction: Transaction) => Promise<unknown>) => work(transaction),
   } as unknown as Transactions;
-  return new DeliveryList({} as Database, transactions, { wake: () => undefined } as Relay);
+  return new DeliveryList({} as Database, transactions, { wake: () => undefined } as Relay, new Clock());
 }
 
 describe('what could not be sent', () => {

@@ -1,5 +1,7 @@
 import { Injectable } from '@nestjs/common';
+import { localDay } from '../../identity/local-day.js';
 import type { Actor } from '../../platform/actor.js';
+import { Clock } from '../../platform/clock.js';
 import { Database, type SqlValue } from '../../platform/database/database.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { defaultPageSize, pageOf, refuseUnknownStart } from '../../platform/page.js';
@@ -39,6 +41,22 @@ const listed = `SELECT outbox.id, outbox.event, outbox.channel, outbox.destinati
       ON destination.studio_id = outbox.studio_id AND destination.id = outbox.destination_id
   WHERE outbox.studio_id = $1 AND outbox.state = $2`;
 
+/**
+ * Whether there is anything to be done about an outbox row, as a condition in SQL: else what could not be sent would be
+ * told of for ever.
+ * @param today where the local day stands among the parameters
+ */
+const isActionable = (today: string) => `outbox.event <> 'test'
+  AND (outbox.alert_id IS NULL OR alert.closed_at IS NULL)
+  AND (outbox.summary_id IS NULL OR EXISTS (
+    SELECT 1 FROM morning_summary AS summary
+    WHERE summary.studio_id = outbox.studio_id AND summary.id = outbox.summary_id AND summary.day >= ${today}))
+  AND (outbox.destination_id IS NULL OR destination.state IN ('active', 'paused'))
+  AND (destination.person_id IS NULL OR EXISTS (
+    SELECT 1 FROM person
+    WHERE person.studio_id = outbox.studio_id AND person.id = destination.person_id AND person.state = 'active'
+      AND (person.until IS NULL OR person.until >= ${today})))`;
+
 /** Shows what waits to be delivered and what could not be, and lets it be tried anew. */
 @Injectable()
 export class DeliveryList {
@@ -46,22 +64,27 @@ export class DeliveryList {
     private readonly database: Database,
     private readonly transactions: Transactions,
     private readonly relay: Relay,
+    private readonly clock: Clock,
   ) {}
 
   async page(
-    { studioId }: Actor,
-    { state = 'undeliverable', limit = defaultPageSize, after }: DeliveryPageDto,
+    { studioId, timeZone }: Actor,
+    { state = 'undeliverable', actionable = false, limit = defaultPageSize, after }: DeliveryPageDto,
   ): Promise<PromisedDeliveryPageView> {
     await refuseUnknownStart(this.database.read, 'outbox', studioId, after);
     const parameters: SqlValue[] = [studioId, state];
-    let from = '';
+    const conditions: string[] = [];
+    if (actionable) {
+      parameters.push(localDay(this.clock.now(), timeZone));
+      conditions.push(`AND ${isActionable(`$${parameters.length}`)}`);
+    }
     if (after !== undefined) {
       parameters.push(after);
-      from = `AND (outbox.created_at, outbox.id) <
-        (SELECT created_at, id FROM outbox WHERE studio_id = $1 AND id = $3)`;
+      conditions.push(`AND (outbox.created_at, outbox.id) <
+        (SELECT created_at, id FROM outbox WHERE studio_id = $1 AND id = $${parameters.length})`);
     }
     const rows = await this.database.read<ListedRow>(
-      `${listed} ${from} ORDER BY outbox.created_at DESC, outbox.id DESC LIMIT ${limit + 1}`,
+      `${listed} ${conditions.join(' ')} ORDER BY outbox.created_at DESC, outbox.id DESC LIMIT ${limit + 1}`,
       parameters,
     );
     const { shown, next } = pageOf(rows, limit, ({ id }) => id);

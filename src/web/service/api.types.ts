@@ -11751,6 +11751,11 @@ export interface operations {
                 after?: string;
                 /** @description Those that wait, or those that could not be sent; left out: the latter. What was sent stands with its alert. */
                 state?: "pending" | "undeliverable";
+                /**
+                 * @description Only what somebody can still do something about: of alerts that stand and of summaries of today, to who works here,
+                 *     where it may still go; no tests.
+                 */
+                actionable?: boolean;
                 /** @description How many at most, 1 to 200. */
                 limit?: number;
             };
