@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { MoreThanOrEqual } from 'typeorm';
 import { People } from '../identity/people.service.js';
 import { roleMay } from '../identity/permissions.js';
 import { Person } from '../identity/person.entity.js';
@@ -39,7 +40,14 @@ export class AlertAnswers {
       const { personId } = actor;
       const { studioId, recordedAt } = transaction;
       if (alert.acknowledgedAt !== null) {
-        const key = { studioId, alertId, event: 'acknowledged' as const, personId: personId ?? undefined };
+        const key = {
+          studioId,
+          alertId,
+          event: 'acknowledged' as const,
+          personId: personId ?? undefined,
+          // What was acknowledged before it got worse or came back is another matter.
+          recordedAt: MoreThanOrEqual(alert.acknowledgedAt),
+        };
         const isNoted =
           alert.acknowledgedBy === personId || (await transaction.manager.existsBy(AlertEntry, key));
         if (!isNoted) await this.steps.follow(transaction, [stepOf(alert, 'acknowledged', personId)]);
@@ -85,7 +93,8 @@ export class AlertAnswers {
           `A person who is ${role} may not see alerts; choose somebody who does.`,
         );
       // Whoever it is given to is told of it, so it is their turn; after them the order begins anew.
-      const turn = await this.steps.turn(transaction, alert.severity, personId);
+      const given = { by: actor.personId };
+      const turn = await this.steps.turn(transaction, alert.severity, personId, given);
       const changed = await this.change(transaction, alert, { givenTo: personId, ...turn });
       const step = { ...stepOf(changed, 'given', actor.personId), toPersonId: personId };
       await this.steps.follow(transaction, [step]);

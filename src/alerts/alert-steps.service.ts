@@ -6,7 +6,7 @@ import type { AlertEntryEvent } from './alert-entry.entity.js';
 import { AlertHistory, type AlertStep } from './alert-history.service.js';
 import type { AlertChanges, OpenCondition, StandingAlert } from './open-condition.js';
 import { Promises } from './outbox/promises.service.js';
-import { firstTurn, type ToldEvent } from './outbox/who-is-told.js';
+import { nextTurn, type ToldEvent } from './outbox/who-is-told.js';
 
 const maximumRowsPerUpdate = 500;
 
@@ -14,6 +14,9 @@ const maximumRowsPerUpdate = 500;
 export type SteppingAlert = Pick<Alert, 'id' | 'kind' | 'severity' | 'givenTo'>;
 /** One of a reconciliation. */
 export type ReconciledAlert = StandingAlert & SteppingAlert;
+
+/** Nobody acknowledged it as it is now. */
+export const unseen = { acknowledgedAt: null, acknowledgedBy: null } as const;
 
 const told: Partial<Record<AlertEntryEvent, ToldEvent>> = {
   opened: 'opened',
@@ -48,14 +51,17 @@ export class AlertSteps {
     );
   }
 
-  /** Notes what changed in alerts that stand on. One that got worse comes back, if it was put off. */
+  /**
+   * Notes what changed in alerts that stand on. One that got worse comes back, if it was put off, and waits to be
+   * acknowledged anew: who saw to the milder one is in its history.
+   */
   async refresh(transaction: Transaction, changed: AlertChanges<ReconciledAlert>['refresh']): Promise<void> {
     const { studioId } = transaction;
     const steps: AlertStep[] = [];
     for (const { alert, severity, facts, change } of changed) {
       const more =
         change === 'worse'
-          ? { putOffUntil: null, ...(await this.turn(transaction, severity, alert.givenTo)) }
+          ? { putOffUntil: null, ...unseen, ...(await this.turn(transaction, severity, alert.givenTo)) }
           : {};
       await transaction.update(Alert, { studioId, id: alert.id }, { severity, facts, ...more });
       if (change !== null) steps.push({ alert, event: change, severity });
@@ -97,18 +103,21 @@ export class AlertSteps {
     );
   }
 
-  /** Whose turn it is when an alert becomes urgent, comes back or is given to somebody, as it stands on the alert. */
+  /**
+   * The first turn of an alert that becomes urgent, comes back or is given to somebody, as it stands on the alert. Where
+   * nobody is told of that it is turn 0: it is handed on as soon as something leads to somebody.
+   * @param given of one that is given to somebody: who gave it; whoever takes it on themselves knows of it
+   */
   async turn(
     transaction: Transaction,
     severity: Alert['severity'],
     givenTo: string | null,
+    given?: { by: string | null },
   ): Promise<Pick<Alert, 'turn' | 'turnAt'>> {
     if (severity !== 'urgent') return { turn: null, turnAt: null };
-    const first = firstTurn(await this.promises.audience(transaction), givenTo);
-    // Where nothing leads to anybody it is not handed on either: it stands in the list, and in the log.
-    return first === null
-      ? { turn: null, turnAt: null }
-      : { turn: first.passed, turnAt: transaction.recordedAt };
+    const first = nextTurn(await this.promises.audience(transaction), givenTo);
+    const isTold = given ? given.by === givenTo || first?.personId === givenTo : first !== null;
+    return { turn: isTold ? 1 : 0, turnAt: transaction.recordedAt };
   }
 
   private async changeAll(

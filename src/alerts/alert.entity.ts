@@ -23,7 +23,10 @@ export class Alert {
   @Column('text', { nullable: true }) closedBy: string | null;
   /** When the condition of one that somebody closed was found ended; until then it does not open anew. */
   @Column('text', { nullable: true }) endedAt: string | null;
-  /** How many people of the order were told of it so far, and when the last was; null: none. */
+  /**
+   * How many turns it had so far, 0 while nothing leads to anybody, and since when the present one lasts; null: it is not
+   * urgent. The instant alone is null once the order came to its end.
+   */
   @Column('integer', { nullable: true }) turn: number | null;
   @Column('text', { nullable: true }) turnAt: string | null;
 }

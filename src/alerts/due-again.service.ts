@@ -6,7 +6,7 @@ import type { Transaction } from '../platform/database/transaction.js';
 import { Transactions } from '../platform/database/transactions.js';
 import { Alert } from './alert.entity.js';
 import type { AlertStep } from './alert-history.service.js';
-import { AlertSteps, type SteppingAlert } from './alert-steps.service.js';
+import { AlertSteps, type SteppingAlert, unseen } from './alert-steps.service.js';
 import { Schedules } from './schedule/schedules.service.js';
 
 const maximumAlertsPerWrite = 200;
@@ -15,8 +15,8 @@ const maximumAlertsPerWrite = 200;
 class NothingDue extends Error {}
 
 /**
- * Brings back alerts that were put off, when their day has come: they are told as if they had just opened. That one was
- * put off stands on the alert and is asked under the studio's lock, so that looking twice brings it back once.
+ * Brings back alerts that were put off, when their day has come: they are told as if they had just opened, and
+ * wait to be acknowledged anew. That one was put off stands on the alert and is asked under the studio's lock, so that looking twice brings it back once.
  */
 @Injectable()
 export class DueAgain implements OnModuleInit {
@@ -79,7 +79,8 @@ export class DueAgain implements OnModuleInit {
   private async bringBackOne(transaction: Transaction, alert: SteppingAlert): Promise<AlertStep> {
     const { id, severity, givenTo } = alert;
     const turn = await this.steps.turn(transaction, severity, givenTo);
-    await transaction.update(Alert, { studioId: transaction.studioId, id }, { putOffUntil: null, ...turn });
+    const key = { studioId: transaction.studioId, id };
+    await transaction.update(Alert, key, { putOffUntil: null, ...unseen, ...turn });
     return { alert, event: 'due again', severity };
   }
 }

@@ -8,6 +8,11 @@ export class MovedClock extends Clock {
     return new Date(Date.now() + this.aheadMilliseconds).toISOString();
   }
 
+  /** @param instant ISO 8601; it goes on from there */
+  moveTo(instant: string): void {
+    this.aheadMilliseconds = Date.parse(instant) - Date.now();
+  }
+
   forward(hours: number): void {
     this.aheadMilliseconds += hours * 3_600_000;
   }

@@ -3,7 +3,8 @@ import { localDay } from '../../identity/local-day.js';
 import { People } from '../../identity/people.service.js';
 import type { Actor } from '../../platform/actor.js';
 import { Clock } from '../../platform/clock.js';
-import { Database, type Read } from '../../platform/database/database.js';
+import { Database, placeholders, type Read } from '../../platform/database/database.js';
+import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { refuseOtherVersion } from '../../platform/problem.js';
 import { ToldPeople } from '../preferences/told-people.service.js';
@@ -31,7 +32,10 @@ export class HandingOnSettings {
     return this.viewOf(this.database.read, studioId, chosen, localDay(this.clock.now(), timeZone));
   }
 
-  /** @throws Problem stale-version when it was set by someone else since it was read; not-found for who is not known */
+  /**
+   * Whoever left since the order was read is taken out of it, so that what else was changed is kept.
+   * @throws Problem stale-version when it was set by someone else since it was read; not-found for who is not known
+   */
   set(actor: Actor, dto: SetHandingOnDto): Promise<HandingOnView> {
     const { studioId } = actor;
     return this.transactions.write(
@@ -46,14 +50,17 @@ export class HandingOnSettings {
         await transaction.lockStudio();
         const known = await transaction.manager.findOneBy(HandingOn, { studioId });
         refuseOtherVersion('order of people', known?.version ?? null, dto.version);
-        await this.people.require(transaction, dto.personIds, { atWork: true });
-        const { afterMinutes, personIds } = dto;
+        await this.people.require(transaction, dto.personIds);
+        const { afterMinutes } = dto;
+        const left = await whoLeft(transaction, dto.personIds);
+        const personIds = dto.personIds.filter((id) => !left.includes(id));
         const version = (known?.version ?? 0) + 1;
         const chosen = { afterMinutes, personIds, version, updatedAt: transaction.recordedAt };
         if (known) await transaction.update(HandingOn, { studioId }, chosen);
         else await transaction.insert(HandingOn, { studioId, ...chosen });
         const day = localDay(transaction.recordedAt, actor.timeZone);
-        return this.viewOf(transaction.read, studioId, { studioId, ...chosen }, day);
+        const view = await this.viewOf(transaction.read, studioId, { studioId, ...chosen }, day);
+        return { ...view, droppedPersonIds: left };
       },
     );
   }
@@ -72,6 +79,16 @@ export class HandingOnSettings {
       order: orderOfPeople(people, personIds, null).map(({ personId }) => personId),
       isDefault: chosen === null,
       version,
+      droppedPersonIds: [],
     };
   }
+}
+
+async function whoLeft(transaction: Transaction, personIds: readonly string[]): Promise<string[]> {
+  if (personIds.length === 0) return [];
+  const rows = await transaction.query<{ id: string }>(
+    `SELECT id FROM person WHERE studio_id = $1 AND state = 'left' AND id IN (${placeholders(personIds, 2)})`,
+    [transaction.studioId, ...personIds],
+  );
+  return rows.map(({ id }) => id);
 }

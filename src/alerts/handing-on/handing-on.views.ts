@@ -10,4 +10,6 @@ export class HandingOnView {
   isDefault: boolean;
   /** Null while it is assumed. */
   version: number | null;
+  /** In the answer to a change: who was handed in, works here no more and is therefore not in the order; else empty. */
+  droppedPersonIds: string[];
 }

@@ -6,7 +6,7 @@ export interface PersonInOrder {
 
 /**
  * In which order people are told of an urgent alert. Whoever it was given to comes first; then those the studio named,
- * in its order; where it named nobody, managers, then owners, as they came.
+ * in its order; where it named nobody who still works here, managers, then owners, as they came.
  *
  * @param people those who work in the studio just now, in the order in which they came
  * @param named ids the studio put in order; whoever left is passed over
@@ -20,24 +20,7 @@ export function orderOfPeople<Person extends PersonInOrder>(
   const byId = new Map(people.map((person) => [person.personId, person]));
   const chosen = named.flatMap((id) => byId.get(id) ?? []);
   const ofRole = (role: PersonInOrder['role']) => people.filter((person) => person.role === role);
-  const order = named.length > 0 ? chosen : [...ofRole('manager'), ...ofRole('owner')];
+  const order = chosen.length > 0 ? chosen : [...ofRole('manager'), ...ofRole('owner')];
   const first = givenTo === null ? undefined : byId.get(givenTo);
   return [...new Set(first === undefined ? order : [first, ...order])];
-}
-
-/**
- * Who is told next.
- * @param passed how many of the order were told or passed over so far
- * @param isReached whether anything leads to a person
- * @returns the person, and how many of the order are passed then; null: the order is at its end
- */
-export function nextInOrder<Person extends PersonInOrder>(
-  order: readonly Person[],
-  passed: number,
-  isReached: (person: Person) => boolean,
-): { person: Person; passed: number } | null {
-  for (const [index, person] of order.entries()) {
-    if (index >= passed && isReached(person)) return { person, passed: index + 1 };
-  }
-  return null;
 }

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { orderOfPeople } from '../handing-on/order-of-people.js';
 import { severities } from '../open-condition.js';
 import { defaultPreference, type HowToTell } from '../preferences/default-preference.js';
 import { type Audience, nextTurn, type Occasion, type PersonToTell, whoIsTold } from './who-is-told.js';
@@ -213,9 +214,36 @@ describe('whoIsTold, whoever is there', () => {
   it('tells a person of what is urgent whenever anybody of the order is reached', () => {
     fc.assert(
       fc.property(whom, fc.constantFrom(null, 'person 0'), (everybody, givenTo) => {
-        const first = nextTurn(everybody, givenTo, 0);
+        const first = nextTurn(everybody, givenTo);
         const ids = told({ givenTo }, everybody);
-        if (first) expect(ids).toEqual(expect.arrayContaining(first.person.destinations.map(({ id }) => id)));
+        if (first) expect(ids).toEqual(expect.arrayContaining(first.destinations.map(({ id }) => id)));
+      }),
+    );
+  });
+
+  it('comes to everybody of the order whom something leads to, each once, whoever leaves meanwhile', () => {
+    const leavers = fc
+      .uniqueArray(fc.nat(6), { maxLength: 4 })
+      .map((all) => all.map((index) => `person ${index}`));
+    fc.assert(
+      fc.property(whom, leavers, (everybody, leaving) => {
+        const known = new Set<string>();
+        let now = everybody;
+        for (;;) {
+          const next = nextTurn(now, null, known);
+          if (next === null) break;
+          expect(known).not.toContain(next.personId);
+          known.add(next.personId);
+          const gone = leaving.slice(0, known.size);
+          now = { ...everybody, people: everybody.people.filter(({ personId }) => !gone.includes(personId)) };
+        }
+        for (const { personId, preference, destinations } of now.people) {
+          const isOfOrder = orderOfPeople(now.people, now.personIds, null).some(
+            (one) => one.personId === personId,
+          );
+          if (isOfOrder && destinations.length > 0 && preference.toldFrom !== 'never')
+            expect(known).toContain(personId);
+        }
       }),
     );
   });

@@ -1,4 +1,4 @@
-import { nextInOrder, orderOfPeople, type PersonInOrder } from '../handing-on/order-of-people.js';
+import { orderOfPeople, type PersonInOrder } from '../handing-on/order-of-people.js';
 import { type AlertSeverity, severities } from '../open-condition.js';
 import type { HowToTell } from '../preferences/default-preference.js';
 import { endOfQuietHours } from '../preferences/quiet-hours.js';
@@ -74,24 +74,22 @@ export function whoIsTold(occasion: Occasion, audience: Audience): Told[] {
 }
 
 /**
- * Whose turn it is when an alert becomes urgent, comes back or is given to somebody: the first of the order to whom
- * something leads.
- * @returns null: nobody is reached
+ * Whose turn it is: the first of the order to whom something leads and who was not told yet.
+ * @param told ids of people who were told, or know of it otherwise
+ * @returns null: the order is at its end
  */
-export function firstTurn(
-  audience: Audience,
+export function nextTurn(
+  { people, personIds }: Audience,
   givenTo: string | null,
-): { person: PersonToTell; passed: number } | null {
-  return nextTurn(audience, givenTo, 0);
+  told: ReadonlySet<string> = new Set(),
+): PersonToTell | null {
+  const isNext = (person: PersonToTell) => !told.has(person.personId) && isReached(person, givenTo);
+  return orderOfPeople(people, personIds, givenTo).find(isNext) ?? null;
 }
 
-/** @param passed how many of the order were told or passed over; null as the answer: the order is at its end */
-export function nextTurn(
-  audience: Audience,
-  givenTo: string | null,
-  passed: number,
-): { person: PersonToTell; passed: number } | null {
-  return nextInOrder(inOrder(audience, givenTo), passed, (person) => isReached(person, givenTo));
+/** Everybody who is told of what is urgent, as at the end of the order. */
+export function everybodyToTell({ people }: Audience): PersonToTell[] {
+  return people.filter((person) => isReached(person, null));
 }
 
 function peopleToTell({ event, ...occasion }: Occasion, audience: Audience): PersonToTell[] {
@@ -101,11 +99,11 @@ function peopleToTell({ event, ...occasion }: Occasion, audience: Audience): Per
   if (event === 'given')
     return people.filter(({ personId }) => personId === toPersonId && personId !== occasion.personId);
   if (event === 'handed on')
-    return people.filter(({ personId, preference }) =>
-      toPersonId === null ? preference.toldFrom !== 'never' : personId === toPersonId,
-    );
+    return toPersonId === null
+      ? everybodyToTell(audience)
+      : people.filter(({ personId }) => personId === toPersonId);
   if (severity === 'urgent') {
-    const first = firstTurn(audience, givenTo)?.person;
+    const first = nextTurn(audience, givenTo);
     return people.filter(
       (person) =>
         person === first ||
@@ -118,10 +116,6 @@ function peopleToTell({ event, ...occasion }: Occasion, audience: Audience): Per
       isAsSevere(severity, preference.toldFrom) &&
       !preference.kindsLeftOut.includes(kind),
   );
-}
-
-function inOrder({ people, personIds }: Audience, givenTo: string | null): PersonToTell[] {
-  return orderOfPeople(people, personIds, givenTo);
 }
 
 /** Whoever wants to be told of nothing one by one is passed over, unless the alert is theirs. */
