@@ -25,7 +25,10 @@ export function ExpectedField({
     listExpected(studioId, 'expected', after),
   );
   if (problem) return <ProblemNote problem={problem} />;
-  if (items === undefined || items.length === 0) return null;
+  // It came, or was called off, since it was chosen: whoever receives sees that, and chooses anew.
+  const chosenId = draft.expectedDeliveryId;
+  const isGone = chosenId !== '' && items?.every(({ id }) => id !== chosenId) === true;
+  if (items === undefined || (items.length === 0 && !isGone)) return null;
   const choose = (expectedDeliveryId: string) => {
     const chosen = items.find(({ id }) => id === expectedDeliveryId);
     delivery.change({
@@ -40,13 +43,16 @@ export function ExpectedField({
     <Choice
       label={words.which}
       description={words.whichHint}
-      value={items.some(({ id }) => id === draft.expectedDeliveryId) ? draft.expectedDeliveryId : ''}
+      value={chosenId}
       none={words.noneOfThem}
       error={error}
-      choices={items.map(({ id, supplierName, reference, expectedOn }) => ({
-        value: id,
-        label: words.one(supplierName, reference, writtenDay(expectedOn, texts.language)),
-      }))}
+      choices={[
+        ...items.map(({ id, supplierName, reference, expectedOn }) => ({
+          value: id,
+          label: words.one(supplierName, reference, writtenDay(expectedOn, texts.language)),
+        })),
+        ...(isGone ? [{ value: chosenId, label: words.gone }] : []),
+      ]}
       onChange={choose}
     />
   );

@@ -20,12 +20,15 @@ export function OrderForm({
   handingOn,
   told,
   nameOf,
+  hasLeft,
   reload,
 }: {
   studioId: string;
   handingOn: HandingOnView;
   told: readonly ToldPersonView[];
   nameOf: (personId: string) => string;
+  /** Whether somebody works here no more. */
+  hasLeft: (personId: string) => boolean;
   reload: () => Promise<void>;
 }) {
   const texts = useTexts();
@@ -80,6 +83,7 @@ export function OrderForm({
                   <Entry
                     key={personId}
                     name={`${index + 1}. ${name}`}
+                    mark={hasLeft(personId) ? words.hasLeft : undefined}
                     actions={
                       <>
                         {index > 0 && (
@@ -101,7 +105,7 @@ export function OrderForm({
                       </>
                     }
                   >
-                    {!isReached(personId) && <p>{words.nothingLeads}</p>}
+                    {!hasLeft(personId) && !isReached(personId) && <p>{words.nothingLeads}</p>}
                   </Entry>
                 );
               })}

@@ -19,14 +19,15 @@ export function OrderSection({
 }) {
   const texts = useTexts();
   const words = texts.channels;
-  const people = usePeople(studioId).answer;
+  const { answer: people, problem: peopleProblem } = usePeople(studioId);
   const { answer, problem, reload } = useAnswer(['handing on', studioId], () => showHandingOn(studioId));
-  const nameOf = (personId: string) => people?.find(({ id }) => id === personId)?.name ?? '';
+  const personOf = (personId: string) => people?.find(({ id }) => id === personId);
+  const nameOf = (personId: string) => personOf(personId)?.name ?? texts.records.unknownPerson;
   return (
     <Section title={words.order} hint={words.orderHint}>
       <Stack gap="lg">
-        <ProblemNote problem={problem} />
-        {!answer && !problem && <p role="status">{texts.app.loading}</p>}
+        <ProblemNote problem={problem ?? peopleProblem} />
+        {!(answer && people) && !problem && !peopleProblem && <p role="status">{texts.app.loading}</p>}
         {answer?.isDefault && (
           <Note kind="plain">
             <p>{words.orderAssumed}</p>
@@ -40,7 +41,14 @@ export function OrderSection({
           </p>
         )}
         {answer && people && told && (
-          <OrderForm studioId={studioId} handingOn={answer} told={told} nameOf={nameOf} reload={reload} />
+          <OrderForm
+            studioId={studioId}
+            handingOn={answer}
+            told={told}
+            nameOf={nameOf}
+            hasLeft={(personId) => personOf(personId)?.state !== 'active'}
+            reload={reload}
+          />
         )}
       </Stack>
     </Section>

@@ -25,13 +25,13 @@ export function PeopleSection({
 }) {
   const texts = useTexts();
   const words = texts.channels;
-  const people = usePeople(studioId).answer;
+  const { answer: people, problem: peopleProblem } = usePeople(studioId);
   const { answer } = destinations;
   const waitsBecause = answer?.mailServerSet === false ? texts.told.noMailServer : undefined;
   return (
     <Section title={words.staff} hint={words.staffHint}>
-      <ProblemNote problem={problem} />
-      {!told && !problem && <p role="status">{texts.app.loading}</p>}
+      <ProblemNote problem={problem ?? peopleProblem} />
+      {!(told && people) && !problem && !peopleProblem && <p role="status">{texts.app.loading}</p>}
       {waitsBecause !== undefined && (
         <Note kind="plain">
           <p>{waitsBecause}</p>

@@ -18,23 +18,25 @@ export function WebhooksSection({
 }) {
   const texts = useTexts();
   const words = texts.channels;
-  const [made, setMade] = useState<{ name: string; secret: string }>();
+  /** Each until it was copied: none is shown again. */
+  const [made, setMade] = useState<readonly { id: string; name: string; secret: string }[]>([]);
   const webhooks = answer?.items.filter(({ kind, state }) => kind === 'webhook' && state !== 'stopped') ?? [];
   return (
     <>
       <Section title={words.webhooks} hint={words.webhooksHint}>
         <ProblemNote problem={problem} />
         {!answer && !problem && <p role="status">{texts.app.loading}</p>}
-        {made && (
+        {made.map(({ id, name, secret }) => (
           <ShownOnce
-            title={words.secretOf(made.name)}
+            key={id}
+            title={words.secretOf(name)}
             label={words.secret}
-            value={made.secret}
-            onDone={() => setMade(undefined)}
+            value={secret}
+            onDone={() => setMade((before) => before.filter((each) => each.id !== id))}
           >
             <p>{words.secretDetail}</p>
           </ShownOnce>
-        )}
+        ))}
         {answer && webhooks.length === 0 && <p>{words.noWebhooks}</p>}
         {webhooks.length > 0 && (
           <Entries label={words.webhooks}>
@@ -47,8 +49,8 @@ export function WebhooksSection({
       <Section title={words.add} hint={words.addHint}>
         <AddWebhookForm
           studioId={studioId}
-          onAdded={async (webhook) => {
-            setMade(webhook);
+          onAdded={async ({ destination, name, secret }) => {
+            setMade((before) => [...before, { id: destination.id, name, secret }]);
             await reload();
           }}
         />

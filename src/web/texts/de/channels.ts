@@ -19,7 +19,9 @@ export const channelsTexts: typeof english = {
     handsOn: 'Weitergeben, was niemand beantwortet',
     minutes: 'Minuten, bis er weitergeht',
     minutesHint: 'Von 5 bis 1440.',
-    notHandedOn: 'Wird nicht weitergegeben: Nur die erste Person erfährt es.',
+    notHandedOn:
+      'Wird nicht weitergegeben: Es erfährt nur die erste Person, und wer es sofort erfahren will.',
+    hasLeft: 'arbeitet nicht mehr hier',
     people: 'Wer es erfährt, in dieser Reihenfolge',
     orderNow: 'So steht es jetzt',
     emptyOrder:

@@ -59,6 +59,7 @@ export const expectedTexts = {
     which: 'Which expected delivery is it?',
     whichHint: 'It is expected no longer then. The supplier and the day of the order are taken from it.',
     noneOfThem: 'none of them',
+    gone: 'one that is expected no longer',
     one: (supplier: string, reference: string | null, day: string) =>
       [supplier, reference, day].filter((part) => part !== null).join(', '),
   },
