@@ -1,4 +1,4 @@
-import { Button, Group } from '@mantine/core';
+import { Button, Group, VisuallyHidden } from '@mantine/core';
 import { useEffect, useState } from 'react';
 import type { AlertView } from '../../../alerts/alerts.views.js';
 import { PageLink } from '../../frame/navigation.js';
@@ -19,10 +19,14 @@ const betweenLooksMilliseconds = 2_000;
 /** More would push away what somebody works at; the rest is counted. */
 const mostShown = 3;
 
+/** Where a tray is laid nothing may move under the finger. */
+const trayPath = /^\/studios\/[^/]+\/today\/trays\//;
+
 /**
  * Keeps what is shown of alerts up to date while a page is looked at, and says what became urgent meanwhile: politely, a
  * screen reader finishes its sentence first.
- * @param path of the page: what it shows itself need not be said
+ * @param path of the page: what it shows itself need not be said, and on that of a tray the number in the menu says it, and
+ * a screen reader
  */
 export function LiveAlerts({ studioId, path }: { studioId: string; path: string }) {
   const texts = useTexts();
@@ -58,6 +62,15 @@ export function LiveAlerts({ studioId, path }: { studioId: string; path: string 
         );
   const see = (id: string) => setSeen((before) => new Set(before).add(id));
   const others = fresh.length - mostShown;
+  if (trayPath.test(path)) {
+    return (
+      <VisuallyHidden aria-live="polite">
+        {fresh.map((alert) => (
+          <UrgentWords key={alert.id} studioId={studioId} alert={alert} />
+        ))}
+      </VisuallyHidden>
+    );
+  }
   return (
     <div aria-live="polite" className={styles.live}>
       {fresh.length > 0 && (
@@ -86,16 +99,11 @@ function UrgentBanner({
   alert: AlertView;
   onSeen: () => void;
 }) {
-  const texts = useTexts();
-  const words = texts.alertPages.live;
-  const [about] = writtenFacts(alert.facts, texts, useStudioInstants(studioId));
-  const name = texts.alerts.kinds[alert.kind] ?? alert.kind;
-  const what = about === undefined ? name : `${name}, ${about}`;
+  const words = useTexts().alertPages.live;
+  const what = useWhat(studioId, alert);
   return (
     <div className={styles.banner}>
-      <p>
-        <strong>{words.urgent}:</strong> {what}
-      </p>
+      <UrgentWords studioId={studioId} alert={alert} />
       <Group gap="lg">
         <PageLink to={pathOf({ studioId, area: 'alerts' }, alert.id)} alone aria-label={words.lookAt(what)}>
           {words.look}
@@ -106,4 +114,21 @@ function UrgentBanner({
       </Group>
     </div>
   );
+}
+
+function UrgentWords({ studioId, alert }: { studioId: string; alert: AlertView }) {
+  const words = useTexts().alertPages.live;
+  return (
+    <p>
+      <strong>{words.urgent}:</strong> {useWhat(studioId, alert)}
+    </p>
+  );
+}
+
+/** What is wrong, and with what. */
+function useWhat(studioId: string, alert: AlertView): string {
+  const texts = useTexts();
+  const [about] = writtenFacts(alert.facts, texts, useStudioInstants(studioId));
+  const name = texts.alerts.kinds[alert.kind] ?? alert.kind;
+  return about === undefined ? name : `${name}, ${about}`;
 }
