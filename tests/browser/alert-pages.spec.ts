@@ -71,6 +71,7 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
       expect(await live.count()).toBe(0);
       await page.goBack();
       await page.getByRole('list', { name: 'What happened' }).getByText('Opened: urgent').waitFor();
+      await page.getByText('Nobody was told of it by a message of its own.').waitFor();
       watched.expectNoComplaint();
     }));
 

@@ -39,7 +39,7 @@ export function AlertEntry({
   const name = texts.alerts.kinds[alert.kind] ?? alert.kind;
   const subject = pathOfAlert(studioId, alert);
   const nameOf = useNameOf(studioId);
-  const { acknowledgedBy, givenTo } = alert;
+  const { acknowledgedBy, givenTo, endsWhenAcknowledged } = alert;
   const whose = () => {
     if (acknowledgedBy === personId) return texts.alerts.takenBy(texts.alerts.you);
     if (acknowledgedBy !== null) return texts.alerts.takenBy(nameOf(acknowledgedBy) ?? texts.alerts.somebody);
@@ -72,10 +72,10 @@ export function AlertEntry({
             <Button
               variant="default"
               loading={busy}
-              aria-label={texts.alerts.takeOn(name, about)}
+              aria-label={(endsWhenAcknowledged ? texts.alerts.seeOf : texts.alerts.takeOn)(name, about)}
               onClick={() => void run()}
             >
-              {texts.alerts.take}
+              {endsWhenAcknowledged ? texts.alerts.see : texts.alerts.take}
             </Button>
           )}
         </>

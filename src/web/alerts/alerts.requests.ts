@@ -24,7 +24,7 @@ export const listAlertPage = (studioId: string, filters: AlertFilters, after: st
 /** As many urgent ones as are counted; more are too many for the exact number to matter. */
 export const mostUrgent = 50;
 
-/** What nobody has taken on yet. */
+/** Those that are open and not put off, taken on or not. */
 export const listUrgent = (studioId: string) =>
   request('GET', '/studios/{studioId}/alerts', {
     ...{ studioId, limit: mostUrgent },
@@ -69,9 +69,9 @@ export async function isAnythingNotSent(studioId: string): Promise<boolean> {
   return page.items.length > 0;
 }
 
-/** As far as whoever asks may see them; more than these no studio has. */
-export const listDestinations = (studioId: string) =>
-  request('GET', '/studios/{studioId}/alert-destinations', { studioId, limit: 200 });
+/** @param whose all that whoever asks may see, or only their own */
+export const listDestinations = (studioId: string, whose: 'own' | 'all', after?: string) =>
+  request('GET', '/studios/{studioId}/alert-destinations', { studioId, whose, limit: 200, after });
 
 export const sendAgain = (studioId: string, deliveryId: string, id: string) =>
   request(

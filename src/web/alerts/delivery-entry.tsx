@@ -4,6 +4,7 @@ import type { AlertDeliveryView } from '../../alerts/alerts.views.js';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import { Entry } from '../frame/entries.js';
 import { ProblemNote } from '../frame/problem-note.js';
+import { ServiceWords } from '../frame/service-words.js';
 import { useStudioInstants } from '../frame/use-studio-instants.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
@@ -67,7 +68,11 @@ export function DeliveryEntry({
       below={<ProblemNote problem={problem} />}
     >
       <p>{facts.join(', ')}</p>
-      {lastError !== null && state !== 'sent' && <p>{words.cause(lastError)}</p>}
+      {lastError !== null && state !== 'sent' && (
+        <p>
+          {words.cause} <ServiceWords>{lastError}</ServiceWords>
+        </p>
+      )}
       {unknownAttempts > 0 && <p>{words.unknownAttempts(unknownAttempts)}</p>}
       {children}
     </Entry>

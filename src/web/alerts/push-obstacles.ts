@@ -5,6 +5,7 @@ export const pushObstacles = [
   'home screen first',
   'app not kept',
   'not allowed',
+  'not answered',
   'not reached',
 ] as const;
 export type PushObstacle = (typeof pushObstacles)[number];

@@ -33,7 +33,9 @@ export async function currentPushAddress(): Promise<PushAddress | undefined> {
 export async function subscribeToPush(publicKey: string): Promise<PushAddress | PushObstacle> {
   const obstacle = await pushObstacle();
   if (obstacle !== undefined) return obstacle;
-  if ((await Notification.requestPermission()) !== 'granted') return 'not allowed';
+  const answer = await Notification.requestPermission();
+  // Whoever only closes the question may be asked again; its settings say nothing of it.
+  if (answer !== 'granted') return answer === 'denied' ? 'not allowed' : 'not answered';
   const own = await registration();
   if (own === undefined) return 'app not kept';
   const key = bytesOf(publicKey);

@@ -10,7 +10,7 @@ export function useWhereTold({
 }: StandingView): (delivery: { destinationId: string | null }) => string | undefined {
   const mayAsk = permissions.includes('be told of alerts');
   const { answer } = useAnswer(['alert destinations', studioId, 'by name'], async () =>
-    mayAsk ? await listDestinations(studioId) : null,
+    mayAsk ? await listDestinations(studioId, 'all') : null,
   );
   const nameOf = useNameOf(studioId);
   return ({ destinationId }) => {

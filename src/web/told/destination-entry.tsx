@@ -4,6 +4,7 @@ import type { AlertDestinationView } from '../../alerts/destinations/alert-desti
 import { ConfirmButton } from '../frame/confirm-button.js';
 import { Entry } from '../frame/entries.js';
 import { ProblemNote } from '../frame/problem-note.js';
+import { ServiceWords } from '../frame/service-words.js';
 import { useStudioInstants } from '../frame/use-studio-instants.js';
 import { readAnewIfStale } from '../service/read-anew-if-stale.js';
 import { RequestIds } from '../service/request-ids.js';
@@ -117,7 +118,11 @@ export function DestinationEntry({
       {children}
       <p>{words.addedAt(when(createdAt))}</p>
       {state === 'paused' && <p>{words.pausedHint}</p>}
-      {state === 'stopped' && stateReason !== null && <p>{words.stoppedBecause(stateReason)}</p>}
+      {state === 'stopped' && stateReason !== null && (
+        <p>
+          {words.stoppedBecause} <ServiceWords>{stateReason}</ServiceWords>
+        </p>
+      )}
     </Entry>
   );
 }

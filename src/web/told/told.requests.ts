@@ -5,17 +5,11 @@ export type HowToBeTold = Omit<BodyOf<'PUT', '/studios/{studioId}/alert-preferen
 export type DestinationChange = BodyOf<'PATCH', '/studios/{studioId}/alert-destinations/{destinationId}'>;
 export type NewPush = BodyOf<'POST', '/studios/{studioId}/alert-destinations/push'>;
 
-/** More than anybody may have, and than a page of them is long. */
-const most = 200;
-
 export const showOwnPreference = (studioId: string) =>
   request('GET', '/studios/{studioId}/alert-preferences/own', { studioId });
 export const setOwnPreference = (studioId: string, id: string, chosen: HowToBeTold) =>
   request('PUT', '/studios/{studioId}/alert-preferences/own', { studioId }, { id, ...chosen });
 
-/** @param whose all that whoever asks may see, or only their own */
-export const listDestinations = (studioId: string, whose: 'own' | 'all', after?: string) =>
-  request('GET', '/studios/{studioId}/alert-destinations', { studioId, whose, limit: most, after });
 export const addMail = (studioId: string, mail: { id: string; personId: string; address: string }) =>
   request('POST', '/studios/{studioId}/alert-destinations/mail', { studioId }, mail);
 export const askPushKey = (studioId: string) =>

@@ -1,12 +1,8 @@
 import { useQuery } from '@tanstack/react-query';
 import type { AlertDeliveryView } from '../../alerts/alerts.views.js';
 import { ServiceProblem } from '../service/problem.js';
+import { untilNextLook } from '../service/until-next-look.js';
 import { listDeliveriesTo } from './told.requests.js';
-
-const soonMilliseconds = 1_000;
-const laterMilliseconds = 10_000;
-/** After so many looks it takes longer, and nobody stares at it any more. */
-const soonLooks = 30;
 
 /** One delivery to a destination, looked at again and again until it is settled. */
 export function useDelivery(
@@ -22,7 +18,7 @@ export function useDelivery(
     },
     refetchInterval: ({ state: { data: known, dataUpdateCount, errorUpdateCount } }) => {
       if (known !== undefined && known?.state !== 'pending') return false;
-      return dataUpdateCount + errorUpdateCount < soonLooks ? soonMilliseconds : laterMilliseconds;
+      return untilNextLook(dataUpdateCount + errorUpdateCount);
     },
   });
   if (error !== null && !(error instanceof ServiceProblem)) throw error;

@@ -1,9 +1,9 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useCallback } from 'react';
 import type { AlertDestinationPageView } from '../../alerts/destinations/alert-destinations.views.js';
+import { listDestinations } from '../alerts/alerts.requests.js';
 import type { ServiceProblem } from '../service/problem.js';
 import { useAnswer } from '../service/use-answer.js';
-import { listDestinations } from './told.requests.js';
 
 /** Where alerts go, and how to ask anew after one of them was changed. */
 export interface DestinationsSeen {

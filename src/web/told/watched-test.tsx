@@ -1,5 +1,6 @@
 import { Note } from '../frame/note.js';
 import { ProblemNote } from '../frame/problem-note.js';
+import { ServiceWords } from '../frame/service-words.js';
 import { useStudioInstants } from '../frame/use-studio-instants.js';
 import { useTexts } from '../texts/texts.js';
 import { useDelivery } from './use-delivery.js';
@@ -32,17 +33,21 @@ export function WatchedTest({
     case 'undeliverable':
       return (
         <Note kind="fault">
-          <p>{words.testNotSent(cause)}</p>
+          <p>
+            {words.testNotSent} <ServiceWords>{cause}</ServiceWords>
+          </p>
         </Note>
       );
     default:
       return (
         <Note kind="plain">
-          <p>
-            {cause !== '' && delivery
-              ? words.testLater(cause, when(delivery.nextAttemptAt))
-              : (waitsBecause ?? words.testing)}
-          </p>
+          {cause !== '' && delivery ? (
+            <p>
+              {words.testLater(when(delivery.nextAttemptAt))} <ServiceWords>{cause}</ServiceWords>
+            </p>
+          ) : (
+            <p>{waitsBecause ?? words.testing}</p>
+          )}
         </Note>
       );
   }

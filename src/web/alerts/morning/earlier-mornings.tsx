@@ -2,6 +2,7 @@ import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import { Entry } from '../../frame/entries.js';
 import { PagedEntries } from '../../frame/paged-entries.js';
 import { Section } from '../../frame/section.js';
+import { ServiceWords } from '../../frame/service-words.js';
 import { usePages } from '../../service/use-pages.js';
 import { useTexts } from '../../texts/texts.js';
 import { writtenDay } from '../../texts/written-dates.js';
@@ -12,7 +13,11 @@ import { SummaryParts } from './summary-parts.js';
 export function EarlierMornings({ standing: { studioId } }: { standing: StandingView }) {
   const texts = useTexts();
   const { morning: words, channels, deliveryStates, cause } = texts.alertPages;
-  const list = usePages(['alerts', studioId, 'mornings'], (after) => listSummaries(studioId, after));
+  const list = usePages(
+    ['alerts', studioId, 'mornings'],
+    (after) => listSummaries(studioId, after),
+    ({ deliveries }) => deliveries.some(({ state }) => state === 'pending'),
+  );
   return (
     <Section title={words.earlier} hint={words.earlierHint}>
       <PagedEntries
@@ -39,7 +44,9 @@ export function EarlierMornings({ standing: { studioId } }: { standing: Standing
                 <p key={delivery.id}>
                   {channels[delivery.channel]}, {deliveryStates[delivery.state]}
                   {delivery.state !== 'sent' && delivery.lastError !== null && (
-                    <>. {cause(delivery.lastError)}</>
+                    <>
+                      . {cause} <ServiceWords>{delivery.lastError}</ServiceWords>
+                    </>
                   )}
                 </p>
               ))}

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import { Page } from '../../frame/page.js';
 import { PagedEntries } from '../../frame/paged-entries.js';
@@ -14,9 +15,19 @@ export function NotSentPage({ standing }: { standing: StandingView }) {
   const givenUp = usePages(['alerts', studioId, 'not sent'], (after) =>
     listPromised(studioId, 'undeliverable', after),
   );
-  const waiting = usePages(['alerts', studioId, 'waiting'], (after) =>
-    listPromised(studioId, 'pending', after),
+  const waiting = usePages(
+    ['alerts', studioId, 'waiting'],
+    (after) => listPromised(studioId, 'pending', after),
+    () => true,
   );
+  // What waits no more was sent, or was given up.
+  const waits = waiting.items?.map(({ id }) => id).join();
+  const waited = useRef(waits);
+  const { reload } = givenUp;
+  useEffect(() => {
+    if (waited.current !== undefined && waited.current !== waits) void reload();
+    waited.current = waits;
+  }, [waits, reload]);
   return (
     <Page above={studioName} title={words.title} lead={words.lead}>
       <Section title={words.list}>

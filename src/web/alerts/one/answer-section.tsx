@@ -45,7 +45,7 @@ export function AnswerSection({
         <Group gap="sm">
           {isOpen && alert.acknowledgedBy === null && (
             <Button loading={taking.busy} onClick={() => void taking.run()}>
-              {texts.alerts.take}
+              {alert.endsWhenAcknowledged ? texts.alerts.see : texts.alerts.take}
             </Button>
           )}
           {isOpen && (

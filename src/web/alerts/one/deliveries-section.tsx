@@ -13,15 +13,19 @@ export function DeliveriesSection({ standing, alertId }: { standing: StandingVie
   const texts = useTexts();
   const words = texts.alertPages.one;
   const { studioId } = standing;
-  const { answer, problem } = useAnswer(['alerts', studioId, alertId, 'deliveries'], () =>
-    listDeliveries(studioId, alertId),
+  const { answer, problem } = useAnswer(
+    ['alerts', studioId, alertId, 'deliveries'],
+    () => listDeliveries(studioId, alertId),
+    (deliveries) => deliveries.some(({ state }) => state === 'pending'),
   );
+  // The log tells nobody.
+  const isNobodyTold = answer?.every(({ channel }) => channel === 'log');
   const whereOf = useWhereTold(standing);
   return (
     <Section title={words.deliveries} hint={words.deliveriesHint}>
       <ProblemNote problem={problem} />
       {answer === undefined && problem === undefined && <p role="status">{texts.app.loading}</p>}
-      {answer?.length === 0 && <p>{words.noDeliveries}</p>}
+      {isNobodyTold && <p>{words.noDeliveries}</p>}
       {answer !== undefined && answer.length > 0 && (
         <Entries label={words.deliveries}>
           {answer.map((delivery) => (

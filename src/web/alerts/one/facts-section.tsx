@@ -41,7 +41,7 @@ export function FactsSection({ standing, alert }: { standing: StandingView; aler
           [texts.alertPages.nextStep, closedAt === null && nextStep(kind, texts)],
           [words.since, when(openedAt)],
           [
-            words.taken,
+            alert.endsWhenAcknowledged ? words.seen : words.taken,
             acknowledgedBy !== null &&
               acknowledgedAt !== null &&
               words.takenAt(who(acknowledgedBy), when(acknowledgedAt)),

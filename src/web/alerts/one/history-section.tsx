@@ -10,7 +10,7 @@ import { writtenMorning } from '../written-morning.js';
 /** Who did what about an alert, and when. */
 export function HistorySection({
   standing: { studioId, personId: me },
-  answer: { history, earlierSteps },
+  answer: { alert, history, earlierSteps },
 }: {
   standing: StandingView;
   answer: AlertHistoryView;
@@ -24,6 +24,8 @@ export function HistorySection({
   const whatOf = ({ event, severity, toPersonId, until }: AlertEntryView) => {
     const to = toPersonId === me ? words.toMe : (nameOf(toPersonId) ?? texts.alerts.somebody);
     switch (event) {
+      case 'acknowledged':
+        return alert.endsWhenAcknowledged ? words.wasSeen : words.events[event];
       case 'given':
         return words.wasGivenTo(to);
       case 'handed on':

@@ -3,7 +3,7 @@ import type { alertsTexts as english } from '../en/alerts.js';
 export const alertsTexts: typeof english = {
   alertPages: {
     title: 'Hinweise',
-    lead: 'Worum man sich kümmern muss, das Schlimmste zuerst. Jeder schließt sich von selbst, wenn behoben ist, was nicht stimmt.',
+    lead: 'Worum man sich kümmern muss, das Schlimmste zuerst. Was anhält, schließt sich von selbst, wenn es behoben ist; was einmal geschah, wenn es jemand gesehen hat.',
     pages: { all: 'Was offen ist', notSent: 'Nicht zugestellt', morning: 'Heute Morgen' },
     urgentInMenu: (count) => `${count} dringend`,
     filters: 'Welche Hinweise',
@@ -28,7 +28,6 @@ export const alertsTexts: typeof english = {
       warning: 'In den nächsten Tagen.',
       notice: 'Es geht nichts verloren, wenn es wartet.',
     },
-    none: 'Nichts dergleichen. Alles, wonach gesehen wurde, ist in Ordnung.',
     noneOfSeverity: 'Keine.',
     noneFound: 'Kein Hinweis ist so.',
     openedAt: (when) => `Offen seit ${when}`,
@@ -39,7 +38,6 @@ export const alertsTexts: typeof english = {
     toMe: 'Sie',
     nextStep: 'Was als Nächstes zu tun ist',
     act: 'Dorthin, wo es geschieht',
-    actOn: (alert, what) => `Dorthin, wo es geschieht: ${alert}, ${what}`,
     details: (alert, what) => `${alert}: ${what}`,
 
     nextSteps: {
@@ -85,6 +83,7 @@ export const alertsTexts: typeof english = {
       closedByItself: (when) => `${when}, von selbst`,
       closedBy: (when, who) => `${when}, von ${who}`,
       taken: 'Übernommen von',
+      seen: 'Gesehen von',
       takenAt: (who, when) => `${who}, ${when}`,
       given: 'Gegeben an',
       putOff: 'Aufgeschoben bis',
@@ -116,7 +115,8 @@ export const alertsTexts: typeof english = {
       service: 'Lotward selbst',
       deliveries: 'Wer es erfuhr',
       deliveriesHint: 'Jede Nachricht nach ihrem Ziel, und was daraus wurde.',
-      noDeliveries: 'Niemand wurde eigens benachrichtigt; er steht in der Übersicht des Morgens.',
+      noDeliveries:
+        'Niemand erfuhr es durch eine eigene Nachricht. Eine Übersicht des Morgens kann ihn nennen.',
       gone: 'Diesen Hinweis gibt es nicht',
       toAll: 'Zu allen Hinweisen',
     },
@@ -129,14 +129,15 @@ export const alertsTexts: typeof english = {
       'put off': 'Aufgeschoben',
       'due again': 'Wieder fällig',
       given: 'Jemandem gegeben',
-      'handed on': 'Weitergereicht',
+      'handed on': 'Weitergegeben',
       noted: 'Notiz',
       closed: 'Geschlossen',
       ended: 'Was nicht stimmte, ist behoben',
     },
+    wasSeen: 'Gesehen und erledigt',
     nobodyTookIt: 'Niemand übernahm ihn; alle, die an der Reihe sind, erfuhren es noch einmal',
     wasGivenTo: (name) => `Gegeben an ${name}`,
-    handedOnTo: (name) => `Weitergereicht an ${name}`,
+    handedOnTo: (name) => `Weitergegeben an ${name}`,
     wasPutOffUntil: (day) => `Aufgeschoben bis ${day}`,
     nowOf: (event, severity) => `${event}: ${severity}`,
 
@@ -149,7 +150,7 @@ export const alertsTexts: typeof english = {
       given: 'Er wurde jemandem gegeben',
       closed: 'Er ist geschlossen',
       summary: 'Übersicht des Morgens',
-      test: 'Eine Probe',
+      test: 'Ein Test',
     },
     deliveryStates: { pending: 'unterwegs', sent: 'gesendet', undeliverable: 'nicht zugestellt' },
     promisedAt: (when) => `versprochen ${when}`,
@@ -158,7 +159,7 @@ export const alertsTexts: typeof english = {
     attempts: (count) => (count === 1 ? 'ein Versuch' : `${count} Versuche`),
     unknownAttempts: (count) =>
       `Vielleicht kam sie noch ${count === 1 ? 'einmal' : `${count}-mal`} an: So viele Versuche brachen ab, bevor eine Antwort kam. Jeder trägt dieselbe Kennung.`,
-    cause: (cause) => `Weil: ${cause}`,
+    cause: 'Weil:',
     sendAgain: 'Erneut senden',
     sendAgainOf: (what) => `Erneut senden: ${what}`,
 
@@ -177,7 +178,7 @@ export const alertsTexts: typeof english = {
       nowhere: {
         removed: 'Ihr Ziel wurde entfernt. Sie wird nirgendwohin mehr gesendet.',
         stopped: 'Ihr Ziel nimmt nichts mehr an. Richten Sie es unter Einstellungen oder Mein Konto neu ein.',
-        paused: 'Ihr Ziel ist angehalten. Sie wartet, bis das vorbei ist.',
+        paused: 'Ihr Ziel ist pausiert. Sie wartet, bis das vorbei ist.',
       },
     },
 
@@ -199,7 +200,7 @@ export const alertsTexts: typeof english = {
         'no mail address and no browser that is told':
           'An Sie geht keine Übersicht: Lotward kennt keine E-Mail-Adresse von Ihnen, und keiner Ihrer Browser wird benachrichtigt.',
       },
-      choose: 'Wie Sie benachrichtigt werden',
+      choose: 'Wie Sie es erfahren',
       parts: {
         'answer today': 'Heute zu beantworten',
         'use first': 'Zuerst zu verwenden',
@@ -233,6 +234,8 @@ export const alertsTexts: typeof english = {
       'Dieser Browser behält die App nicht, etwa in einem privaten Fenster oder ohne vertrautes Zertifikat. Laden Sie die Seite neu, oder öffnen Sie sie in einem gewöhnlichen Fenster.',
     'not allowed':
       'Dieser Browser lässt Lotward keine Nachrichten zeigen. Erlauben Sie sie in seinen Einstellungen für diese Adresse, und versuchen Sie es erneut.',
+    'not answered':
+      'Der Browser fragte und bekam keine Antwort. Versuchen Sie es erneut, und erlauben Sie es, wenn er fragt.',
     'not reached':
       'Der Nachrichtendienst des Browser-Herstellers gab keine Adresse. Sehen Sie nach, ob dieses Gerät das Internet erreicht, und versuchen Sie es erneut.',
   },

@@ -27,6 +27,8 @@ export const todayTexts: typeof english = {
   alerts: {
     severities: { urgent: 'dringend', warning: 'bald', notice: 'zur Kenntnis' },
     take: 'Ich übernehme das',
+    see: 'Gesehen, erledigt',
+    seeOf: (alert, what) => `Gesehen, erledigt: ${alert}, ${what}`,
     takeOn: (alert, what) => `Ich übernehme das: ${alert}, ${what}`,
     look: 'Ansehen',
     lookAt: (alert, what) => `Ansehen: ${alert}, ${what}`,

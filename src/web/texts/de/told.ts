@@ -88,7 +88,7 @@ export const toldTexts: typeof english = {
     states: { active: 'bekommt Bescheid', paused: 'pausiert', stopped: 'beendet', removed: 'entfernt' },
     erased: 'eine Adresse, die gelöscht wurde',
     addedAt: (when) => `hinzugefügt ${when}`,
-    stoppedBecause: (reason) => `Beendet: ${reason}`,
+    stoppedBecause: 'Beendet:',
     pausedHint: 'Pausiert: Was ihm versprochen ist, wartet.',
     pause: 'Pausieren',
     pauseOf: (name) => `Pausieren: ${name}`,
@@ -102,7 +102,7 @@ export const toldTexts: typeof english = {
     testOf: (name) => `Testen: ${name}`,
     testing: 'Der Test ist unterwegs …',
     testSent: 'Der Test wurde geschickt und angenommen. Sehen Sie nach, ob er da ist.',
-    testNotSent: (cause) => `Der Test ließ sich nicht zustellen: ${cause}`,
-    testLater: (cause, when) => `Noch nicht: ${cause} Der nächste Versuch ist ${when}.`,
+    testNotSent: 'Der Test ließ sich nicht zustellen:',
+    testLater: (when) => `Noch nicht, der nächste Versuch ist ${when}. Weil:`,
   },
 };

@@ -5,7 +5,7 @@ import type { PushObstacle } from '../../alerts/push-obstacles.js';
 export const alertsTexts = {
   alertPages: {
     title: 'Alerts',
-    lead: 'What has to be seen to, the worst first. Each closes by itself when what is wrong has ended.',
+    lead: 'What has to be seen to, the worst first. What stands closes by itself when it has ended; what happened once, when somebody has seen it.',
     pages: { all: 'What is open', notSent: 'Could not be sent', morning: 'This morning' },
     urgentInMenu: (count: string) => `${count} urgent`,
     filters: 'Which alerts',
@@ -33,7 +33,6 @@ export const alertsTexts = {
       warning: 'In the next days.',
       notice: 'Nothing is lost if it waits.',
     } satisfies Record<AlertView['severity'], string>,
-    none: 'Nothing like that. All that was looked at is in order.',
     noneOfSeverity: 'None.',
     noneFound: 'No alert is like that.',
     openedAt: (when: string) => `Open since ${when}`,
@@ -45,7 +44,6 @@ export const alertsTexts = {
     toMe: 'you',
     nextStep: 'What to do next',
     act: 'To where it is done',
-    actOn: (alert: string, what: string) => `To where it is done: ${alert}, ${what}`,
     details: (alert: string, what: string) => `${alert}: ${what}`,
 
     /** By the kind of the alert: what to do next. */
@@ -89,6 +87,7 @@ export const alertsTexts = {
       closedByItself: (when: string) => `${when}, by itself`,
       closedBy: (when: string, who: string) => `${when}, by ${who}`,
       taken: 'Taken on by',
+      seen: 'Seen by',
       takenAt: (who: string, when: string) => `${who}, ${when}`,
       given: 'Given to',
       putOff: 'Put off until',
@@ -118,7 +117,7 @@ export const alertsTexts = {
       service: 'Lotward',
       deliveries: 'Who was told',
       deliveriesHint: 'Each message by where it went, and what came of it.',
-      noDeliveries: 'Nobody was told of it one by one; it stands in the summary of the morning.',
+      noDeliveries: 'Nobody was told of it by a message of its own. A summary of the morning may name it.',
       gone: 'There is no such alert',
       toAll: 'To all alerts',
     },
@@ -136,6 +135,7 @@ export const alertsTexts = {
       closed: 'Closed',
       ended: 'What was wrong has ended',
     } satisfies Record<AlertEntryView['event'], string>,
+    wasSeen: 'Seen, and over',
     nobodyTookIt: 'Nobody took it on; all who are in turn were told once more',
     wasGivenTo: (name: string) => `Given to ${name}`,
     handedOnTo: (name: string) => `Handed on to ${name}`,
@@ -169,7 +169,8 @@ export const alertsTexts = {
     attempts: (count: number) => (count === 1 ? 'one attempt' : `${count} attempts`),
     unknownAttempts: (count: number) =>
       `It may have been received ${count === 1 ? 'once' : `${count} times`} more: so many attempts were cut off before an answer came. Each has the same id.`,
-    cause: (cause: string) => `Because: ${cause}`,
+    /** Before the cause, as the service says it. */
+    cause: 'Because:',
     sendAgain: 'Send again',
     sendAgainOf: (what: string) => `Send again: ${what}`,
 
@@ -245,6 +246,7 @@ export const alertsTexts = {
       'This browser does not keep the app, as in a private window or when the certificate is not trusted. Load the page anew, or open it in a normal window.',
     'not allowed':
       'This browser does not let Lotward show messages. Allow them in its settings for this address, then try again.',
+    'not answered': 'The browser asked, and was not answered. Try again, and allow it when it asks.',
     'not reached':
       'The message service of this browser’s maker gave no address. Look whether this device reaches the internet, then try again.',
   } satisfies Record<PushObstacle, string>,

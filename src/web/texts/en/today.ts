@@ -33,6 +33,9 @@ export const todayTexts = {
       notice: 'to know',
     } satisfies Record<AlertView['severity'], string>,
     take: 'I take it on',
+    /** For what happened once. */
+    see: 'Seen, it is over',
+    seeOf: (alert: string, what: string) => `Seen, it is over: ${alert}, ${what}`,
     takeOn: (alert: string, what: string) => `I take it on: ${alert}, ${what}`,
     look: 'Look at it',
     lookAt: (alert: string, what: string) => `Look at it: ${alert}, ${what}`,

@@ -94,7 +94,8 @@ export const toldTexts = {
     } satisfies Record<AlertDestinationView['state'], string>,
     erased: 'an address that was erased',
     addedAt: (when: string) => `added ${when}`,
-    stoppedBecause: (reason: string) => `Stopped: ${reason}`,
+    /** Before the reason, as the service says it; and so below. */
+    stoppedBecause: 'Stopped:',
     pausedHint: 'Paused: what is promised to it waits.',
     pause: 'Pause',
     pauseOf: (name: string) => `Pause ${name}`,
@@ -108,7 +109,7 @@ export const toldTexts = {
     testOf: (name: string) => `Send a test to ${name}`,
     testing: 'The test is under way …',
     testSent: 'The test was sent and taken. Look whether it is there.',
-    testNotSent: (cause: string) => `The test could not be sent: ${cause}`,
-    testLater: (cause: string, when: string) => `Not yet: ${cause} It is tried again ${when}.`,
+    testNotSent: 'The test could not be sent:',
+    testLater: (when: string) => `Not yet, it is tried again ${when}. Because:`,
   },
 };
