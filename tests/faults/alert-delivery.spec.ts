@@ -220,7 +220,7 @@ describe.each(engines)('delivering alerts on %s', (engine) => {
     channel.failures = 1;
     channel.failure = new SendFailure('no such address', true);
     await attempt();
-    const list = new DeliveryList(store.database, store.transactions, relayBy(deliver));
+    const list = new DeliveryList(store.database, store.transactions, relayBy(deliver), clock);
     const [item] = (await list.page(actor, {})).items;
     expect(item).toMatchObject({
       state: 'undeliverable',
@@ -299,6 +299,54 @@ describe.each(engines)('delivering alerts on %s', (engine) => {
         attempts: 0,
         lastError: expect.stringContaining(state),
       });
+    });
+
+    it('is not among what can still be acted on once it leads nowhere, or its alert is over', async () => {
+      const list = new DeliveryList(store.database, store.transactions, relayBy(deliver), clock);
+      const listed = async () => (await list.page(actor, { actionable: true })).items.map(({ id }) => id);
+      await open();
+      channel.failures = 1;
+      channel.failure = new SendFailure('no such address', true);
+      await tryIt();
+      const { id } = await toWebhook();
+      expect(await listed()).toEqual([id]);
+      await put('paused', null);
+      expect(await listed()).toEqual([id]);
+      await put('stopped', 'its receiver is no more');
+      expect(await listed()).toEqual([]);
+      await put('active', null);
+      expect(await listed()).toEqual([id]);
+      await close();
+      expect(await listed()).toEqual([]);
+      expect((await list.page(actor, {})).items.map((item) => item.id)).toEqual([id]);
+    });
+
+    it('is one attempt at a time after a failure, a few at a time else, what is urgent first', async () => {
+      await nothingElseWaits();
+      const many = Array.from({ length: 30 }, (_, index) => ({ ...condition, subjectId: String(index) }));
+      await inTransaction(store, actor, (transaction) => alerts.raise(transaction, many));
+      const urgent = { ...condition, subjectId: 'urgent', severity: 'urgent' as const };
+      await inTransaction(store, actor, (transaction) => alerts.raise(transaction, [urgent]));
+      const all = (await rows()).filter((row) => row.destinationId === destinationId);
+      const urgentId = all.at(-1)?.id;
+      const brought = async () => {
+        const queue = new InProcessQueue(1_000);
+        // It takes jobs, and nobody does them.
+        queue.consume = () => undefined;
+        const added = vi.spyOn(queue, 'add');
+        const relay = relayBy(deliver, queue);
+        relay.onApplicationBootstrap();
+        const ofWebhooks = () => added.mock.calls.find(([name]) => name === 'webhook')?.[1];
+        const jobs = await vi.waitFor(() => ofWebhooks() ?? Promise.reject(new Error('none yet')), 10_000);
+        await relay.onModuleDestroy();
+        return jobs.map(({ deliveryId }) => deliveryId);
+      };
+      const first = await brought();
+      expect(first).toHaveLength(20);
+      expect(first[0]).toBe(urgentId);
+      channel.failures = 1;
+      await deliver.deliver({ studioId: actor.studioId, deliveryId: all[0]?.id ?? '' });
+      expect(await brought()).toEqual([urgentId]);
     });
 
     it('stops it when its receiver says that it is no more', async () => {

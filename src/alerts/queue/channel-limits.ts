@@ -13,9 +13,10 @@ export function channelLimits(perSecond: number): Record<'log' | 'mail' | 'webho
   return {
     // It goes to the log of this very machine. Many at once, since their rows are written together.
     log: { atOnce: 50, perSecond: null, waiting: 1_000 },
-    // Receivers dislike many connections at once.
+    // One server takes all of it, and dislikes many connections at once.
     mail: { atOnce: 4, perSecond, waiting: 1_000 },
-    webhook: { atOnce: 4, perSecond, waiting: 1_000 },
-    push: { atOnce: 4, perSecond, waiting: 1_000 },
+    // Many more than the relay brings of one receiver, so that one that is slow never takes all.
+    webhook: { atOnce: 50, perSecond, waiting: 1_000 },
+    push: { atOnce: 50, perSecond, waiting: 1_000 },
   };
 }
