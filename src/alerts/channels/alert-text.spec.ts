@@ -5,7 +5,16 @@ import { alertText, type ToldAlert } from './alert-text.js';
 const pigment = { product: 'Brow Umber', shade: '03', maker: 'Halden' };
 const lot = { ...pigment, lotCode: 'B-2041', useBy: '2026-12-31' };
 const told = (kind: string, facts: Record<string, unknown>, more: Partial<ToldAlert> = {}) =>
-  alertText({ event: 'opened', kind, severity: 'warning', subjectKind: 'lot', facts, ...more });
+  alertText({
+    event: 'opened',
+    kind,
+    severity: 'warning',
+    subjectKind: 'lot',
+    facts,
+    isClosed: false,
+    timeZone: 'Europe/Vienna',
+    ...more,
+  });
 const all = (text: ReturnType<typeof alertText>) =>
   [text.title, ...text.parts.flatMap(({ heading, lines }) => [heading ?? '', ...lines])].join('\n');
 const caution = /label, local codes and your professional judgement come first/;
@@ -43,7 +52,7 @@ const kinds: [kind: string, facts: Record<string, unknown>, wrong: string, next:
   [
     'held stock on hand',
     { ...lot, holdKinds: ['recall'], heldSince: '2026-11-20T08:30:00.000Z', whatToDo: 'set it apart' },
-    'on hold since 2026-11-20 08:30 UTC (recall)',
+    'on hold since 2026-11-20 09:30 (Europe/Vienna) (recall)',
     'Set it apart',
     true,
   ],
@@ -136,7 +145,7 @@ const kinds: [kind: string, facts: Record<string, unknown>, wrong: string, next:
   [
     'backup overdue',
     { lastGoodAt: '2026-11-20T03:00:00.000Z' },
-    'The last good one is of 2026-11-20 03:00 UTC.',
+    'The last good one is of 2026-11-20 04:00 (Europe/Vienna).',
     'make one now',
     false,
   ],
@@ -195,6 +204,20 @@ describe('what is told of an alert', () => {
     const text = told('recall open', { recall: 'Umber recall' }, { event: 'closed' });
     expect(all(text)).toContain('nothing more is to be done');
     expect(all(text)).not.toMatch(/What to do next|Stop using/);
+  });
+
+  it('that was closed before it goes out says so, and asks for nothing more', () => {
+    const text = told('recall open', { recall: 'Umber recall' }, { event: 'handed on', isClosed: true });
+    expect(text.title).toBe('Closed meanwhile: Recall open: Umber recall');
+    expect(text.parts[0]?.lines).toEqual([
+      'This was closed before the message went out; nothing more is to be done about it.',
+    ]);
+    expect(all(text)).not.toMatch(/What to do next|Stop using|Urgent|Nobody saw/);
+  });
+
+  it('leaves what only looks like an instant as it is', () => {
+    const lotCode = '2026-99-99T99:99:99Z';
+    expect(all(told('low stock', { lotCode }))).toContain(`Lot: ${lotCode}`);
   });
 
   it('says how pressing it is', () => {

@@ -1,3 +1,4 @@
+import { Temporal } from 'temporal-polyfill';
 import { plainLine } from './plain-line.js';
 
 /** One announcement of an alert, as it is to be told. */
@@ -7,6 +8,10 @@ export interface ToldAlert {
   severity: 'notice' | 'warning' | 'urgent';
   subjectKind: string;
   facts: Readonly<Record<string, unknown>>;
+  /** Whether it was closed meanwhile. */
+  isClosed: boolean;
+  /** IANA time zone in which times are told. */
+  timeZone: string;
 }
 
 /** An announcement in words. */
@@ -241,6 +246,9 @@ const events: Readonly<Record<ToldAlert['event'], string>> = {
   test: '',
 };
 
+const over = 'This is over; nothing more is to be done about it.';
+const closedMeanwhile = 'This was closed before the message went out; nothing more is to be done about it.';
+
 const severities: Readonly<Record<ToldAlert['severity'], string>> = {
   urgent: 'Urgent: to be seen to now.',
   warning: 'To be seen to soon.',
@@ -252,14 +260,15 @@ const severities: Readonly<Record<ToldAlert['severity'], string>> = {
  * what to do next. Whatever the facts hold, each line is one line and short; ids are left out.
  */
 export function alertText(alert: ToldAlert): AlertText {
-  const { event, severity, facts } = alert;
+  const { event, severity } = alert;
+  const facts = told(alert.facts, alert.timeZone);
+  const isMeanwhile = alert.isClosed && event !== 'closed';
   const words = wordsOf(alert.kind);
-  const about = [nameOf(facts), lotOf(facts)].filter((part) => part !== '').join(', ');
-  const title = plainLine(`${events[event]}${words.name}${about === '' ? '' : `: ${about}`}`, longestTitle);
+  const title = alertTitle(alert.kind, facts, isMeanwhile ? 'Closed meanwhile: ' : events[event]);
   const what = { heading: 'What it is about', lines: aboutLines(facts) };
   const parts =
-    event === 'closed'
-      ? [{ heading: null, lines: ['This is over; nothing more is to be done about it.'] }, what]
+    event === 'closed' || isMeanwhile
+      ? [{ heading: null, lines: [isMeanwhile ? closedMeanwhile : over] }, what]
       : [
           { heading: null, lines: [words.wrong(facts), severities[severity]] },
           what,
@@ -274,6 +283,15 @@ export function alertText(alert: ToldAlert): AlertText {
       .map(({ heading, lines }) => ({ heading, lines: lines.map((line) => plainLine(line, longestLine)) }))
       .filter(({ lines }) => lines.length > 0),
   };
+}
+
+/**
+ * What an alert is of, in one short line.
+ * @param before what has become of it
+ */
+export function alertTitle(kind: string, facts: Facts, before = ''): string {
+  const about = [nameOf(facts), lotOf(facts)].filter((part) => part !== '').join(', ');
+  return plainLine(`${before}${wordsOf(kind).name}${about === '' ? '' : `: ${about}`}`, longestTitle);
 }
 
 function wordsOf(kind: string): KindWords {
@@ -352,14 +370,26 @@ function value(fact: unknown): string {
     const each = fact.map(value).filter((text) => text !== '');
     return plainLine(each.join(', '), longestValue);
   }
-  if (typeof fact === 'string') return plainLine(readable(fact), longestValue);
+  if (typeof fact === 'string') return plainLine(fact, longestValue);
   return number(fact) ?? '';
 }
 
-/** An instant is read to the minute. */
-function readable(text: string): string {
-  const instant = /^(\d{4}-\d{2}-\d{2})T(\d{2}:\d{2}):\d{2}(\.\d+)?Z$/.exec(text);
-  return instant ? `${instant[1]} ${instant[2]} UTC` : text;
+/** The facts with their instants as they are read in the studio. */
+function told(facts: Facts, timeZone: string): Facts {
+  const readable = (fact: unknown): unknown => {
+    if (Array.isArray(fact)) return fact.map(readable);
+    return typeof fact === 'string' && isInstant.test(fact) ? localTime(fact, timeZone) : fact;
+  };
+  return Object.fromEntries(Object.entries(facts).map(([name, fact]) => [name, readable(fact)]));
+}
+
+const isInstant = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d+)?Z$/;
+
+/** To the minute, with the name of the time zone; what only looks like an instant, such as a lot code, as it is. */
+function localTime(text: string, timeZone: string): string {
+  if (Number.isNaN(Date.parse(text))) return text;
+  const local = Temporal.Instant.fromEpochMilliseconds(Date.parse(text)).toZonedDateTimeISO(timeZone);
+  return `${local.toPlainDate()} ${local.toPlainTime().toString({ smallestUnit: 'minute' })} (${timeZone})`;
 }
 
 function capitalised(name: string): string {

@@ -23,5 +23,7 @@ export interface ChannelMessage {
     subjectKind: string;
     subjectId: string;
     facts: Record<string, unknown>;
+    /** ISO 8601 instant; null: it stands. It may have closed before what is told of it goes out. */
+    closedAt: string | null;
   } | null;
 }

@@ -19,6 +19,7 @@ interface AlertRow {
   subjectId: string;
   severity: AlertSeverity;
   facts: string;
+  closedAt: string | null;
 }
 
 /** Puts into words what an outbox row tells of, as the record stands now. Reads only. */
@@ -32,9 +33,10 @@ export class MessageWriter {
   /** @throws SendFailure lasting, when what the row tells of is not there */
   async write(row: OutboxRow): Promise<ChannelMessage> {
     const { studioId, id, event, createdAt } = row;
-    const [studio] = await this.database.read<{ name: string }>('SELECT name FROM studio WHERE id = $1', [
-      studioId,
-    ]);
+    const [studio] = await this.database.read<{ name: string; timeZone: string }>(
+      'SELECT name, time_zone AS "timeZone" FROM studio WHERE id = $1',
+      [studioId],
+    );
     if (!studio) throw new SendFailure('Its studio is not in the record.', true);
     const head = {
       deliveryId: id,
@@ -44,7 +46,7 @@ export class MessageWriter {
     };
     if (event === 'test') return { ...head, ...this.test(studioId) };
     if (event === 'summary') return { ...head, ...(await this.summary(row)) };
-    return { ...head, ...(await this.alert(row)) };
+    return { ...head, ...(await this.alert(row, studio.timeZone)) };
   }
 
   private test(studioId: string) {
@@ -75,20 +77,21 @@ export class MessageWriter {
     };
   }
 
-  private async alert({ studioId, alertId, event }: OutboxRow) {
+  private async alert({ studioId, alertId, event }: OutboxRow, timeZone: string) {
     const [row] = await this.database.read<AlertRow>(
-      `SELECT kind, subject_kind AS "subjectKind", subject_id AS "subjectId", severity, facts FROM alert
+      `SELECT kind, subject_kind AS "subjectKind", subject_id AS "subjectId", severity, facts,
+         closed_at AS "closedAt" FROM alert
        WHERE studio_id = $1 AND id = $2`,
       [studioId, alertId],
     );
     if (!row || alertId === null) throw new SendFailure('Its alert is not in the record.', true);
-    const { kind, subjectKind, subjectId, severity } = row;
+    const { kind, subjectKind, subjectId, severity, closedAt } = row;
     const facts = JSON.parse(row.facts) as Record<string, unknown>;
     return {
       severity,
-      ...alertText({ event, kind, severity, subjectKind, facts }),
+      ...alertText({ event, kind, severity, subjectKind, facts, isClosed: closedAt !== null, timeZone }),
       link: this.link(studioId, alertPath(studioId, { kind, subjectKind, subjectId, facts })),
-      alert: { id: alertId, kind, subjectKind, subjectId, facts },
+      alert: { id: alertId, kind, subjectKind, subjectId, facts, closedAt },
     };
   }
 

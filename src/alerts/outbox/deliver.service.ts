@@ -42,7 +42,7 @@ export class Deliver {
     const destination = await this.destinationOf(row);
     // It waits until the destination is resumed; the relay brings it then.
     if (destination?.state === 'paused') return;
-    const gone = goneWords(row, destination);
+    const gone = goneWords(row, destination) ?? (await this.overWords(row, destination));
     if (gone !== undefined) {
       await this.states.giveUp(job, this.clock.now(), gone);
       return;
@@ -87,6 +87,19 @@ export class Deliver {
       if (error instanceof SendFailure) return error;
       return new SendFailure(error instanceof Error ? error.message : String(error));
     }
+  }
+
+  /** Why a person need not be told any more of what was to wait for the end of quiet hours; undefined: they are told. */
+  private async overWords(row: OutboxRow, destination: AlertDestination | null): Promise<string | undefined> {
+    if (row.notBefore === null || row.begun !== null || (destination?.personId ?? null) === null)
+      return undefined;
+    const [alert] = await this.database.read<{ closedAt: string | null }>(
+      'SELECT closed_at AS "closedAt" FROM alert WHERE studio_id = $1 AND id = $2',
+      [row.studioId, row.alertId],
+    );
+    return alert === undefined || alert.closedAt === null
+      ? undefined
+      : 'It was over before it was to be told.';
   }
 
   private async dueRow({ studioId, deliveryId }: DeliveryJob): Promise<OutboxRow | undefined> {

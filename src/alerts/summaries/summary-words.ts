@@ -1,4 +1,4 @@
-import { alertText } from '../channels/alert-text.js';
+import { alertTitle } from '../channels/alert-text.js';
 import { plainLine } from '../channels/plain-line.js';
 import type { SummaryContent, SummaryLine, SummaryPart, SummaryPartName } from './summary-choice.js';
 
@@ -55,7 +55,7 @@ function lineOf(part: SummaryPartName, line: SummaryLine): string {
       fact('low at', facts.minimumPieces),
     ]);
   }
-  const { title } = alertText({ ...line, event: 'opened' });
+  const title = alertTitle(line.kind, line.facts);
   if (part === 'answer today') return line.severity === 'urgent' ? `Urgent – ${title}` : title;
   const window =
     typeof facts.closesOn === 'string' ? `${text(facts.opensOn)} to ${text(facts.closesOn)}` : '';

@@ -68,7 +68,7 @@ const message: ChannelMessage = {
     { heading: 'What to do next', lines: ['Stop using them.', 'The label comes first.'] },
   ],
   link: 'https://lotward.studio.example/studios/s1/recalls/r1',
-  alert: { id: 'a1', kind: 'recall open', subjectKind: 'recall', subjectId: 'r1', facts: {} },
+  alert: { id: 'a1', kind: 'recall open', subjectKind: 'recall', subjectId: 'r1', facts: {}, closedAt: null },
 };
 
 interface Posted {

@@ -21,6 +21,7 @@ const message: ChannelMessage = {
     subjectKind: 'product',
     subjectId: 'p1',
     facts: { secret: 'not sent' },
+    closedAt: null,
   },
 };
 

@@ -20,6 +20,7 @@ const message: ChannelMessage = {
     subjectKind: 'recall',
     subjectId: 'r1',
     facts: { affectedLots: 2 },
+    closedAt: '2026-11-26T06:30:00.000Z',
   },
 };
 
@@ -48,7 +49,7 @@ describe('what a webhook is sent', () => {
     const body = webhookPayload({ ...message, alert: message.alert && { ...message.alert, facts } });
     expect(Buffer.byteLength(body)).toBeLessThan(20_000);
     expect(JSON.parse(body).data).toMatchObject({
-      alert: { id: 'a1', facts: {}, factsLeftOut: true },
+      alert: { id: 'a1', facts: {}, closedAt: '2026-11-26T06:30:00.000Z', factsLeftOut: true },
       link: message.link,
     });
   });
