@@ -52,6 +52,38 @@ describe('alertChanges', () => {
     expect(changeTo({ facts: { usable: 1, minimum: 3 } })).toEqual([null]);
   });
 
+  const wider = (scopeNumber: number, more: Partial<OpenCondition> = {}): OpenCondition => ({
+    kind: 'low stock',
+    subjectKind: 'recall',
+    subjectId: 'umber',
+    severity: 'urgent',
+    facts: { scopeNumber },
+    toldAnew: 'scopeNumber',
+    ...more,
+  });
+  const changesTo = (known: OpenCondition, found: OpenCondition) =>
+    alertChanges([asAlert(known)], [found], everything).refresh.map(({ change }) => change);
+
+  it('tells as worse what has grown by its mark, though as grave as before or milder', () => {
+    expect(changesTo(wider(1), wider(2))).toEqual(['worse']);
+    expect(changesTo(wider(1), wider(2, { severity: 'warning' }))).toEqual(['worse']);
+    expect(changesTo(wider(2), wider(2))).toEqual([]);
+    expect(changesTo(wider(2), wider(1))).toEqual([null]);
+  });
+
+  it('takes a mark that was not kept for the first, and facts that are no mark for no news', () => {
+    expect(changesTo(wider(1, { facts: {} }), wider(1))).toEqual([null]);
+    expect(changesTo(wider(1, { facts: {} }), wider(2))).toEqual(['worse']);
+    const { toldAnew: _, ...unmarked } = wider(2);
+    expect(changesTo(wider(1), unmarked)).toEqual([null]);
+  });
+
+  it('opens anew what somebody closed once its mark has grown, and once only', () => {
+    const closed = closedByHand(wider(1));
+    expect(alertChanges([closed], [wider(2)], everything)).toEqual({ ...nothing, open: [wider(2)] });
+    expect(alertChanges([closed, closedByHand(wider(2), 'second')], [wider(2)], everything)).toEqual(nothing);
+  });
+
   it('leaves closed what somebody closed while it stands on, or is milder or has other facts', () => {
     const closed = [closedByHand(lowStock)];
     expect(alertChanges(closed, [lowStock], everything)).toEqual(nothing);
@@ -122,9 +154,12 @@ describe('alertChanges', () => {
     subjectId: fc.constantFrom('a', 'b'),
     severity: fc.constantFrom(...severities),
     facts: fc.record({ quantity: fc.integer({ min: 0, max: 3 }) }),
+    toldAnew: fc.constantFrom(undefined, 'quantity'),
   });
   const distinct = fc.uniqueArray(condition, { selector: key });
-  const sorted = (all: readonly OpenCondition[]) => [...all].sort((a, b) => (key(a) < key(b) ? -1 : 1));
+  /** As they are kept: by which fact they are told anew is asked of what is found. */
+  const sorted = (all: readonly OpenCondition[]) =>
+    all.map(({ toldAnew: _, ...kept }) => kept).sort((a, b) => (key(a) < key(b) ? -1 : 1));
 
   it('leaves exactly what stands open once its changes are made, whatever was open before', () => {
     fc.assert(
@@ -144,13 +179,16 @@ describe('alertChanges', () => {
     fc.assert(
       fc.property(fc.array(step, { maxLength: 12 }), (steps) => {
         const record = new KnownAlerts([]);
-        // The worst severity at which somebody closed a condition that has stood ever since.
-        const closed = new Map<string, number>();
+        // What somebody closed of a condition that has stood ever since.
+        const closed = new Map<string, StandingAlert[]>();
         const rank = ({ severity }: OpenCondition) => severities.indexOf(severity);
+        const isWorse = (found: OpenCondition, than: OpenCondition) =>
+          rank(found) > rank(than) ||
+          (found.toldAnew !== undefined && Number(found.facts.quantity) > Number(than.facts.quantity));
         for (const each of steps) {
           if ('close' in each) {
             const alert = record.closeByHand(each.close);
-            if (alert) closed.set(key(alert), Math.max(rank(alert), closed.get(key(alert)) ?? -1));
+            if (alert) closed.set(key(alert), [...(closed.get(key(alert)) ?? []), alert]);
             continue;
           }
           const { standing } = each;
@@ -159,7 +197,9 @@ describe('alertChanges', () => {
           const stands = new Set(standing.map(key));
           for (const name of [...closed.keys()]) if (!stands.has(name)) closed.delete(name);
           const expected = standing.filter(
-            (found) => openBefore.has(key(found)) || rank(found) > (closed.get(key(found)) ?? -1),
+            (found) =>
+              openBefore.has(key(found)) ||
+              (closed.get(key(found)) ?? []).every((one) => isWorse(found, one)),
           );
           expect(sorted(record.open())).toEqual(sorted(expected));
           expect(new Set(record.open().map(key)).size).toBe(record.open().length);

@@ -11,6 +11,11 @@ export interface OpenCondition {
   severity: AlertSeverity;
   /** What a reader needs: names of products, lot codes, dates, quantities; never a client. */
   facts: Record<string, unknown>;
+  /**
+   * The name of a fact that counts from 1 on, such as the versions of what a recall says: whenever it has grown, the
+   * alert counts as worse, though its severity is the same. A fact that is not there counts as 1.
+   */
+  toldAnew?: string;
 }
 
 /** What was looked at: only conditions of these kinds, on these subjects, may be found closed. */
@@ -65,23 +70,29 @@ export function alertChanges<Alert extends StandingAlert>(
     const key = keyOf(alert);
     const condition = found.get(key);
     if (condition === undefined) (alert.closedByHand ? changes.end : changes.close).push(alert);
-    else if (!alert.closedByHand || !isWorse(condition.severity, alert.severity)) answered.add(key);
+    else if (!alert.closedByHand || changeOf(alert, condition) !== 'worse') answered.add(key);
     if (condition === undefined || alert.closedByHand) continue;
     if (condition.severity === alert.severity && sameValue(condition.facts, alert.facts)) continue;
     const { severity, facts } = condition;
-    changes.refresh.push({ alert, severity, facts, change: changeOf(alert.severity, severity) });
+    changes.refresh.push({ alert, severity, facts, change: changeOf(alert, condition) });
   }
   for (const [key, condition] of found) if (!answered.has(key)) changes.open.push(condition);
   return changes;
 }
 
-function changeOf(from: AlertSeverity, to: AlertSeverity): 'worse' | 'milder' | null {
-  if (from === to) return null;
-  return isWorse(to, from) ? 'worse' : 'milder';
+function changeOf(known: OpenCondition, found: OpenCondition): 'worse' | 'milder' | null {
+  if (isWorse(found.severity, known.severity) || hasGrown(known, found)) return 'worse';
+  return found.severity === known.severity ? null : 'milder';
 }
 
 function isWorse(severity: AlertSeverity, than: AlertSeverity): boolean {
   return severities.indexOf(severity) > severities.indexOf(than);
+}
+
+function hasGrown(known: OpenCondition, { facts, toldAnew }: OpenCondition): boolean {
+  if (toldAnew === undefined) return false;
+  const countOf = (count: unknown) => (typeof count === 'number' ? count : 1);
+  return countOf(facts[toldAnew]) > countOf(known.facts[toldAnew]);
 }
 
 function keyOf({ kind, subjectKind, subjectId }: OpenCondition): string {

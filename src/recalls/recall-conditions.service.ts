@@ -12,6 +12,7 @@ const noticeFound = 'recall notice found';
 interface OpenRecallRow {
   id: string;
   title: string;
+  scopeNumber: number;
   affectedLots: number;
   undecidedLots: number;
 }
@@ -55,7 +56,7 @@ export class RecallConditions implements OnModuleInit {
 
   private async openRecalls(transaction: Transaction, recallId?: string): Promise<OpenCondition[]> {
     const rows = await transaction.query<OpenRecallRow>(
-      `SELECT recall.id, recall.title,
+      `SELECT recall.id, recall.title, latest.number AS "scopeNumber",
          (SELECT count(*) FROM recall_lot
           WHERE recall_lot.studio_id = $1 AND recall_lot.recall_id = recall.id
             AND recall_lot.scope_number = latest.number AND ${surestGrade}
@@ -71,12 +72,14 @@ export class RecallConditions implements OnModuleInit {
        ORDER BY recall.opened_at, recall.id`,
       recallId === undefined ? [transaction.studioId] : [transaction.studioId, recallId],
     );
-    return rows.map(({ id, title, affectedLots, undecidedLots }) => ({
+    return rows.map(({ id, title, scopeNumber, affectedLots, undecidedLots }) => ({
       kind: recallOpen,
       subjectKind: 'recall',
       subjectId: id,
       severity: 'urgent',
-      facts: { recall: title, affectedLots, undecidedLots },
+      facts: { recall: title, affectedLots, undecidedLots, scopeNumber },
+      // Whoever saw to it before it was amended saw to something else.
+      toldAnew: 'scopeNumber',
     }));
   }
 

@@ -1,6 +1,6 @@
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { AlertPageView } from '../../src/alerts/alerts.views.js';
+import type { AlertHistoryView, AlertPageView } from '../../src/alerts/alerts.views.js';
 import type {
   MatchedLotsView,
   NoticeReadingView,
@@ -222,8 +222,19 @@ describe.each(engines)('a recall, on %s', (engine) => {
       [1, null],
     ]);
     expect(view).toMatchObject({ scopeNumber: 2, affectedLots: 2, heldLots: 2 });
+    const alert = await openAlert(id);
+    expect(alert).toMatchObject({ severity: 'urgent', facts: { affectedLots: 2, scopeNumber: 2 } });
+    const { history } = await service.seen<AlertHistoryView>(`/alerts/${alert?.id}`);
+    expect(history.map(({ event }) => event).sort()).toEqual(['opened', 'worse']);
     expect(await holdsOn(first.lot.id)).toHaveLength(1);
     expect(await holdsOn(second.lot.id)).toHaveLength(1);
+
+    await service.made(`/alerts/${alert?.id}/close`, { note: 'All of it is set apart.' });
+    expect(await openAlert(id)).toBeUndefined();
+    await receive(service, studio, { productId: studio.umberId, code: 'AM-777' });
+    const third = scopeOf('AM-801', 'AM-909', 'AM-777');
+    await service.made(`/recalls/${id}/scopes`, { scope: third, reason: 'And one more' });
+    expect(await openAlert(id)).toMatchObject({ facts: { affectedLots: 3, scopeNumber: 3 } });
   });
 
   it('keeps its holds when it is narrowed, and asks another person to release them when that is said', async () => {
