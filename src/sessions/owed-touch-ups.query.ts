@@ -5,12 +5,16 @@ import { type TouchUpWindow, touchUpWindow, visitsWithTouchUp } from './touch-up
 
 const mostOwed = 5_000;
 
-/** A completed visit whose touch-up is still owed. */
+/** A completed visit whose touch-up is still owed: nothing took place after it yet. */
 export interface OwedTouchUp {
   sessionId: string;
   procedureName: string;
   completedAt: string;
   window: TouchUpWindow;
+  /** The studio's local day for which the touch-up is planned, not before the day asked for; null: it is not. */
+  plannedOn: string | null;
+  /** Whether a visit of any kind is planned to follow it, whenever. */
+  isFollowed: boolean;
   version: number;
 }
 
@@ -20,12 +24,17 @@ interface OwedRow {
   completedAt: string;
   fromDays: number;
   toDays: number;
+  plannedVisits: number;
+  plannedStart: string | null;
   version: number;
 }
 
 /**
- * The visits after which a touch-up is expected, that nothing follows which took place or still may, and whose window has
- * not closed before a day. Of clients who were erased nothing is owed.
+ * The visits after which a touch-up is expected, that nothing follows which took place or is being laid out, and whose
+ * window has not closed before a day, or which are planned for that day or later. Of clients who were erased nothing is
+ * owed.
+ *
+ * @param from the studio's local day, ISO `YYYY-MM-DD`
  */
 export async function owedTouchUps(
   read: Read,
@@ -38,24 +47,30 @@ export async function owedTouchUps(
   // No window reaches further; a day more, since the studio's day is not that of UTC.
   const earliest = Temporal.PlainDate.from(from).subtract({ days: (longest?.days ?? 0) + 1 });
   const kinds = [...visitsWithTouchUp];
+  const following = `FROM session AS following
+         WHERE following.studio_id = session.studio_id AND following.client_id = session.client_id
+           AND following.follows_session_id = session.id`;
   const rows = await read<OwedRow>(
     `SELECT session.id AS "sessionId", procedure.name AS "procedureName", session.completed_at AS "completedAt",
-       procedure.touch_up_from_days AS "fromDays", procedure.touch_up_to_days AS "toDays", session.version
+       procedure.touch_up_from_days AS "fromDays", procedure.touch_up_to_days AS "toDays", session.version,
+       (SELECT count(*) ${following} AND following.state = 'planned') AS "plannedVisits",
+       (SELECT min(following.planned_start) ${following} AND following.state = 'planned'
+          AND following.visit_kind = 'touch-up') AS "plannedStart"
      FROM session
        JOIN procedure ON procedure.studio_id = session.studio_id AND procedure.id = session.procedure_id
        JOIN client ON client.studio_id = session.studio_id AND client.id = session.client_id
      WHERE session.studio_id = $1 AND session.state = 'completed' AND session.completed_at >= $2
        AND session.visit_kind IN (${placeholders(kinds, 3)}) AND client.erased_at IS NULL
-       AND NOT EXISTS (
-         SELECT 1 FROM session AS following
-         WHERE following.studio_id = session.studio_id AND following.client_id = session.client_id
-           AND following.follows_session_id = session.id
-           AND following.state IN ('planned', 'in setup', 'completed'))
+       AND NOT EXISTS (SELECT 1 ${following} AND following.state IN ('in setup', 'completed'))
      ORDER BY session.completed_at DESC, session.id LIMIT ${mostOwed}`,
     [studioId, `${earliest.toString()}T00:00:00.000Z`, ...kinds],
   );
-  return rows.flatMap(({ fromDays, toDays, ...session }) => {
+  return rows.flatMap(({ fromDays, toDays, plannedVisits, plannedStart, ...session }) => {
     const window = touchUpWindow(localDay(session.completedAt, timeZone), { fromDays, toDays });
-    return window.closesOn < from ? [] : [{ ...session, window }];
+    const plannedDay = plannedStart === null ? null : localDay(plannedStart, timeZone);
+    // One that nobody came to, and nobody marked so, says nothing of the day.
+    const plannedOn = plannedDay !== null && plannedDay >= from ? plannedDay : null;
+    if (plannedOn === null && window.closesOn < from) return [];
+    return [{ ...session, window, plannedOn, isFollowed: plannedVisits > 0 }];
   });
 }

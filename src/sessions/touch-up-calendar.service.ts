@@ -16,7 +16,8 @@ export class TouchUpCalendar implements OnModuleInit {
 
 async function entries(read: Read, { studioId, timeZone, from }: CalendarQuestion): Promise<CalendarEntry[]> {
   const owed = await owedTouchUps(read, { studioId, timeZone, from });
-  return owed.map(({ sessionId, procedureName, completedAt, window, version }) => ({
+  const unplanned = owed.filter(({ isFollowed }) => !isFollowed);
+  return unplanned.map(({ sessionId, procedureName, completedAt, window, version }) => ({
     key: `touch-up ${sessionId}`,
     firstDay: window.opensOn,
     lastDay: window.closesOn,

@@ -1,17 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lastUsableDay } from '../../stock/opened-life.js';
-import { mixAtTouchUp } from '../touch-up-window.js';
-import { type OwedTouchUp, type PigmentHere, touchUpsAtRisk } from './touch-up-prospect.js';
+import { mixAtTouchUp, touchUpWindow } from '../touch-up-window.js';
+import { type OwedMix, type PigmentHere, touchUpsAtRisk } from './touch-up-prospect.js';
 
 const timeZone = 'Europe/Berlin';
 const today = '2026-06-15';
 
-function visit(facts: Partial<OwedTouchUp> = {}): OwedTouchUp {
+function visit(facts: Partial<OwedMix> = {}): OwedMix {
   return {
     sessionId: 'first',
-    completedOn: '2026-06-01',
-    days: { fromDays: 30, toDays: 40 },
+    window: touchUpWindow('2026-06-01', { fromDays: 30, toDays: 40 }),
     plannedOn: null,
     pigments: [{ lotId: 'umber A', productId: 'umber' }],
     ...facts,
@@ -33,7 +32,7 @@ function bottle(facts: Partial<PigmentHere> = {}): PigmentHere {
 const until = (lastDay: string, boundBy: 'use-by' | 'opened life' = 'use-by') => ({
   end: { lastDay, lastInstant: null, boundBy },
 });
-const judge = (owed: OwedTouchUp, here: PigmentHere[]) => touchUpsAtRisk([owed], here, today, timeZone);
+const judge = (owed: OwedMix, here: PigmentHere[]) => touchUpsAtRisk([owed], here, today, timeZone);
 
 describe('the mix of a touch-up to come', () => {
   it('lasts while something of each lot may be used through the end of the window', () => {

@@ -1,14 +1,13 @@
 import { Temporal } from 'temporal-polyfill';
 import type { LastUsableDay } from '../../stock/opened-life.js';
-import { type TouchUpDays, type TouchUpObstacle, touchUpWindow } from '../touch-up-window.js';
+import type { TouchUpObstacle, TouchUpWindow } from '../touch-up-window.js';
 import { isUsableAt } from './usable-ahead.js';
 
 /** A visit whose touch-up is still to come, with the pigments it used. */
-export interface OwedTouchUp {
+export interface OwedMix {
   sessionId: string;
-  /** The studio's local day of the visit, ISO `YYYY-MM-DD`. */
-  completedOn: string;
-  days: TouchUpDays;
+  /** When its touch-up is expected. */
+  window: TouchUpWindow;
   /** The local day for which the touch-up is planned; null: it is not. */
   plannedOn: string | null;
   pigments: readonly { lotId: string; productId: string }[];
@@ -55,15 +54,14 @@ export interface TouchUpAtRisk {
  * @param timeZone IANA time zone of the studio
  */
 export function touchUpsAtRisk(
-  owed: readonly OwedTouchUp[],
+  owed: readonly OwedMix[],
   here: readonly PigmentHere[],
   today: string,
   timeZone: string,
 ): TouchUpAtRisk[] {
   const byProduct = new Map<string, PigmentHere[]>();
   for (const one of here) byProduct.set(one.productId, [...(byProduct.get(one.productId) ?? []), one]);
-  return owed.flatMap(({ sessionId, completedOn, days, plannedOn, pigments }) => {
-    const { opensOn, closesOn } = touchUpWindow(completedOn, days);
+  return owed.flatMap(({ sessionId, window: { opensOn, closesOn }, plannedOn, pigments }) => {
     const likelyOn = plannedOn ?? closesOn;
     if (likelyOn < today) return [];
     const at = lastMoment(likelyOn, timeZone);

@@ -1,18 +1,16 @@
 import { Injectable } from '@nestjs/common';
-import { Temporal } from 'temporal-polyfill';
 import type { OpenCondition } from '../../alerts/open-condition.js';
 import { productLabel } from '../../catalogue/product-label.js';
 import { localDay } from '../../identity/local-day.js';
 import type { Actor } from '../../platform/actor.js';
-import type { Read, SqlValue } from '../../platform/database/database.js';
+import { placeholders, type Read } from '../../platform/database/database.js';
 import { type ContainerFact, ContainerFacts } from '../../stock/container-facts.service.js';
 import { hasEnded } from '../../stock/container-transitions.js';
 import { assumedOpenedLife } from '../../stock/container-views.service.js';
 import { lastUsableDay } from '../../stock/opened-life.js';
 import { containerLife } from '../../stock/stock-on-hand.js';
-import { visitsWithTouchUp } from '../touch-up-window.js';
+import { owedTouchUps } from '../owed-touch-ups.query.js';
 import {
-  type OwedTouchUp,
   type PigmentAtRisk,
   type PigmentHere,
   type TouchUpAtRisk,
@@ -21,19 +19,12 @@ import {
 
 export const mixOutOfDate = 'touch-up mix out of date';
 
-interface ProcedureRow {
-  id: string;
-  name: string;
-  fromDays: number;
-  toDays: number;
-}
+/** The fewest look-ups, with lists that either engine takes. */
+const mostSessionsPerQuery = 1_000;
 
 /** One lot that was used in one visit whose touch-up is owed. */
 interface UsedRow {
   sessionId: string;
-  procedureId: string;
-  completedAt: string;
-  plannedStart: string | null;
   lotId: string;
   lotCode: string | null;
   productId: string;
@@ -42,7 +33,7 @@ interface UsedRow {
   makerName: string;
 }
 
-/** Finds the touch-ups that cannot be made with the mix of their first visit, in a fixed number of look-ups. */
+/** Finds the touch-ups that cannot be made with the mix of their first visit, in few look-ups however many there are. */
 @Injectable()
 export class TouchUpProspects {
   constructor(private readonly containerFacts: ContainerFacts) {}
@@ -53,106 +44,56 @@ export class TouchUpProspects {
     { studioId, timeZone }: Pick<Actor, 'studioId' | 'timeZone'>,
     now: string,
   ): Promise<OpenCondition[]> {
-    const procedures = new Map(
-      (await this.procedures(read, studioId)).map((procedure) => [procedure.id, procedure]),
+    const today = localDay(now, timeZone);
+    const owed = await owedTouchUps(read, { studioId, timeZone, from: today });
+    const used = await this.used(
+      read,
+      studioId,
+      owed.map(({ sessionId }) => sessionId),
     );
-    const used = await this.usedInVisits(read, studioId, [...procedures.values()], now);
     if (used.length === 0) return [];
     const productIds = [...new Set(used.map(({ productId }) => productId))];
     const containers = await this.containerFacts.load(read, studioId, { productIds });
     const assumed = await assumedOpenedLife(read, studioId);
+    const pigments = new Map<string, UsedRow[]>();
+    for (const row of used) {
+      const ofVisit = pigments.get(row.sessionId);
+      if (ofVisit) ofVisit.push(row);
+      else pigments.set(row.sessionId, [row]);
+    }
     const atRisk = touchUpsAtRisk(
-      owedTouchUps(used, procedures, now, timeZone),
+      owed.map((touchUp) => ({ ...touchUp, pigments: pigments.get(touchUp.sessionId) ?? [] })),
       containers.map((container) => pigmentHere(container, assumed, timeZone)),
-      localDay(now, timeZone),
+      today,
       timeZone,
     );
     const lots = new Map(used.map((row) => [row.lotId, row]));
-    const procedureOf = new Map(
-      used.map(({ sessionId, procedureId }) => [sessionId, procedures.get(procedureId)?.name]),
-    );
+    const procedureOf = new Map(owed.map(({ sessionId, procedureName }) => [sessionId, procedureName]));
     return atRisk.map((touchUp) => conditionOf(touchUp, procedureOf.get(touchUp.sessionId), lots));
   }
 
-  private procedures(read: Read, studioId: string): Promise<ProcedureRow[]> {
-    return read<ProcedureRow>(
-      `SELECT id, name, touch_up_from_days AS "fromDays", touch_up_to_days AS "toDays"
-       FROM procedure WHERE studio_id = $1`,
-      [studioId],
-    );
+  /** The lots of pigment that were used in some visits and not taken back. */
+  private async used(read: Read, studioId: string, sessionIds: readonly string[]): Promise<UsedRow[]> {
+    const used: UsedRow[] = [];
+    for (let start = 0; start < sessionIds.length; start += mostSessionsPerQuery) {
+      const batch = sessionIds.slice(start, start + mostSessionsPerQuery);
+      const rows = await read<UsedRow>(
+        `SELECT DISTINCT session_use.session_id AS "sessionId", lot.id AS "lotId", lot.code AS "lotCode",
+           lot.product_id AS "productId", product.name AS "productName", product.shade, maker.name AS "makerName"
+         FROM session_use
+           JOIN lot ON lot.studio_id = session_use.studio_id AND lot.id = session_use.lot_id
+           JOIN product ON product.chain_id = lot.chain_id AND product.id = lot.product_id
+           JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
+         WHERE session_use.studio_id = $1 AND session_use.session_id IN (${placeholders(batch, 2)})
+           AND product.kind = 'pigment' AND (product.pigment_role IS NULL OR product.pigment_role <> 'thinner')
+           AND NOT EXISTS (SELECT 1 FROM session_use_reversal AS reversal
+             WHERE reversal.studio_id = session_use.studio_id AND reversal.use_id = session_use.id)`,
+        [studioId, ...batch],
+      );
+      used.push(...rows);
+    }
+    return used;
   }
-
-  /** Visits are looked for as far back as the window of their procedure may still be open. */
-  private usedInVisits(
-    read: Read,
-    studioId: string,
-    procedures: readonly ProcedureRow[],
-    now: string,
-  ): Promise<UsedRow[]> {
-    if (procedures.length === 0) return Promise.resolve([]);
-    const parameters: SqlValue[] = [studioId];
-    const put = (value: SqlValue) => `$${parameters.push(value)}`;
-    const kinds = [...visitsWithTouchUp].map(put).join(', ');
-    const longestDays = Math.max(...procedures.map(({ toDays }) => toDays));
-    const since = put(daysBefore(now, longestDays));
-    return read<UsedRow>(
-      `SELECT DISTINCT session.id AS "sessionId", session.procedure_id AS "procedureId",
-         session.completed_at AS "completedAt",
-         (SELECT min(visit.planned_start) FROM session AS visit
-          WHERE visit.studio_id = session.studio_id AND visit.client_id = session.client_id
-            AND visit.follows_session_id = session.id AND visit.state = 'planned'
-            AND visit.visit_kind = 'touch-up') AS "plannedStart",
-         lot.id AS "lotId", lot.code AS "lotCode", lot.product_id AS "productId",
-         product.name AS "productName", product.shade, maker.name AS "makerName"
-       FROM session
-         JOIN client ON client.studio_id = session.studio_id AND client.id = session.client_id
-         JOIN session_use ON session_use.studio_id = session.studio_id AND session_use.session_id = session.id
-         JOIN lot ON lot.studio_id = session_use.studio_id AND lot.id = session_use.lot_id
-         JOIN product ON product.chain_id = lot.chain_id AND product.id = lot.product_id
-         JOIN maker ON maker.chain_id = product.chain_id AND maker.id = product.maker_id
-       WHERE session.studio_id = $1 AND session.state = 'completed' AND session.visit_kind IN (${kinds})
-         AND session.completed_at >= ${since} AND client.erased_at IS NULL
-         AND product.kind = 'pigment' AND (product.pigment_role IS NULL OR product.pigment_role <> 'thinner')
-         AND NOT EXISTS (SELECT 1 FROM session_use_reversal AS reversal
-           WHERE reversal.studio_id = session_use.studio_id AND reversal.use_id = session_use.id)
-         AND NOT EXISTS (SELECT 1 FROM session AS visit
-           WHERE visit.studio_id = session.studio_id AND visit.client_id = session.client_id
-             AND visit.follows_session_id = session.id AND visit.state IN ('in setup', 'completed'))`,
-      parameters,
-    );
-  }
-}
-
-/** A day more than the number says, since the studio's days begin at other instants. */
-function daysBefore(now: string, days: number): string {
-  const then = Temporal.Instant.from(now).subtract({ hours: 24 * (days + 2) });
-  return then.toString({ fractionalSecondDigits: 3 });
-}
-
-function owedTouchUps(
-  used: readonly UsedRow[],
-  procedures: ReadonlyMap<string, ProcedureRow>,
-  now: string,
-  timeZone: string,
-): OwedTouchUp[] {
-  const today = localDay(now, timeZone);
-  const owed = new Map<string, OwedTouchUp & { pigments: { lotId: string; productId: string }[] }>();
-  for (const { sessionId, procedureId, completedAt, plannedStart, lotId, productId } of used) {
-    const days = procedures.get(procedureId);
-    if (days === undefined) continue;
-    const plannedDay = plannedStart === null ? null : localDay(plannedStart, timeZone);
-    const touchUp = owed.get(sessionId) ?? {
-      sessionId,
-      completedOn: localDay(completedAt, timeZone),
-      days,
-      // One that nobody came to, and nobody marked so, says nothing of the day.
-      plannedOn: plannedDay !== null && plannedDay >= today ? plannedDay : null,
-      pigments: [],
-    };
-    touchUp.pigments.push({ lotId, productId });
-    owed.set(sessionId, touchUp);
-  }
-  return [...owed.values()];
 }
 
 function pigmentHere(container: ContainerFact, assumed: string | null, timeZone: string): PigmentHere {
