@@ -30,14 +30,14 @@ function bottle(facts: Partial<HeldContainer> = {}): HeldContainer {
 }
 
 describe('held stock on hand', () => {
-  it('is urgent while something recalled stands among what is used, and says where and since when', () => {
+  it('is a warning while something recalled stands among what is used, and says where and since when', () => {
     const two = bottle({ containerId: 'bottle 2', place: 'Room', state: 'opened' });
     expect(heldOnHand([bottle(), two])).toEqual([
       {
         kind: 'held stock on hand',
         subjectKind: 'lot',
         subjectId: 'lot 1',
-        severity: 'urgent',
+        severity: 'warning',
         facts: {
           pieces: 2,
           places: ['Room', 'Shelf'],
@@ -58,7 +58,7 @@ describe('held stock on hand', () => {
     expect(heldOnHand([bottle({ ...aside, holds: [doubted] })])).toMatchObject([
       { severity: 'notice', facts: { whatToDo: 'decide on it' } },
     ]);
-    expect(heldOnHand([bottle(aside), bottle()])).toMatchObject([{ severity: 'urgent' }]);
+    expect(heldOnHand([bottle(aside), bottle()])).toMatchObject([{ severity: 'warning' }]);
   });
 
   it('names the containers when only some of the lot are held', () => {

@@ -24,7 +24,7 @@ export interface HeldOnHand {
   kind: 'held stock on hand';
   subjectKind: 'lot';
   subjectId: string;
-  severity: 'notice' | 'warning' | 'urgent';
+  severity: 'notice' | 'warning';
   facts: {
     pieces: number;
     /** Where they stand, each once. */
@@ -42,9 +42,10 @@ export interface HeldOnHand {
 const mostLabels = 10;
 
 /**
- * Held goods that are still here, one condition a lot, since a lot is set apart as one: urgent while what is recalled
- * stands among what is used, a notice once all of it is set aside and waits only for what is decided. Practice stock
- * counts too, for a recall asks for that as well. It ends when nothing of it is here or no hold stands.
+ * Held goods that are still here, one condition a lot, since a lot is set apart as one: a warning while some of it stands
+ * among what is used, a notice once all of it is set aside and waits only for what is decided. It is never urgent: that is
+ * the recall itself, once, however many lots it reaches. Practice stock counts too, for a recall asks for that as well. It
+ * ends when nothing of it is here or no hold stands.
  */
 export function heldOnHand(containers: readonly HeldContainer[]): HeldOnHand[] {
   const byLot = new Map<string, HeldContainer[]>();
@@ -65,7 +66,7 @@ function ofLot(subjectId: string, held: readonly HeldContainer[]): HeldOnHand {
     kind: 'held stock on hand',
     subjectKind: 'lot',
     subjectId,
-    severity: isSetAside ? 'notice' : isRecalled ? 'urgent' : 'warning',
+    severity: isSetAside ? 'notice' : 'warning',
     facts: {
       pieces: held.reduce((sum, { pieces }) => sum + pieces, 0),
       places: sorted(held.map(({ place }) => place)),

@@ -47,7 +47,7 @@ describe.each(usualEngine)('alerts of goods on %s', (engine) => {
       expect(alert).toMatchObject({
         kind: 'held stock on hand',
         subjectKind: 'lot',
-        severity: 'urgent',
+        severity: 'warning',
         facts: {
           product: 'Umber',
           shade: 'Warm 02',
@@ -89,6 +89,19 @@ describe.each(usualEngine)('alerts of goods on %s', (engine) => {
       ]);
       await service.made(`/holds/${hold.id}/release`, { reason: 'The seal is whole.' });
       expect(await about(lot.id)).toEqual([]);
+    });
+
+    it('are told of again when it comes back, after somebody closed it and it ended', async () => {
+      const sienna = await studio.product({ name: 'Sienna', shade: 'Closed 01' });
+      const { lot } = await studio.receive(sienna, { code: 'H-3', quantity: 1 });
+      const onHold = () =>
+        service.made<{ id: string }>('/holds', { kind: 'quarantine', reason: 'broken seal', lotId: lot.id });
+      const hold = await onHold();
+      const [alert] = await about(lot.id);
+      await service.made(`/alerts/${alert?.id}/close`, { note: 'looked at' });
+      await service.made(`/holds/${hold.id}/release`, { reason: 'it was whole' });
+      await onHold();
+      expect(await about(lot.id)).toMatchObject([{ kind: 'held stock on hand', severity: 'warning' }]);
     });
   });
 
