@@ -205,27 +205,38 @@ export class StockConditions implements OnModuleInit {
     return this.withoutWhatIsArchived(transaction, levels);
   }
 
-  /** What of these products an alert is open for, so that it can close when it is gone from the shelf. */
+  /**
+   * What of these products an alert is open for, so that it can close when it is gone from the shelf; or was closed for by
+   * hand, so that it is known to have ended and opens anew when it comes back.
+   */
   private async subjectsOfOpenAlerts(
     transaction: Transaction,
     productIds: readonly string[],
   ): Promise<{ kind: string; id: string }[]> {
     const list = (first: number, values: readonly string[]) =>
       values.map((_, index) => `$${index + first}`).join(', ');
-    const open = `alert.studio_id = $1 AND alert.closed_at IS NULL AND alert.kind IN (${list(2, ofGoods)})`;
+    const kinds = `alert.kind IN (${list(2, ofGoods)})`;
     const products = `lot.product_id IN (${list(2 + ofGoods.length, productIds)})`;
-    return transaction.query<{ kind: string; id: string }>(
-      `SELECT alert.subject_kind AS kind, alert.subject_id AS id
-       FROM alert JOIN lot ON lot.studio_id = alert.studio_id AND lot.id = alert.subject_id
-       WHERE ${open} AND alert.subject_kind = 'lot' AND ${products}
-       UNION
-       SELECT alert.subject_kind, alert.subject_id
-       FROM alert
-         JOIN container ON container.studio_id = alert.studio_id AND container.id = alert.subject_id
-         JOIN lot ON lot.studio_id = container.studio_id AND lot.id = container.lot_id
-       WHERE ${open} AND alert.subject_kind = 'container' AND ${products}`,
-      [transaction.studioId, ...ofGoods, ...productIds],
-    );
+    // Each half finds its own index.
+    const halves = ['alert.closed_at IS NULL', 'alert.closed_by IS NOT NULL AND alert.ended_at IS NULL'];
+    const selects = halves.flatMap((half) => {
+      const known = `alert.studio_id = $1 AND ${half} AND ${kinds} AND ${products}`;
+      return [
+        `SELECT alert.subject_kind AS kind, alert.subject_id AS id
+         FROM alert JOIN lot ON lot.studio_id = alert.studio_id AND lot.id = alert.subject_id
+         WHERE ${known} AND alert.subject_kind = 'lot'`,
+        `SELECT alert.subject_kind, alert.subject_id
+         FROM alert
+           JOIN container ON container.studio_id = alert.studio_id AND container.id = alert.subject_id
+           JOIN lot ON lot.studio_id = container.studio_id AND lot.id = container.lot_id
+         WHERE ${known} AND alert.subject_kind = 'container'`,
+      ];
+    });
+    return transaction.query<{ kind: string; id: string }>(selects.join(' UNION '), [
+      transaction.studioId,
+      ...ofGoods,
+      ...productIds,
+    ]);
   }
 }
 

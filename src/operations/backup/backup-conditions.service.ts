@@ -11,6 +11,8 @@ import { backupConditionKinds, backupConditions, type FailedBackup } from './bac
 import { BackupStatus } from './backup-status.service.js';
 
 const kinds = backupConditionKinds.map((kind) => `'${kind}'`).join(', ');
+/** Known to stand: open, or closed by hand and not over since. */
+const stands = '(closed_at IS NULL OR (closed_by IS NOT NULL AND ended_at IS NULL))';
 
 /** Tells every studio of the service when its backups fail or stay out. */
 @Injectable()
@@ -36,7 +38,7 @@ export class BackupConditions implements OnModuleInit {
   /** Judges anew after a backup was made or failed. Studios that have been told already are left alone. */
   async judge(): Promise<void> {
     const open = await this.database.read<{ studioId: string; kind: string }>(
-      `SELECT studio_id AS "studioId", kind FROM alert WHERE closed_at IS NULL AND kind IN (${kinds})`,
+      `SELECT studio_id AS "studioId", kind FROM alert WHERE ${stands} AND kind IN (${kinds})`,
     );
     const failed = this.status.lastFailure !== null;
     for (const actor of await this.studioActors.all()) {
@@ -78,7 +80,7 @@ interface ToldCondition {
 function alertsOnRecord(transaction: Transaction): Promise<ToldCondition[]> {
   return transaction.query<ToldCondition>(
     `SELECT kind, opened_at AS at, facts FROM alert
-     WHERE studio_id = $1 AND closed_at IS NULL AND kind IN (${kinds})`,
+     WHERE studio_id = $1 AND ${stands} AND kind IN (${kinds}) ORDER BY opened_at DESC, id`,
     [transaction.studioId],
   );
 }

@@ -37,8 +37,8 @@ export class SourceConditions implements OnModuleInit {
   async judge(): Promise<void> {
     const standing = await this.standing(this.database.read);
     const open = await this.database.read<{ studioId: string; subjectId: string }>(
-      `SELECT studio_id AS "studioId", subject_id AS "subjectId" FROM alert
-       WHERE closed_at IS NULL AND kind = '${noticeSourceFailing}'`,
+      `SELECT studio_id AS "studioId", subject_id AS "subjectId" FROM alert WHERE kind = '${noticeSourceFailing}'
+         AND (closed_at IS NULL OR (closed_by IS NOT NULL AND ended_at IS NULL))`,
     );
     const failing = standing
       .map(({ subjectId }) => subjectId)

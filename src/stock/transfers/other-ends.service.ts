@@ -33,18 +33,22 @@ export class OtherEnds {
     }
   }
 
-  /** Whether what stands differs from what is open, so that nothing is written when nothing is new. */
+  /**
+   * Whether what stands differs from what is open, so that nothing is written when nothing is new. What somebody closed by
+   * hand is known too, until it is over.
+   */
   private async hasNews(studioId: string): Promise<boolean> {
     const standing = await this.conditions.standing(this.database.read, studioId, this.clock.now());
-    const open = await this.database.read<{ kind: string; subjectId: string; severity: string }>(
-      `SELECT kind, subject_id AS "subjectId", severity FROM alert
-       WHERE studio_id = $1 AND closed_at IS NULL AND kind IN ($2, $3)`,
+    const known = await this.database.read<{ kind: string; subjectId: string; severity: string }>(
+      `SELECT DISTINCT kind, subject_id AS "subjectId", severity FROM alert
+       WHERE studio_id = $1 AND kind IN ($2, $3)
+         AND (closed_at IS NULL OR (closed_by IS NOT NULL AND ended_at IS NULL))`,
       [studioId, ...transferConditionKinds],
     );
     const words = (one: { kind: string; subjectId: string; severity: string }) =>
       `${one.kind} ${one.subjectId} ${one.severity}`;
-    const known = new Set(open.map(words));
-    return standing.length !== known.size || standing.some((condition) => !known.has(words(condition)));
+    const told = new Set(known.map(words));
+    return standing.length !== told.size || standing.some((condition) => !told.has(words(condition)));
   }
 
   private async judgeOne(studioId: string): Promise<void> {
