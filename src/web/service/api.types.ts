@@ -4441,6 +4441,8 @@ export interface components {
             isDefault: boolean;
             /** @description Null while it is assumed. */
             version: number | null;
+            /** @description In the answer to a change: who was handed in, works here no more and is therefore not in the order; else empty. */
+            droppedPersonIds: string[];
         };
         SetHandingOnDto: {
             /**
