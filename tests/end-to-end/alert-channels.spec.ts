@@ -417,6 +417,24 @@ describe.each(usualEngine)('where alerts go (%s)', (engine) => {
     });
   });
 
+  it('are not tested for ever by who removes each address after its tests and writes another', async () => {
+    const answers = { add: [] as number[], test: [] as number[] };
+    for (let number = 0; number <= 10; number += 1) {
+      const given = { personId: artist.personId, address: `again${number}@studio.example` };
+      const added = await service.post<AlertDestinationView>(`${at}/mail`, given, as(artist));
+      answers.add.push(added.status);
+      if (added.status !== 201) continue;
+      for (let times = 0; times < 4; times += 1) {
+        answers.test.push((await service.post(`${at}/${added.body.id}/test`, {}, as(artist))).status);
+      }
+      await service.post(`${at}/${added.body.id}/remove`, {}, as(artist));
+    }
+    expect(answers.add.at(0)).toBe(201);
+    expect(answers.add.at(-1)).toBe(429);
+    expect(answers.test.at(0)).toBe(201);
+    expect(answers.test.at(-1)).toBe(429);
+  });
+
   it('leave no address and no secret in the database or the log in the clear', async () => {
     const clear = /studio\.example"|@home\.example|secret-part|topsecret|whsec_|Desk browser|Renamed/;
     const tables = ['alert_destination', 'outbox', 'accepted_request', 'audit_entry'];

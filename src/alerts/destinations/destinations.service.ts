@@ -1,6 +1,5 @@
 import { Injectable } from '@nestjs/common';
 import { Temporal } from 'temporal-polyfill';
-import { v7 as uuidv7 } from 'uuid';
 import { refuseWithout, type StudioActor } from '../../identity/actor.guard.js';
 import { People } from '../../identity/people.service.js';
 import { Person } from '../../identity/person.entity.js';
@@ -13,7 +12,7 @@ import { outgoingUrlFault } from '../../platform/outgoing-request.js';
 import { invalidField, notFound, Problem } from '../../platform/problem.js';
 import type { WriteDto } from '../../platform/request.dto.js';
 import { secretPrefix } from '../../platform/standard-webhooks.js';
-import { OutboxRow } from '../outbox/outbox-row.entity.js';
+import { Promises } from '../outbox/promises.service.js';
 import { AlertDestination } from './alert-destination.entity.js';
 import type {
   AddMailDestinationDto,
@@ -39,6 +38,9 @@ import { settingsPlace } from './opened-destinations.service.js';
 /** How many a person has of each, or a studio of webhooks. */
 const most = { mail: 3, push: 10, webhook: 10 } as const;
 const mostTestsAnHour = 10;
+/** By one person, whatever became of the destinations: else one could add an address, test it, remove it, and begin anew. */
+const mostTestsADay = 30;
+const mostMailAddressesADay = 10;
 /** So long an old secret signs beside the new one. */
 const oldSecretHours = 24;
 
@@ -57,12 +59,18 @@ export class Destinations {
     private readonly people: People,
     private readonly secrets: Secrets,
     private readonly config: Config,
+    private readonly promises: Promises,
   ) {}
 
   async addMail(actor: StudioActor, dto: AddMailDestinationDto): Promise<AlertDestinationView> {
     const { personId, address } = dto;
     refuseAnothers(actor, { personId });
     return this.write(actor, dto, 'add', dto.id, dto, async (transaction) => {
+      if ((await doneToday(transaction, actor, 'add', 'mail')) >= mostMailAddressesADay) {
+        throw tooMany(
+          `You wrote ${mostMailAddressesADay} mail addresses within a day. Write the next one tomorrow.`,
+        );
+      }
       const settings: MailSettings = { address };
       const isSame = (other: MailSettings) => other.address.toLowerCase() === address.toLowerCase();
       return sealedView(await this.addOfPerson(transaction, dto.id, 'mail', personId, settings, isSame));
@@ -170,27 +178,17 @@ export class Destinations {
   test(actor: StudioActor, id: string, dto: WriteDto): Promise<TestedDestinationView> {
     const content = { ...dto, destinationId: id };
     return this.write(actor, dto, 'test', id, content, async (transaction) => {
-      const { kind, state } = await this.find(transaction, actor, id);
+      const { state } = await this.find(transaction, actor, id);
       if (state !== 'active') throw wrongState(`It is ${state}; make it active first, then test it.`);
       await refuseManyTests(transaction, id);
-      const deliveryId = uuidv7();
-      const now = transaction.recordedAt;
-      await transaction.insert(OutboxRow, {
-        studioId: actor.studioId,
-        id: deliveryId,
-        alertId: null,
+      if ((await doneToday(transaction, actor, 'test')) >= mostTestsADay) {
+        throw tooMany(
+          `You tested ${mostTestsADay} times within a day. Look at what came of these tests, or wait.`,
+        );
+      }
+      const [deliveryId = ''] = await this.promises.promise(transaction, {
         event: 'test',
-        channel: kind,
-        state: 'pending',
-        attempts: 0,
-        nextAttemptAt: now,
-        lastError: null,
-        createdAt: now,
-        settledAt: null,
-        destinationId: id,
-        summaryId: null,
-        begun: null,
-        notBefore: null,
+        destinationIds: [id],
       });
       return { id, deliveryId };
     });
@@ -344,11 +342,38 @@ async function refuseManyTests(transaction: Transaction, id: string): Promise<vo
     [transaction.studioId, id, hourAgo.toString({ fractionalSecondDigits: 3 })],
   );
   if ((tests?.count ?? 0) < mostTestsAnHour) return;
-  throw new Problem(
-    429,
-    'too-many-requests',
+  throw tooMany(
     `It was tested ${mostTestsAnHour} times within an hour. Look at what came of these tests, or wait.`,
   );
+}
+
+/** How often the person did so in the last 24 hours, by the audit log, which knows removed destinations too. */
+async function doneToday(
+  transaction: Transaction,
+  { personId }: StudioActor,
+  verb: 'add' | 'test',
+  kind?: AlertDestination['kind'],
+): Promise<number> {
+  const dayAgo = Temporal.Instant.from(transaction.recordedAt).subtract({ hours: 24 });
+  const [done] = await transaction.query<{ count: number }>(
+    `SELECT count(*) AS count FROM audit_entry AS entry
+       JOIN alert_destination AS destination
+         ON destination.studio_id = entry.studio_id AND destination.id = entry.subject_id
+     WHERE entry.studio_id = $1 AND entry.subject_kind = '${what}' AND entry.action = $2 AND entry.person_id = $3
+       AND entry.recorded_at > $4 ${kind === undefined ? '' : 'AND destination.kind = $5'}`,
+    [
+      transaction.studioId,
+      `alerts.${verb}-destination`,
+      personId,
+      dayAgo.toString({ fractionalSecondDigits: 3 }),
+      ...(kind === undefined ? [] : [kind]),
+    ],
+  );
+  return done?.count ?? 0;
+}
+
+function tooMany(detail: string): Problem {
+  return new Problem(429, 'too-many-requests', detail);
 }
 
 function wrongState(detail: string): Problem {
