@@ -6,6 +6,7 @@ const handingOn = fc.record({
   afterMinutes: fc.option(fc.integer({ min: 5, max: 1_440 })),
   personIds: fc.uniqueArray(fc.uuid(), { maxLength: 8 }),
   order: fc.constant<string[]>([]),
+  droppedPersonIds: fc.constant<string[]>([]),
   isDefault: fc.boolean(),
   version: fc.option(fc.nat()),
 });
