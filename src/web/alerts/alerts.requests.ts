@@ -60,10 +60,10 @@ export const listPromised = (
   after: string | undefined,
 ) => request('GET', '/studios/{studioId}/alerts/deliveries', { studioId, state, after });
 
-/** Whether there is anything that could not be sent. */
+/** Whether there is anything that could not be sent, and about which something can still be done. */
 export async function isAnythingNotSent(studioId: string): Promise<boolean> {
   const page = await request('GET', '/studios/{studioId}/alerts/deliveries', {
-    ...{ studioId, limit: 1 },
+    ...{ studioId, limit: 1, actionable: true },
     state: 'undeliverable',
   });
   return page.items.length > 0;
