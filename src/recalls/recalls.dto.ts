@@ -38,7 +38,7 @@ export class StatedRecallDto extends EventDto {
 }
 
 export class OpenRecallDto extends StatedRecallDto {
-  /** What it is called here. */
+  /** What it is called here. Never of a client: it is kept in the clear, and leaves in alerts, mail and webhooks. */
   @PlainText(200) title: string;
   /** Every studio of the chain has its part; for whoever leads them all. */
   @MayBeLeftOut() @IsBoolean() chainWide?: boolean;

@@ -15,7 +15,10 @@ export class ExpectedDeliveryPageDto extends PageDto {
 
 export class ExpectDeliveryDto extends WriteDto {
   @NamedId() supplierId: string;
-  /** The supplier's or the studio's number of the order. */
+  /**
+   * The supplier's or the studio's number of the order. Never of a client: it is kept in the clear, and leaves in alerts,
+   * mail, webhooks and calendars.
+   */
   @IsOptional() @PlainText(100) reference?: string | null;
   /** YYYY-MM-DD; null: not known. */
   @IsOptional() @IsString() @MaxLength(maximumDateLength) orderedOn?: string | null;
@@ -27,6 +30,7 @@ export class ChangeExpectedDeliveryDto extends WriteDto {
   /** The version this change was made from. */
   @Version() version: number;
   @MayBeLeftOut() @NamedId() supplierId?: string;
+  /** As when it was expected: never of a client. */
   @IsOptional() @PlainText(100) reference?: string | null;
   @IsOptional() @IsString() @MaxLength(maximumDateLength) orderedOn?: string | null;
   @MayBeLeftOut() @IsString() @MaxLength(maximumDateLength) expectedOn?: string;

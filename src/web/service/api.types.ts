@@ -5235,7 +5235,10 @@ export interface components {
             id: string;
             /** Format: uuid */
             supplierId: string;
-            /** @description The supplier's or the studio's number of the order. */
+            /**
+             * @description The supplier's or the studio's number of the order. Never of a client: it is kept in the clear, and leaves in alerts,
+             *     mail, webhooks and calendars.
+             */
             reference?: string | null;
             /** @description YYYY-MM-DD; null: not known. */
             orderedOn?: string | null;
@@ -5252,6 +5255,7 @@ export interface components {
             version: number;
             /** Format: uuid */
             supplierId?: string;
+            /** @description As when it was expected: never of a client. */
             reference?: string | null;
             orderedOn?: string | null;
             expectedOn?: string;
@@ -8324,7 +8328,7 @@ export interface components {
             risk?: string;
             /** @description What the notice offers or asks to be done. */
             remedy?: string;
-            /** @description What it is called here. */
+            /** @description What it is called here. Never of a client: it is kept in the clear, and leaves in alerts, mail and webhooks. */
             title: string;
             /** @description Every studio of the chain has its part; for whoever leads them all. */
             chainWide?: boolean;

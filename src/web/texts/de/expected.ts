@@ -44,7 +44,8 @@ export const expectedTexts: typeof english = {
     addHint: 'Sobald sie bestellt ist.',
     addSubmit: 'Erwarten',
     referenceLabel: 'Nummer der Bestellung',
-    referenceHint: 'Die des Lieferanten oder Ihre eigene; darf leer bleiben.',
+    referenceHint:
+      'Die des Lieferanten oder Ihre eigene; darf leer bleiben. Nie von Kundschaft: Sie geht in Hinweisen und Kalendern hinaus.',
     orderedOn: 'Bestellt am',
     orderedOnHint: 'Darf leer bleiben.',
     expectedOn: 'Erwartet am',

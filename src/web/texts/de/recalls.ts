@@ -249,7 +249,8 @@ export const recallsTexts: typeof english = {
     title: 'Rückruf eröffnen',
     hint: 'Jede sichere Charge wird sofort gesperrt, auch auf Tabletts und in Mischungen, und ebenso, was später ankommt.',
     name: 'Wie er hier heißt',
-    nameHint: 'Wie man ihn wiederfindet: das Produkt, und wessen Meldung es ist.',
+    nameHint:
+      'Wie man ihn wiederfindet: das Produkt, und wessen Meldung es ist. Nie von Kundschaft: Er geht in Hinweisen hinaus.',
     holdPossible: (number) =>
       number === 1
         ? 'Die Charge, die möglicherweise gemeint ist'

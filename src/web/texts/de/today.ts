@@ -84,6 +84,7 @@ export const todayTexts: typeof english = {
       holdReasons: 'weil',
       affectedLots: 'Chargen betroffen',
       undecidedLots: 'Chargen zu entscheiden',
+      scopeNumber: 'Fassung des Rückrufs',
       reference: 'Nummer',
       dueOn: 'fällig bis',
       place: 'Ort',

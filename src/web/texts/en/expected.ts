@@ -42,7 +42,8 @@ export const expectedTexts = {
     addHint: 'As soon as it is ordered.',
     addSubmit: 'Expect it',
     referenceLabel: 'Number of the order',
-    referenceHint: 'The supplier’s or your own; may be left empty.',
+    referenceHint:
+      'The supplier’s or your own; may be left empty. Never of a client: it leaves in alerts and calendars.',
     orderedOn: 'Ordered on',
     orderedOnHint: 'May be left empty.',
     expectedOn: 'Expected on',

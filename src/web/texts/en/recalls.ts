@@ -248,7 +248,8 @@ export const recallsTexts = {
     title: 'Open the recall',
     hint: 'At once every certain lot is held, also on trays and in blends, and so is what arrives later.',
     name: 'What it is called here',
-    nameHint: 'As people will find it: the product, and whose notice it is.',
+    nameHint:
+      'As people will find it: the product, and whose notice it is. Never of a client: it leaves in alerts.',
     holdPossible: (number: number) =>
       number === 1 ? 'The lot that is possibly meant' : `The ${number} lots that are possibly meant`,
     holdPossibleHint: 'Held, they stay aside until somebody has looked. Nothing is lost by it.',

@@ -93,6 +93,7 @@ export const todayTexts = {
       holdReasons: 'because',
       affectedLots: 'lots affected',
       undecidedLots: 'lots to decide',
+      scopeNumber: 'version of the recall',
       reference: 'number',
       dueOn: 'due by',
       place: 'at',
