@@ -363,6 +363,44 @@ describe.each(engines)('delivering alerts on %s', (engine) => {
     });
   });
 
+  it('tells nobody after their quiet hours of what was over by then', async () => {
+    await open();
+    const { alertId } = await promised();
+    const mail = { id: uuidv7(), destinationId: uuidv7() };
+    await inTransaction(store, actor, async (transaction) => {
+      const { studioId, recordedAt } = transaction;
+      const key = await store.dataKeys.make(transaction);
+      await transaction.insert(AlertDestination, {
+        studioId,
+        id: mail.destinationId,
+        kind: 'mail',
+        personId: actor.personId,
+        dataKeyId: key.dataKeyId,
+        settingsSealed: '-',
+        minimumSeverity: 'notice',
+        state: 'active',
+        stateReason: null,
+        version: 1,
+        createdAt: recordedAt,
+      });
+      await transaction.insert(OutboxRow, {
+        ...(await promised()),
+        ...mail,
+        alertId,
+        channel: 'mail',
+        notBefore: recordedAt,
+      });
+    });
+    await close();
+    await deliver.deliver({ studioId: actor.studioId, deliveryId: mail.id });
+    expect(channel.handed).toEqual([]);
+    expect((await rows()).find(({ id }) => id === mail.id)).toMatchObject({
+      state: 'undeliverable',
+      attempts: 0,
+      lastError: 'It was over before it was to be told.',
+    });
+  });
+
   it('sends nothing that is settled, or that is nowhere', async () => {
     await open();
     await attempt();
