@@ -97,13 +97,18 @@ describe.skipIf(!hasServers)(
 
     it(`are each sent once when there are ${atOnce} at once`, async () => {
       const { service } = station;
+      await station.settled();
       await lackMany(service, service.studioId, atOnce);
       const before = station.hook.received.length;
       const { opened } = await service.made<SweepView>('/alerts/sweep');
-      expect(opened).toBe(atOnce);
+      // What the machine itself lacks may open beside them.
+      expect(opened).toBeGreaterThanOrEqual(atOnce);
       await station.settled({ within: longestMilliseconds });
-      expect(station.hook.received).toHaveLength(before + atOnce);
-      expect(station.hook.timesById().size).toBe(new Set(station.hook.received.map(({ id }) => id)).size);
+      const came = station.hook.received.slice(before).map(({ id }) => id);
+      expect(came.length).toBeGreaterThanOrEqual(opened);
+      expect(new Set(came).size).toBe(came.length);
+      const rows = await station.rowsTo(webhookId);
+      expect(rows.filter(({ state }) => state !== 'sent')).toEqual([]);
     });
 
     it('wait in the record while Redis is down; workers end then in time all the same', async () => {
