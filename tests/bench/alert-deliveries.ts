@@ -63,13 +63,31 @@ export async function benchAlertDeliveries(settings: BenchSettings): Promise<Del
 }
 
 async function compareWay(way: Way, settings: BenchSettings): Promise<DeliveriesCompared> {
+  // It ends with the bench by itself.
   const redis = await RedisServer.start();
-  const station = await AlertStation.start(way.engine, way.throughRedis ? redis : undefined, {
-    DELIVERIES_PER_SECOND: String(perSecondAllowed),
-    // A clock that can be moved would take time from what is measured.
-    NODE_OPTIONS: '',
-  });
-  endWithBench(station.service);
+  try {
+    const station = await AlertStation.start(way.engine, way.throughRedis ? redis : undefined, {
+      DELIVERIES_PER_SECOND: String(perSecondAllowed),
+      // A clock that can be moved would take time from what is measured.
+      NODE_OPTIONS: '',
+    });
+    endWithBench(station.service);
+    try {
+      return await compareOn(station, redis, way, settings);
+    } finally {
+      await station.dispose();
+    }
+  } finally {
+    await redis.dispose();
+  }
+}
+
+async function compareOn(
+  station: AlertStation,
+  redis: RedisServer,
+  way: Way,
+  settings: BenchSettings,
+): Promise<DeliveriesCompared> {
   const folder = makeFolder();
   try {
     const webhook = await station.makeWebhook('/alerts');
@@ -105,8 +123,6 @@ async function compareWay(way: Way, settings: BenchSettings): Promise<Deliveries
       await bare.stop();
     }
   } finally {
-    await station.dispose();
-    await redis.dispose();
     removeFolder(folder);
   }
 }
