@@ -1,7 +1,8 @@
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** Files that take long though they are small: begun last, they would run alone while one processor waits. */
-const long = /\/(bench|large-notices|stopping|backup|passkeys|backup-drill|personal-data)\.spec\.ts$/;
+const long =
+  /\/(bench|large-notices|stopping|backup|passkeys|backup-drill|personal-data|hostile-requests|alert-(redis|workers|receivers|pages))\.spec\.ts$/;
 
 /** Begins what takes long before what is soon done. */
 export class LongestFirst extends BaseSequencer {
