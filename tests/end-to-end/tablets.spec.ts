@@ -550,7 +550,11 @@ describe.each(usualEngine)('treatment-room tablets on %s', (engine) => {
     // A page that stands open asks by itself: nobody is there for that.
     await browser.done('POST', '/tablet/switch', { badge });
     clock.forward({ minutes: 14 });
-    for (const byItself of [{ 'lotward-by-itself': '1' }, { accept: 'text/event-stream' }]) {
+    const askedByItself: Record<string, string>[] = [
+      { 'lotward-by-itself': '1' },
+      { accept: 'text/event-stream' },
+    ];
+    for (const byItself of askedByItself) {
       expect(await browser.copy(byItself).isSignedIn()).toBe(true);
     }
     clock.forward({ minutes: 2 });

@@ -1,7 +1,7 @@
 import { TextDecoder } from 'node:util';
 import { type NoticeSource, withoutQuery } from '../../platform/notice-sources-setting.js';
-import { declaredEncoding } from './declared-encoding.js';
 import { retryAfter } from '../../platform/retry-after.js';
+import { declaredEncoding } from './declared-encoding.js';
 import type { SourceOutcome } from './source-state.js';
 
 /** What asking for an address may take. */

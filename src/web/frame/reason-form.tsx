@@ -4,12 +4,14 @@ import { useAction } from '../service/use-action.js';
 import { Fields } from './fields.js';
 import { SaveOrCancel } from './save-or-cancel.js';
 
-/** Does something for which only the reason has to be said. */
+/** Does something for which only the reason, or a note, has to be said. */
 export function ReasonForm({
   title,
   label,
   hint,
   longest,
+  field = 'reason',
+  press,
   save,
   onCancel,
 }: {
@@ -18,6 +20,10 @@ export function ReasonForm({
   label: string;
   hint: string;
   longest: number;
+  /** What the service calls it. */
+  field?: 'reason' | 'note';
+  /** What stands on the button; left out: that it is saved. */
+  press?: string;
   save: (reason: string) => Promise<void>;
   onCancel: () => void;
 }) {
@@ -34,10 +40,10 @@ export function ReasonForm({
         maxLength={longest}
         autoComplete="off"
         value={reason}
-        error={problem?.faultOf('reason')}
+        error={problem?.faultOf(field)}
         onChange={(event) => setReason(event.currentTarget.value)}
       />
-      <SaveOrCancel problem={problem} busy={busy} onCancel={onCancel} />
+      <SaveOrCancel problem={problem} busy={busy} save={press} onCancel={onCancel} />
     </Fields>
   );
 }

@@ -3,6 +3,7 @@ import { useRef, useState } from 'react';
 import type { AlertView } from '../../../alerts/alerts.views.js';
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import { ProblemNote } from '../../frame/problem-note.js';
+import { ReasonForm } from '../../frame/reason-form.js';
 import { Section } from '../../frame/section.js';
 import { RequestIds } from '../../service/request-ids.js';
 import { useAction } from '../../service/use-action.js';
@@ -10,8 +11,9 @@ import { useTexts } from '../../texts/texts.js';
 import { acknowledge, addNote, close, give, putOff } from '../alerts.requests.js';
 import { useAlertsAnew } from '../use-alerts-anew.js';
 import { GiveForm } from './give-form.js';
-import { NoteForm } from './note-form.js';
 import { PutOffForm } from './put-off-form.js';
+
+const longestNote = 2_000;
 
 type Step = 'put off' | 'give' | 'note' | 'close';
 
@@ -85,8 +87,11 @@ export function AnswerSection({
         />
       )}
       {step === 'note' && (
-        <NoteForm
+        <ReasonForm
           title={words.noteIt}
+          press={words.noteIt}
+          field="note"
+          longest={longestNote}
           label={words.note}
           hint={words.noteHint}
           save={(note) => write({ note }, (id) => addNote(studioId, alertId, { id, note }))}
@@ -94,8 +99,11 @@ export function AnswerSection({
         />
       )}
       {step === 'close' && (
-        <NoteForm
+        <ReasonForm
           title={words.closeIt}
+          press={words.closeIt}
+          field="note"
+          longest={longestNote}
           label={words.closeNote}
           hint={`${words.closeHint} ${words.noteHint}`}
           save={(note) => write({ closes: note }, (id) => close(studioId, alertId, { id, note }))}
