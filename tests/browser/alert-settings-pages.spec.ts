@@ -89,6 +89,10 @@ describe.skipIf(!hasChromium)('the settings of alerts on the pages', () => {
       await page.getByRole('heading', { name: 'Your calendar address' }).waitFor();
       const secret = await page.getByRole('textbox', { name: 'Calendar address' }).inputValue();
       expect(await (await fetch(secret)).text()).toMatch(/^BEGIN:VCALENDAR/);
+      await page.getByRole('button', { name: 'Test the calendar' }).click();
+      await page.getByText('It answers with no entry so far.').waitFor();
+      await page.getByRole('button', { name: 'Test the open page' }).click();
+      await page.getByText('This page is told at once.').waitFor();
       expect(await faultsEverywhere(page)).toEqual([]);
       await press(page, 'I have it');
       await press(page, 'Remove the address');

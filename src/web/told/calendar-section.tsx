@@ -9,6 +9,7 @@ import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
+import { entriesAt } from './calendar-answer.js';
 import { makeCalendarAddress, removeCalendarAddress, showCalendarAddress } from './told.requests.js';
 
 /** The secret address at which one's calendar program reads what ends when. */
@@ -20,11 +21,13 @@ export function CalendarSection({ studioId }: { studioId: string }) {
     showCalendarAddress(studioId),
   );
   const [url, setUrl] = useState<string>();
+  const [tested, setTested] = useState<{ entries: number | undefined }>();
   const ids = useRef(new RequestIds()).current;
   const make = async () => {
     const made = await makeCalendarAddress(studioId, ids.for({ after: answer?.address?.id }));
     ids.renew();
     setUrl(made.url);
+    setTested(undefined);
     await reload();
   };
   const remove = async () => {
@@ -46,6 +49,20 @@ export function CalendarSection({ studioId }: { studioId: string }) {
           onDone={() => setUrl(undefined)}
         >
           <p>{words.calendarMadeDetail}</p>
+          <Group gap="sm">
+            <Button
+              variant="default"
+              onClick={() => void entriesAt(url).then((entries) => setTested({ entries }))}
+            >
+              {words.testCalendar}
+            </Button>
+            <span role="status">
+              {tested &&
+                (tested.entries === undefined
+                  ? words.noCalendarThere
+                  : words.calendarAnswers(tested.entries))}
+            </span>
+          </Group>
         </ShownOnce>
       )}
       {answer && <p>{address ? words.calendarSince(when(address.createdAt)) : words.noCalendar}</p>}

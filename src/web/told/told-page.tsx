@@ -12,6 +12,7 @@ import { useRequester, useStanding } from '../sign-in/requester.js';
 import { useTexts } from '../texts/texts.js';
 import { BrowsersSection } from './browsers-section.js';
 import { CalendarSection } from './calendar-section.js';
+import { LiveSection } from './live-section.js';
 import { MailSection } from './mail-section.js';
 import { PreferenceForm } from './preference-form.js';
 import { showOwnPreference } from './told.requests.js';
@@ -66,6 +67,7 @@ function ToldOf({ standing: { studioId, studioName, personId } }: { standing: St
       <MailSection studioId={studioId} personId={personId} destinations={destinations} />
       <BrowsersSection studioId={studioId} destinations={destinations} />
       <CalendarSection studioId={studioId} />
+      <LiveSection studioId={studioId} />
     </Page>
   );
 }

@@ -82,6 +82,19 @@ export const toldTexts: typeof english = {
     calendarMadeDetail:
       'Kopieren Sie sie jetzt, sie wird nicht noch einmal gezeigt. Wählen Sie im Kalenderprogramm, eine Adresse zu abonnieren, und fügen Sie sie dort ein.',
     calendarLabel: 'Kalenderadresse',
+    testCalendar: 'Kalender testen',
+    calendarAnswers: (entries) =>
+      `Die Adresse antwortet mit ${entries === 0 ? 'noch keinem Eintrag' : entries === 1 ? 'einem Eintrag' : `${entries} Einträgen`}.`,
+    noCalendarThere:
+      'Es kam kein Kalender. Sehen Sie nach, ob Lotward erreichbar ist, und erstellen Sie sonst eine neue Adresse.',
+
+    openPages: 'Offene Seiten',
+    openPagesHint:
+      'Jede offene Seite erfährt binnen etwa einer Sekunde von Hinweisen. Einzustellen gibt es nichts.',
+    testLive: 'Offene Seite testen',
+    tellsLive: 'Diese Seite erfährt sofort davon.',
+    tellsNothingLive:
+      'Diese Seite erfährt nicht sofort davon: Etwas zwischen hier und Lotward hält es auf, oder es sind zu viele Seiten offen. Sie erfährt davon, sobald Sie sie ansehen.',
   },
 
   destination: {

@@ -82,6 +82,18 @@ export const toldTexts = {
     calendarMadeDetail:
       'Copy it now, it is not shown again. In the calendar program choose to subscribe to an address, and paste it there.',
     calendarLabel: 'Calendar address',
+    testCalendar: 'Test the calendar',
+    calendarAnswers: (entries: number) =>
+      `It answers with ${entries === 0 ? 'no entry so far' : entries === 1 ? 'one entry' : `${entries} entries`}.`,
+    noCalendarThere:
+      'No calendar came. Look whether Lotward is reached, and make another address if it stays so.',
+
+    openPages: 'Open pages',
+    openPagesHint: 'Whatever page is open learns of alerts within about a second. There is nothing to set.',
+    testLive: 'Test the open page',
+    tellsLive: 'This page is told at once.',
+    tellsNothingLive:
+      'This page is not told at once: something between here and Lotward holds it back, or too many pages are open. It learns of alerts when you look at it.',
   },
 
   /** One place where alerts go. */
