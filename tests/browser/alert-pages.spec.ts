@@ -44,7 +44,7 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
       const { page } = watched;
       await page.getByRole('heading', { level: 1, name: 'Today' }).waitFor();
       await show(page, 'all');
-      expect(await page.getByText('None.', { exact: true }).count()).toBe(3);
+      await expect.poll(() => page.getByText('None.', { exact: true }).count()).toBe(3);
       expect(await faultsEverywhere(page)).toEqual([]);
 
       const known = page.waitForResponse(/alerts\?.*severity=urgent/);
@@ -57,12 +57,13 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
       // Where a tray is laid nothing moves: the menu says it, and a screen reader.
       await page.getByRole('link', { name: 'Alerts (1 urgent)' }).waitFor();
       await page.locator('[aria-live="polite"]').getByText('Urgent: Low stock').waitFor();
-      expect(await live.count()).toBe(0);
+      await expect.poll(() => live.count()).toBe(0);
       await page.getByRole('link', { name: 'Stock', exact: true }).click();
       await live.getByText('Urgent: Low stock, Halden Colour Works Umber Warm 02').waitFor();
       await page.locator('[aria-live="polite"]').filter({ has: live }).waitFor();
       const menu = page.getByRole('navigation', { name: 'Pages', exact: true });
       await menu.getByRole('link', { name: 'Alerts (1 urgent)' }).waitFor();
+      await page.getByRole('heading', { level: 1, name: 'Levels' }).waitFor();
       expect(await faultsEverywhere(page)).toEqual([]);
 
       await live.getByRole('link', { name: /^Look at it, urgent: Low stock/ }).focus();
@@ -73,7 +74,7 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
       await live.waitFor({ state: 'detached' });
       await page.getByRole('link', { name: 'To all alerts' }).click();
       await page.getByRole('list', { name: 'Urgent' }).getByText('Umber Warm 02').waitFor();
-      expect(await live.count()).toBe(0);
+      await expect.poll(() => live.count()).toBe(0);
       await page.goBack();
       await page.getByRole('list', { name: 'What happened' }).getByText('Opened: urgent').waitFor();
       await page.getByText('Nobody was told of it by a message of its own.').waitFor();
@@ -91,7 +92,7 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
       const history = page.getByRole('list', { name: 'What happened' });
       await press(page, 'I take it on');
       await history.getByText('Taken on', { exact: true }).waitFor();
-      expect(await page.getByRole('button', { name: 'I take it on' }).count()).toBe(0);
+      await expect.poll(() => page.getByRole('button', { name: 'I take it on' }).count()).toBe(0);
 
       await press(page, 'Give it to somebody');
       const giving = page.getByRole('form', { name: 'Give it to somebody' });
@@ -119,7 +120,7 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
 
       // What is put off is no work of today, and is found by asking for it.
       await show(page, 'all');
-      expect(await page.getByText('Numbing gel').count()).toBe(0);
+      await expect.poll(() => page.getByText('Numbing gel').count()).toBe(0);
       await page.getByText('Which alerts: open now').click();
       await page.getByLabel('Which', { exact: true }).selectOption('put off');
       await press(page, 'Show');
@@ -162,7 +163,7 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
         route.fulfill({ status: 429, json: { code: 'too-many-requests', detail: 'Too many at once.' } }),
       );
       await show(page, 'not-sent');
-      expect(await page.getByText('Too many at once.').count()).toBe(2);
+      await expect.poll(() => page.getByText('Too many at once.').count()).toBe(2);
       await page.unroute(whatIsAsked);
       await show(page, 'all');
       await page.getByText('Some messages could not be sent.').waitFor();
@@ -182,7 +183,7 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
       await page.goto(address('all'));
       expect(await (await asked).json()).toMatchObject({ items: [] });
       await page.getByRole('heading', { level: 1 }).waitFor();
-      expect(await page.getByText('Some messages could not be sent.').count()).toBe(0);
+      await expect.poll(() => page.getByText('Some messages could not be sent.').count()).toBe(0);
       watched.expectNoComplaint();
     }));
 
@@ -203,7 +204,7 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
       expect(await faultsEverywhere(page)).toEqual([]);
       await page.getByRole('link', { name: /^Low stock: .*Umber/ }).click();
       await page.getByRole('heading', { level: 1, name: 'Low stock' }).waitFor();
-      expect(await page.getByRole('button', { name: 'I take it on' }).count()).toBe(0);
+      await expect.poll(() => page.getByRole('button', { name: 'I take it on' }).count()).toBe(0);
       await show(page, '0192f0c1-2d3e-7a4b-8c5d-6e7f80910111');
       await page.getByRole('heading', { level: 1, name: 'There is no such alert' }).waitFor();
       watched.expectNoComplaint();

@@ -79,7 +79,7 @@ describe.skipIf(!hasChromium)('the settings of alerts on the pages', () => {
       await page.getByLabel('At what time').fill('06:45');
       await press(page, 'Save');
       await page.getByText('Saved.').waitFor();
-      expect(await page.getByText(/^You chose nothing yet/).count()).toBe(0);
+      await expect.poll(() => page.getByText(/^You chose nothing yet/).count()).toBe(0);
       expect(await service.seen<AlertPreferenceView>('/alert-preferences/own')).toMatchObject({
         ...{ isDefault: false, quietFrom: '21:00', quietUntil: '07:00', summaryAt: '06:45' },
         kindsLeftOut: ['drill due'],
@@ -137,7 +137,7 @@ describe.skipIf(!hasChromium)('the settings of alerts on the pages', () => {
       for (const _ of [1, 2]) await page.getByRole('button', { name: 'I have it' }).first().click();
       await expect.poll(() => secret.count()).toBe(0);
       const webhooks = page.getByRole('list', { name: 'Webhooks' });
-      expect(await webhooks.getByText('key=1').count()).toBe(0);
+      await expect.poll(() => webhooks.getByText('key=1').count()).toBe(0);
 
       await press(page, 'Send a test to Desk program');
       await webhooks.getByText('The test was sent and taken.').waitFor();
@@ -303,7 +303,7 @@ describe.skipIf(!hasChromium)('the settings of alerts on the pages', () => {
       await press(page, 'Tell this browser');
       const browsers = page.getByRole('list', { name: 'Browsers' });
       await browsers.getByText('this browser').waitFor();
-      expect(await page.getByRole('button', { name: 'Tell this browser' }).count()).toBe(0);
+      await expect.poll(() => page.getByRole('button', { name: 'Tell this browser' }).count()).toBe(0);
       expect(await page.evaluate('localStorage.subscribedWith')).toMatch(/^4,/);
       // It knows itself again.
       await show(page, path, 'How you are told');

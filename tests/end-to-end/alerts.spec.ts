@@ -8,6 +8,7 @@ import type {
 } from '../../src/alerts/alerts.views.js';
 import { releaseAlone } from '../support/photos.js';
 import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { ServiceClock } from '../support/service-clock.js';
 import { dayAhead, daysAgo, StockedStudio } from '../support/stocked-studio.js';
 import { Store } from '../support/store.js';
 
@@ -173,10 +174,14 @@ describe.each(engines)('alerts on %s', (engine) => {
     const [low] = await about(brown);
     await service.stop('SIGKILL');
     const { dataFolder, databaseUrl } = service;
-    service = await startService(engine, { dataFolder, databaseUrl });
+    // What was just being sent belongs to the attempt that was cut off for some minutes.
+    const clock = new ServiceClock();
+    clock.forward({ minutes: 5 });
+    service = await startService(engine, { dataFolder, databaseUrl, environment: clock.environment });
     await vi.waitFor(async () => {
       expect(await deliveries(low?.id ?? '')).toMatchObject([{ event: 'opened', state: 'sent' }]);
       expect(await about(line.lot.id)).toMatchObject([{ kind: 'use-by near' }]);
     }, patience);
+    clock.dispose();
   });
 });

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { Logger } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
-import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Alerts } from '../../src/alerts/alerts.service.js';
 import type { AlertChannels } from '../../src/alerts/channels/alert-channels.service.js';
 import { SendFailure } from '../../src/alerts/channels/send-failure.js';
@@ -112,6 +112,25 @@ describe.each(engines)('delivering alerts on %s', (engine) => {
   };
   const attempt = async () =>
     deliver.deliver({ studioId: actor.studioId, deliveryId: (await promised()).id });
+  /** Begins an attempt that is cut off: for the record it comes to no end, here it does when the test is over. */
+  const cutOff = async () => {
+    let end: () => void = () => undefined;
+    channel.meanwhile = () =>
+      new Promise((resolve) => {
+        end = resolve;
+      });
+    const held = attempt();
+    await vi.waitFor(() => expect(channel.handed).toHaveLength(1));
+    channel.meanwhile = async () => undefined;
+    heldBack.push(() => {
+      end();
+      return held;
+    });
+  };
+  const heldBack: (() => Promise<void>)[] = [];
+  afterEach(async () => {
+    for (const release of heldBack.splice(0)) await release();
+  });
 
   it('promises nothing when the cause is rolled back', async () => {
     const failing = inTransaction(store, actor, async (transaction) => {
@@ -156,10 +175,7 @@ describe.each(engines)('delivering alerts on %s', (engine) => {
 
   it('sends again under the same id when it was cut off, counts that, and not before its lease is over', async () => {
     await open();
-    channel.meanwhile = () => new Promise(() => undefined);
-    void attempt();
-    await vi.waitFor(() => expect(channel.handed).toHaveLength(1));
-    channel.meanwhile = async () => undefined;
+    await cutOff();
     const { id } = await promised();
     const next = anotherProcess();
     await next.deliver({ studioId: actor.studioId, deliveryId: id });
@@ -212,10 +228,7 @@ describe.each(engines)('delivering alerts on %s', (engine) => {
 
   it('tries anew under the same id when somebody wants it sent again, unknown attempts still counted', async () => {
     await open();
-    channel.meanwhile = () => new Promise(() => undefined);
-    void attempt();
-    await vi.waitFor(() => expect(channel.handed).toHaveLength(1));
-    channel.meanwhile = async () => undefined;
+    await cutOff();
     clock.forward(1);
     channel.failures = 1;
     channel.failure = new SendFailure('no such address', true);
