@@ -49,7 +49,7 @@ describe.each(strictestEngine)('hostile texts, on %s', { timeout: 300_000 }, (en
     document = await ApiDocument.of(service);
     sent = [];
     for (const text of hostileTexts) sent.push(...(await liveWholeLife(service, markedTexts(text))));
-    walked = await walkStudio(service, document, {}, 200);
+    walked = await walkStudio(service, document, { mostOfKind: 200 });
   }, 300_000);
   afterAll(() => service.dispose());
 

@@ -92,7 +92,7 @@ describe.each(usualEngine)('another studio, on %s', { timeout: 300_000 }, (engin
     const other = await studioOfOtherChain(service);
     stranger = { ...(await live(other, 'Osterholt')), cookie: other.cookie };
     sister = await live(await studioOfSameChain(service), 'Fennring');
-    mine.walked = await walkStudio(mine.service, document);
+    mine.walked = await walkStudio(mine.service, document, { sent: mine.sent });
     await settled(sql);
   }, 300_000);
   afterAll(async () => {
@@ -105,7 +105,7 @@ describe.each(usualEngine)('another studio, on %s', { timeout: 300_000 }, (engin
     const sent = await liveWholeLife(asOwner, markedTexts(mark));
     // What is under way is over before it is looked at.
     await settled(sql);
-    return { ...studio, service: asOwner, sent, walked: await walkStudio(asOwner, document) };
+    return { ...studio, service: asOwner, sent, walked: await walkStudio(asOwner, document, { sent }) };
   };
   const others = () => [sister, stranger];
   const routesOfStudios = () => document.routes.filter(({ isOfStudio }) => isOfStudio);

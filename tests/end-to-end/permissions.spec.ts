@@ -558,7 +558,7 @@ describe.each(usualEngine)('who may use which route, on %s', (engine) => {
     const owner = await walkStudio(service, document);
     expect(owner.answers.filter(({ text }) => text.includes('Quillona')).length).toBeGreaterThan(10);
     for (const role of ['auditor', 'chain manager'] as const) {
-      const { answers } = await walkStudio(service, document, byToken(person(role)));
+      const { answers } = await walkStudio(service, document, { headers: byToken(person(role)) });
       const texts = answers.map(({ address, text }) => ({ address, text }));
       for (const name of [...reading, 'POST /labels', 'POST /clients/search']) {
         const sent = life.filter(({ method, address }) => document.routeOf(method, address)?.name === name);

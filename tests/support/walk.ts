@@ -1,6 +1,7 @@
 import { checkLabelCode } from '../../src/catalogue/own-label.js';
 import { type ApiDocument, type ApiRoute, addressOf } from './api-document.js';
 import { type Answer, isOneJson, type RunningService } from './service.js';
+import type { SentRequest } from './whole-life/recording-service.js';
 
 /** An answer to a GET of a studio. */
 export interface SeenAnswer {
@@ -16,6 +17,15 @@ export interface WalkedStudio {
   answers: SeenAnswer[];
   /** Values for what stands in braces in addresses, by its name: `lotId`, `code`. */
   ids: Map<string, Set<string>>;
+}
+
+export interface WalkOptions {
+  /** Of who reads; left out: the owner. */
+  headers?: Record<string, string>;
+  /** How many ids of each kind are gone into. */
+  mostOfKind?: number;
+  /** What was written before: lists leave out what has ended, so some ids are seen in the answers to writes only. */
+  sent?: readonly SentRequest[];
 }
 
 /** Things that stand in addresses under another name than in answers. */
@@ -34,17 +44,15 @@ const mostWithOthers = 3;
 /**
  * Reads a studio as far as its addresses lead: every GET of the document, with every id that answers name. So a new route
  * or a new kind of id is gone into by itself.
- * @param headers of who reads; left out: the owner
- * @param mostOfKind how many ids of each kind are gone into
  */
 export async function walkStudio(
   service: RunningService,
   document: ApiDocument,
-  headers: Record<string, string> = {},
-  mostOfKind = usualMost,
+  { headers = {}, mostOfKind = usualMost, sent = [] }: WalkOptions = {},
 ): Promise<WalkedStudio> {
   const walk = new Walk(service, document, headers, mostOfKind);
   await walk.toTheEnd();
+  for (const request of sent) walk.noteMade(request);
   return walk;
 }
 
@@ -70,6 +78,16 @@ class Walk implements WalkedStudio {
         for (const values of this.combinations(route)) await this.ask(route, values);
       }
     }
+  }
+
+  /** What is posted to a list is answered with the thing that it made, which has an address when it can be read. */
+  noteMade({ method, address, answer }: SentRequest): void {
+    const list = this.document.routeOf(method, address);
+    if (method !== 'POST' || !list?.isOfStudio || answer.status >= 300) return;
+    const made = this.reading.find(
+      ({ path, pathParameters }) => path === `${list.path}/{${pathParameters.at(-1)}}`,
+    );
+    if (made) this.noteIds(made.pathParameters.at(-1) ?? '', [answer.body]);
   }
 
   /** Every way to fill in the address of a route with what is known so far; ids that belong together stood together. */
