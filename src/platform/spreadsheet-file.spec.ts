@@ -53,6 +53,8 @@ const hostile = fc.constantFrom(
   '_x0041_',
   '_x005F_',
   '\u0000\u0007',
+  '\u007F\u0080\u009F',
+  '\uFDD0',
   '\uFFFE',
   '\uD800',
   '\u{10FFFE}behind',
@@ -67,14 +69,13 @@ const hostile = fc.constantFrom(
 );
 const cell = fc.oneof(fc.string({ unit: 'grapheme' }), fc.string({ unit: 'binary' }), hostile);
 
-/** What comes back of a text: nothing of an empty one, and a sign for what is no character at all. */
+/** What comes back of a text: nothing of an empty one, and a sign for code points beyond U+FFFF that are no characters. */
 const kept = (text: string) =>
   text === ''
     ? null
-    : text.replace(
-        /[\u{1FFFE}\u{1FFFF}\u{2FFFE}-\u{2FFFF}\u{3FFFE}-\u{3FFFF}\u{4FFFE}-\u{4FFFF}\u{5FFFE}-\u{5FFFF}\u{6FFFE}-\u{6FFFF}\u{7FFFE}-\u{7FFFF}\u{8FFFE}-\u{8FFFF}\u{9FFFE}-\u{9FFFF}\u{AFFFE}-\u{AFFFF}\u{BFFFE}-\u{BFFFF}\u{CFFFE}-\u{CFFFF}\u{DFFFE}-\u{DFFFF}\u{EFFFE}-\u{EFFFF}\u{FFFFE}-\u{FFFFF}\u{10FFFE}-\u{10FFFF}]/gu,
-        '\uFFFD',
-      );
+    : [...text]
+        .map((each) => ((each.codePointAt(0) ?? 0) % 0x1_0000 >= 0xfffe && each.length > 1 ? '\uFFFD' : each))
+        .join('');
 
 describe('a spreadsheet', () => {
   it('gives every text and number back to a reader, cell by cell', async () => {
@@ -96,6 +97,28 @@ describe('a spreadsheet', () => {
         },
       ),
       { numRuns: 150 },
+    );
+  });
+
+  it('loses no character of the first 65,536, not even halves of characters and what is none', async () => {
+    const perText = 1_024;
+    const rows = Array.from({ length: 0x1_0000 / perText }, (_, row) => [
+      Array.from({ length: perText }, (_, index) => `${String.fromCharCode(row * perText + index)}.`).join(
+        '',
+      ),
+    ]);
+    const [sheet] = await sharedTexts(await sheetOf(rows));
+    expect(sheet?.map(([text]) => text)).toEqual(rows.map(([text]) => text));
+  });
+
+  it('shows a sign for each code point beyond that is no character, and loses nothing behind it', async () => {
+    const planes = Array.from({ length: 16 }, (_, index) => (index + 1) * 0x1_0000);
+    const rows = planes.map((plane) => [
+      String.fromCodePoint(plane + 0xfffd, plane + 0xfffe, plane + 0xffff, 0x61),
+    ]);
+    const [sheet] = await sharedTexts(await sheetOf(rows));
+    expect(sheet?.map(([text]) => text)).toEqual(
+      planes.map((plane) => `${String.fromCodePoint(plane + 0xfffd)}\uFFFD\uFFFDa`),
     );
   });
 

@@ -18,9 +18,11 @@ const measuredRows = 500;
 
 /** What every object has of its own: the writer keeps its texts in one, and would take these for texts it knows. */
 const inherited = new Set(Object.getOwnPropertyNames(Object.prototype));
-/** Characters that XML 1.0 has no way to write, and CR, which XML readers turn into LF; halves of characters too. The writer drops U+FFFD. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
-const unwritable = /[\u0000-\u0008\u000B-\u001F\uFFFD-\uFFFF]|\p{Cs}/gu;
+/**
+ * Characters that XML 1.0 has no way to write, halves of characters, and CR, which XML readers turn into LF; further what the
+ * writer drops: all that XML 1.0 (2.2 [M]) discourages, which are more controls and U+FDD0 to U+FDEF, and U+FFFD.
+ */
+const unwritable = /(?![\t\n])\p{Cc}|[\uFDD0-\uFDEF\uFFFD-\uFFFF]|\p{Cs}/gu;
 /** Code points beyond U+FFFF that are no characters: the writer loses what stands behind one. */
 const noCharacter = /(?=[\u{10000}-\u{10FFFF}])\p{Noncharacter_Code_Point}/gu;
 const escaped = (character: string) =>
