@@ -2,6 +2,8 @@ import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 import { LongestFirst } from './tests/support/longest-first.js';
 
+const setupFiles = ['tests/support/property-seed.ts'];
+
 export default defineConfig({
   test: {
     // More than there are processors, since a test often waits for a service or a browser of its own.
@@ -14,6 +16,7 @@ export default defineConfig({
           include: ['src/**/*.spec.ts'],
           exclude: ['src/web/**'],
           environment: 'node',
+          setupFiles,
           // Rules share nothing that could be left behind, nor do units of the pages.
           isolate: false,
           // A property that takes a second takes many while other tests keep the machine busy.
@@ -25,6 +28,7 @@ export default defineConfig({
           name: 'web app',
           include: ['src/web/**/*.spec.ts'],
           environment: 'node',
+          setupFiles,
           isolate: false,
           testTimeout: 60_000,
         },
@@ -35,6 +39,7 @@ export default defineConfig({
           include: ['tests/**/*.spec.ts'],
           globalSetup: ['tests/support/global-set-up.ts'],
           environment: 'node',
+          setupFiles,
           // Files share what they import; what they test runs in processes and browsers of its own.
           isolate: false,
           testTimeout: 60_000,

@@ -72,7 +72,8 @@ describe.each(engines)('what a device is told of a day on %s', (engine) => {
       ...containers.map(({ id }) => ({ containerId: id })),
       ...[studio.umberId, studio.gelId, studio.linerId].map((productId) => ({ productId })),
     ];
-    const random = SeededRandom.fromEnvironment();
+    const random = SeededRandom.ofThisRun();
+    process.stdout.write(`scans on a device: SEED=${random.seed}\n`);
     let unlikely = 0;
     for (let turn = 0; turn < 120; turn += 1) {
       const sessionId = random.pick(sessions);

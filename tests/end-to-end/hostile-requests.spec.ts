@@ -31,7 +31,7 @@ const warmUp = 1_000 * share;
 const mostGrowthMebibytes = 100;
 
 describe.each(usualEngine)('hostile requests, on %s', { timeout: 600_000 }, (engine) => {
-  const random = SeededRandom.fromEnvironment();
+  const random = SeededRandom.ofThisRun();
   let service: RunningService;
   let document: ApiDocument;
   let sql: PlainSql;

@@ -131,7 +131,7 @@ describe.skipIf(!hasServers)(
     });
 
     it(`are all sent after ${rounds} faults, whichever come in whichever order`, async () => {
-      const random = SeededRandom.fromEnvironment();
+      const random = SeededRandom.ofThisRun();
       const faults: Record<string, () => Promise<void>> = {
         'a worker is killed': async () => {
           await station.workers.at(-1)?.end('SIGKILL');

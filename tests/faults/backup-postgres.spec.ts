@@ -33,7 +33,7 @@ function isOlderThan(version: number): boolean {
 
 /** The drill of a lost machine on the server and the client that the system's package manager installs. */
 describe.skipIf(programs === undefined)('a record in PostgreSQL', { timeout: 240_000 }, () => {
-  const random = SeededRandom.fromEnvironment();
+  const random = SeededRandom.ofThisRun();
   const away = mkdtempSync(join(tmpdir(), 'lotward-away-'));
   const backupFolder = join(away, 'backups');
   const keyFile = join(away, 'copy of the keys.json');

@@ -24,7 +24,7 @@ async function startAndKill(dataFolder: string, milliseconds: number): Promise<v
 }
 
 describe('a service that is killed during its first start', () => {
-  const random = SeededRandom.fromEnvironment();
+  const random = SeededRandom.ofThisRun();
   process.stdout.write(`kill during the first start: SEED=${random.seed}\n`);
 
   it.each(Array.from({ length: kills }, (_, index) => index + 1))(

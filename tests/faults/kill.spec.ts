@@ -52,7 +52,7 @@ function isCompletion({ path }: SentWrite): boolean {
 }
 
 describe('a service that is killed while people write', () => {
-  const random = SeededRandom.fromEnvironment();
+  const random = SeededRandom.ofThisRun();
   let service: RunningService;
   let load: StudioLoad;
   let acknowledged = 0;

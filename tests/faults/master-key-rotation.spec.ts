@@ -23,7 +23,7 @@ function setLongAgo(keyFile: string): void {
 }
 
 describe.each(usualEngine)('the rotation of the master key on %s', { timeout: 240_000 }, (engine) => {
-  const random = SeededRandom.fromEnvironment();
+  const random = SeededRandom.ofThisRun();
   let service: RunningService;
   let environment: Record<string, string>;
   let keyFile: string;

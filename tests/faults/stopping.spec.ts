@@ -30,7 +30,7 @@ async function recorded(service: RunningService, writes: readonly SentWrite[]): 
 }
 
 describe.each(engines)('a service that is told to end while people write, on %s', (engine) => {
-  const random = SeededRandom.fromEnvironment();
+  const random = SeededRandom.ofThisRun();
   let service: RunningService;
   let load: StudioLoad;
   let acknowledged = 0;

@@ -33,7 +33,9 @@ describe('a service and another process that write to the same SQLite file', { t
   });
 
   it('wait for each other: none fails, though each reads before it writes', async () => {
-    const load = new StudioLoad(service, await makeSampleStudio(service), SeededRandom.fromEnvironment());
+    const random = SeededRandom.ofThisRun();
+    process.stdout.write(`two writers: SEED=${random.seed}\n`);
+    const load = new StudioLoad(service, await makeSampleStudio(service), random);
     const working = load.run(4);
     for (let index = 0; index < writes; index += 1) {
       const id = uuidv7();

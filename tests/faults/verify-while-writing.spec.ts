@@ -12,7 +12,7 @@ const looks = process.env.SOAK ? 100 : 8;
 const writers = 4;
 
 describe.each(engines)('verifying a record while people write, on %s', { timeout: 300_000 }, (engine) => {
-  const random = SeededRandom.fromEnvironment();
+  const random = SeededRandom.ofThisRun();
   let service: RunningService;
   let load: StudioLoad;
 

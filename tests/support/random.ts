@@ -1,3 +1,5 @@
+import { seed } from './seed.js';
+
 /** Numbers that look random and come again with the same seed. */
 export class SeededRandom {
   private state: number;
@@ -6,9 +8,9 @@ export class SeededRandom {
     this.state = seed >>> 0;
   }
 
-  /** From `SEED` in the environment, else new each time. */
-  static fromEnvironment(): SeededRandom {
-    return new SeededRandom(Number(process.env.SEED ?? Math.floor(Math.random() * 2 ** 31)));
+  /** From the seed of this run. */
+  static ofThisRun(): SeededRandom {
+    return new SeededRandom(seed());
   }
 
   /** At least 0 and below 1 (mulberry32 [C]). */
