@@ -9,6 +9,7 @@ export const addedColumns: Readonly<Record<string, readonly string[]>> = {
   hold_release: ['request_id'],
   outbox: ['destination_id', 'summary_id', 'begun', 'not_before'],
   session: ['booking_hash'],
+  stock_level: ['plan_id'],
   person: ['account_id', 'until'],
   studio: ['retention_preset', 'retention_years', 'retention_law', 'passkeys_required', 'contact_point'],
 };

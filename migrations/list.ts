@@ -10,6 +10,7 @@ import { Passkeys1795600000009 } from './1795600000009-passkeys.js';
 import { Bookings1795600000010 } from './1795600000010-bookings.js';
 import { Recalls1795600000011 } from './1795600000011-recalls.js';
 import { AlertChannels1795600000012 } from './1795600000012-alert-channels.js';
+import { Reorder1795600000013 } from './1795600000013-reorder.js';
 
 /** The history of the schema, in order. Append only: a landed migration is never edited. */
 export const migrations = [
@@ -25,4 +26,5 @@ export const migrations = [
   Bookings1795600000010,
   Recalls1795600000011,
   AlertChannels1795600000012,
+  Reorder1795600000013,
 ];

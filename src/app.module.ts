@@ -14,6 +14,7 @@ import { ProblemFilter } from './platform/problem.filter.js';
 import type { ProcessRole } from './platform/process-role.js';
 import { makeValidationPipe } from './platform/validation.pipe.js';
 import { RecallsModule, recallsEntities } from './recalls/recalls.module.js';
+import { ReorderModule, reorderEntities } from './reorder/reorder.module.js';
 import { SessionsModule, sessionsEntities } from './sessions/sessions.module.js';
 import { StockModule, stockEntities } from './stock/stock.module.js';
 
@@ -26,6 +27,7 @@ export const schema = {
     ...stockEntities,
     ...clientsEntities,
     ...sessionsEntities,
+    ...reorderEntities,
     ...recallsEntities,
   ],
   migrations,
@@ -50,6 +52,7 @@ export class AppModule {
         StockModule,
         ClientsModule,
         SessionsModule,
+        ReorderModule,
         RecallsModule,
         OperationsModule,
       ],

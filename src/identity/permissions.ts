@@ -57,6 +57,10 @@ export const permissionTable = {
   'change procedures': ['owner', 'manager'],
   trace: everyone,
 
+  'read plans': everyone,
+  'plan orders': management,
+  'place orders': management,
+
   'read recalls': everyone,
   'answer recalls': management,
   'find held stock': staffAndChain,

@@ -156,7 +156,7 @@ export class Levels {
             'stock level',
             { studioId, id: existing.id },
             version,
-            { minimumPieces, updatedAt: recordedAt },
+            { minimumPieces, planId: null, updatedAt: recordedAt },
           );
           transaction.note({ from: { minimumPieces: existing.minimumPieces }, to: { minimumPieces } });
         } else {
@@ -167,7 +167,7 @@ export class Levels {
               `No level is set for this ${subjectKind}, so it has no version ${version}. Leave the version out to set it.`,
             );
           }
-          level = { ...subject, id: uuidv7(), minimumPieces, version: 1, updatedAt: recordedAt };
+          level = { ...subject, id: uuidv7(), minimumPieces, planId: null, version: 1, updatedAt: recordedAt };
           await transaction.insert(StockLevel, level);
         }
         await this.conditions.reevaluate(transaction, productIds);

@@ -9,6 +9,8 @@ export class StockLevel {
   /** A product id, or the key of a configuration pool. */
   @Column('text') subjectId: string;
   @Column('integer') minimumPieces: number;
+  /** The plan that set it; null: somebody did by hand. */
+  @Column('text', { nullable: true }) planId: string | null;
   @Column('integer') version: number;
   @Column('text') updatedAt: string;
 }

@@ -177,6 +177,7 @@ class Shelves {
       subjectKind: 'product',
       subjectId: productId,
       minimumPieces: 1,
+      planId: null,
       version: 1,
       updatedAt: recordedAt,
     });

@@ -57,6 +57,7 @@ export async function lackMany(place: DataPlace, studioId: string, count: number
           subjectKind: 'product',
           subjectId: id,
           minimumPieces: 1,
+          planId: null,
           version: 1,
           updatedAt: createdAt,
         })),
