@@ -6,8 +6,8 @@ import { openWatched } from '../support/watched-page.js';
 import { accept, goTo, invite, isSignedIn, menuOf, signInAt } from '../support/web-steps.js';
 
 const hostile = '<script>document.title="x"</script> \'; DROP TABLE person;-- {{7*7}}';
-const withoutSettings = ['Today', 'Alerts', 'Stock', 'Recalls', 'Records', 'My account'];
-const withSettings = ['Today', 'Alerts', 'Stock', 'Recalls', 'Records', 'Settings', 'My account'];
+const withoutSettings = ['Today', 'Alerts', 'Stock', 'Ordering', 'Recalls', 'Records', 'My account'];
+const withSettings = ['Today', 'Alerts', 'Stock', 'Ordering', 'Recalls', 'Records', 'Settings', 'My account'];
 
 describe.skipIf(!hasChromium)('who gets into a studio, with a browser', () => {
   const withDevices = useDevices();

@@ -3,11 +3,11 @@ import { permissionsOf, type Role } from '../../identity/permissions.js';
 import { areasOf, pathOf, pathOfTray, placeOf } from './places.js';
 
 it.each<[Role, string[]]>([
-  ['owner', ['today', 'alerts', 'stock', 'recalls', 'records', 'settings']],
-  ['manager', ['today', 'alerts', 'stock', 'recalls', 'records', 'settings']],
-  ['artist', ['today', 'alerts', 'stock', 'recalls', 'records']],
-  ['auditor', ['today', 'alerts', 'stock', 'recalls', 'records']],
-  ['chain manager', ['today', 'alerts', 'stock', 'recalls', 'records', 'settings']],
+  ['owner', ['today', 'alerts', 'stock', 'ordering', 'recalls', 'records', 'settings']],
+  ['manager', ['today', 'alerts', 'stock', 'ordering', 'recalls', 'records', 'settings']],
+  ['artist', ['today', 'alerts', 'stock', 'ordering', 'recalls', 'records']],
+  ['auditor', ['today', 'alerts', 'stock', 'ordering', 'recalls', 'records']],
+  ['chain manager', ['today', 'alerts', 'stock', 'ordering', 'recalls', 'records', 'settings']],
 ])('offers to the %s: %j', (role, offered) => {
   expect(areasOf(permissionsOf(role))).toEqual(offered);
 });

@@ -5,6 +5,7 @@ const areas = {
   today: ['read sessions'],
   alerts: ['see alerts'],
   stock: ['read stock'],
+  ordering: ['read plans'],
   recalls: ['read recalls'],
   records: ['trace'],
   settings: [

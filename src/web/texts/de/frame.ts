@@ -8,6 +8,7 @@ export const frameTexts: typeof english = {
     today: 'Heute',
     alerts: 'Hinweise',
     stock: 'Bestand',
+    ordering: 'Bestellen',
     recalls: 'Rückrufe',
     records: 'Aufzeichnungen',
     settings: 'Einstellungen',

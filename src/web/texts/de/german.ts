@@ -10,6 +10,7 @@ import { expectedTexts } from './expected.js';
 import { frameTexts } from './frame.js';
 import { offlineTexts } from './offline.js';
 import { photosTexts } from './photos.js';
+import { plansTexts } from './plans.js';
 import { reasonsTexts } from './reasons.js';
 import { recallClosingTexts } from './recall-closing.js';
 import { recallPeopleTexts } from './recall-people.js';
@@ -47,6 +48,7 @@ export const german: Texts = {
   ...photosTexts,
   ...catalogueTexts,
   ...receivingTexts,
+  ...plansTexts,
   ...stockTexts,
   ...trayTexts,
   ...offlineTexts,

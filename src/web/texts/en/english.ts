@@ -9,6 +9,7 @@ import { expectedTexts } from './expected.js';
 import { frameTexts } from './frame.js';
 import { offlineTexts } from './offline.js';
 import { photosTexts } from './photos.js';
+import { plansTexts } from './plans.js';
 import { reasonsTexts } from './reasons.js';
 import { recallClosingTexts } from './recall-closing.js';
 import { recallPeopleTexts } from './recall-people.js';
@@ -48,6 +49,7 @@ export const english = {
   ...stockTexts,
   ...catalogueTexts,
   ...receivingTexts,
+  ...plansTexts,
   ...recallsTexts,
   ...recallStockTexts,
   ...recallPeopleTexts,

@@ -7,6 +7,7 @@ export const frameTexts = {
     today: 'Today',
     alerts: 'Alerts',
     stock: 'Stock',
+    ordering: 'Ordering',
     recalls: 'Recalls',
     records: 'Records',
     settings: 'Settings',
