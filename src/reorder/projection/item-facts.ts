@@ -14,7 +14,10 @@ export interface Batch {
   /** By label, or, of an opened one, by whichever of label and opened life ends first; NEVER when no date is known. */
   lastDay: number;
   opened: boolean;
-  /** What each cost, in minor units; null: unknown, and the offer's price is taken. */
+  /**
+   * What the units in each cost, in minor units: of an opened one, their share of its price; null: unknown, and the
+   * rate of a unit is taken.
+   */
   costEachMinor: number | null;
 }
 

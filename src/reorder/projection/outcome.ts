@@ -1,0 +1,62 @@
+/** A figure found by trying many paths, and how far chance alone may have moved it. */
+export interface Estimate {
+  mean: number;
+  /** Of the mean: deviation of the paths over the root of their number; 0 of a single path. */
+  standardError: number;
+}
+
+/**
+ * What comes of a policy. Unless its name says otherwise a figure is of the decision horizon alone; waste is of horizon
+ * and tail, since what was ordered within may spoil after it.
+ */
+export interface Outcome {
+  paths: number;
+  usedUnits: Estimate;
+  unmetUnits: Estimate;
+  /** Days on which something was needed and not there. */
+  shortDays: Estimate;
+  /** 1 of a path that ran short, else 0: its mean is the chance. */
+  short: Estimate;
+  /** Of each day of the horizon: paths that ran short on it for the first time. */
+  firstShortCounts: Int32Array;
+  /** Days until running short for the first time, the whole horizon when it never did. */
+  daysOfCover: Estimate;
+  wastedUnits: Estimate;
+  /** What that cost: by batch, by what was paid for an order, else by the rate of a unit. */
+  wastedMinor: Estimate;
+  wastedInTailUnits: Estimate;
+  orders: Estimate;
+  packs: Estimate;
+  /** What packs cost more than the rate of their units; less is negative. */
+  priceDifferenceMinor: Estimate;
+  /** Units lying overnight, summed over the nights. */
+  heldUnitDays: Estimate;
+  heldInTailUnitDays: Estimate;
+  /** Usable on the evening of the horizon's last day, and still to arrive then. */
+  unitsAtHorizon: Estimate;
+  onTheWayAtHorizon: Estimate;
+  unmetInTailUnits: Estimate;
+  /** Usable when the tail has ended. */
+  unitsAtEnd: Estimate;
+  /** Waste, shortage, orders, holding and price difference at the given rates, path by path; without any value of what is left. */
+  costMinor: Estimate;
+}
+
+/** The chance that something was unmet on a day before the given one. */
+export function chanceShortBefore(outcome: Outcome, day: number): number {
+  let paths = 0;
+  for (let each = 0; each < Math.min(day, outcome.firstShortCounts.length); each++) {
+    paths += outcome.firstShortCounts[each] ?? 0;
+  }
+  return paths / outcome.paths;
+}
+
+/** The first day by which running short has at least the given chance; null when it has less within the horizon. */
+export function firstShortDay(outcome: Outcome, chance: number): number | null {
+  let paths = 0;
+  for (let day = 0; day < outcome.firstShortCounts.length; day++) {
+    paths += outcome.firstShortCounts[day] ?? 0;
+    if (paths > 0 && paths >= chance * outcome.paths) return day;
+  }
+  return null;
+}
