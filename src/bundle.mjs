@@ -14,6 +14,7 @@ const programs = {
   'backup.worker': 'src/operations/backup/backup.worker.js',
   'verify.worker': 'src/operations/verify/verify.worker.js',
   'spreadsheet.worker': 'src/platform/spreadsheet.worker.js',
+  'plan.worker': 'src/reorder/plan/plan.worker.js',
 };
 
 const left = [

@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { isIP } from 'node:net';
+import { availableParallelism } from 'node:os';
 import { join, resolve } from 'node:path';
 import { plainToInstance, Transform } from 'class-transformer';
 import {
@@ -161,6 +162,20 @@ export class Config {
   @Max(1_000, { message: 'BACKUP_KEEP is $value: a whole number from 1 to 1000 is expected' })
   BACKUP_KEEP = 14;
 
+  /** How many possible courses of events a plan of what to order draws for each item. */
+  @Transform(wholeNumber)
+  @IsInt({ message: 'PLAN_PATHS is "$value": a whole number from 100 to 20000 is expected' })
+  @Min(100, { message: 'PLAN_PATHS is $value: a whole number from 100 to 20000 is expected' })
+  @Max(20_000, { message: 'PLAN_PATHS is $value: a whole number from 100 to 20000 is expected' })
+  PLAN_PATHS = 2_000;
+
+  /** How many threads a plan is computed in; by default one less than there are processors, but one at least. */
+  @Transform(wholeNumber)
+  @IsInt({ message: 'PLAN_THREADS is "$value": a whole number from 1 to 64 is expected' })
+  @Min(1, { message: 'PLAN_THREADS is $value: a whole number from 1 to 64 is expected' })
+  @Max(64, { message: 'PLAN_THREADS is $value: a whole number from 1 to 64 is expected' })
+  PLAN_THREADS = Math.min(64, Math.max(1, availableParallelism() - 1));
+
   /** Where published notices are fetched once a day: kinds and addresses in turn. Nothing: nowhere. */
   @ValidateBy(
     {
@@ -310,6 +325,8 @@ const settingNames = [
   'BACKUP_DIR',
   'BACKUP_EVERY_HOURS',
   'BACKUP_KEEP',
+  'PLAN_PATHS',
+  'PLAN_THREADS',
   'NOTICE_SOURCES',
   'SMTP_URL',
   'MAIL_FROM',

@@ -33,13 +33,16 @@ const owners = {
   lot: 'studio_id',
   morning_summary: 'studio_id',
   movement: 'studio_id',
+  offer: 'studio_id',
   outbox: 'studio_id',
+  plan: 'studio_id',
   product: 'chain_id',
   recall: 'studio_id',
   recall_contact: 'studio_id',
   recall_notice: 'studio_id',
   session: 'studio_id',
   session_use: 'studio_id',
+  training_course: 'studio_id',
 };
 
 /**

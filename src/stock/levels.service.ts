@@ -26,6 +26,13 @@ const maximumToTake = 10;
 type ProductRow = Pick<ProductLevelView, 'productId' | 'productName' | 'shade' | 'makerName' | 'kind'>;
 type Counted = Pick<ProductLevelView, 'quantities' | 'reservedPieces' | 'level' | 'low' | 'toTake'>;
 
+/** What became of a minimum that a plan asked for. */
+export interface TakenMinimum {
+  /** Null: none was set. */
+  before: number | null;
+  outcome: 'set' | 'unchanged' | 'left, since it was set by hand';
+}
+
 /** How much usable stock there is, by product and by configuration, and the minimum below which it is low. */
 @Injectable()
 export class Levels {
@@ -167,7 +174,14 @@ export class Levels {
               `No level is set for this ${subjectKind}, so it has no version ${version}. Leave the version out to set it.`,
             );
           }
-          level = { ...subject, id: uuidv7(), minimumPieces, planId: null, version: 1, updatedAt: recordedAt };
+          level = {
+            ...subject,
+            id: uuidv7(),
+            minimumPieces,
+            planId: null,
+            version: 1,
+            updatedAt: recordedAt,
+          };
           await transaction.insert(StockLevel, level);
         }
         await this.conditions.reevaluate(transaction, productIds);
@@ -176,9 +190,52 @@ export class Levels {
     );
   }
 
+  /**
+   * Takes minima from a plan, inside the plan's own write. One that somebody set by hand is left, unless it was named.
+   * @param named whether the minima were named one by one
+   * @returns what became of each, in the order given
+   */
+  async takeFromPlan(
+    transaction: Transaction,
+    planId: string,
+    minima: readonly Pick<StockLevel, 'subjectKind' | 'subjectId' | 'minimumPieces'>[],
+    named: boolean,
+  ): Promise<TakenMinimum[]> {
+    const { studioId, recordedAt } = transaction;
+    const standing = await transaction.manager.find(StockLevel, { where: { studioId } });
+    const known = new Map(standing.map((level) => [levelKey(level.subjectKind, level.subjectId), level]));
+    const productIds = new Set<string>();
+    const taken: TakenMinimum[] = [];
+    for (const { subjectKind, subjectId, minimumPieces } of minima) {
+      const level = known.get(levelKey(subjectKind, subjectId));
+      const before = level?.minimumPieces ?? null;
+      if (level && level.planId === null && !named) {
+        taken.push({ before, outcome: 'left, since it was set by hand' });
+        continue;
+      }
+      if (before === minimumPieces) {
+        taken.push({ before, outcome: 'unchanged' });
+        continue;
+      }
+      if (level) {
+        const key = { studioId, id: level.id };
+        const changes = { minimumPieces, planId, updatedAt: recordedAt };
+        await transaction.change(StockLevel, 'stock level', key, level.version, changes);
+      } else {
+        const subject = { studioId, subjectKind, subjectId };
+        const fresh = { ...subject, id: uuidv7(), minimumPieces, planId, version: 1, updatedAt: recordedAt };
+        await transaction.insert(StockLevel, fresh);
+      }
+      taken.push({ before, outcome: 'set' });
+      for (const id of await this.productsOf(transaction, { subjectKind, subjectId })) productIds.add(id);
+    }
+    if (productIds.size > 0) await this.conditions.reevaluate(transaction, [...productIds]);
+    return taken;
+  }
+
   private async productsOf(
     transaction: Transaction,
-    { subjectKind, subjectId }: SetLevelDto,
+    { subjectKind, subjectId }: Pick<SetLevelDto, 'subjectKind' | 'subjectId'>,
   ): Promise<string[]> {
     const { chainId } = transaction.actor;
     if (subjectKind === 'product') {

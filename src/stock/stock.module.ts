@@ -216,6 +216,7 @@ export const stockEntities = [
     HoldsInForce,
     LabelCodes,
     Ledger,
+    Levels,
     LotsEverHeld,
     OtherEnds,
     Photos,

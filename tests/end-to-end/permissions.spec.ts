@@ -39,6 +39,15 @@ const studioRoutes: Record<string, string> = {
   'GET /retention-presets': 'omarct',
   'POST /chain/studios': 'o...c.',
 
+  'GET /plans': 'omarc.',
+  'POST /plans': 'om..c.',
+  'GET /plans/latest': 'omarc.',
+  'GET /plans/{planId}': 'omarc.',
+  'GET /plans/{planId}/lines': 'omarc.',
+  'GET /plans/{planId}/lines/{lineNumber}': 'omarc.',
+  'POST /plans/{planId}/cancel': 'om..c.',
+  'POST /plans/{planId}/levels': 'om..c.',
+
   'POST /recalls/readings': 'om..c.',
   'POST /recalls/matches': 'om..c.',
   'POST /recalls/files': 'om..c.',

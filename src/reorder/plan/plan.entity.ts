@@ -31,14 +31,19 @@ export class Plan {
 @Entity('plan_line')
 export class PlanLine {
   @PrimaryColumn('text') studioId: string;
-  @PrimaryColumn('text') planId: string;
-  @PrimaryColumn('integer') lineNumber: number;
+  @PrimaryColumn('text') id: string;
+  @Column('text') planId: string;
+  /** From 1, by what is at stake. */
+  @Column('integer') lineNumber: number;
   @Column('text') itemKind: ItemKind;
   @Column('text') itemKey: string;
   @Column('text') decision: LineDecision;
   @Column('text', { nullable: true }) orderOn: string | null;
   @Column('text', { nullable: true }) offerId: string | null;
   @Column('integer') packs: number;
+  @Column('text', { nullable: true }) supplierId: string | null;
+  /** Of all that this item was computed from: what is equal is not computed twice. */
+  @Column('text') factsDigest: string;
   /** JSON of the whole line: quantities, chances, costs, reasons. */
   @Column('simple-json') content: object;
 }

@@ -2848,6 +2848,126 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/plans": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Plans, the latest first. */
+        get: operations["Plans_list"];
+        put?: never;
+        /** Has a plan made, or what it would be if something were different: it waits its turn and runs in the background. */
+        post: operations["Plans_make"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/plans/latest": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The latest plan that is done; 404 when there is none. */
+        get: operations["Plans_latest"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/plans/{planId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How a plan stands, and what it comes to. */
+        get: operations["Plans_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/plans/{planId}/lines": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Its lines, those with the most at stake first. */
+        get: operations["Plans_listLines"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/plans/{planId}/lines/{lineNumber}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One line with all its reasons and figures. */
+        get: operations["Plans_line"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/plans/{planId}/cancel": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Ends a plan that waits or runs. */
+        post: operations["Plans_cancel"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/plans/{planId}/levels": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes the reorder points of a plan for the minima of stock; those set by hand are left unless they are named. */
+        post: operations["Plans_takeLevels"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/recalls/{recallId}/containers": {
         parameters: {
             query?: never;
@@ -3838,7 +3958,7 @@ export interface components {
             /** @enum {string} */
             role: "owner" | "manager" | "artist" | "auditor" | "chain manager";
             /** @description What the requester may do there, by role, token or tablet. */
-            permissions: ("enrol tablets" | "hand out client data" | "erase clients" | "take in bookings" | "change procedures" | "tell clients of recalls" | "read the audit log" | "see backups" | "see the studio" | "change the studio" | "add studios" | "manage people" | "issue tokens" | "see alerts" | "answer alerts" | "be told of alerts" | "change alert channels" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "trace" | "read recalls" | "answer recalls" | "find held stock" | "answer recalls of the chain")[];
+            permissions: ("enrol tablets" | "hand out client data" | "erase clients" | "take in bookings" | "change procedures" | "tell clients of recalls" | "read the audit log" | "see backups" | "see the studio" | "change the studio" | "add studios" | "manage people" | "issue tokens" | "see alerts" | "answer alerts" | "be told of alerts" | "change alert channels" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "trace" | "read plans" | "plan orders" | "place orders" | "read recalls" | "answer recalls" | "find held stock" | "answer recalls of the chain")[];
             /** @description The studio asks for a passkey and the requester signed in without one: nothing may be done there until then. */
             passkeyNeeded: boolean;
             /** @description The last day; null: no end. */
@@ -3902,7 +4022,7 @@ export interface components {
             /** @description As whom the token acts. */
             personId: string;
             name: string;
-            scopes: ("enrol tablets" | "hand out client data" | "erase clients" | "take in bookings" | "change procedures" | "tell clients of recalls" | "read the audit log" | "see backups" | "see the studio" | "change the studio" | "add studios" | "manage people" | "issue tokens" | "see alerts" | "answer alerts" | "be told of alerts" | "change alert channels" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "trace" | "read recalls" | "answer recalls" | "find held stock" | "answer recalls of the chain")[];
+            scopes: ("enrol tablets" | "hand out client data" | "erase clients" | "take in bookings" | "change procedures" | "tell clients of recalls" | "read the audit log" | "see backups" | "see the studio" | "change the studio" | "add studios" | "manage people" | "issue tokens" | "see alerts" | "answer alerts" | "be told of alerts" | "change alert channels" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "read sessions" | "plan sessions" | "work the tray" | "record late" | "trace" | "read plans" | "plan orders" | "place orders" | "read recalls" | "answer recalls" | "find held stock" | "answer recalls of the chain")[];
             createdAt: string;
             expiresAt: string;
             revokedAt: string | null;
@@ -3918,7 +4038,7 @@ export interface components {
             /** @description What the token is for. */
             name: string;
             /** @description What the token may be used for: permissions the person has. */
-            scopes: ("see the studio" | "change the studio" | "add studios" | "manage people" | "enrol tablets" | "issue tokens" | "see alerts" | "answer alerts" | "be told of alerts" | "change alert channels" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "hand out client data" | "erase clients" | "read sessions" | "plan sessions" | "take in bookings" | "work the tray" | "record late" | "change procedures" | "trace" | "read recalls" | "answer recalls" | "find held stock" | "tell clients of recalls" | "answer recalls of the chain" | "read the audit log" | "see backups")[];
+            scopes: ("see the studio" | "change the studio" | "add studios" | "manage people" | "enrol tablets" | "issue tokens" | "see alerts" | "answer alerts" | "be told of alerts" | "change alert channels" | "read the register" | "change the register" | "read stock" | "read symbols" | "receive stock" | "open containers" | "handle stock" | "correct stock" | "set levels" | "place holds" | "release holds" | "print labels" | "make blends" | "transfer stock" | "take in opening stock" | "read clients" | "change clients" | "hand out client data" | "erase clients" | "read sessions" | "plan sessions" | "take in bookings" | "work the tray" | "record late" | "change procedures" | "trace" | "read plans" | "plan orders" | "place orders" | "read recalls" | "answer recalls" | "find held stock" | "tell clients of recalls" | "answer recalls of the chain" | "read the audit log" | "see backups")[];
             /** @description Whole days until it expires. */
             days: number;
         };
@@ -7783,6 +7903,551 @@ export interface components {
             counts: components["schemas"]["BookingCountsView"];
             /** @description The sessions that were made. */
             rows: components["schemas"]["TakenInBookingView"][];
+        };
+        ExtraSessionsDto: {
+            /** Format: uuid */
+            procedureId: string;
+            /**
+             * Format: date
+             * @description YYYY-MM-DD, from today on.
+             */
+            on: string;
+        };
+        WhatIfDto: {
+            itemKey?: string;
+            /**
+             * @description Only this item is computed: its kind, with its key.
+             * @enum {string}
+             */
+            itemKind?: "product" | "configuration";
+            serviceTargetPerMille?: number;
+            /** @description All lead times, times this; 1000: as they are. */
+            leadTimePerMille?: number;
+            /** @description All prices, times this; 1000: as they are. */
+            pricePerMille?: number;
+            /** @description Bookings and what nobody has booked yet, times this; 1000: as they are. */
+            bookingsPerMille?: number;
+            extraSessions?: components["schemas"]["ExtraSessionsDto"][];
+        };
+        MakePlanDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * @description `what if`: with something supposed to be different; nothing is ordered from it.
+             * @enum {string}
+             */
+            purpose: "plan" | "what if";
+            whatIf?: components["schemas"]["WhatIfDto"];
+        };
+        ExtraSessionsView: {
+            procedureId: string;
+            on: string;
+            /** @description Negative: so many fewer. */
+            sessions: number;
+        };
+        WhatIfView: {
+            /**
+             * @description Only this item is computed.
+             * @enum {string|null}
+             */
+            itemKind: "product" | "configuration" | null;
+            itemKey: string | null;
+            serviceTargetPerMille: number | null;
+            /** @description All lead times, times this; 1000: as they are. */
+            leadTimePerMille: number | null;
+            /** @description Added to all lead times; negative: so many fewer. */
+            leadTimeExtraDays: number | null;
+            pricePerMille: number | null;
+            /** @description Bookings and what nobody has booked yet, times this. */
+            bookingsPerMille: number | null;
+            extraSessions: components["schemas"]["ExtraSessionsView"][];
+        };
+        PlanView: {
+            id: string;
+            /** @enum {string} */
+            purpose: "plan" | "what if";
+            whatIf: components["schemas"]["WhatIfView"] | null;
+            /** @enum {string} */
+            state: "cancelled" | "waiting" | "running" | "done" | "failed";
+            /** @description The studio's local day it starts from. */
+            plannedOn: string;
+            askedAt: string;
+            /** @description Null: the service by itself, by night. */
+            personId: string | null;
+            endedAt: string | null;
+            /** @description Why it failed. */
+            failure: string | null;
+            /** @description The plan whose lines are shown: all facts were the same. */
+            sameAsId: string | null;
+            /** @description Items computed so far, and in all; null: not known yet, or not known any more. */
+            itemsDone: number | null;
+            items: number | null;
+            /** @description From when it began to run; of one that ended, what it took. */
+            runningSeconds: number | null;
+            /** @description Lines with something to order today. */
+            dueToday: number | null;
+            version: number;
+        };
+        PlanPageView: {
+            items: components["schemas"]["PlanView"][];
+            /** @description Give it as `after` for the next page; null: this is the last. */
+            next: string | null;
+        };
+        DecisionCountView: {
+            /** @enum {string} */
+            decision: "order for the appointment" | "let run out" | "order now" | "order later" | "enough" | "cannot be ordered";
+            lines: number;
+        };
+        PlanSumsView: {
+            lines: number;
+            decisions: components["schemas"]["DecisionCountView"][];
+            currency: string;
+            /** @description Of what is to be ordered today, without and with delivery. */
+            orderTodayMinor: number;
+            orderTodayWithDeliveryMinor: number;
+            /** @description Over the days looked ahead, if the plan is followed. */
+            expectedWasteMinor: number;
+            /** @description Containers that are held, and left out. */
+            heldContainers: number;
+            /** @description Items of the register that nobody used, has, offers or lists in a kit. */
+            itemsLeftOut: number;
+            /** @description Policies that were tried on all items. */
+            candidates: number;
+            /** @description Lines taken over from an earlier plan, since their facts were the same. */
+            linesTakenOver: number;
+            paths: number;
+            days: number;
+        };
+        BasketLineView: {
+            lineNumber: number;
+            label: string;
+            productId: string;
+            offerId: string;
+            packs: number;
+            /** @description Packs of the item by itself, 0 when it was not due. */
+            ownPacks: number;
+            ownOn: string | null;
+            packPriceMinor: number;
+            priceMinor: number;
+            /** @description Part of the delivery, by price. */
+            deliveryShareMinor: number;
+            /** @description Why it is here, or why more packs than its own. */
+            reasons: ("due" | "shares the delivery" | "reaches the minimum" | "reaches free delivery")[];
+            /** @description Expected extra cost of being here and of being more, and what that spares. */
+            extraMinor: number;
+            sparedMinor: number;
+        };
+        MinimumChoiceView: {
+            /** @enum {string} */
+            choice: "add" | "wait" | "order anyway";
+            missingMinor: number | null;
+            until: string | null;
+            /** @description The line to add to. */
+            lineNumber: number | null;
+            packs: number | null;
+            priceMinor: number | null;
+            extraMinor: number | null;
+        };
+        BasketView: {
+            supplierId: string;
+            supplierName: string;
+            on: string;
+            lines: components["schemas"]["BasketLineView"][];
+            goodsMinor: number;
+            deliveryMinor: number;
+            totalMinor: number;
+            currency: string;
+            /** @enum {string} */
+            minimumState: "reached" | "none" | "reached by adding" | "not reached";
+            minimumMinor: number | null;
+            minimumMissingMinor: number;
+            minimumChoices: components["schemas"]["MinimumChoiceView"][];
+            /** @description Null: delivery is never free. */
+            freeDeliveryFromMinor: number | null;
+            freeDeliveryMissingMinor: number | null;
+        };
+        PlanAssumptionView: {
+            code: string;
+            /** @description By name; amounts of money in minor units. */
+            figures: {
+                [key: string]: unknown;
+            };
+            /** @description An English sentence. */
+            message: string;
+            /** @description How many items it was taken for; null: it is of the whole studio, or of the one line it stands in. */
+            items: number | null;
+        };
+        PlanDetailView: {
+            id: string;
+            /** @enum {string} */
+            purpose: "plan" | "what if";
+            whatIf: components["schemas"]["WhatIfView"] | null;
+            /** @enum {string} */
+            state: "cancelled" | "waiting" | "running" | "done" | "failed";
+            /** @description The studio's local day it starts from. */
+            plannedOn: string;
+            askedAt: string;
+            /** @description Null: the service by itself, by night. */
+            personId: string | null;
+            endedAt: string | null;
+            /** @description Why it failed. */
+            failure: string | null;
+            /** @description The plan whose lines are shown: all facts were the same. */
+            sameAsId: string | null;
+            /** @description Items computed so far, and in all; null: not known yet, or not known any more. */
+            itemsDone: number | null;
+            items: number | null;
+            /** @description From when it began to run; of one that ended, what it took. */
+            runningSeconds: number | null;
+            /** @description Lines with something to order today. */
+            dueToday: number | null;
+            version: number;
+            /** @description Null: not done. */
+            sums: components["schemas"]["PlanSumsView"] | null;
+            baskets: components["schemas"]["BasketView"][];
+            assumptions: components["schemas"]["PlanAssumptionView"][];
+        };
+        PlannedItemView: {
+            /** @enum {string} */
+            kind: "product" | "configuration";
+            /** @description A product id, or the key of a configuration. */
+            key: string;
+            /** @enum {string} */
+            unit: "pieces" | "microlitres";
+            /** @description As people call it. */
+            label: string;
+            /** @description One, or all that stand for each other. */
+            productIds: string[];
+            productName: string | null;
+            shade: string | null;
+            makerName: string | null;
+        };
+        ShortOnView: {
+            early: string | null;
+            middle: string | null;
+            late: string | null;
+        };
+        PlanLineSummaryView: {
+            lineNumber: number;
+            item: components["schemas"]["PlannedItemView"];
+            /** @enum {string} */
+            decision: "order for the appointment" | "let run out" | "order now" | "order later" | "enough" | "cannot be ordered";
+            orderOn: string | null;
+            /** @description Half of such deliveries are there by then, and 95 % by `arrivesLate`. */
+            arrivesOn: string | null;
+            arrivesLate: string | null;
+            supplierId: string | null;
+            supplierName: string | null;
+            offerId: string | null;
+            productId: string | null;
+            packs: number;
+            containers: number;
+            /** @description Units of what is ordered. */
+            orderedUnits: number;
+            costMinor: number | null;
+            currency: string | null;
+            /** @description What it costs not to follow the line: by this lines are ordered. */
+            stakeMinor: number;
+            usableUnits: number;
+            unitsPerWeek: number;
+            /** @description If nothing is ordered, 0 to 1. */
+            shortChance: number;
+            shortOn: components["schemas"]["ShortOnView"];
+            /** @description If the plan is followed. */
+            shortChanceAfter: number;
+            expectedWasteMinor: number;
+            /** @description Days that what is here and coming is expected to last. */
+            coverDays: number;
+            /** @description One sentence. */
+            sentence: string;
+            /** @description Codes of what is worth a look. */
+            notes: string[];
+        };
+        PlanLinePageView: {
+            planId: string;
+            items: components["schemas"]["PlanLineSummaryView"][];
+            /** @description Give it as `afterLine` for the next page; null: this is the last. */
+            next: number | null;
+        };
+        MethodWeightView: {
+            method: string;
+            weight: number;
+            /** @description Mean ranked probability score over the backtest; null: nothing could be scored. */
+            score: number | null;
+        };
+        DemandWeekView: {
+            from: string;
+            knownUnits: number;
+            halfKnownUnits: number;
+            unforeseenUnits: number;
+        };
+        LineDemandView: {
+            /** @description Expected units over the days looked ahead. */
+            knownUnits: number;
+            halfKnownUnits: number;
+            unforeseenUnits: number;
+            unitsPerWeek: number;
+            /** @description smooth, erratic, intermittent or lumpy; null: too little is known. */
+            seriesClass: string | null;
+            averageDemandInterval: number | null;
+            sizeVariation: number | null;
+            methods: components["schemas"]["MethodWeightView"][];
+            /** @description Weeks with and without use that were looked at. */
+            weeksOfHistory: number;
+            /** @description Expected units by day from the day of the plan, booked and owed apart from the rest. */
+            byWeek: components["schemas"]["DemandWeekView"][];
+        };
+        LeadTimeView: {
+            /** @description Days and how likely each is. */
+            days: number[];
+            weights: number[];
+            meanDays: number;
+            /** @description Nineteen of twenty orders take no longer. */
+            days95: number;
+        };
+        LineSupplyView: {
+            supplierId: string | null;
+            supplierName: string | null;
+            offerId: string | null;
+            productId: string | null;
+            packContainers: number | null;
+            /** @description Units in each container. */
+            containerUnits: number | null;
+            minimumPacks: number | null;
+            packPriceMinor: number | null;
+            unitPriceMinor: number | null;
+            currency: string | null;
+            leadTime: components["schemas"]["LeadTimeView"] | null;
+            lifeOnArrivalDays: number | null;
+            /** @description Other offers that were tried. */
+            otherOffers: number;
+        };
+        LineStockView: {
+            usableUnits: number;
+            containers: number;
+            opened: number;
+            /** @description Held, and left out. */
+            heldContainers: number;
+            heldUnits: number;
+            /** @description Expired or open too long, and left out. */
+            expiredContainers: number;
+            practiceContainers: number;
+            onTheWayUnits: number;
+            /** @description The last day of what ends first. */
+            nextLastDay: string | null;
+        };
+        LineOutlookView: {
+            /** @description The last day looked at. */
+            until: string;
+            /** @description That something needed is missing at least once, 0 to 1. */
+            shortChance: number;
+            shortOn: components["schemas"]["ShortOnView"];
+            expectedUnmetUnits: number;
+            /** @description What expires or is discarded, of what is here, coming and ordered; also after `until`. */
+            expectedWasteUnits: number;
+            expectedWasteMinor: number;
+            /** @description Days that what is here and coming (and ordered first) is expected to last without a later order. */
+            coverDays: number;
+        };
+        FanView: {
+            days: string[];
+            p5: number[];
+            p25: number[];
+            p50: number[];
+            p75: number[];
+            p95: number[];
+        };
+        LineCostView: {
+            totalMinor: number;
+            wasteMinor: number;
+            shortageMinor: number;
+            orderMinor: number;
+            holdingMinor: number;
+            /** @description What the packs cost more (or less) than at the price of comparison. */
+            priceMinor: number;
+            /** @description What is left at the end spares a part of a later order: at most 0. */
+            leftMinor: number;
+            standardErrorMinor: number;
+        };
+        NeighbourView: {
+            /** @enum {string} */
+            change: "one pack less" | "one pack more" | "one order day earlier" | "one order day later";
+            packs: number;
+            on: string;
+            cost: components["schemas"]["LineCostView"];
+            /** @description Against what was chosen. */
+            extraMinor: number;
+            expectedUnmetUnits: number;
+            expectedWasteUnits: number;
+        };
+        OfferComparisonView: {
+            offerId: string;
+            productId: string;
+            supplierId: string;
+            supplierName: string;
+            /** @description Of the best that can be done with it. */
+            packs: number;
+            on: string | null;
+            expectedCostMinor: number;
+        };
+        ShortageCostView: {
+            /** @enum {string} */
+            from: "set by hand" | "service target";
+            minorPerUnit: number;
+            /** @description Of one usual need. */
+            minorPerNeed: number;
+            usualUnitsPerNeed: number;
+        };
+        EffortView: {
+            /** @description Orders weighed against each other, of all offers. */
+            candidates: number;
+            coarsePaths: number;
+            paths: number;
+            horizonDays: number;
+            tailDays: number;
+        };
+        RangeChoiceView: {
+            /** @enum {string} */
+            choice: "keep in stock" | "order for the appointment" | "let run out";
+            costPerYearMinor: number;
+            /** @description Null where nothing would be used. */
+            costPerUsedUnitMinor: number | null;
+            /** @description Of one session that wants it, whether it gets it or not. */
+            costPerSessionMinor: number | null;
+            purchasesMinorPerYear: number;
+            deliveriesPerYear: number;
+            wasteUnitsPerYear: number;
+            wasteMinorPerYear: number;
+            unmetSessionsPerYear: number;
+        };
+        RangeDecisionView: {
+            /**
+             * @description What counts.
+             * @enum {string}
+             */
+            choice: "keep in stock" | "order for the appointment" | "let run out";
+            /**
+             * @description What costs least; the manager's own choice wins over it.
+             * @enum {string}
+             */
+            cheapest: "keep in stock" | "order for the appointment" | "let run out";
+            /** @enum {string} */
+            chosenBy: "manager" | "cost";
+            sessionsPerYear: number;
+            /** @description Share of uses that are booked early enough to order for them. */
+            bookedInTime: number;
+            appointmentPossible: boolean;
+            options: components["schemas"]["RangeChoiceView"][];
+        };
+        LineLevelView: {
+            /** @description Pieces: containers of a bottle. Null: nothing sensible can be said. */
+            minimumPieces: number | null;
+            /** @description As it stands; null: none is set. */
+            currentPieces: number | null;
+            /** @description True: somebody set it by hand, and the plan leaves it unless it is named. */
+            setByHand: boolean;
+        };
+        PlanReasonView: {
+            code: string;
+            /** @description By name; nested lists only where the code says so. */
+            figures: {
+                [key: string]: unknown;
+            };
+            message: string;
+        };
+        PlanLineView: {
+            lineNumber: number;
+            item: components["schemas"]["PlannedItemView"];
+            /** @enum {string} */
+            decision: "order for the appointment" | "let run out" | "order now" | "order later" | "enough" | "cannot be ordered";
+            orderOn: string | null;
+            /** @description Half of such deliveries are there by then, and 95 % by `arrivesLate`. */
+            arrivesOn: string | null;
+            arrivesLate: string | null;
+            supplierId: string | null;
+            supplierName: string | null;
+            offerId: string | null;
+            productId: string | null;
+            packs: number;
+            containers: number;
+            /** @description Units of what is ordered. */
+            orderedUnits: number;
+            costMinor: number | null;
+            currency: string | null;
+            /** @description What it costs not to follow the line: by this lines are ordered. */
+            stakeMinor: number;
+            usableUnits: number;
+            unitsPerWeek: number;
+            /** @description If nothing is ordered, 0 to 1. */
+            shortChance: number;
+            shortOn: components["schemas"]["ShortOnView"];
+            /** @description If the plan is followed. */
+            shortChanceAfter: number;
+            expectedWasteMinor: number;
+            /** @description Days that what is here and coming is expected to last. */
+            coverDays: number;
+            /** @description One sentence. */
+            sentence: string;
+            /** @description Codes of what is worth a look. */
+            notes: string[];
+            demand: components["schemas"]["LineDemandView"];
+            supply: components["schemas"]["LineSupplyView"];
+            stock: components["schemas"]["LineStockView"];
+            /** @description If nothing more is ordered. */
+            without: components["schemas"]["LineOutlookView"];
+            /** @description With the order, and later ones by the reorder point. */
+            after: components["schemas"]["LineOutlookView"];
+            fanWithout: components["schemas"]["FanView"] | null;
+            fanAfter: components["schemas"]["FanView"] | null;
+            costChosen: components["schemas"]["LineCostView"];
+            costOfNothing: components["schemas"]["LineCostView"];
+            neighbours: components["schemas"]["NeighbourView"][];
+            offers: components["schemas"]["OfferComparisonView"][];
+            shortageCost: components["schemas"]["ShortageCostView"];
+            effort: components["schemas"]["EffortView"];
+            range: components["schemas"]["RangeDecisionView"] | null;
+            level: components["schemas"]["LineLevelView"];
+            reasons: components["schemas"]["PlanReasonView"][];
+            remarks: components["schemas"]["PlanReasonView"][];
+            assumptions: components["schemas"]["PlanAssumptionView"][];
+            serviceTargetPerMille: number;
+            /** @description The plan this line was taken over from; null: it was computed for this one. */
+            takenOverFromId: string | null;
+        };
+        CancelPlanDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+        };
+        TakeLevelsDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description Which lines; left out: all whose level nobody set by hand. Named ones are taken even then. */
+            lineNumbers?: number[];
+        };
+        LevelTakenView: {
+            lineNumber: number;
+            /** @enum {string} */
+            subjectKind: "product" | "configuration";
+            subjectId: string;
+            label: string;
+            /** @description Null: none was set. */
+            before: number | null;
+            after: number;
+            /** @enum {string} */
+            outcome: "set" | "unchanged" | "left, since it was set by hand";
+        };
+        LevelsTakenView: {
+            planId: string;
+            items: components["schemas"]["LevelTakenView"][];
         };
         ContainerFindingView: {
             id: string;
@@ -16270,6 +16935,278 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["TakenInBookingsView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Plans_list: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+                purpose?: "plan" | "what if";
+                state?: "waiting" | "running" | "done" | "cancelled" | "failed";
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Plans_make: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MakePlanDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Plans_latest: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanDetailView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Plans_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                planId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanDetailView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Plans_listLines: {
+        parameters: {
+            query?: {
+                supplierId?: string;
+                /** @description How many at most, 1 to 200; left out: 50. */
+                limit?: number;
+                /** @description The `next` of the page before. */
+                afterLine?: number;
+                decision?: "order now" | "order later" | "order for the appointment" | "let run out" | "enough" | "cannot be ordered";
+            };
+            header?: never;
+            path: {
+                studioId: string;
+                planId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanLinePageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Plans_line: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                planId: string;
+                lineNumber: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanLineView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Plans_cancel: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                planId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CancelPlanDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Plans_takeLevels: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                planId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TakeLevelsDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LevelsTakenView"];
                 };
             };
             /** @description Anything else */

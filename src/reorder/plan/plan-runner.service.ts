@@ -1,0 +1,252 @@
+import { Worker } from 'node:worker_threads';
+import { Injectable, Logger, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
+import { v7 as uuidv7 } from 'uuid';
+import { StudioActors } from '../../identity/studio-actors.service.js';
+import type { Actor } from '../../platform/actor.js';
+import { Clock } from '../../platform/clock.js';
+import { Config } from '../../platform/config.js';
+import { Database } from '../../platform/database/database.js';
+import { placeOf } from '../../platform/database/snapshot.js';
+import type { Transaction } from '../../platform/database/transaction.js';
+import { Transactions } from '../../platform/database/transactions.js';
+import { ProcessRole } from '../../platform/process-role.js';
+import { Plan, PlanLine } from './plan.entity.js';
+import { PlanProgress } from './plan-progress.service.js';
+import { linesWritten, type PlanMessage, type PlanTask, type WrittenLine } from './plan-task.interface.js';
+
+/** What others put in, such as a worker by night, is found after so long. */
+const lookMilliseconds = 15_000;
+/** Of the heap of the thread; what needs more fails instead of taking the service with it. */
+const mostHeapMegabytes = 2_048;
+const longestFailure = 500;
+const interrupted = 'The service ended while this plan was made, so it was interrupted. Have another made.';
+
+interface Run {
+  plan: Plan;
+  actor: Actor;
+  worker: Worker | null;
+  stopped: boolean;
+}
+
+/**
+ * Makes plans, one at a time, in a thread of its own, so that scans do not wait for it. Guarantees: every plan that was
+ * asked for ends as done, cancelled or failed; one that a kill cut off fails when the service is back; lines are only
+ * seen of plans that are done. A plan that waits still waits after a restart.
+ */
+@Injectable()
+export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
+  private readonly logger = new Logger('plans');
+  private current: Run | undefined;
+  private working: Promise<void> | undefined;
+  private askedAgain = false;
+  private watch: NodeJS.Timeout | undefined;
+
+  constructor(
+    private readonly database: Database,
+    private readonly transactions: Transactions,
+    private readonly studioActors: StudioActors,
+    private readonly clock: Clock,
+    private readonly config: Config,
+    private readonly role: ProcessRole,
+    private readonly progress: PlanProgress,
+  ) {}
+
+  async onApplicationBootstrap(): Promise<void> {
+    if (!this.role.serving) return;
+    await this.failInterrupted();
+    this.transactions.follow('plan', () => this.wake());
+    this.watch = setInterval(() => this.wake(), lookMilliseconds);
+    this.watch.unref();
+    this.wake();
+  }
+
+  async onModuleDestroy(): Promise<void> {
+    clearInterval(this.watch);
+    await this.current?.worker?.terminate();
+    await this.working;
+  }
+
+  /** Ends the plan if it runs here; that it ended is on record already. */
+  async stop(planId: string): Promise<void> {
+    if (this.current?.plan.id !== planId) return;
+    this.current.stopped = true;
+    await this.current.worker?.terminate();
+  }
+
+  /** Looks for what waits, unless it is at it. */
+  private wake(): void {
+    if (this.role.ending) return;
+    if (this.working) {
+      this.askedAgain = true;
+      return;
+    }
+    this.working = this.work().finally(() => {
+      this.working = undefined;
+      if (!this.askedAgain) return;
+      this.askedAgain = false;
+      this.wake();
+    });
+  }
+
+  private async work(): Promise<void> {
+    try {
+      for (let plan = await this.next(); plan && !this.role.ending; plan = await this.next()) {
+        await this.make(plan);
+      }
+    } catch (error) {
+      this.logger.error(`Plans could not be looked for, trying on: ${String(error)}`);
+    }
+  }
+
+  /** One item is quick: it comes before whole plans. */
+  private async next(): Promise<Plan | null> {
+    const waiting = await this.database.reader.manager.find(Plan, {
+      where: { state: 'waiting' },
+      order: { askedAt: 'ASC', id: 'ASC' },
+      take: 100,
+    });
+    const isOfOneItem = ({ whatIf }: Plan) =>
+      whatIf !== null && 'itemKey' in whatIf && whatIf.itemKey !== null;
+    return waiting.find(isOfOneItem) ?? waiting[0] ?? null;
+  }
+
+  private async make(plan: Plan): Promise<void> {
+    const actor = await this.studioActors.of(plan.studioId);
+    if (!actor) throw new Error(`There is no studio ${plan.studioId}.`);
+    const run: Run = { plan, actor, worker: null, stopped: false };
+    this.current = run;
+    try {
+      if (!(await this.moveOn(run, 'reorder.begin-plan', ['waiting'], { state: 'running' }))) return;
+      const startedAt = this.clock.now();
+      this.progress.set(plan.id, { startedAt, done: 0, items: null });
+      await this.inThread(run, startedAt);
+    } catch (error) {
+      // One that was stopped is on record as cancelled, one that the service's end cut off fails at the next start.
+      if (run.stopped || this.role.ending) return;
+      this.logger.error(`A plan failed: ${error instanceof Error ? error.stack : String(error)}`);
+      await this.fail(run, error);
+    } finally {
+      this.progress.forget(plan.id);
+      this.current = undefined;
+    }
+  }
+
+  private inThread(run: Run, now: string): Promise<void> {
+    const { plan, actor } = run;
+    const { studioId, chainId, timeZone } = actor;
+    const task: PlanTask = {
+      place: placeOf(this.config),
+      studio: { studioId, chainId, timeZone },
+      plan: { id: plan.id, plannedOn: plan.plannedOn, seed: plan.seed, whatIf: plan.whatIf },
+      now,
+      paths: this.config.PLAN_PATHS,
+      threads: this.config.PLAN_THREADS,
+    };
+    const worker = new Worker(new URL('./plan.worker.js', import.meta.url), {
+      workerData: task,
+      resourceLimits: { maxOldGenerationSizeMb: mostHeapMegabytes },
+    });
+    run.worker = worker;
+    if (run.stopped) void worker.terminate();
+    return new Promise<void>((resolve, reject) => {
+      const watch = setInterval(() => this.role.ending && void worker.terminate(), 200);
+      worker.on('message', (message: PlanMessage) => {
+        this.take(run, worker, message, now).then((ended) => ended && resolve(), reject);
+      });
+      worker.once('error', reject);
+      worker.once('exit', () => {
+        clearInterval(watch);
+        // Without effect when the end was told before.
+        reject(new Error('The thread that made it ended early.'));
+      });
+    }).finally(() => worker.terminate());
+  }
+
+  /** @returns whether it was the last message */
+  private async take(run: Run, worker: Worker, message: PlanMessage, startedAt: string): Promise<boolean> {
+    switch (message.kind) {
+      case 'progress':
+        this.progress.set(run.plan.id, { startedAt, done: message.done, items: message.items });
+        return false;
+      case 'lines':
+        await this.write(run, message.lines);
+        worker.postMessage(linesWritten);
+        return false;
+      case 'same': {
+        const { factsDigest, planId } = message;
+        await this.moveOn(run, 'reorder.end-plan', ['running'], {
+          state: 'done',
+          factsDigest,
+          sameAsId: planId,
+        });
+        return true;
+      }
+      case 'done': {
+        const { factsDigest, summary } = message;
+        await this.moveOn(run, 'reorder.end-plan', ['running'], { state: 'done', factsDigest, summary });
+        return true;
+      }
+    }
+  }
+
+  private write({ plan, actor }: Run, lines: readonly WrittenLine[]): Promise<void> {
+    const { studioId, id: planId } = plan;
+    return this.transactions.write(
+      actor,
+      { id: null, action: 'reorder.write-plan-lines', subject: { kind: 'plan', id: planId }, content: null },
+      async (transaction) => {
+        const [standing] = await transaction.query<{ state: string }>(
+          'SELECT state FROM plan WHERE studio_id = $1 AND id = $2',
+          [studioId, planId],
+        );
+        if (standing?.state !== 'running') throw new Error('The plan is not being made any more.');
+        await transaction.insert(
+          PlanLine,
+          lines.map((line) => ({ ...line, studioId, planId, id: uuidv7() })),
+        );
+      },
+    );
+  }
+
+  private async fail(run: Run, error: unknown): Promise<void> {
+    const words = error instanceof Error ? error.message : String(error);
+    const failure = `The plan could not be made: ${words.slice(0, longestFailure)}`;
+    await this.moveOn(run, 'reorder.fail-plan', ['running', 'waiting'], { state: 'failed', failure });
+  }
+
+  /** @returns false when it stands in another state by now, such as cancelled */
+  private moveOn(
+    { plan, actor }: Pick<Run, 'plan' | 'actor'>,
+    action: string,
+    from: readonly Plan['state'][],
+    changes: Partial<Plan>,
+  ): Promise<boolean> {
+    const subject = { kind: 'plan', id: plan.id };
+    return this.transactions.write(actor, { id: null, action, subject, content: null }, async (transaction) =>
+      this.moved(transaction, plan, from, changes),
+    );
+  }
+
+  private async moved(
+    transaction: Transaction,
+    { studioId, id }: Plan,
+    from: readonly Plan['state'][],
+    changes: Partial<Plan>,
+  ): Promise<boolean> {
+    const standing = await transaction.manager.findOneBy(Plan, { studioId, id });
+    if (!standing || !from.includes(standing.state)) return false;
+    const endedAt = changes.state === 'running' ? null : transaction.recordedAt;
+    await transaction.change(Plan, 'plan', { studioId, id }, standing.version, { ...changes, endedAt });
+    return true;
+  }
+
+  private async failInterrupted(): Promise<void> {
+    const cutOff = await this.database.reader.manager.find(Plan, { where: { state: 'running' } });
+    for (const plan of cutOff) {
+      const actor = await this.studioActors.of(plan.studioId);
+      if (!actor) continue;
+      const changes: Partial<Plan> = { state: 'failed', failure: interrupted };
+      await this.moveOn({ plan, actor }, 'reorder.fail-plan', ['running'], changes);
+    }
+  }
+}

@@ -1,0 +1,27 @@
+import type { DatabasePlace } from '../../platform/database/snapshot.js';
+import type { Plan, PlanLine } from './plan.entity.js';
+import type { PlanSummary } from './plan-content.interface.js';
+
+/** What the thread is told that makes a plan. */
+export interface PlanTask {
+  place: DatabasePlace;
+  studio: { studioId: string; chainId: string; timeZone: string };
+  plan: Pick<Plan, 'id' | 'plannedOn' | 'seed' | 'whatIf'>;
+  /** When the plan began to run, ISO 8601. */
+  now: string;
+  paths: number;
+  threads: number;
+}
+
+/** A line as it is to be written. */
+export type WrittenLine = Omit<PlanLine, 'studioId' | 'id' | 'planId'>;
+
+/** What the thread says. After `lines` it waits to be told that they are written. */
+export type PlanMessage =
+  | { kind: 'progress'; done: number; items: number }
+  | { kind: 'lines'; lines: WrittenLine[] }
+  | { kind: 'same'; factsDigest: string; planId: string }
+  | { kind: 'done'; factsDigest: string; summary: PlanSummary };
+
+/** What the thread is told when lines are written. */
+export const linesWritten = 'written';
