@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { In } from 'typeorm';
 import type { Actor } from '../../platform/actor.js';
 import { Database, type SqlValue } from '../../platform/database/database.js';
 import { defaultPageSize } from '../../platform/page.js';
@@ -33,7 +34,7 @@ export class PlanLines {
       `SELECT ${columns} FROM plan_line WHERE ${conditions.join(' AND ')} ORDER BY line_number LIMIT ${limit + 1}`,
       parameters,
     );
-    const lines = rows.slice(0, limit).map(lineOf);
+    const lines = await this.withLevels(actor.studioId, rows.slice(0, limit).map(lineOf));
     return {
       planId: plan.id,
       items: lines.map(summaryOf),
@@ -50,20 +51,30 @@ export class PlanLines {
       [studioId, plan.id, lineNumber],
     );
     if (!row) throw new Problem(404, 'not-found', `This plan has no line ${lineNumber}.`);
-    const { reorderPointPieces, ...line } = lineOf(row);
-    const level = await this.database.reader.manager.findOneBy(StockLevel, {
+    const [line] = await this.withLevels(studioId, [lineOf(row)]);
+    if (!line) throw new Error('A line of a plan was lost on its way.');
+    return line;
+  }
+
+  /** With the minima of stock as they stand now. */
+  private async withLevels(studioId: string, lines: readonly Line[]): Promise<PlanLineView[]> {
+    const levels = await this.database.reader.manager.findBy(StockLevel, {
       studioId,
-      subjectKind: line.item.kind,
-      subjectId: line.item.key,
+      subjectId: In(lines.map(({ item }) => item.key)),
     });
-    return {
-      ...line,
-      level: {
-        minimumPieces: reorderPointPieces,
-        currentPieces: level?.minimumPieces ?? null,
-        setByHand: level !== null && level.planId === null,
-      },
-    };
+    return lines.map(({ reorderPointPieces, ...line }) => {
+      const level = levels.find(
+        ({ subjectKind, subjectId }) => subjectKind === line.item.kind && subjectId === line.item.key,
+      );
+      return {
+        ...line,
+        level: {
+          minimumPieces: reorderPointPieces,
+          currentPieces: level?.minimumPieces ?? null,
+          setByHand: level !== undefined && level.planId === null,
+        },
+      };
+    });
   }
 }
 
@@ -79,15 +90,15 @@ function lineOf({ content, ...row }: LineRow): Line {
   return { ...(JSON.parse(content) as PlanLineContent), ...row };
 }
 
-function summaryOf(line: Line): PlanLineSummaryView {
+function summaryOf(line: PlanLineView): PlanLineSummaryView {
   const { lineNumber, item, decision, orderOn, arrivesOn, arrivesLate, supplierId, supplierName } = line;
   const { offerId, productId, packs, containers, orderedUnits, costMinor, currency, stakeMinor } = line;
   const { usableUnits, unitsPerWeek, shortChance, shortOn, shortChanceAfter, expectedWasteMinor } = line;
-  const { coverDays, sentence, notes } = line;
+  const { coverDays, sentence, notes, level } = line;
   return {
     ...{ lineNumber, item, decision, orderOn, arrivesOn, arrivesLate, supplierId, supplierName },
     ...{ offerId, productId, packs, containers, orderedUnits, costMinor, currency, stakeMinor },
     ...{ usableUnits, unitsPerWeek, shortChance, shortOn, shortChanceAfter, expectedWasteMinor },
-    ...{ coverDays, sentence, notes },
+    ...{ coverDays, sentence, notes, level },
   };
 }

@@ -425,6 +425,7 @@ export class PlanLineSummaryView {
   sentence: string;
   /** Codes of what is worth a look. */
   notes: string[];
+  level: LineLevelView;
 }
 
 export class PlanLinePageView {
@@ -452,7 +453,6 @@ export class PlanLineView extends PlanLineSummaryView {
   shortageCost: ShortageCostView;
   effort: EffortView;
   range: RangeDecisionView | null;
-  level: LineLevelView;
   reasons: PlanReasonView[];
   remarks: PlanReasonView[];
   assumptions: PlanAssumptionView[];

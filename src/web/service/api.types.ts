@@ -8130,6 +8130,14 @@ export interface components {
             middle: string | null;
             late: string | null;
         };
+        LineLevelView: {
+            /** @description Pieces: containers of a bottle. Null: nothing sensible can be said. */
+            minimumPieces: number | null;
+            /** @description As it stands; null: none is set. */
+            currentPieces: number | null;
+            /** @description True: somebody set it by hand, and the plan leaves it unless it is named. */
+            setByHand: boolean;
+        };
         PlanLineSummaryView: {
             lineNumber: number;
             item: components["schemas"]["PlannedItemView"];
@@ -8165,6 +8173,7 @@ export interface components {
             sentence: string;
             /** @description Codes of what is worth a look. */
             notes: string[];
+            level: components["schemas"]["LineLevelView"];
         };
         PlanLinePageView: {
             planId: string;
@@ -8342,14 +8351,6 @@ export interface components {
             appointmentPossible: boolean;
             options: components["schemas"]["RangeChoiceView"][];
         };
-        LineLevelView: {
-            /** @description Pieces: containers of a bottle. Null: nothing sensible can be said. */
-            minimumPieces: number | null;
-            /** @description As it stands; null: none is set. */
-            currentPieces: number | null;
-            /** @description True: somebody set it by hand, and the plan leaves it unless it is named. */
-            setByHand: boolean;
-        };
         PlanReasonView: {
             code: string;
             /** @description By name; nested lists only where the code says so. */
@@ -8393,6 +8394,7 @@ export interface components {
             sentence: string;
             /** @description Codes of what is worth a look. */
             notes: string[];
+            level: components["schemas"]["LineLevelView"];
             demand: components["schemas"]["LineDemandView"];
             supply: components["schemas"]["LineSupplyView"];
             stock: components["schemas"]["LineStockView"];
@@ -8409,7 +8411,6 @@ export interface components {
             shortageCost: components["schemas"]["ShortageCostView"];
             effort: components["schemas"]["EffortView"];
             range: components["schemas"]["RangeDecisionView"] | null;
-            level: components["schemas"]["LineLevelView"];
             reasons: components["schemas"]["PlanReasonView"][];
             remarks: components["schemas"]["PlanReasonView"][];
             assumptions: components["schemas"]["PlanAssumptionView"][];
