@@ -35,9 +35,11 @@ export interface Outcome {
   /** Usable on the evening of the horizon's last day, and still to arrive then. */
   unitsAtHorizon: Estimate;
   onTheWayAtHorizon: Estimate;
+  usedInTailUnits: Estimate;
   unmetInTailUnits: Estimate;
-  /** Usable when the tail has ended. */
+  /** Usable on the evening of the tail's last day, and still to arrive then. */
   unitsAtEnd: Estimate;
+  onTheWayAtEnd: Estimate;
   /** Waste, shortage, orders, holding and price difference at the given rates, path by path; without any value of what is left. */
   costMinor: Estimate;
 }
