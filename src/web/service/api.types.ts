@@ -2848,6 +2848,217 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/supplier-terms": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A page of all suppliers by name, with their terms where some are set. */
+        get: operations["SupplierTerms_list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/supplier-terms/{supplierId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One of them. Where orders are sent is shown to who may place them. */
+        get: operations["SupplierTerms_show"];
+        /** Sets a supplier's terms whole; where orders are sent stays as it is when it is left out. */
+        put: operations["SupplierTerms_set"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/offers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A page of offers by product, of one supplier or of one product when asked. */
+        get: operations["Offers_list"];
+        put?: never;
+        /** Records what a supplier offers. */
+        post: operations["Offers_add"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/offers/{offerId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One of them. */
+        get: operations["Offers_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Changes packs, prices or what else is known of it. */
+        patch: operations["Offers_change"];
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/offers/{offerId}/end": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** It is not offered any more; what was ordered by it keeps it. */
+        post: operations["Offers_end"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/training-courses": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A page of courses from a day on, the earliest first. */
+        get: operations["TrainingCourses_list"];
+        put?: never;
+        /** Books a course. */
+        post: operations["TrainingCourses_add"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/training-courses/{courseId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Changes what is known of it. */
+        patch: operations["TrainingCourses_change"];
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/training-courses/{courseId}/cancel": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** It does not take place. */
+        post: operations["TrainingCourses_cancel"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/planning-settings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How the studio plans, with what is assumed. */
+        get: operations["PlanningSettings_show"];
+        /** Sets them whole: what is left out is assumed again. */
+        put: operations["PlanningSettings_set"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/planning-settings/items": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A page of the items that are planned otherwise. */
+        get: operations["PlanningSettings_listItems"];
+        /** Sets how one item is planned, whole. */
+        put: operations["PlanningSettings_setItem"];
+        post?: never;
+        /** It is planned as the studio plans again; it is answered as it stood. */
+        delete: operations["PlanningSettings_removeItem"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/planning-settings/artists": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Everybody who treats here, and until when. */
+        get: operations["PlanningSettings_listArtists"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/planning-settings/artists/{personId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /** Sets until when somebody treats here. */
+        put: operations["PlanningSettings_setArtist"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/plans": {
         parameters: {
             query?: never;
@@ -7904,6 +8115,362 @@ export interface components {
             /** @description The sessions that were made. */
             rows: components["schemas"]["TakenInBookingView"][];
         };
+        SupplierContactView: {
+            mailAddress: string | null;
+            customerNumber: string | null;
+        };
+        LeadTimeView: {
+            /** @enum {string} */
+            basis: "assumed" | "quoted" | "learnt" | "quoted and learnt";
+            /** @description Half of the orders arrive within so many calendar days. */
+            medianDays: number;
+            /** @description 95 of 100 arrive within so many. */
+            days95: number;
+            /** @description Orders that were counted. */
+            orders: number;
+            /** @description Arrivals that were not: before their order, or later than a year after it. */
+            leftOut: number;
+        };
+        SupplierTermsView: {
+            supplierId: string;
+            supplierName: string;
+            quotedLeadTimeDays: number | null;
+            /** @description 1 Monday to 7 Sunday, rising; none: orders are placed on any day. */
+            orderWeekdays: number[];
+            /** @description In minor units of `currency`, as all amounts. */
+            minimumOrderMinor: number | null;
+            deliveryCostMinor: number | null;
+            freeDeliveryFromMinor: number | null;
+            /** @description Of the terms; of the studio when none are set. */
+            currency: string;
+            hasContact: boolean;
+            /** @description Null in the answer to a write, which is kept, to who may not place orders, and when nothing is known. */
+            contact: components["schemas"]["SupplierContactView"] | null;
+            leadTime: components["schemas"]["LeadTimeView"];
+            /** @description Products the supplier offers now. */
+            offers: number;
+            /** @description Null: no terms are set. */
+            version: number | null;
+        };
+        SupplierTermsPageView: {
+            items: components["schemas"]["SupplierTermsView"][];
+            /** @description Give it as `after` for the next page; null on the last. */
+            next: string | null;
+        };
+        SupplierContactDto: {
+            /** @description Without a name before it, such as orders@supplier.example; left out or null: it takes none by mail. */
+            mailAddress?: string | null;
+            /** @description The number under which the supplier knows the studio. */
+            customerNumber?: string | null;
+        };
+        SetSupplierTermsDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version this change was made from; left out when no terms are set yet. */
+            version?: number;
+            /** @description Calendar days from ordering to arrival, as the supplier says. */
+            quotedLeadTimeDays?: number | null;
+            /** @description Weekdays on which orders are placed, 1 Monday to 7 Sunday; none: any day. */
+            orderWeekdays: number[];
+            /** @description The smallest order, in minor units of the studio's currency. */
+            minimumOrderMinor?: number | null;
+            /** @description What one delivery costs. */
+            deliveryCostMinor?: number | null;
+            /** @description Orders of so much are delivered for nothing. */
+            freeDeliveryFromMinor?: number | null;
+            /** @description Where orders are sent, by who may place them; left out: as it stands; null: it is forgotten. */
+            contact?: components["schemas"]["SupplierContactDto"] | null;
+        };
+        PackPriceView: {
+            fromPacks: number;
+            /** @description In whole minor units of the offer's currency. */
+            packPriceMinor: number;
+        };
+        OfferView: {
+            id: string;
+            supplierId: string;
+            supplierName: string;
+            productId: string;
+            productName: string;
+            shade: string | null;
+            makerName: string;
+            /** @description The product is not used any more: nothing of it is planned. */
+            productArchived: boolean;
+            /** @description The supplier's own number of it. */
+            orderCode: string | null;
+            packContainers: number;
+            /** @description Pieces in each container; 1 for a bottle. */
+            containerPieces: number;
+            minimumPacks: number;
+            /** @description By rising number of packs; the first is from the minimum. */
+            prices: components["schemas"]["PackPriceView"][];
+            currency: string;
+            /** @description False: the studio counts in another currency now, and plans leave it out until its prices are written anew. */
+            inStudioCurrency: boolean;
+            /** @description Days an unopened container usually still keeps when it arrives; null: it is learnt, or assumed. */
+            lifeOnArrivalDays: number | null;
+            /** @description Where it differs from the supplier's. */
+            leadTimeDays: number | null;
+            version: number;
+            createdAt: string;
+            endedAt: string | null;
+        };
+        OfferPageView: {
+            items: components["schemas"]["OfferView"][];
+            /** @description Give it as `after` for the next page; null on the last. */
+            next: string | null;
+        };
+        PackPriceDto: {
+            fromPacks: number;
+            /** @description In whole minor units. */
+            packPriceMinor: number;
+        };
+        AddOfferDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** Format: uuid */
+            supplierId: string;
+            /** Format: uuid */
+            productId: string;
+            /** @description The supplier's own number of it. */
+            orderCode?: string | null;
+            /** @description Bottles or boxes in the smallest pack that is sold. */
+            packContainers: number;
+            /** @description Pieces in each; 1 for a bottle. */
+            containerPieces: number;
+            /** @description The smallest order. */
+            minimumPacks: number;
+            /** @description By rising number of packs; the first from the smallest order on, none above the one before. */
+            prices: components["schemas"]["PackPriceDto"][];
+            /** @description The studio's; left out: just that. */
+            currency?: string;
+            /** @description Days an unopened container usually still keeps when it arrives; null: it is learnt, or assumed. */
+            lifeOnArrivalDays?: number | null;
+            /** @description Where it differs from the supplier's. */
+            leadTimeDays?: number | null;
+        };
+        ChangeOfferDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version this change was made from. */
+            version: number;
+            orderCode?: string | null;
+            packContainers?: number;
+            containerPieces?: number;
+            minimumPacks?: number;
+            prices?: components["schemas"]["PackPriceDto"][];
+            /** @description The studio's; left out: just that. */
+            currency?: string;
+            lifeOnArrivalDays?: number | null;
+            leadTimeDays?: number | null;
+        };
+        EndOfferDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version that is ended. */
+            version: number;
+        };
+        TrainingCourseView: {
+            id: string;
+            procedureId: string;
+            procedureName: string;
+            /** @description YYYY-MM-DD. */
+            heldOn: string;
+            trainees: number;
+            /** @description The studio's own name or number of it. */
+            reference: string | null;
+            version: number;
+            createdAt: string;
+            cancelledAt: string | null;
+        };
+        TrainingCoursePageView: {
+            items: components["schemas"]["TrainingCourseView"][];
+            /** @description Give it as `after` for the next page; null on the last. */
+            next: string | null;
+        };
+        AddTrainingCourseDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: uuid
+             * @description Whose kit list each trainee needs.
+             */
+            procedureId: string;
+            /**
+             * Format: date
+             * @description Today or later, at most two years ahead.
+             */
+            heldOn: string;
+            /** @description The studio's own name or number of it. Never of a person: it is kept in the clear. */
+            reference?: string | null;
+            trainees: number;
+        };
+        ChangeTrainingCourseDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version this change was made from. */
+            version: number;
+            /** Format: uuid */
+            procedureId?: string;
+            /** Format: date */
+            heldOn?: string;
+            /** @description As when it was added: never of a person. */
+            reference?: string | null;
+            trainees?: number;
+        };
+        CancelTrainingCourseDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version that is cancelled. */
+            version: number;
+        };
+        EffectiveNumberView: {
+            value: number;
+            /** @description Nobody set it: it is an assumption, and plans say so. */
+            assumed: boolean;
+        };
+        PlanningAssumptionView: {
+            /** @enum {string} */
+            code: "serviceTargetPerMille" | "deliveryCostMinor" | "orderCostMinor" | "holdingPerYearPerMille" | "returnPerMille" | "leadTimeDays" | "lifeOnArrivalDays";
+            value: number;
+            /**
+             * @description Why it is what it is.
+             * @enum {string}
+             */
+            basis: "common practice, no source" | "assumption";
+        };
+        PlanningSettingsView: {
+            serviceTargetPerMille: components["schemas"]["EffectiveNumberView"];
+            /** @description In minor units of `currency`. */
+            orderCostMinor: components["schemas"]["EffectiveNumberView"];
+            holdingPerYearPerMille: components["schemas"]["EffectiveNumberView"];
+            returnPerMille: components["schemas"]["EffectiveNumberView"];
+            /** @description The studio's. */
+            currency: string;
+            assumptions: components["schemas"]["PlanningAssumptionView"][];
+            /** @description Null: nothing is set. */
+            version: number | null;
+        };
+        SetPlanningSettingsDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version this change was made from; left out when nothing is set yet. */
+            version?: number;
+            /** @description Share of the need that should be met, 0 to 1000 per mille. */
+            serviceTargetPerMille?: number | null;
+            /** @description What placing and putting away one order costs, without delivery, in minor units. */
+            orderCostMinor?: number | null;
+            /** @description What holding stock for a year costs, per mille of its price. */
+            holdingPerYearPerMille?: number | null;
+            /** @description Clients who come back for their touch-up, until it is learnt, 0 to 1000 per mille. */
+            returnPerMille?: number | null;
+        };
+        ItemPlanningView: {
+            /** @enum {string} */
+            itemKind: "product" | "configuration";
+            /** @description A product id, or a key of a cartridge configuration. */
+            itemKey: string;
+            /** @description Of a product in words; null for a configuration, whose key says it. */
+            itemName: string | null;
+            serviceTargetPerMille: number | null;
+            /** @description In minor units of the studio's currency. */
+            shortageCostMinor: number | null;
+            /** @enum {string|null} */
+            rangeChoice: "keep in stock" | "order for the appointment" | "let run out" | null;
+            replacesProductId: string | null;
+            replacesProductName: string | null;
+            version: number;
+        };
+        ItemPlanningPageView: {
+            items: components["schemas"]["ItemPlanningView"][];
+            /** @description Give it as `after` for the next page; null on the last. */
+            next: string | null;
+        };
+        SetItemPlanningDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description A product id, or a key of a cartridge configuration. */
+            itemKey: string;
+            /**
+             * Format: uuid
+             * @description Of a product: the one it takes the place of, such as before a new formula; its use counts as this one's.
+             */
+            replacesProductId?: string | null;
+            /** @description The version this change was made from; left out when nothing is set yet. */
+            version?: number;
+            /** @enum {string} */
+            itemKind: "product" | "configuration";
+            serviceTargetPerMille?: number | null;
+            /** @description What one need that is not met costs, such as a session that could not have it, set instead of a target. */
+            shortageCostMinor?: number | null;
+            /**
+             * @description Null: the plan decides.
+             * @enum {string|null}
+             */
+            rangeChoice?: "keep in stock" | "order for the appointment" | "let run out" | null;
+        };
+        RemoveItemPlanningDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            itemKey: string;
+            /** @description The version that is removed. */
+            version: number;
+            /** @enum {string} */
+            itemKind: "product" | "configuration";
+        };
+        ArtistPlanningView: {
+            personId: string;
+            /** @description The last day here, YYYY-MM-DD; null: no end is known. */
+            leavesOn: string | null;
+            /** @description The last day on which they may do anything, as it stands in the list of people; it ends what they need too. */
+            worksUntil: string | null;
+            /** @description Null: nothing is set. */
+            version: number | null;
+        };
+        SetArtistPlanningDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /**
+             * Format: date
+             * @description The last day here; what this artist needs ends with it. Null: no end is known.
+             */
+            leavesOn?: string | null;
+            /** @description The version this change was made from; left out when nothing is set yet. */
+            version?: number;
+        };
         ExtraSessionsDto: {
             /** Format: uuid */
             procedureId: string;
@@ -8208,14 +8775,6 @@ export interface components {
             weeksOfHistory: number;
             /** @description Expected units by day from the day of the plan, booked and owed apart from the rest. */
             byWeek: components["schemas"]["DemandWeekView"][];
-        };
-        LeadTimeView: {
-            /** @description Days and how likely each is. */
-            days: number[];
-            weights: number[];
-            meanDays: number;
-            /** @description Nineteen of twenty orders take no longer. */
-            days95: number;
         };
         LineSupplyView: {
             supplierId: string | null;
@@ -16936,6 +17495,656 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["TakenInBookingsView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SupplierTerms_list: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SupplierTermsPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SupplierTerms_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                supplierId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SupplierTermsView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    SupplierTerms_set: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                supplierId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetSupplierTermsDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SupplierTermsView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Offers_list: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                supplierId?: string;
+                productId?: string;
+                /** @description Which; left out: those that stand. */
+                state?: "offered" | "ended" | "all";
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OfferPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Offers_add: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddOfferDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OfferView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Offers_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                offerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OfferView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Offers_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                offerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeOfferDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OfferView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Offers_end: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                offerId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["EndOfferDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OfferView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TrainingCourses_list: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description The first day shown; left out: today in the studio. */
+                from?: string;
+                /** @description Left out: without those that were cancelled. */
+                state?: "booked" | "all";
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TrainingCoursePageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TrainingCourses_add: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AddTrainingCourseDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TrainingCourseView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TrainingCourses_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                courseId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeTrainingCourseDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TrainingCourseView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    TrainingCourses_cancel: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                courseId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CancelTrainingCourseDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TrainingCourseView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PlanningSettings_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanningSettingsView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PlanningSettings_set: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetPlanningSettingsDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanningSettingsView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PlanningSettings_listItems: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ItemPlanningPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PlanningSettings_setItem: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetItemPlanningDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ItemPlanningView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PlanningSettings_removeItem: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RemoveItemPlanningDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ItemPlanningView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PlanningSettings_listArtists: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ArtistPlanningView"][];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PlanningSettings_setArtist: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                personId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetArtistPlanningDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ArtistPlanningView"];
                 };
             };
             /** @description Anything else */

@@ -1,0 +1,103 @@
+import { Temporal } from 'temporal-polyfill';
+import type { DaysDistribution } from '../projection/item-facts.js';
+import { planningAssumptions } from '../settings/planning-assumptions.js';
+
+/** What the supplier says weighs as much as so many orders that were seen. An assumption, no source [C]. */
+export const QUOTE_COUNTS_AS_ORDERS = 3;
+/** Only the latest orders count: a supplier of years ago is another one. */
+export const MOST_ORDERS = 60;
+/** What took longer is a slip of the pen, or was no order any more. */
+export const LONGEST_LEAD_TIME_DAYS = 365;
+
+/** Goods of an order that arrived. What comes in parts is several, each with its own arrival. */
+export interface OrderArrival {
+  orderId: string;
+  /** The studio's local days, ISO `YYYY-MM-DD`. */
+  orderedOn: string;
+  arrivedOn: string;
+}
+
+export interface LeadTime {
+  /** Calendar days from ordering to arrival. */
+  distribution: DaysDistribution;
+  basis: 'quoted' | 'learnt' | 'quoted and learnt' | 'assumed';
+  quotedDays: number | null;
+  /** Orders that were counted. */
+  orders: number;
+  /** Arrivals that were not: before their order, or later than anybody waits. */
+  leftOut: number;
+  medianDays: number;
+  /** The smallest number of days within which at least 95 % arrive. */
+  days95: number;
+}
+
+/**
+ * How long a supplier takes: the days its orders took, and what it says as if it were three orders more. An order counts
+ * once; parts of it share its weight. Without orders and without a word of the supplier an assumption stands.
+ */
+export function leadTimeOf(arrivals: readonly OrderArrival[], quotedDays: number | null): LeadTime {
+  const parts = new Map<string, { orderedOn: string; days: number[] }>();
+  let leftOut = 0;
+  for (const { orderId, orderedOn, arrivedOn } of arrivals) {
+    const days = daysBetween(orderedOn, arrivedOn);
+    if (days < 0 || days > LONGEST_LEAD_TIME_DAYS) {
+      leftOut += 1;
+      continue;
+    }
+    const order = parts.get(orderId);
+    if (order) order.days.push(days);
+    else parts.set(orderId, { orderedOn, days: [days] });
+  }
+  const orders = [...parts.entries()]
+    .sort(([oneId, one], [otherId, other]) =>
+      one.orderedOn === other.orderedOn
+        ? oneId < otherId
+          ? -1
+          : 1
+        : one.orderedOn < other.orderedOn
+          ? 1
+          : -1,
+    )
+    .slice(0, MOST_ORDERS);
+  const weights = new Map<number, number>();
+  const add = (days: number, weight: number) => weights.set(days, (weights.get(days) ?? 0) + weight);
+  for (const [, { days }] of orders) for (const each of days) add(each, 1 / days.length);
+  if (quotedDays !== null) add(quotedDays, QUOTE_COUNTS_AS_ORDERS);
+  else if (orders.length === 0) add(planningAssumptions.leadTimeDays.value, 1);
+  const distribution = normalised(weights);
+  return {
+    distribution,
+    basis: basisOf(orders.length, quotedDays),
+    quotedDays,
+    orders: orders.length,
+    leftOut,
+    medianDays: daysWithin(distribution, 0.5),
+    days95: daysWithin(distribution, 0.95),
+  };
+}
+
+/** The smallest number of days within which at least this share arrives. */
+export function daysWithin({ days, weights }: DaysDistribution, share: number): number {
+  let sum = 0;
+  for (const [index, each] of days.entries()) {
+    sum += weights[index] ?? 0;
+    // Sums of weights fall short of the share by rounding alone.
+    if (sum >= share - 1e-12) return each;
+  }
+  return days.at(-1) ?? 0;
+}
+
+function basisOf(orders: number, quotedDays: number | null): LeadTime['basis'] {
+  if (orders === 0) return quotedDays === null ? 'assumed' : 'quoted';
+  return quotedDays === null ? 'learnt' : 'quoted and learnt';
+}
+
+function normalised(weights: ReadonlyMap<number, number>): DaysDistribution {
+  const sorted = [...weights].sort(([one], [other]) => one - other);
+  const total = sorted.reduce((sum, [, weight]) => sum + weight, 0);
+  return { days: sorted.map(([days]) => days), weights: sorted.map(([, weight]) => weight / total) };
+}
+
+function daysBetween(from: string, to: string): number {
+  return Temporal.PlainDate.from(from).until(to, { largestUnit: 'days' }).days;
+}
