@@ -118,9 +118,9 @@ export interface BasketFigures {
   /** Ordered by itself, or what would be ordered if it joined a basket. */
   packs: number;
   packPrices: readonly PackPrice[];
-  /** By rising day: what ordering `packs` on it costs more than what is best; without the order's own cost shared. */
+  /** By rising day, the last is its own: what ordering `packs` on it costs more than on its own. */
   days: { on: string; extraMinor: number }[];
-  /** On the first of `days`, and then on its own: what so many packs cost more than `packs`. */
+  /** On its own day: what so many packs cost more than `packs`. */
   morePacks: { packs: number; extraMinor: number }[];
 }
 

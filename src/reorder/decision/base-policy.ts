@@ -1,0 +1,140 @@
+import type { DemandDraws } from '../projection/demand-draws.js';
+import { type CostRates, NEVER, type Replenishment } from '../projection/item-facts.js';
+import { type BatchCost, batchCost } from './batch-cost.js';
+import { daysQuantile } from './chances-of-days.js';
+import { meanNeedPerDay, needsOverDays, needsOverLeadTime, quantileOf } from './drawn-needs.js';
+
+/** How all later orders are placed, the same whatever is ordered first. */
+export interface BasePolicy {
+  /** Ordered when the position is at or below it. */
+  reorderPointUnits: number;
+  packs: number;
+  packUnits: number;
+  /** The smallest order that can be placed, used up alone. */
+  smallest: BatchCost;
+  /** What a unit that is here and will be used spares in the long run, beyond its price. */
+  leftUnitMinor: number;
+  /** Lead time and the time to the next order day, by quantile. */
+  protectionDays95: number;
+  /** Days one batch lasts on average; at least 1. */
+  cycleDays: number;
+  meanNeedPerDay: number;
+  /** Needs over the protection interval, over all paths and several days to begin with, by rising amount. */
+  protectionNeeds: Float64Array;
+}
+
+/**
+ * The reorder point is the quantile at the service target of what is needed from one order day until an order of the
+ * next one is here: lead time and days between order days. A position one unit above it still meets the target, so it is
+ * one below the quantile, and at least 0. The packs are those with the least cost per unit used, sought from the
+ * quantity of Harris 1913 outwards; a batch that is not used in date is dear by its waste.
+ *
+ * @param target share of the need of a protection interval that should be met, 0 to 1
+ * @param coarsePaths how many of the drawn paths batches are compared on; the reorder point comes from all
+ */
+export function basePolicy(
+  replenishment: Replenishment,
+  openedLifeDays: number,
+  draws: DemandDraws,
+  rates: CostRates,
+  target: number,
+  horizonDays: number,
+  coarsePaths: number,
+): BasePolicy {
+  const packUnits = replenishment.packContainers * replenishment.unitsEach;
+  const reviewDays = daysBetweenOrders(replenishment.nextOrderDay, horizonDays);
+  const protectionNeeds = needsOverLeadTime(draws, replenishment.leadTime, reviewDays, horizonDays);
+  const reorderPointUnits = Math.max(0, quantileOf(protectionNeeds, target) - 1);
+  const perDay = meanNeedPerDay(draws);
+  const { best, smallest } = bestBatch(replenishment, openedLifeDays, draws, rates, perDay, coarsePaths);
+  const lastingDays = perDay > 0 ? (best.packs * packUnits) / perDay : draws.days;
+  return {
+    reorderPointUnits,
+    packs: best.packs,
+    packUnits,
+    smallest,
+    leftUnitMinor: Number.isFinite(best.perUsedUnitMinor) ? Math.max(0, best.perUsedUnitMinor) : 0,
+    protectionDays95: daysQuantile(replenishment.leadTime, 0.95) + reviewDays,
+    cycleDays: Math.max(1, Math.min(lastingDays, usableDays(replenishment, draws.days))),
+    meanNeedPerDay: perDay,
+    protectionNeeds,
+  };
+}
+
+/** The most packs of which the last may still be used in date, within the drawn days; the minimum at least. */
+export function mostPacks(
+  replenishment: Replenishment,
+  draws: DemandDraws,
+  paths: number = draws.paths,
+): number {
+  const packUnits = replenishment.packContainers * replenishment.unitsEach;
+  const days = Math.min(
+    draws.days,
+    usableDays(replenishment, draws.days) + daysQuantile(replenishment.leadTime, 0.95),
+  );
+  const need = quantileOf(needsOverDays(draws, days, paths), 0.99);
+  return Math.max(replenishment.minimumPacks, 1, Math.ceil(need / packUnits));
+}
+
+/** Days from one order day to the next, on average over the horizon; 1 when any day will do. */
+export function daysBetweenOrders(nextOrderDay: Int32Array, horizonDays: number): number {
+  let orderDays = 0;
+  const days = Math.min(horizonDays, nextOrderDay.length);
+  for (let day = 0; day < days; day++) if (nextOrderDay[day] === day) orderDays++;
+  return orderDays === 0 ? Math.max(1, days) : Math.max(1, Math.round(days / orderDays));
+}
+
+function usableDays({ lifeDays }: Replenishment, days: number): number {
+  return lifeDays >= NEVER ? days : Math.min(days, lifeDays + 1);
+}
+
+/** From coarse steps to single packs around the best; of equal ones the smaller. */
+function bestBatch(
+  replenishment: Replenishment,
+  openedLifeDays: number,
+  draws: DemandDraws,
+  rates: CostRates,
+  perDay: number,
+  paths: number,
+): { best: BatchCost; smallest: BatchCost } {
+  const packUnits = replenishment.packContainers * replenishment.unitsEach;
+  const least = Math.max(1, replenishment.minimumPacks);
+  const most = mostPacks(replenishment, draws, paths);
+  const tried = new Map<number, BatchCost>();
+  const cost = (packs: number): BatchCost => {
+    let known = tried.get(packs);
+    if (known === undefined) {
+      known = batchCost(packs, replenishment, openedLifeDays, draws, rates, paths);
+      tried.set(packs, known);
+    }
+    return known;
+  };
+  const packHoldingPerDay = rates.holdingMinorPerDay * packUnits;
+  const economic =
+    packHoldingPerDay > 0
+      ? Math.sqrt((2 * rates.orderMinor * (perDay / packUnits)) / packHoldingPerDay)
+      : most;
+  const seed = Math.min(most, Math.max(least, Math.round(economic)));
+  const around = new Set([least, seed, Math.round(seed / 2), Math.round(seed / 4), seed * 2]);
+  for (const { fromPacks } of replenishment.prices) around.add(fromPacks);
+  const smallest = cost(least);
+  let best = smallest;
+  for (const packs of around) {
+    if (packs >= least && packs <= most) best = cheaper(best, cost(packs));
+  }
+  for (let step = Math.max(1, best.packs >> 2); ; step = step >> 1) {
+    for (let moved = true; moved; ) {
+      const from = best;
+      for (const packs of [from.packs - step, from.packs + step]) {
+        if (packs >= least && packs <= most) best = cheaper(best, cost(packs));
+      }
+      moved = best !== from;
+    }
+    if (step <= 1) return { best, smallest };
+  }
+}
+
+function cheaper(left: BatchCost, right: BatchCost): BatchCost {
+  if (right.perUsedUnitMinor < left.perUsedUnitMinor) return right;
+  return right.perUsedUnitMinor === left.perUsedUnitMinor && right.packs < left.packs ? right : left;
+}

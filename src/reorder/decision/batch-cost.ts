@@ -1,0 +1,74 @@
+import type { DemandDraws } from '../projection/demand-draws.js';
+import type { Batch, CostRates, ItemStock, Replenishment } from '../projection/item-facts.js';
+import { type Horizon, Simulation } from '../projection/simulate.js';
+import { packPriceMinor } from '../supply/pack-cost.js';
+
+/** Nothing is ordered any more. */
+export const orderNothing = { first: null, reorderPointUnits: null, packs: 0 } as const;
+
+/** What it costs to have units by ordering so many packs again and again, beyond the price of what is used. */
+export interface BatchCost {
+  packs: number;
+  /** Order, holding, waste and price difference of one such batch over the units of it that are used. */
+  perUsedUnitMinor: number;
+  usedUnits: number;
+  wastedUnits: number;
+}
+
+/**
+ * Puts so many packs on an empty shelf on day 0 and lets them be used or expire: one turn of ordering them again and
+ * again (by the renewal-reward theorem its cost over its use is that of the long run). With even demand and no expiry it
+ * is K/Q + h·Q/2d of Harris 1913.
+ *
+ * @returns with a cost per unit of `Infinity` when nothing of it is used
+ */
+export function batchCost(
+  packs: number,
+  replenishment: Replenishment,
+  openedLifeDays: number,
+  draws: DemandDraws,
+  rates: CostRates,
+  paths: number,
+): BatchCost {
+  const units = packs * replenishment.packContainers * replenishment.unitsEach;
+  const stock = {
+    batches: [shelfOf(packs, replenishment)],
+    onTheWay: [],
+    openedLifeDays,
+  } satisfies ItemStock;
+  const horizon: Horizon = { days: draws.days, tailDays: 0 };
+  const outcome = new Simulation(stock, null, draws, rates, horizon).evaluate(orderNothing, {
+    from: 0,
+    to: paths,
+  });
+  const packUnits = replenishment.packContainers * replenishment.unitsEach;
+  const price = packPriceMinor(replenishment.prices, packs);
+  const used = outcome.usedUnits.mean;
+  // What is left when the drawn days end is used later, at the rate seen, and kept until then.
+  const left = outcome.unitsAtEnd.mean;
+  const perDay = draws.days > 0 ? used / draws.days : 0;
+  const laterUnitDays = perDay > 0 ? (left * left) / (2 * perDay) : left * draws.days;
+  const usedInAll = used + (perDay > 0 ? left : 0);
+  const costMinor =
+    rates.orderMinor +
+    (outcome.heldUnitDays.mean + laterUnitDays) * rates.holdingMinorPerDay +
+    (outcome.wastedUnits.mean * price) / packUnits +
+    (price - rates.unitMinor * packUnits) * packs;
+  return {
+    packs,
+    perUsedUnitMinor: usedInAll > 0 ? costMinor / usedInAll : Number.POSITIVE_INFINITY,
+    usedUnits: Math.min(usedInAll, units),
+    wastedUnits: outcome.wastedUnits.mean,
+  };
+}
+
+/** So many packs as they lie on the shelf, just arrived and sealed. */
+export function shelfOf(packs: number, { packContainers, unitsEach, lifeDays }: Replenishment): Batch {
+  return {
+    containers: packs * packContainers,
+    unitsEach,
+    lastDay: lifeDays,
+    opened: false,
+    costEachMinor: null,
+  };
+}

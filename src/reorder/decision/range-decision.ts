@@ -1,0 +1,196 @@
+import type { DemandModel } from '../demand/demand-model.js';
+import type { DemandDraws } from '../projection/demand-draws.js';
+import { type CostRates, type ItemStock, NEVER, type Replenishment } from '../projection/item-facts.js';
+import { Simulation } from '../projection/simulate.js';
+import { runForAppointments } from './appointment-run.js';
+import type { BasePolicy } from './base-policy.js';
+import { shelfOf } from './batch-cost.js';
+import { totalCostMinor } from './expected-cost.js';
+import { meanAmount, usesPerYear } from './expected-need.js';
+import { figure } from './figure.js';
+import type { RangeComparison, RangeOption } from './item-decision-result.js';
+import type { RangeChoice } from './range-choice.js';
+
+export interface RangeFacts {
+  replenishment: Replenishment;
+  openedLifeDays: number;
+  demand: DemandModel;
+  draws: DemandDraws;
+  base: BasePolicy;
+  rates: CostRates;
+  horizonDays: number;
+  usualUnitsPerNeed: number;
+  /** 0 to 1. */
+  target: number;
+  /** The manager's; null: what costs least. */
+  chosen: RangeChoice | null;
+  paths: number;
+}
+
+const yearDays = 365;
+/** Used less often, or lasting longer, an item is slow: it is asked whether to keep it at all. */
+const slowUsesPerYear = 26;
+const slowOrderDays = 180;
+
+/** Whether an item is used so seldom, or comes in so much at once, that the question arises how to keep it. */
+export function isSlow(demand: DemandModel, base: BasePolicy, minimumPacks: number): boolean {
+  const smallest = Math.max(1, minimumPacks) * base.packUnits;
+  return usesPerYear(demand) < slowUsesPerYear || base.meanNeedPerDay * slowOrderDays < smallest;
+}
+
+/**
+ * What each way of keeping a slow item costs in a year once what is here is used up: purchases of what is used, waste,
+ * orders and deliveries, holding, and sessions that could not have it. Ordering for the appointment is possible when the
+ * share of needs known early enough for a delivery reaches the service target.
+ */
+export function compareRange(facts: RangeFacts): RangeComparison {
+  const { replenishment, demand, base, rates, target, chosen } = facts;
+  const sessionsPerYear = usesPerYear(demand);
+  const bookedInTime = shareBookedInTime(demand, replenishment);
+  const appointmentPossible = bookedInTime >= target - 1e-9;
+  const options = [keepInStock(facts), orderForAppointment(facts, bookedInTime), letRunOut(facts)];
+  let cheapest: RangeOption | null = null;
+  for (const option of options) {
+    if (option.choice === 'order for the appointment' && !appointmentPossible) continue;
+    if (cheapest === null || option.costPerYearMinor < cheapest.costPerYearMinor - 1e-9) cheapest = option;
+  }
+  // Nothing is needed, or needs cost nothing: there is nothing to keep it for.
+  const noNeed = sessionsPerYear <= 0 || base.meanNeedPerDay <= 0 || rates.shortageMinor <= 0;
+  const best: RangeChoice = noNeed ? 'let run out' : (cheapest?.choice ?? 'keep in stock');
+  return {
+    choice: chosen ?? best,
+    cheapest: best,
+    chosenBy: chosen === null ? 'cost' : 'manager',
+    sessionsPerYear: figure(sessionsPerYear),
+    bookedInTime: figure(bookedInTime),
+    appointmentPossible,
+    options,
+  };
+}
+
+/** The share of needs that is known when there is still time for a delivery, over the lead times. */
+export function shareBookedInTime(demand: DemandModel, { leadTime }: Replenishment): number {
+  let known = 0;
+  let all = 0;
+  for (const { unknownShares, components, periodDays, amount } of demand.unforeseen) {
+    if (unknownShares.length === 0) continue;
+    let perDay = 0;
+    for (const component of components) {
+      const mean =
+        component.kind === 'negative binomial'
+          ? component.mean
+          : component.counts.reduce((sum, count) => sum + count, 0) / Math.max(1, component.counts.length);
+      perDay += (component.weight * mean) / Math.max(1, periodDays);
+    }
+    const weight = perDay * meanAmount(amount);
+    for (const [index, days] of leadTime.days.entries()) {
+      const ahead = Math.min(Math.max(0, Math.ceil(days)), unknownShares.length - 1);
+      known += weight * (leadTime.weights[index] ?? 0) * (1 - (unknownShares[ahead] ?? 1));
+    }
+    all += weight;
+  }
+  // Without anything unforeseen all needs are known.
+  return all > 0 ? Math.min(1, Math.max(0, known / all)) : 1;
+}
+
+/** Starts with one batch on the shelf and orders again by the reorder point. */
+function keepInStock(facts: RangeFacts): RangeOption {
+  const { replenishment, openedLifeDays, draws, base, rates, horizonDays, paths } = facts;
+  const stock: ItemStock = { batches: [shelfOf(base.packs, replenishment)], onTheWay: [], openedLifeDays };
+  const horizon = { days: horizonDays, tailDays: draws.days - horizonDays };
+  const outcome = new Simulation(stock, replenishment, draws, rates, horizon).evaluate(
+    { first: null, reorderPointUnits: base.reorderPointUnits, packs: base.packs },
+    { from: 0, to: paths },
+  );
+  const years = horizonDays / yearDays;
+  const total = totalCostMinor(outcome, rates, base.leftUnitMinor) + rates.orderMinor;
+  return option(facts, 'keep in stock', years, {
+    costMinor: total + outcome.usedUnits.mean * rates.unitMinor,
+    usedUnits: outcome.usedUnits.mean,
+    unmetUnits: outcome.unmetUnits.mean,
+    wastedUnits: outcome.wastedUnits.mean,
+    wastedMinor: outcome.wastedMinor.mean,
+    orders: outcome.orders.mean + 1,
+    packs: outcome.packs.mean + base.packs,
+  });
+}
+
+function orderForAppointment(facts: RangeFacts, bookedInTime: number): RangeOption {
+  const { replenishment, openedLifeDays, draws, base, rates, paths } = facts;
+  const { packContainers, unitsEach, lifeDays } = replenishment;
+  const minimumPacks = Math.max(1, replenishment.minimumPacks);
+  const terms = { packContainers, unitsEach, minimumPacks, lifeDays, openedLifeDays, bookedInTime };
+  const run = runForAppointments(draws, terms, paths);
+  const wastedMinor = run.wastedUnits * rates.unitMinor;
+  return option(facts, 'order for the appointment', draws.days / yearDays, {
+    costMinor:
+      run.usedUnits * rates.unitMinor +
+      wastedMinor +
+      run.orders * rates.orderMinor +
+      run.unmetUnits * rates.shortageMinor +
+      priceDifference(replenishment, rates, base.packUnits, minimumPacks) * run.packs,
+    usedUnits: run.usedUnits,
+    unmetUnits: run.unmetUnits,
+    wastedUnits: run.wastedUnits,
+    wastedMinor,
+    orders: run.orders,
+    packs: run.packs,
+  });
+}
+
+function letRunOut(facts: RangeFacts): RangeOption {
+  const unmetUnits = facts.base.meanNeedPerDay * yearDays;
+  return option(facts, 'let run out', 1, {
+    costMinor: unmetUnits * facts.rates.shortageMinor,
+    usedUnits: 0,
+    unmetUnits,
+    wastedUnits: 0,
+    wastedMinor: 0,
+    orders: 0,
+    packs: 0,
+  });
+}
+
+interface Course {
+  costMinor: number;
+  usedUnits: number;
+  unmetUnits: number;
+  wastedUnits: number;
+  wastedMinor: number;
+  orders: number;
+  packs: number;
+}
+
+function option(facts: RangeFacts, choice: RangeChoice, years: number, course: Course): RangeOption {
+  const { base, rates, usualUnitsPerNeed } = facts;
+  const perYear = (value: number) => figure(years > 0 ? value / years : 0);
+  const sessions = usesPerYear(facts.demand) * years;
+  return {
+    choice,
+    costPerYearMinor: perYear(course.costMinor),
+    costPerUsedUnitMinor: course.usedUnits > 0 ? figure(course.costMinor / course.usedUnits) : null,
+    costPerSessionMinor: sessions > 0 ? figure(course.costMinor / sessions) : null,
+    purchasesMinorPerYear: perYear(course.packs * base.packUnits * rates.unitMinor),
+    deliveriesPerYear: perYear(course.orders),
+    wasteUnitsPerYear: perYear(course.wastedUnits),
+    wasteMinorPerYear: perYear(course.wastedMinor),
+    unmetSessionsPerYear: perYear(usualUnitsPerNeed > 0 ? course.unmetUnits / usualUnitsPerNeed : 0),
+  };
+}
+
+/** What one pack costs more than the rate of its units. */
+function priceDifference(
+  { prices }: Replenishment,
+  rates: CostRates,
+  packUnits: number,
+  packs: number,
+): number {
+  let price = prices[0]?.packPriceMinor ?? 0;
+  for (const each of prices) if (each.fromPacks <= packs) price = each.packPriceMinor;
+  return price - rates.unitMinor * packUnits;
+}
+
+/** A life that does not end is not a number of days to show. */
+export function daysOrNull(days: number): number | null {
+  return days >= NEVER ? null : days;
+}

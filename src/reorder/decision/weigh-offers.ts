@@ -1,0 +1,151 @@
+import type { DemandDraws } from '../projection/demand-draws.js';
+import type { CostRates } from '../projection/item-facts.js';
+import { firstShortDay, type Outcome } from '../projection/outcome.js';
+import { Simulation } from '../projection/simulate.js';
+import { type BasePolicy, basePolicy, mostPacks } from './base-policy.js';
+import { daysQuantile } from './chances-of-days.js';
+import type { DecisionSettings, ItemDecisionFacts, ItemOffer } from './decision-facts.js';
+import { FirstOrderSearch, type PricedCandidate } from './first-order.js';
+import { type OneTooMany, oneTooMany, shortageFromTarget } from './shortage-cost.js';
+
+/** An offer with all that is needed to weigh orders of it. */
+export interface WeighedOffer {
+  offer: ItemOffer;
+  rates: CostRates;
+  base: BasePolicy;
+  orderDays: number[];
+  /** Day by which an order should be placed so that the target is met; negative: it is past. */
+  dueDay: number;
+  dueIndex: number;
+  search: FirstOrderSearch;
+  starts: PricedCandidate[];
+  best: PricedCandidate;
+}
+
+export interface WeighedShortage {
+  from: 'set by hand' | 'service target';
+  minorPerUnit: number;
+  oneTooMany: OneTooMany | null;
+}
+
+/** Paths of the coarse looks. */
+export const coarsePathsOf = (draws: DemandDraws) => Math.min(200, draws.paths);
+
+/** More offers are not searched: those with the least cost in the long run are. */
+const mostOffers = 4;
+
+/**
+ * Searches the best first order of each offer. All are weighed with the same price of comparison and the same cost of a
+ * missing unit, that of the offer that is cheapest in the long run.
+ *
+ * @param offers at least one, each with an order day within the horizon
+ */
+export function weighOffers(
+  facts: ItemDecisionFacts,
+  settings: DecisionSettings,
+  offers: readonly ItemOffer[],
+  unitMinor: number,
+  usualUnitsPerNeed: number,
+  nothing: Outcome,
+): { weighed: WeighedOffer[]; shortage: WeighedShortage } {
+  const { draws, stock, horizonDays } = facts;
+  const target = settings.serviceTargetPerMille / 1_000;
+  const coarsePaths = coarsePathsOf(draws);
+  const prepared = offers.map((offer) => {
+    const rates: CostRates = {
+      unitMinor,
+      orderMinor: settings.orderCostMinor + offer.deliveryCostMinor / offer.linesPerDelivery,
+      shortageMinor: 0,
+      holdingMinorPerDay: (unitMinor * settings.holdingPerYearPerMille) / 1_000 / 365,
+    };
+    const { replenishment } = offer;
+    const base = basePolicy(
+      replenishment,
+      stock.openedLifeDays,
+      draws,
+      rates,
+      target,
+      horizonDays,
+      coarsePaths,
+    );
+    return { offer, rates, base };
+  });
+  prepared.sort((left, right) => left.base.leftUnitMinor - right.base.leftUnitMinor);
+  const cheapest = prepared[0];
+  if (cheapest === undefined) throw new RangeError('There is no offer to weigh.');
+  const shortage = weighShortage(cheapest, draws, settings, usualUnitsPerNeed, target);
+  const weighed = prepared.slice(0, mostOffers).map(({ offer, base, rates }) => {
+    const withShortage = { ...rates, shortageMinor: shortage.minorPerUnit };
+    return searchOffer(facts, offer, base, withShortage, target, nothing);
+  });
+  for (const each of weighed) each.best = each.search.priced(each.best, draws.paths);
+  weighed.sort((left, right) => left.best.costMinor - right.best.costMinor);
+  return { weighed, shortage };
+}
+
+function weighShortage(
+  { offer, base, rates }: { offer: ItemOffer; base: BasePolicy; rates: CostRates },
+  draws: DemandDraws,
+  settings: DecisionSettings,
+  usualUnitsPerNeed: number,
+  target: number,
+): WeighedShortage {
+  if (settings.shortageCostMinor !== null) {
+    const minorPerUnit = settings.shortageCostMinor / Math.max(1, usualUnitsPerNeed);
+    return { from: 'set by hand', minorPerUnit, oneTooMany: null };
+  }
+  const over = oneTooMany(base, offer.replenishment, draws, rates, target, draws.paths);
+  return {
+    from: 'service target',
+    minorPerUnit: shortageFromTarget(over.minor, target, draws.paths),
+    oneTooMany: over,
+  };
+}
+
+function searchOffer(
+  { draws, stock, horizonDays }: ItemDecisionFacts,
+  offer: ItemOffer,
+  base: BasePolicy,
+  rates: CostRates,
+  target: number,
+  nothing: Outcome,
+): WeighedOffer {
+  const { replenishment } = offer;
+  const orderDays = orderDaysWithin(replenishment.nextOrderDay, horizonDays);
+  const shortDay = firstShortDay(nothing, Math.max(1 - target, 1 / draws.paths)) ?? horizonDays;
+  const dueDay = shortDay - daysQuantile(replenishment.leadTime, 0.95);
+  const dueIndex = indexBy(orderDays, dueDay);
+  const leastPacks = Math.max(1, replenishment.minimumPacks);
+  const horizon = { days: horizonDays, tailDays: draws.days - horizonDays };
+  const search = new FirstOrderSearch({
+    simulation: new Simulation(stock, replenishment, draws, rates, horizon),
+    replenishment,
+    base,
+    rates,
+    orderDays,
+    dueIndex,
+    leastPacks,
+    mostPacks: Math.max(leastPacks, mostPacks(replenishment, draws, coarsePathsOf(draws))),
+    coarsePaths: coarsePathsOf(draws),
+  });
+  const starts = search.coarse();
+  const best = starts[0];
+  if (best === undefined) throw new RangeError('An offer without an order day cannot be weighed.');
+  return { offer, rates, base, orderDays, dueDay, dueIndex, search, starts, best };
+}
+
+/** Days on which an order can be placed. */
+export function orderDaysWithin(nextOrderDay: Int32Array, horizonDays: number): number[] {
+  const days: number[] = [];
+  for (let day = 0; day < Math.min(horizonDays, nextOrderDay.length); day++) {
+    if (nextOrderDay[day] === day) days.push(day);
+  }
+  return days;
+}
+
+/** The last of the days that is not after the given one; the first when all are. */
+function indexBy(days: readonly number[], day: number): number {
+  let index = 0;
+  while (index + 1 < days.length && (days[index + 1] ?? 0) <= day) index++;
+  return index;
+}
