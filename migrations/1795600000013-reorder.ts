@@ -152,6 +152,7 @@ export class Reorder1795600000013 implements MigrationInterface {
         sent_at TEXT ${isInstant('sent_at')},
         expected_delivery_id TEXT,
         ended_at TEXT ${isInstant('ended_at')},
+        ended_as TEXT ${oneOf('ended_as', ['received whole', 'rest called off', 'closed short', 'called off'])},
         version INTEGER NOT NULL,
         created_at TEXT NOT NULL ${isInstant('created_at')},
         PRIMARY KEY (studio_id, id),
@@ -180,6 +181,25 @@ export class Reorder1795600000013 implements MigrationInterface {
         ${ofProduct},
         FOREIGN KEY (studio_id, order_id) REFERENCES purchase_order (studio_id, id),
         FOREIGN KEY (studio_id, offer_id) REFERENCES offer (studio_id, id))`,
+      `CREATE TABLE purchase_order_mail (
+        studio_id TEXT NOT NULL,
+        id TEXT NOT NULL,
+        order_id TEXT NOT NULL,
+        state TEXT NOT NULL ${oneOf('state', ['waiting', 'sent', 'failed', 'withdrawn'])},
+        expected_on TEXT ${isDate('expected_on')},
+        attempts INTEGER NOT NULL CHECK (attempts >= 0),
+        begun INTEGER NOT NULL CHECK (begun >= attempts),
+        next_attempt_at TEXT NOT NULL ${isInstant('next_attempt_at')},
+        last_error TEXT,
+        person_id TEXT,
+        version INTEGER NOT NULL,
+        created_at TEXT NOT NULL ${isInstant('created_at')},
+        settled_at TEXT ${isInstant('settled_at')},
+        PRIMARY KEY (studio_id, id),
+        FOREIGN KEY (studio_id, order_id) REFERENCES purchase_order (studio_id, id),
+        FOREIGN KEY (studio_id, person_id) REFERENCES person (studio_id, id))`,
+      // One mail of an order at a time.
+      "CREATE UNIQUE INDEX purchase_order_mail_waiting ON purchase_order_mail (studio_id, order_id) WHERE state = 'waiting'",
       'CREATE INDEX delivery_line_of_order ON delivery_line (studio_id, order_line_id) WHERE order_line_id IS NOT NULL',
       `CREATE TABLE supplier_claim (
         ${ofStudio},
@@ -217,6 +237,7 @@ export class Reorder1795600000013 implements MigrationInterface {
       'plan_line',
       'purchase_order',
       'purchase_order_line',
+      'purchase_order_mail',
       'supplier_claim',
     ]);
   }

@@ -37,11 +37,13 @@ const owners = {
   outbox: 'studio_id',
   plan: 'studio_id',
   product: 'chain_id',
+  purchase_order: 'studio_id',
   recall: 'studio_id',
   recall_contact: 'studio_id',
   recall_notice: 'studio_id',
   session: 'studio_id',
   session_use: 'studio_id',
+  supplier_claim: 'studio_id',
   training_course: 'studio_id',
 };
 

@@ -4,6 +4,10 @@ import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { IdentityModule } from '../identity/identity.module.js';
 import { SessionsModule } from '../sessions/sessions.module.js';
 import { StockModule } from '../stock/stock.module.js';
+import { ClaimList } from './claims/claim-list.service.js';
+import { ClaimSuggestions } from './claims/claim-suggestions.service.js';
+import { ClaimsController } from './claims/claims.controller.js';
+import { Claims } from './claims/claims.service.js';
 import { SupplierClaim } from './claims/supplier-claim.entity.js';
 import { TrainingCourse } from './courses/training-course.entity.js';
 import { TrainingCoursesController } from './courses/training-courses.controller.js';
@@ -16,7 +20,23 @@ import { PlanRequests } from './plan/plan-requests.service.js';
 import { PlanRunner } from './plan/plan-runner.service.js';
 import { PlansController } from './plan/plans.controller.js';
 import { Plans } from './plan/plans.service.js';
-import { PurchaseOrder, PurchaseOrderLine } from './purchase-orders/purchase-order.entity.js';
+import { OrderDrafting } from './purchase-orders/order-drafting.service.js';
+import { OrderDrawing } from './purchase-orders/order-drawing.service.js';
+import { OrderFactsReader } from './purchase-orders/order-facts.service.js';
+import { OrderList } from './purchase-orders/order-list.service.js';
+import { OrderMailStates } from './purchase-orders/order-mail-states.service.js';
+import { OrderMails } from './purchase-orders/order-mails.service.js';
+import { OrderPapers } from './purchase-orders/order-papers.service.js';
+import { OrderPlacing } from './purchase-orders/order-placing.service.js';
+import { OrderReceipts } from './purchase-orders/order-receipts.service.js';
+import { OrderRegister } from './purchase-orders/order-register.service.js';
+import { OrderViews } from './purchase-orders/order-views.service.js';
+import {
+  PurchaseOrder,
+  PurchaseOrderLine,
+  PurchaseOrderMail,
+} from './purchase-orders/purchase-order.entity.js';
+import { PurchaseOrdersController } from './purchase-orders/purchase-orders.controller.js';
 import { ArtistPlannings } from './settings/artist-plannings.service.js';
 import { ItemPlannings } from './settings/item-plannings.service.js';
 import { PlanningSettingsController } from './settings/planning-settings.controller.js';
@@ -41,6 +61,7 @@ export const reorderEntities = [
   PlanLine,
   PurchaseOrder,
   PurchaseOrderLine,
+  PurchaseOrderMail,
   SupplierClaim,
 ];
 
@@ -61,11 +82,38 @@ const supplyProviders = [
   ArtistPlannings,
 ];
 
+const orderControllers = [PurchaseOrdersController, ClaimsController];
+const orderProviders = [
+  OrderDrafting,
+  OrderDrawing,
+  OrderFactsReader,
+  OrderList,
+  OrderMails,
+  OrderMailStates,
+  OrderPapers,
+  OrderPlacing,
+  OrderReceipts,
+  OrderRegister,
+  OrderViews,
+  Claims,
+  ClaimList,
+  ClaimSuggestions,
+];
+
 /** What to order, how much and why: demand, supply, projection, plan, purchase orders and claims. */
 @Module({
   imports: [IdentityModule, AlertsModule, CatalogueModule, StockModule, SessionsModule],
-  controllers: [...supplyControllers, PlansController],
-  providers: [...supplyProviders, Plans, PlanLines, PlanProgress, PlanRequests, PlanRunner, PlanLevels],
+  controllers: [...supplyControllers, ...orderControllers, PlansController],
+  providers: [
+    ...supplyProviders,
+    ...orderProviders,
+    Plans,
+    PlanLines,
+    PlanProgress,
+    PlanRequests,
+    PlanRunner,
+    PlanLevels,
+  ],
   exports: [Plans],
 })
 export class ReorderModule {}

@@ -49,7 +49,10 @@ export class DeliveryLineDto {
   @MayBeLeftOut() @IsInt() @Min(1) @Max(mostPiecesInLine) piecesEach?: number;
   /** Cost of one piece in minor units of the studio's currency; null: unknown. */
   @IsOptional() @IsInt() @Min(0) @Max(mostUnitCostMinor) unitCostMinor?: number | null;
-  /** The line of an order that this answers. */
+  /**
+   * The line of an order that this answers; null: none. Left out: where the expected delivery is that of a purchase order,
+   * its line of the same product that still waits.
+   */
   @IsOptional() @PlainText(100) orderLineId?: string | null;
   @NamedId() placeId: string;
   /** The artist whose it is; null: the studio's. */

@@ -13,6 +13,7 @@ import { ExpectedDeliveries } from './expected-deliveries/expected-deliveries.se
 import { LabelCodes } from './label-codes.service.js';
 import { type Booking, Ledger } from './ledger.service.js';
 import { type LotAtReceipt, LotsAtReceipt } from './lots-at-receipt.service.js';
+import { OrderFollowers } from './order-followers.service.js';
 import { ReceiptHolds } from './receipt-holds.service.js';
 import { type ReceivedLine, ReceivedLines } from './received-lines.service.js';
 import type { ReceiveDeliveryDto } from './receiving.dto.js';
@@ -44,6 +45,7 @@ export class Receiving {
     private readonly sentGoods: SentGoods,
     private readonly otherEnds: OtherEnds,
     private readonly expected: ExpectedDeliveries,
+    private readonly orders: OrderFollowers,
   ) {}
 
   async receive(actor: Actor, dto: ReceiveDeliveryDto): Promise<ReceiptView> {
@@ -81,12 +83,25 @@ export class Receiving {
     told.push(...(await this.sentGoods.follow(transaction, joinedIds)));
     const delivery = this.delivery(transaction, dto, receivedAt);
     await transaction.insert(Delivery, delivery);
-    const deliveryLines = await this.deliveryLines(transaction, delivery.id, putAway);
+    const answered = await this.orders.answered(transaction, {
+      expectedDeliveryId: dto.expectedDeliveryId ?? null,
+      lines: lines.map(({ product, quantityPieces, dto: line }) => ({
+        productId: product.id,
+        pieces: quantityPieces,
+        orderLineId: line.orderLineId,
+      })),
+    });
+    const deliveryLines = await this.deliveryLines(transaction, delivery.id, putAway, answered);
     await transaction.insert(DeliveryLine, deliveryLines);
     await this.conditions.reevaluate(transaction, [...productIds, ...blendProductIds]);
     if (dto.expectedDeliveryId != null) {
       await this.expected.cameWith(transaction, dto.expectedDeliveryId, delivery.id);
     }
+    await this.orders.received(transaction, {
+      id: delivery.id,
+      occurredAt: receivedAt,
+      orderLineIds: answered.flatMap((orderLineId) => orderLineId ?? []),
+    });
     return viewOf(delivery, deliveryLines, putAway, holds);
   }
 
@@ -203,13 +218,14 @@ export class Receiving {
     transaction: Transaction,
     deliveryId: string,
     putAway: readonly PutAwayLine[],
+    orderLineIds: readonly (string | null)[],
   ): Promise<DeliveryLine[]> {
     const { studioId } = transaction;
     const [studio] = await transaction.query<{ currency: string }>(
       'SELECT currency FROM studio WHERE id = $1',
       [studioId],
     );
-    return putAway.map(({ line, lot }): DeliveryLine => {
+    return putAway.map(({ line, lot }, index): DeliveryLine => {
       const unitCostMinor = line.dto.unitCostMinor ?? null;
       return {
         studioId,
@@ -220,7 +236,7 @@ export class Receiving {
         quantityPieces: line.quantityPieces,
         unitCostMinor,
         currency: unitCostMinor === null ? null : (studio?.currency ?? null),
-        orderLineId: line.dto.orderLineId ?? null,
+        orderLineId: orderLineIds[index] ?? null,
       };
     });
   }

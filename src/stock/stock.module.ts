@@ -60,6 +60,7 @@ import { OpenHolds } from './open-holds.service.js';
 import { OpeningStockController } from './opening-stock/opening-stock.controller.js';
 import { OpeningStock } from './opening-stock/opening-stock.service.js';
 import { StockRecordLookUp } from './opening-stock/stock-on-record.service.js';
+import { OrderFollowers } from './order-followers.service.js';
 import { Photo } from './photos/photo.entity.js';
 import { PhotosController } from './photos/photos.controller.js';
 import { Photos } from './photos/photos.service.js';
@@ -182,6 +183,7 @@ export const stockEntities = [
     MovementReversal,
     OpenHolds,
     OpeningStock,
+    OrderFollowers,
     OtherEnds,
     Photos,
     Places,
@@ -212,12 +214,14 @@ export const stockEntities = [
     ContainerFacts,
     ContainerMove,
     ContainerOperation,
+    ExpectedDeliveries,
     Holds,
     HoldsInForce,
     LabelCodes,
     Ledger,
     Levels,
     LotsEverHeld,
+    OrderFollowers,
     OtherEnds,
     Photos,
     ReleaseRequests,

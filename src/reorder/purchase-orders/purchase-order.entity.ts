@@ -1,5 +1,5 @@
 import { Column, Entity, PrimaryColumn } from 'typeorm';
-import type { PurchaseOrderState } from './order-states.js';
+import type { OrderEnding, OrderMailState, PurchaseOrderState } from './order-states.js';
 
 /** What the studio orders of one supplier. */
 @Entity('purchase_order')
@@ -14,13 +14,16 @@ export class PurchaseOrder {
   /** The plan it was drafted from. */
   @Column('text', { nullable: true }) planId: string | null;
   @Column('text') currency: string;
+  /** Of a draft: written by hand, else null and by the supplier's terms; from the approval on what was approved. */
   @Column('integer', { nullable: true }) deliveryCostMinor: number | null;
   @Column('text', { nullable: true }) approvedBy: string | null;
   @Column('text', { nullable: true }) approvedAt: string | null;
   @Column('text', { nullable: true }) sentAs: 'mail' | 'by hand' | null;
   @Column('text', { nullable: true }) sentAt: string | null;
+  /** What it, or its rest, is expected with. */
   @Column('text', { nullable: true }) expectedDeliveryId: string | null;
   @Column('text', { nullable: true }) endedAt: string | null;
+  @Column('text', { nullable: true }) endedAs: OrderEnding | null;
   @Column('integer') version: number;
   @Column('text') createdAt: string;
 }
@@ -42,4 +45,26 @@ export class PurchaseOrderLine {
   @Column('integer', { nullable: true }) packPriceMinor: number | null;
   /** Taken off while it was a draft. */
   @Column('text', { nullable: true }) removedAt: string | null;
+}
+
+/** A mail with an order that somebody asked for. It is tried until the mail server takes it, or is given up visibly. */
+@Entity('purchase_order_mail')
+export class PurchaseOrderMail {
+  @PrimaryColumn('text') studioId: string;
+  @PrimaryColumn('text') id: string;
+  @Column('text') orderId: string;
+  @Column('text') state: OrderMailState;
+  /** The day that somebody named for the arrival; null: by the supplier's lead time. */
+  @Column('text', { nullable: true }) expectedOn: string | null;
+  /** Attempts whose end is known. */
+  @Column('integer') attempts: number;
+  /** Attempts that were begun, those that a stop cut off included. */
+  @Column('integer') begun: number;
+  /** Not before; while an attempt is under way: when it must be over. */
+  @Column('text') nextAttemptAt: string;
+  @Column('text', { nullable: true }) lastError: string | null;
+  @Column('text', { nullable: true }) personId: string | null;
+  @Column('integer') version: number;
+  @Column('text') createdAt: string;
+  @Column('text', { nullable: true }) settledAt: string | null;
 }

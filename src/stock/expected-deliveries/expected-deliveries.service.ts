@@ -31,6 +31,7 @@ const tables = `expected_delivery JOIN supplier
 const ofState = { expected: 'AND ended_at IS NULL', ended: 'AND ended_at IS NOT NULL', all: '' };
 
 type Ending = Pick<ExpectedDelivery, 'endedAs' | 'deliveryId'>;
+type Expected = Pick<ExpectedDelivery, 'id' | 'supplierId' | 'reference' | 'orderedOn' | 'expectedOn'>;
 
 /** What was ordered and when it should come. It ends once: received, or called off. */
 @Injectable()
@@ -74,19 +75,28 @@ export class ExpectedDeliveries {
   /** @throws Problem not-found; unusable-date */
   expect(actor: Actor, dto: ExpectDeliveryDto): Promise<ExpectedDeliveryView> {
     return this.write(actor, 'stock.expect-delivery', dto.id, dto, async (transaction) => {
-      const { studioId, recordedAt } = transaction;
       const { id, supplierId, reference = null, orderedOn = null, expectedOn } = dto;
       await this.requireSupplier(transaction, supplierId);
-      refuseUnusableDays(transaction, { orderedOn, expectedOn });
-      await transaction.insert(ExpectedDelivery, {
-        ...{ studioId, id, chainId: actor.chainId, supplierId, reference, orderedOn, expectedOn },
-        endedAt: null,
-        endedAs: null,
-        deliveryId: null,
-        version: 1,
-        createdAt: recordedAt,
-      });
+      await this.insert(transaction, { id, supplierId, reference, orderedOn, expectedOn });
     });
+  }
+
+  /**
+   * Expects goods in the caller's transaction, under the studio's lock.
+   * @param expected its supplier is one of the chain's
+   * @throws Problem unusable-date
+   */
+  async expectInside(transaction: Transaction, expected: Expected): Promise<void> {
+    await this.insert(transaction, expected);
+    await this.conditions.reevaluate(transaction, expected.id);
+  }
+
+  /** Calls off what is still expected in the caller's transaction, under the studio's lock; what has ended stays so. */
+  async callOffInside(transaction: Transaction, id: string): Promise<void> {
+    const present = await this.find(transaction, id);
+    if (present.endedAs !== null) return;
+    await this.end(transaction, present, { endedAs: 'called off', deliveryId: null });
+    await this.conditions.reevaluate(transaction, id);
   }
 
   /** @throws Problem not-found; wrong-state when it has ended; stale-version; unusable-date */
@@ -159,6 +169,21 @@ export class ExpectedDeliveries {
         return this.view(transaction.read, actor, subjectId, transaction.recordedAt);
       },
     );
+  }
+
+  private async insert(transaction: Transaction, expected: Expected): Promise<void> {
+    const { studioId, recordedAt, actor } = transaction;
+    refuseUnusableDays(transaction, expected);
+    await transaction.insert(ExpectedDelivery, {
+      ...expected,
+      studioId,
+      chainId: actor.chainId,
+      endedAt: null,
+      endedAs: null,
+      deliveryId: null,
+      version: 1,
+      createdAt: recordedAt,
+    });
   }
 
   private async end(transaction: Transaction, present: ExpectedDelivery, ending: Ending): Promise<void> {

@@ -22,13 +22,46 @@ export const mailLimits: MailLimits = {
   wholeMilliseconds: 60_000,
 };
 
+/** A mail as it is handed over. */
+export interface OutgoingMail {
+  /** Of what it delivers: the same delivery has the same Message-ID each time. */
+  id: string;
+  /** Who it comes from, beside the address. */
+  fromName: string;
+  subject: string;
+  text: string;
+  html: string;
+  attachments?: { filename: string; contentType: string; content: Buffer }[];
+}
+
 /**
- * Hands one mail to the server, over a connection of its own. The same delivery has the same Message-ID each time.
+ * Tells of an alert by mail.
  * @param from the address it comes from
  * @throws SendFailure when the server did not take it
  */
-export async function handOver(
+export function handOver(
   message: ChannelMessage,
+  address: string,
+  from: string,
+  server: MailServer,
+  limits: MailLimits = mailLimits,
+): Promise<void> {
+  return handOverMail(
+    { id: message.deliveryId, fromName: 'Lotward', ...mailText(message) },
+    address,
+    from,
+    server,
+    limits,
+  );
+}
+
+/**
+ * Hands one mail to the server, over a connection of its own.
+ * @param from the address it comes from
+ * @throws SendFailure when the server did not take it
+ */
+export async function handOverMail(
+  { id, fromName, ...mail }: OutgoingMail,
   address: string,
   from: string,
   server: MailServer,
@@ -37,16 +70,13 @@ export async function handOver(
   // A list of addresses would reach all of them.
   if (!isMailAddress(address)) throw new SendFailure('What it is to be mailed to is no mail address.', true);
   const to = inAscii(address);
-  const { subject, text, html } = mailText(message);
   try {
     await createTransport(transportOf(server, limits)).sendMail({
-      from: { name: 'Lotward', address: from },
+      ...mail,
+      from: { name: fromName, address: from },
       to: { name: '', address: to },
       envelope: { from: inAscii(from), to: [to] },
-      subject,
-      text,
-      html,
-      messageId: `<${message.deliveryId}@${domainToASCII(from.slice(from.lastIndexOf('@') + 1))}>`,
+      messageId: `<${id}@${domainToASCII(from.slice(from.lastIndexOf('@') + 1))}>`,
       // So that no machine answers it (RFC 3834, 5 [M]).
       headers: { 'Auto-Submitted': 'auto-generated' },
       disableFileAccess: true,
