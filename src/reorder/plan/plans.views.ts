@@ -229,7 +229,7 @@ export class DemandWeekView {
   unforeseenUnits: number;
 }
 
-export class LeadTimeView {
+export class DaysToArrivalView {
   /** Days and how likely each is. */
   days: number[];
   weights: number[];
@@ -251,7 +251,7 @@ export class LineSupplyView {
   packPriceMinor: number | null;
   unitPriceMinor: number | null;
   currency: string | null;
-  leadTime: LeadTimeView | null;
+  leadTime: DaysToArrivalView | null;
   lifeOnArrivalDays: number | null;
   /** Other offers that were tried. */
   otherOffers: number;

@@ -1,9 +1,32 @@
+import { lazy } from 'react';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import { type AreaPage, AreaPages } from '../frame/area-pages.js';
+import { EarlierPage } from '../plans/earlier-page.js';
+import { OnePlanPage } from '../plans/one-plan-page.js';
 import { PlanPage } from '../plans/plan-page.js';
+
+/** All that is known of one item, drawn. */
+const LinePage = lazy(async () => ({ default: (await import('../plans/line/line-page.js')).LinePage }));
+
+/** Asked now and then. */
+const PlanLevelsPage = lazy(async () => ({
+  default: (await import('../plans/levels/levels-page.js')).PlanLevelsPage,
+}));
+const WhatIfPage = lazy(async () => ({
+  default: (await import('../plans/what-if/what-if-page.js')).WhatIfPage,
+}));
+const WhatIfResultPage = lazy(async () => ({
+  default: (await import('../plans/what-if/what-if-result-page.js')).WhatIfResultPage,
+}));
 
 const pages: readonly AreaPage[] = [
   { path: 'plan', name: (texts) => texts.plans.pages.plan, needs: 'read plans', Open: PlanPage },
+  { path: 'what-if', name: (texts) => texts.plans.pages.whatIf, needs: 'read plans', Open: WhatIfPage },
+  { path: 'plan/earlier', needs: 'read plans', Open: EarlierPage },
+  { path: 'plan/:id', needs: 'read plans', Open: OnePlanPage },
+  { path: 'plan/:id/lines/:line', needs: 'read plans', Open: LinePage },
+  { path: 'plan/:id/levels', needs: 'set levels', Open: PlanLevelsPage },
+  { path: 'what-if/:id', needs: 'read plans', Open: WhatIfResultPage },
 ];
 
 /** What to order, how much and why; what was ordered, of whom, and on what terms. */

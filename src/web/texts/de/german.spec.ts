@@ -22,6 +22,10 @@ const same = new Set([
     'Webhooks',
     'Browser',
     '−1',
+    // Nothing, and what stands before a number of containers.
+    '',
+    '–',
+    'in',
   ],
   // How cartridges are written on their boxes.
   ...['1207RL', '0.30/1RL', '3RL', '06 08 10 12', 'RL RS', 'M M2 RM', 'F slope blade', 'ST MT LT XLT'],
@@ -40,7 +44,7 @@ function textsOf(texts: object, path = ''): Map<string, unknown> {
 
 /** Maps by code, where English leaves what the service says itself. */
 const byCode =
-  /^(permissions|problems|problemsInBrief|reasons|matchReasons|noticeRemarks|messageRemarks|refusedSince|alerts\.values)\./;
+  /^(permissions|problems|problemsInBrief|reasons|matchReasons|planReasons|planSentences|planLine\.methodNames|noticeRemarks|messageRemarks|refusedSince|alerts\.values)\./;
 
 describe('the German texts', () => {
   const englishTexts = textsOf(english);

@@ -10,6 +10,8 @@ import { expectedTexts } from './expected.js';
 import { frameTexts } from './frame.js';
 import { offlineTexts } from './offline.js';
 import { photosTexts } from './photos.js';
+import { planLineTexts } from './plan-line.js';
+import { planWhatIfTexts } from './plan-what-if.js';
 import { plansTexts } from './plans.js';
 import { reasonsTexts } from './reasons.js';
 import { recallClosingTexts } from './recall-closing.js';
@@ -49,6 +51,8 @@ export const german: Texts = {
   ...catalogueTexts,
   ...receivingTexts,
   ...plansTexts,
+  ...planLineTexts,
+  ...planWhatIfTexts,
   ...stockTexts,
   ...trayTexts,
   ...offlineTexts,

@@ -1,8 +1,204 @@
 import type { plansTexts as english } from '../en/plans.js';
+import { planReasons } from './plan-reasons.js';
+
+const plural = (amount: number, one: string, many: string) => `${amount} ${amount === 1 ? one : many}`;
 
 export const plansTexts: typeof english = {
   plans: {
-    pages: { plan: 'Bestellplan' },
+    pages: { plan: 'Bestellplan', whatIf: 'Was wäre, wenn', followed: 'Rückblick' },
     title: 'Was zu bestellen ist',
+    titleOf: (day) => `Plan vom ${day}`,
+    lead: (day, days) => `Gerechnet am ${day}, für die ${plural(days, 'Tag', 'Tage')} von da an.`,
+    older: (day) =>
+      `Dieser Plan ist vom ${day}. Was seither geschah, steht nicht darin: Lassen Sie neu planen.`,
+
+    pieces: (written) => `${written} Stück`,
+    packs: (packs) => plural(packs, 'Packung', 'Packungen'),
+    days: (days) => plural(days, 'Tag', 'Tage'),
+    chances: {
+      hardly: 'kaum je',
+      oneIn: (number) => `1 von ${number}`,
+      nearlyCertain: 'so gut wie sicher',
+    },
+
+    none: 'Es gibt noch keinen Plan',
+    noneHint:
+      'Ein Plan wägt ab, was gebucht ist, was sonst kommt, was da ist und wann es endet, und sagt, was wann und wie viel zu bestellen ist.',
+    noneSteps: [
+      'Sagen Sie, wer Ihnen was verkauft, in welchen Packungen und zu welchem Preis: Angebote Ihrer Lieferanten.',
+      'Führen Sie Sitzungen, Bestand und Bestückungslisten wie gewohnt: Daraus wird gelernt, was gebraucht wird; bis dahin wird es angenommen.',
+      'Lassen Sie den ersten Plan machen. Von da an entsteht jede Nacht einer.',
+    ],
+    toSuppliers: 'Zu Lieferanten und ihren Angeboten',
+    nothingPlanned: 'In diesem Plan steht nichts',
+    nothingPlannedHint:
+      'Kein Produkt wurde verwendet, ist da, wird angeboten oder steht auf einer Bestückungsliste; es war nichts zu planen. Fügen Sie Produkte und Angebote hinzu, oder legen Sie Sitzungen an, und planen Sie neu.',
+
+    make: 'Jetzt planen',
+    makeAnew: 'Neu planen',
+    states: {
+      waiting: 'wartet',
+      running: 'wird gerechnet',
+      done: 'fertig',
+      cancelled: 'angehalten',
+      failed: 'fehlgeschlagen',
+    },
+    running: 'Der Plan wird gerechnet',
+    waiting: 'Der Plan wartet, bis er an der Reihe ist',
+    progress: (done, all) => `${done} von ${plural(all, 'Artikel', 'Artikeln')}`,
+    stop: 'Anhalten',
+    stopped: 'Der letzte Lauf wurde angehalten, bevor er fertig war.',
+    failed: (why) => `Der letzte Lauf ist fehlgeschlagen: ${why}`,
+    failedUnknown: 'Der letzte Lauf ist fehlgeschlagen.',
+    same: 'Seit dem Plan davor hat sich nichts geändert, was zählt; gezeigt werden seine Zeilen, und nichts wurde noch einmal gerechnet.',
+
+    sums: 'Was dabei herauskommt',
+    sumsNames: {
+      today: 'heute zu bestellen',
+      withDelivery: 'mit Lieferung',
+      waste: 'zu erwartender Verlust',
+      held: 'gesperrt, ausgelassen',
+    },
+    containers: (containers) => `${containers} Behälter`,
+    caution:
+      'Ein Plan rechnet nur. Er lässt kein Datum und keine Sperre verstreichen: Was gesperrt oder abgelaufen ist, bleibt außen vor, und was auf dem Etikett steht, gilt.',
+
+    today: 'Heute bestellen',
+    todayHint: 'Eine Bestellung je Lieferant.',
+    nothingToday: 'Heute muss nichts bestellt werden.',
+    later: 'Bestellungen späterer Tage',
+    laterHint: 'Schon zusammengestellt, damit eine Lieferung geteilt wird.',
+    orderTo: (supplier) => `Bestellung bei ${supplier}`,
+    orderBy: (day) => `zu bestellen am ${day}`,
+    lineNumber: (line) => `Zeile ${line}`,
+    lines: (lines) => plural(lines, 'Zeile', 'Zeilen'),
+    goods: 'Ware',
+    delivery: 'Lieferung',
+    freeDelivery: 'frei',
+    freeFrom: (money) => `Ab ${money} mehr ist sie frei.`,
+    total: 'zusammen',
+    minimumOrder: 'Mindestbestellung',
+    minimumReached: 'erreicht',
+    minimumReachedByAdding: 'erreicht durch das, was dazukam',
+    minimumMissing: (money) => `${money} fehlen`,
+    minimumChoices: {
+      anyway: (money) => `So bestellen, wenn der Lieferant es nimmt, obwohl ${money} fehlen.`,
+      wait: (day, money) =>
+        `Warten bis ${day}, wenn mehr fällig ist. Das kostet voraussichtlich ${money} mehr.`,
+      add: (packs, what, money) => `${packs} von ${what} dazunehmen, für ${money}.`,
+    },
+    minimumChoicesTitle: 'Was sich wegen der Mindestbestellung tun lässt',
+    basketReasons: {
+      due: '',
+      'shares the delivery': 'mitgenommen, damit die Lieferung geteilt wird',
+      'reaches the minimum': 'dazugenommen, damit die Mindestbestellung erreicht wird',
+      'reaches free delivery': 'dazugenommen, damit die Lieferung frei ist',
+    },
+    draft: 'Diese Bestellung entwerfen',
+    draftOf: (supplier) => `Diese Bestellung entwerfen: ${supplier}`,
+
+    decisions: {
+      'order now': 'heute bestellen',
+      'order later': 'später bestellen',
+      'order for the appointment': 'zum Termin bestellen',
+      'let run out': 'auslaufen lassen',
+      enough: 'genug da',
+      'cannot be ordered': 'nicht bestellbar',
+    },
+    sections: {
+      'order now': 'Heute bestellen',
+      'order later': 'Später bestellen',
+      'order for the appointment': 'Zum Termin bestellen',
+      'let run out': 'Auslaufen lassen',
+      enough: 'Genug ist da',
+      'cannot be ordered': 'Nicht bestellbar',
+    },
+    sectionHints: {
+      'order now': '',
+      'order later': 'Am genannten Tag, oder eher mit einer anderen Bestellung.',
+      'order for the appointment':
+        'Zu langsam fürs Regal: Das meiste würde ungenutzt enden. Bestellt wird, wenn jemand dafür gebucht ist.',
+      'let run out': 'Wird aufgebraucht, solange es haltbar ist, und nicht mehr bestellt.',
+      enough: 'Was da und unterwegs ist, reicht.',
+      'cannot be ordered':
+        'Kein Lieferant ist bekannt, der es verkauft. Fügen Sie ein Angebot hinzu, und planen Sie neu.',
+    },
+    addOffer: 'Angebot hinzufügen',
+    figures: {
+      order: 'bestellen',
+      cost: 'Kosten',
+      on: 'am',
+      here: 'da',
+      weekly: 'je Woche',
+      short: 'geht sonst aus',
+      cover: 'reicht',
+    },
+    coverDays: (days) => `${days} Tage`,
+    notes: {
+      'pack exceeds need': 'die kleinste Packung ist mehr, als haltbar verbraucht werden kann',
+      'price break taken': 'Mengenpreis genutzt',
+      'minimum packs forced': 'Mindestmenge',
+      'order day forced earlier': 'früher bestellt, wegen der Bestelltage',
+      'on hold ignored': 'ein Teil ist gesperrt',
+      'lead time beyond life': 'braucht länger her, als es hält',
+      'no order day': 'kein Bestelltag',
+      'nothing fits the date': 'nichts lässt sich haltbar verbrauchen',
+      'full target bounded': 'Ziel von 100 %',
+      'target of zero': 'Ziel von 0 %',
+      'too late': 'kommt zu spät',
+    },
+
+    assumptions: 'Was angenommen wurde',
+    assumptionsHint: 'Bis es eingestellt oder gelernt ist. Jede Annahme kann ändern, was geraten wird.',
+    noAssumptions: 'Nichts: Alles war eingestellt oder gelernt.',
+    forItems: (items) => `für ${items} Artikel`,
+    toSettings: 'Zu den Einstellungen der Planung',
+
+    all: 'Alle',
+    somebody: 'jemand',
+    sameInBrief: 'nichts hatte sich geändert',
+    onlyWhatIf: 'Das fragt nur, was wäre, wenn: Bestellt wird daraus nichts.',
+    earlier: 'Frühere Pläne',
+    earlierHint: 'Der letzte zuerst.',
+    toEarlier: 'Zu früheren Plänen',
+    added: (packs) => `${plural(packs, 'Packung', 'Packungen')} mehr als allein nötig`,
+    toLatest: 'Zum letzten Plan',
+    noneEarlier: 'Noch keine.',
+    byItself: 'von selbst',
+    askedFor: (name, when) => `${when}, ${name}`,
+    dueToday: (lines) => `${plural(lines, 'Zeile', 'Zeilen')} an dem Tag zu bestellen`,
+    took: (seconds) =>
+      seconds < 1 ? 'dauerte keine Sekunde' : `dauerte ${plural(seconds, 'Sekunde', 'Sekunden')}`,
+
+    levels: 'Mindestbestände',
+    levelsHint: 'Die Bestellpunkte des Plans, wie die Bestände sie hätten.',
+    toLevels: 'Bestellpunkte als Mindestbestände übernehmen',
+
+    fan: {
+      none: 'Zu wenig ist bekannt, um es zu zeichnen.',
+      median: 'ebenso oft mehr wie weniger',
+      narrow: 'die Hälfte aller Verläufe',
+      wide: 'neun von zehn Verläufen',
+      asTable: 'Dasselbe in Zahlen',
+      day: 'Tag',
+      levels: { p5: '5 %', p25: '25 %', p50: '50 %', p75: '75 %', p95: '95 %' },
+    },
   },
+
+  planSentences: {
+    'order now': ({ ordered, here, shortOn, short, shortAfter }) =>
+      `Heute ${ordered ?? 'nichts'} bestellen: ${here} sind da${shortOn === null ? `; sonst geht es aus mit einer Aussicht von ${short}` : ` und gehen sonst voraussichtlich bis ${shortOn} aus`}. Danach bleibt die Aussicht, dass es fehlt, bei ${shortAfter}.`,
+    'order later': ({ ordered, on, here, days }) =>
+      `${here} sind da und reichen etwa ${days} Tage; ${ordered ?? 'mehr'} ${on === null ? 'später' : `am ${on}`} bestellen.`,
+    'order for the appointment': ({ weekly, here }) =>
+      `Nur ${weekly} werden in der Woche gebraucht und ${here} sind da: Zum Termin bestellen kostet weniger, als es vorrätig zu halten.`,
+    'let run out': ({ here, weekly }) =>
+      `${here} sind da, ${weekly} werden in der Woche gebraucht: Aufbrauchen und nicht mehr bestellen kostet am wenigsten.`,
+    enough: ({ here, days, short }) =>
+      `${here} sind da und reichen etwa ${days} Tage; Aussicht, dass es ausgeht: ${short}.`,
+    'cannot be ordered': ({ here, short }) =>
+      `Kein Angebot ist bekannt. ${here} sind da; Aussicht, dass es ausgeht: ${short}.`,
+  },
+
+  planReasons,
 };

@@ -9,6 +9,8 @@ import { expectedTexts } from './expected.js';
 import { frameTexts } from './frame.js';
 import { offlineTexts } from './offline.js';
 import { photosTexts } from './photos.js';
+import { planLineTexts } from './plan-line.js';
+import { planWhatIfTexts } from './plan-what-if.js';
 import { plansTexts } from './plans.js';
 import { reasonsTexts } from './reasons.js';
 import { recallClosingTexts } from './recall-closing.js';
@@ -50,6 +52,8 @@ export const english = {
   ...catalogueTexts,
   ...receivingTexts,
   ...plansTexts,
+  ...planLineTexts,
+  ...planWhatIfTexts,
   ...recallsTexts,
   ...recallStockTexts,
   ...recallPeopleTexts,

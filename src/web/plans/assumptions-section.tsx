@@ -1,0 +1,47 @@
+import type { ItemUnit } from '../../reorder/item.js';
+import type { PlanAssumptionView } from '../../reorder/plan/plans.views.js';
+import { PageLink } from '../frame/navigation.js';
+import { pathOf } from '../frame/places.js';
+import { Section } from '../frame/section.js';
+import { useTexts } from '../texts/texts.js';
+import { reasonWords } from './reason-words.js';
+
+/** What was taken for want of something better, and where it is set. */
+export function AssumptionsSection({
+  studioId,
+  assumptions,
+  currency,
+  unit = 'pieces',
+  title,
+  hint,
+}: {
+  studioId: string;
+  assumptions: readonly PlanAssumptionView[];
+  currency: string | null;
+  /** Of one item; left out: the figures hold no amounts. */
+  unit?: ItemUnit;
+  title: string;
+  hint: string;
+}) {
+  const texts = useTexts();
+  const words = texts.plans;
+  return (
+    <Section title={title} hint={hint}>
+      {assumptions.length === 0 ? (
+        <p>{words.noAssumptions}</p>
+      ) : (
+        <ul>
+          {assumptions.map((assumption) => (
+            <li key={`${assumption.code} ${assumption.message}`}>
+              {reasonWords(texts, assumption, { unit, currency })}
+              {assumption.items !== null && ` (${words.forItems(assumption.items)})`}
+            </li>
+          ))}
+        </ul>
+      )}
+      <PageLink to={pathOf({ studioId, area: 'settings' }, 'planning')} alone>
+        {words.toSettings}
+      </PageLink>
+    </Section>
+  );
+}

@@ -1,0 +1,132 @@
+import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
+import type {
+  BasketLineView,
+  BasketView,
+  PlanDetailView,
+  PlanLineSummaryView,
+} from '../../reorder/plan/plans.views.js';
+import { Entries, Entry } from '../frame/entries.js';
+import { PageLink } from '../frame/navigation.js';
+import { pathOf } from '../frame/places.js';
+import { Section } from '../frame/section.js';
+import { type Figure, Figures } from '../stock/figures.js';
+import { Sign } from '../stock/sign.js';
+import { useTexts } from '../texts/texts.js';
+import { writtenDay } from '../texts/written-dates.js';
+import { writtenMoney } from './figures/written-money.js';
+import { writtenUnits } from './figures/written-units.js';
+import { lineSentence } from './line-sentence.js';
+import { MinimumChoices } from './minimum-choices.js';
+import styles from './plans.module.css';
+
+/** One order to one supplier, as a plan puts it together. */
+export function BasketSection({
+  standing: { studioId },
+  plan,
+  basket,
+  lines,
+}: {
+  standing: StandingView;
+  plan: PlanDetailView;
+  basket: BasketView;
+  /** The lines of the plan that are known, by their numbers. */
+  lines: ReadonlyMap<number, PlanLineSummaryView>;
+}) {
+  const texts = useTexts();
+  const words = texts.plans;
+  const { currency, deliveryMinor, freeDeliveryMissingMinor: missing } = basket;
+  const money = (minor: number) => writtenMoney(minor, currency, texts.language);
+  const title = words.orderTo(basket.supplierName);
+  const figures: (Figure | false)[] = [
+    { name: words.goods, value: money(basket.goodsMinor) },
+    { name: words.delivery, value: deliveryMinor === 0 ? words.freeDelivery : money(deliveryMinor) },
+    { name: words.total, value: money(basket.totalMinor), isMain: true },
+    basket.minimumMinor !== null && { name: words.minimumOrder, value: money(basket.minimumMinor) },
+  ];
+  return (
+    <Section title={title} hint={words.orderBy(writtenDay(basket.on, texts.language))}>
+      <Figures figures={figures.filter((figure) => figure !== false)} />
+      {basket.minimumState !== 'none' && (
+        <p>
+          {words.minimumOrder}:{' '}
+          {basket.minimumState === 'not reached' ? (
+            <Sign standing="fault">{words.minimumMissing(money(basket.minimumMissingMinor))}</Sign>
+          ) : (
+            <Sign standing="good">
+              {basket.minimumState === 'reached' ? words.minimumReached : words.minimumReachedByAdding}
+            </Sign>
+          )}
+        </p>
+      )}
+      {deliveryMinor > 0 && missing !== null && missing > 0 && <p>{words.freeFrom(money(missing))}</p>}
+      <MinimumChoices basket={basket} />
+      <Entries label={title}>
+        {basket.lines.map((line) => (
+          <BasketLine
+            key={line.lineNumber}
+            studioId={studioId}
+            planId={plan.id}
+            line={line}
+            known={lines.get(line.lineNumber)}
+            currency={currency}
+          />
+        ))}
+      </Entries>
+    </Section>
+  );
+}
+
+function BasketLine({
+  studioId,
+  planId,
+  line,
+  known,
+  currency,
+}: {
+  studioId: string;
+  planId: string;
+  line: BasketLineView;
+  known: PlanLineSummaryView | undefined;
+  currency: string;
+}) {
+  const texts = useTexts();
+  const words = texts.plans;
+  const { packs, ownPacks, priceMinor } = line;
+  const why = line.reasons.map((reason) => words.basketReasons[reason]).filter((text) => text !== '');
+  const ordered =
+    known && known.packs > 0
+      ? `, ${writtenUnits((known.orderedUnits / known.packs) * packs, known.item.unit, texts)}`
+      : '';
+  return (
+    <Entry
+      name={
+        <PageLink
+          to={pathOf({ studioId, area: 'ordering' }, 'plan', planId, 'lines', String(line.lineNumber))}
+          alone
+        >
+          {line.label}
+        </PageLink>
+      }
+    >
+      <p>
+        <Sign standing={ownPacks > 0 ? 'care' : 'good'}>{words.decisions['order now']}</Sign>
+        {why.join(', ')}
+        {ownPacks > 0 && packs > ownPacks && ` (${words.added(packs - ownPacks)})`}
+      </p>
+      {known && <p className={styles.sentence}>{lineSentence(known, texts)}</p>}
+      <Figures
+        figures={[
+          { name: words.figures.order, value: `${words.packs(packs)}${ordered}`, isMain: true },
+          {
+            name: words.figures.cost,
+            value: writtenMoney(priceMinor, currency, texts.language),
+            isMain: true,
+          },
+          ...(known
+            ? [{ name: words.figures.here, value: writtenUnits(known.usableUnits, known.item.unit, texts) }]
+            : []),
+        ]}
+      />
+    </Entry>
+  );
+}

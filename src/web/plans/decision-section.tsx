@@ -1,0 +1,46 @@
+import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
+import type { LineDecision } from '../../reorder/plan/vocabulary.js';
+import { PageLink } from '../frame/navigation.js';
+import { PagedEntries } from '../frame/paged-entries.js';
+import { pathOf } from '../frame/places.js';
+import { Section } from '../frame/section.js';
+import { useTexts } from '../texts/texts.js';
+import { PlanLineEntry } from './plan-line-entry.js';
+import { usePlanLines } from './plans.requests.js';
+
+/** The lines of a plan of which one thing was decided. */
+export function DecisionSection({
+  standing: { studioId },
+  planId,
+  decision,
+  apartFrom = new Set(),
+}: {
+  standing: StandingView;
+  planId: string;
+  decision: LineDecision;
+  /** Numbers of lines that are shown elsewhere. */
+  apartFrom?: ReadonlySet<number>;
+}) {
+  const texts = useTexts();
+  const words = texts.plans;
+  const list = usePlanLines(studioId, planId, decision);
+  const { items } = list;
+  const shown = items?.filter(({ lineNumber }) => !apartFrom.has(lineNumber));
+  return (
+    <Section title={words.sections[decision]} hint={words.sectionHints[decision]}>
+      <PagedEntries
+        label={words.sections[decision]}
+        list={{ ...list, items: shown }}
+        none={null}
+        entry={(line) => (
+          <PlanLineEntry key={line.lineNumber} studioId={studioId} planId={planId} line={line} />
+        )}
+      />
+      {decision === 'cannot be ordered' && (
+        <PageLink to={pathOf({ studioId, area: 'ordering' }, 'suppliers')} alone>
+          {words.addOffer}
+        </PageLink>
+      )}
+    </Section>
+  );
+}

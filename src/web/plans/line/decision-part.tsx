@@ -1,0 +1,68 @@
+import type { PlanLineView } from '../../../reorder/plan/plans.views.js';
+import { Section } from '../../frame/section.js';
+import { type Figure, Figures } from '../../stock/figures.js';
+import { Sign } from '../../stock/sign.js';
+import { useTexts } from '../../texts/texts.js';
+import { writtenDay } from '../../texts/written-dates.js';
+import { writtenMoney } from '../figures/written-money.js';
+import { writtenUnits } from '../figures/written-units.js';
+import { lineSentence } from '../line-sentence.js';
+import { standingOf } from '../plan-line-entry.js';
+import styles from '../plans.module.css';
+import { reasonWords } from '../reason-words.js';
+
+/** What was decided, and the reasons for it in order. */
+export function DecisionPart({ line }: { line: PlanLineView }) {
+  const texts = useTexts();
+  const { language } = texts;
+  const words = texts.planLine;
+  const { item, decision, packs, costMinor, currency, orderOn, arrivesOn, arrivesLate } = line;
+  const of = { unit: item.unit, currency };
+  const day = (date: string) => writtenDay(date, language);
+  const figures: (Figure | false)[] = [
+    packs > 0 && {
+      name: texts.plans.figures.order,
+      value: `${texts.plans.packs(packs)}, ${writtenUnits(line.orderedUnits, item.unit, texts)}`,
+      isMain: true,
+    },
+    packs > 0 &&
+      costMinor !== null &&
+      currency !== null && {
+        name: texts.plans.figures.cost,
+        value: writtenMoney(costMinor, currency, language),
+        isMain: true,
+      },
+    orderOn !== null && { name: words.orderOn, value: day(orderOn) },
+    arrivesOn !== null && { name: words.arrivesOn, value: day(arrivesOn) },
+    arrivesLate !== null && { name: words.arrivesLate, value: day(arrivesLate) },
+  ];
+  return (
+    <Section title={words.decision}>
+      <p>
+        <Sign standing={standingOf[decision]}>{texts.plans.decisions[decision]}</Sign>
+      </p>
+      <p className={styles.sentence}>{lineSentence(line, texts)}</p>
+      <Figures figures={figures.filter((figure) => figure !== false)} />
+      {line.reasons.length > 0 && (
+        <>
+          <h3>{words.why}</h3>
+          <ul>
+            {line.reasons.map((reason) => (
+              <li key={`${reason.code} ${reason.message}`}>{reasonWords(texts, reason, of)}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      {line.remarks.length > 0 && (
+        <>
+          <h3>{words.remarks}</h3>
+          <ul>
+            {line.remarks.map((remark) => (
+              <li key={`${remark.code} ${remark.message}`}>{reasonWords(texts, remark, of)}</li>
+            ))}
+          </ul>
+        </>
+      )}
+    </Section>
+  );
+}

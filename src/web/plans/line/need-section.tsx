@@ -1,0 +1,89 @@
+import type { PlanLineView } from '../../../reorder/plan/plans.views.js';
+import { Facts } from '../../frame/facts.js';
+import { Section } from '../../frame/section.js';
+import { Figures } from '../../stock/figures.js';
+import { useTexts } from '../../texts/texts.js';
+import { writtenDay } from '../../texts/written-dates.js';
+import { writtenShare } from '../figures/written-chance.js';
+import { writtenNumber, writtenUnits } from '../figures/written-units.js';
+import numbers from '../numbers.module.css';
+import { NeedChart } from './need-chart.js';
+
+/** What will be needed: known, half known and unforeseen, and by which methods the last was foretold. */
+export function NeedSection({ line: { item, demand } }: { line: PlanLineView }) {
+  const texts = useTexts();
+  const { language } = texts;
+  const words = texts.planLine;
+  const units = (amount: number) => writtenUnits(amount, item.unit, texts);
+  const weighed = demand.methods.filter(({ weight }) => weight > 0.005);
+  return (
+    <Section title={words.need} hint={words.needHint}>
+      <Figures
+        figures={[
+          { name: words.weekly, value: units(demand.unitsPerWeek), isMain: true },
+          { name: words.known, value: units(demand.knownUnits) },
+          { name: words.halfKnown, value: units(demand.halfKnownUnits) },
+          { name: words.unforeseen, value: units(demand.unforeseenUnits) },
+        ]}
+      />
+      <NeedChart weeks={demand.byWeek} unit={item.unit} />
+      {demand.byWeek.length > 0 && (
+        <details className={numbers.details}>
+          <summary>{words.byWeek}</summary>
+          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what can be moved sideways is moved by keys too. */}
+          <section className={numbers.scroll} aria-label={words.byWeek} tabIndex={0}>
+            <table className={numbers.table}>
+              <thead>
+                <tr>
+                  <th scope="col">{words.weekFrom}</th>
+                  {[words.known, words.halfKnown, words.unforeseen].map((name) => (
+                    <th key={name} scope="col" className={numbers.number}>
+                      {name}
+                    </th>
+                  ))}
+                </tr>
+              </thead>
+              <tbody>
+                {demand.byWeek.map((week) => (
+                  <tr key={week.from}>
+                    <th scope="row">{writtenDay(week.from, language)}</th>
+                    <td className={numbers.number}>{units(week.knownUnits)}</td>
+                    <td className={numbers.number}>{units(week.halfKnownUnits)}</td>
+                    <td className={numbers.number}>{units(week.unforeseenUnits)}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </section>
+        </details>
+      )}
+      <Facts
+        facts={[
+          [words.history, words.weeks(demand.weeksOfHistory)],
+          [
+            words.seriesClass,
+            demand.seriesClass === null
+              ? words.classUnknown
+              : (words.classes[demand.seriesClass] ?? demand.seriesClass),
+          ],
+          [
+            words.interval,
+            demand.averageDemandInterval !== null &&
+              words.everyWeeks(writtenNumber(demand.averageDemandInterval, language)),
+          ],
+          [words.variation, demand.sizeVariation !== null && writtenNumber(demand.sizeVariation, language)],
+          [
+            words.methods,
+            weighed.length > 0 &&
+              weighed
+                .map(
+                  ({ method, weight }) =>
+                    `${words.methodNames[method] ?? method} ${writtenShare(weight, language)}`,
+                )
+                .join(', '),
+          ],
+        ]}
+      />
+    </Section>
+  );
+}

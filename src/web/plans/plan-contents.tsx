@@ -1,0 +1,104 @@
+import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
+import type { PlanDetailView, PlanLineSummaryView } from '../../reorder/plan/plans.views.js';
+import { lineDecisions } from '../../reorder/plan/vocabulary.js';
+import { PageLink } from '../frame/navigation.js';
+import { pathOf } from '../frame/places.js';
+import { Section } from '../frame/section.js';
+import { useAnswer } from '../service/use-answer.js';
+import { Figures } from '../stock/figures.js';
+import { useTexts } from '../texts/texts.js';
+import { AssumptionsSection } from './assumptions-section.js';
+import { BasketSection } from './basket-section.js';
+import { DecisionSection } from './decision-section.js';
+import { writtenMoney } from './figures/written-money.js';
+import styles from './plans.module.css';
+import { allPlanLines } from './plans.requests.js';
+
+/** A plan that is done: what is ordered today of whom, and what becomes of the rest. */
+export function PlanContents({ standing, plan }: { standing: StandingView; plan: PlanDetailView }) {
+  const texts = useTexts();
+  const words = texts.plans;
+  const { studioId } = standing;
+  const { sums, baskets, plannedOn } = plan;
+  const due = useAnswer(['plan lines', studioId, plan.id, 'due'], () =>
+    allPlanLines(studioId, plan.id, 'order now'),
+  );
+  if (!sums) return null;
+  if (sums.lines === 0) {
+    return (
+      <Section title={words.nothingPlanned} hint={words.nothingPlannedHint}>
+        {null}
+      </Section>
+    );
+  }
+  const lines = new Map(
+    (due.answer ?? []).map((line): [number, PlanLineSummaryView] => [line.lineNumber, line]),
+  );
+  const today = baskets.filter(({ on }) => on <= plannedOn);
+  const laterOn = baskets.filter(({ on }) => on > plannedOn);
+  const inBaskets = new Set(today.flatMap((basket) => basket.lines.map(({ lineNumber }) => lineNumber)));
+  const countOf = (decision: PlanLineSummaryView['decision']) =>
+    sums.decisions.find((one) => one.decision === decision)?.lines ?? 0;
+  const money = (minor: number) => writtenMoney(minor, sums.currency, texts.language);
+  return (
+    <>
+      <Section title={words.sums}>
+        <Figures
+          figures={[
+            { name: words.sumsNames.today, value: money(sums.orderTodayMinor), isMain: true },
+            { name: words.sumsNames.withDelivery, value: money(sums.orderTodayWithDeliveryMinor) },
+            { name: words.sumsNames.waste, value: money(sums.expectedWasteMinor) },
+            ...(sums.heldContainers > 0
+              ? [{ name: words.sumsNames.held, value: words.containers(sums.heldContainers) }]
+              : []),
+          ]}
+        />
+        <p className={styles.caution}>{words.caution}</p>
+        {plan.purpose === 'plan' && standing.permissions.includes('set levels') && (
+          <PageLink to={pathOf({ studioId, area: 'ordering' }, 'plan', plan.id, 'levels')} alone>
+            {words.toLevels}
+          </PageLink>
+        )}
+      </Section>
+      {today.length === 0 && countOf('order now') === 0 && (
+        <Section title={words.today}>
+          <p>{words.nothingToday}</p>
+        </Section>
+      )}
+      {today.map((basket) => (
+        <BasketSection
+          key={`${basket.supplierId} ${basket.on}`}
+          standing={standing}
+          plan={plan}
+          basket={basket}
+          lines={lines}
+        />
+      ))}
+      {/* Lines that are due and stand in no basket, if there are any, are not lost from sight. */}
+      {[...lines.keys()].some((lineNumber) => !inBaskets.has(lineNumber)) && (
+        <DecisionSection standing={standing} planId={plan.id} decision="order now" apartFrom={inBaskets} />
+      )}
+      {laterOn.map((basket) => (
+        <BasketSection
+          key={`${basket.supplierId} ${basket.on}`}
+          standing={standing}
+          plan={plan}
+          basket={basket}
+          lines={lines}
+        />
+      ))}
+      {lineDecisions
+        .filter((decision) => decision !== 'order now' && countOf(decision) > 0)
+        .map((decision) => (
+          <DecisionSection key={decision} standing={standing} planId={plan.id} decision={decision} />
+        ))}
+      <AssumptionsSection
+        studioId={studioId}
+        assumptions={plan.assumptions}
+        currency={sums.currency}
+        title={words.assumptions}
+        hint={words.assumptionsHint}
+      />
+    </>
+  );
+}

@@ -1,0 +1,100 @@
+import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
+import type { PlanDetailView } from '../../../reorder/plan/plans.views.js';
+import { PageLink } from '../../frame/navigation.js';
+import { NoSuchPage } from '../../frame/no-such-page.js';
+import { Page } from '../../frame/page.js';
+import { pathOf } from '../../frame/places.js';
+import { ProblemNote } from '../../frame/problem-note.js';
+import { Section } from '../../frame/section.js';
+import { isProblem } from '../../service/problem.js';
+import { useAnswer } from '../../service/use-answer.js';
+import { useTexts } from '../../texts/texts.js';
+import { PlanProgress } from '../plan-progress.js';
+import styles from '../plans.module.css';
+import { allPlanLines, isUnderWay, useLatestPlan, usePlan } from '../plans.requests.js';
+import { RunNote } from '../run-note.js';
+import { DifferenceEntries } from './difference-entries.js';
+import { SumsTable } from './sums-table.js';
+import { SupposedPart } from './supposed-part.js';
+
+/** What would be if something were different, beside the plan as it is. */
+export function WhatIfResultPage({ standing, id }: { standing: StandingView; id: string }) {
+  const texts = useTexts();
+  const words = texts.whatIf;
+  const { studioId, studioName, permissions } = standing;
+  const { answer: plan, problem, reload } = usePlan(studioId, id);
+  const latest = useLatestPlan(studioId);
+  if (isProblem(problem, 'not-found')) return <NoSuchPage />;
+  const area = { studioId, area: 'ordering' } as const;
+  return (
+    <Page above={studioName} title={words.title}>
+      <ProblemNote problem={problem ?? latest.problem} />
+      {!plan && !problem && <p role="status">{texts.app.loading}</p>}
+      {plan && (
+        <>
+          <RunNote run={plan} />
+          {isUnderWay(plan) && (
+            <PlanProgress
+              studioId={studioId}
+              plan={plan}
+              mayStop={permissions.includes('plan orders')}
+              onStopped={reload}
+            />
+          )}
+          {plan.state === 'done' && latest.answer && (
+            <Comparison studioId={studioId} base={latest.answer} plan={plan} />
+          )}
+        </>
+      )}
+      <div className={styles.actions}>
+        <PageLink to={pathOf(area, 'what-if')} alone>
+          {words.another}
+        </PageLink>
+        <PageLink to={pathOf(area, 'plan')} alone>
+          {texts.plans.toLatest}
+        </PageLink>
+      </div>
+    </Page>
+  );
+}
+
+function Comparison({
+  studioId,
+  base,
+  plan,
+}: {
+  studioId: string;
+  base: PlanDetailView;
+  plan: PlanDetailView;
+}) {
+  const texts = useTexts();
+  const words = texts.whatIf;
+  const lines = useAnswer(['what if compared', studioId, base.id, plan.id], async () => {
+    const [before, after] = await Promise.all([
+      allPlanLines(studioId, base.id),
+      allPlanLines(studioId, plan.id),
+    ]);
+    return { before, after };
+  });
+  const ofOne = plan.whatIf?.itemKey ?? null;
+  const label = ofOne === null ? undefined : lines.answer?.after[0]?.item.label;
+  return (
+    <>
+      <Section title={words.supposedTitle}>
+        <SupposedPart studioId={studioId} whatIf={plan.whatIf} label={label} />
+        {ofOne === null && <SumsTable base={base} plan={plan} />}
+      </Section>
+      <ProblemNote problem={lines.problem} />
+      {!lines.answer && !lines.problem && <p role="status">{texts.app.loading}</p>}
+      {lines.answer && (
+        <DifferenceEntries
+          studioId={studioId}
+          planId={plan.id}
+          before={lines.answer.before}
+          after={lines.answer.after}
+          isOfOne={ofOne !== null}
+        />
+      )}
+    </>
+  );
+}

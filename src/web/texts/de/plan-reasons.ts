@@ -1,0 +1,103 @@
+import type { plansTexts } from '../en/plans.js';
+
+/** Die Sätze zu Gründen, Bemerkungen und Annahmen eines Plans. */
+export const planReasons: typeof plansTexts.planReasons = {
+  'booked need': ({ units, sessions, until }) =>
+    `Bis ${until} sind ${sessions} Sitzungen gebucht, die ${units} brauchen.`,
+  'course need': ({ units, courses, until }) => `Bis ${until} brauchen ${courses} Kurse ${units}.`,
+  'touch-ups owed': ({ units, sessions, until }) =>
+    `Bis ${until} werden für etwa ${sessions} ausstehende Nachbehandlungen ${units} gebraucht.`,
+  'unforeseen need': ({ units, unitsPerWeek, until }) =>
+    `Bis ${until} kommen voraussichtlich ${units} hinzu, die noch niemand gebucht hat, etwa ${unitsPerWeek} je Woche.`,
+  'no need expected': ({ until }) => `Bis ${until} wird nichts davon gebraucht.`,
+  'in stock': ({ units, containers, opened }) =>
+    `${units} sind da, in ${containers} Behältern, davon ${opened} geöffnet.`,
+  expires: ({ units, wasteMinor, firstOn }) =>
+    `${units} davon laufen voraussichtlich ab, zuerst am ${firstOn}: ein Verlust von ${wasteMinor}.`,
+  'on the way': ({ units, likely }) => `${units} sind unterwegs und wohl am ${likely} da.`,
+  'on hold': ({ units }) => `${units} sind gesperrt und zählen nicht.`,
+  'runs short': ({ chance, on, until }) =>
+    `Ohne Bestellung fehlt es bis ${until} mit einer Aussicht von ${chance}, voraussichtlich um den ${on}.`,
+  lasts: ({ chance, until }) => `Es reicht bis ${until}: ${chance}.`,
+  'lead time': ({ typicalDays, days95 }) =>
+    `Eine Lieferung braucht meist ${typicalDays} Tage, 19 von 20 höchstens ${days95}.`,
+  order: ({ packs, units, on, priceMinor }) =>
+    `${packs} Packungen, also ${units}, am ${on} bestellen, für ${priceMinor}.`,
+  covers: ({ days, until, chanceAfter }) =>
+    `Damit reicht es etwa ${days} Tage; bis ${until} bleibt eine Aussicht von ${chanceAfter}, dass es fehlt.`,
+  'why not less': ({ packs, moreMinor, unmetUnits }) =>
+    `${packs} Packungen wären zu wenig: voraussichtlich ${moreMinor} teurer, weil ${unmetUnits} fehlen würden.`,
+  'why not more': ({ packs, moreMinor, wasteUnits }) =>
+    `${packs} Packungen wären zu viel: voraussichtlich ${moreMinor} teurer, weil ${wasteUnits} verloren gingen.`,
+  'why not earlier': ({ on, moreMinor }) =>
+    `Schon am ${on} zu bestellen wäre voraussichtlich ${moreMinor} teurer.`,
+  'why not later': ({ on, moreMinor }) =>
+    `Erst am ${on} zu bestellen wäre voraussichtlich ${moreMinor} teurer.`,
+  'pack exceeds need': ({ packUnits, wasteUnits, wasteMinor }) =>
+    `Die kleinste Packung hat ${packUnits}, mehr, als haltbar verbraucht werden kann: ${wasteUnits} gehen voraussichtlich verloren (${wasteMinor}).`,
+  'booked in time': ({ share, days95 }) =>
+    `${share} der Sitzungen werden mehr als ${days95} Tage vorher gebucht, früh genug, um dafür zu bestellen.`,
+  'appointments covered': ({ sessions, until }) =>
+    `Für ${sessions} gebuchte Sitzungen bis ${until} ist genug da.`,
+  'appointments to order for': ({ sessions, units, firstOn }) =>
+    `Für ${sessions} gebuchte Sitzungen, die erste am ${firstOn}, sind ${units} zu bestellen.`,
+  'no offer': () => 'Kein Angebot ist bekannt; fügen Sie eines hinzu.',
+
+  'price break taken': ({ fromPacks, savedMinor }) =>
+    `Ab ${fromPacks} Packungen gilt ein besserer Preis; das spart ${savedMinor}.`,
+  'minimum packs forced': ({ minimumPacks }) => `Verkauft werden wenigstens ${minimumPacks} Packungen.`,
+  'order day forced earlier': ({ wanted, on }) =>
+    `Am ${wanted} nimmt der Lieferant keine Bestellung an; darum schon am ${on}.`,
+  'on hold ignored': ({ units }) => `${units} sind gesperrt und wurden nicht mitgezählt.`,
+  'lead time beyond life': ({ leadTimeDays, lifeDays }) =>
+    `Die Lieferung kann ${leadTimeDays} Tage brauchen, länger als die ${lifeDays} Tage, die es hält.`,
+  'no order day': ({ until }) => `Bis ${until} gibt es keinen Tag, an dem bestellt werden kann.`,
+  'nothing fits the date': ({ lifeDays }) =>
+    `In den ${lifeDays} Tagen, die es hält, wird voraussichtlich keine ganze Packung verbraucht.`,
+  'full target bounded': ({ units, paths }) =>
+    `Ein Ziel von 100 % hat keine endliche Menge: Gedeckt ist der größte Bedarf von ${paths} Verläufen, ${units}.`,
+  'target of zero': () =>
+    'Bei einem Ziel von 0 % kostet nichts, was fehlt; darum lohnt sich keine Bestellung.',
+  'too late': ({ shortChance, arrival }) =>
+    `Bis die Lieferung am ${arrival} da ist, fehlt es schon mit einer Aussicht von ${shortChance}.`,
+  'no need': () => 'Es wird kein Bedarf erwartet.',
+
+  'unit cost from offer': ({ unitMinor }) =>
+    `Was da ist, hat keinen aufgezeichneten Preis; angenommen ist der des Angebots, ${unitMinor}.`,
+  'unit cost unknown': () => 'Der Preis dessen, was da ist, ist nicht bekannt; Verlust zählt darum mit null.',
+  'life on arrival unlimited': () =>
+    'Wie lange es nach der Ankunft hält, ist nicht bekannt; angenommen ist: ohne Ende.',
+  'setting out of range': ({ setting, given, taken }) =>
+    `Die Einstellung ${setting} ist ${given} und damit außerhalb des Erlaubten; gerechnet wurde mit ${taken}.`,
+  'usual amount from expected uses': ({ units }) =>
+    `Ein üblicher Gebrauch ist aus dem erwarteten genommen: ${units}.`,
+  'usual amount unknown': () =>
+    'Wie viel ein üblicher Gebrauch braucht, ist nicht bekannt; angenommen ist eine Einheit.',
+  'delivery shared': ({ lines, shareMinor }) =>
+    `Eine Lieferung teilen sich üblicherweise ${lines} Zeilen; auf diese kommen ${shareMinor}.`,
+  'looked ahead': ({ horizonDays, tailDays }) =>
+    `Vorausgeschaut wurde ${horizonDays} Tage, und ${tailDays} weitere für das, was übrig bleibt.`,
+
+  serviceTargetPerMille: ({ value }) => `Vom Bedarf sollen ${value} gedeckt sein.`,
+  orderCostMinor: ({ value }) => `Eine Bestellung aufzugeben und einzuräumen kostet ${value}.`,
+  holdingPerYearPerMille: ({ value }) => `Vorrat ein Jahr zu halten kostet ${value} seines Preises.`,
+  returnPerMille: ({ value }) => `${value} der Kundschaft kommen zur Nachbehandlung wieder.`,
+  leadTimeDays: ({ value }) => `Eine Lieferung braucht ${value} Tage.`,
+  lifeOnArrivalDays: ({ value }) => `Was ankommt, hält noch ${value} Tage.`,
+  deliveryCostMinor: ({ value }) => `Eine Lieferung kostet ${value}.`,
+
+  'no history': () => 'Es wurde noch nie verwendet; der Bedarf ist angenommen.',
+  'short history': ({ weeks }) => `Erst seit ${weeks} Wochen ist bekannt, wie oft es verwendet wird.`,
+  'level assumed': () => 'Wie oft es gebraucht wird, ist angenommen, weil zu wenig bekannt ist.',
+  'amount from kit list': () =>
+    'Wie viel eine Sitzung braucht, steht auf der Bestückungsliste und ist noch nicht gelernt.',
+  'amount assumed': () => 'Wie viel eine Sitzung braucht, ist angenommen.',
+  'return rate assumed': () => 'Wie viele zur Nachbehandlung wiederkommen, ist angenommen.',
+  'return delay assumed': () => 'Wann Nachbehandlungen gebucht werden, ist angenommen.',
+  'booking curve assumed': () => 'Wie lange im Voraus gebucht wird, ist angenommen.',
+  'attendance assumed': () => 'Wie viele gebuchte Sitzungen stattfinden, ist angenommen.',
+  'weekdays assumed': () => 'An welchen Wochentagen gearbeitet wird, ist angenommen.',
+  'history of predecessor': () => 'Der Verlauf des Produkts, an dessen Stelle es tritt, zählt mit.',
+  'artist leaves': () => 'Wer es verwendet, geht; der Bedarf endet mit dem letzten Tag.',
+  'bookings after the last day': () => 'Für jemanden, der geht, sind Sitzungen nach dem letzten Tag gebucht.',
+};

@@ -1,0 +1,159 @@
+import type { RangeChoice } from '../../../reorder/decision/range-choice.js';
+import type { ItemUnit } from '../../../reorder/item.js';
+
+export const planLineTexts = {
+  rangeChoices: {
+    'keep in stock': 'keep in stock',
+    'order for the appointment': 'order for the appointment',
+    'let run out': 'let run out',
+  } satisfies Record<RangeChoice, string>,
+
+  /** One line of a plan. */
+  planLine: {
+    none: '–',
+    nothing: 'nothing',
+    toPlan: 'To the whole plan',
+    whatIf: 'What if, for this item',
+    decision: 'Decision',
+    why: 'Why',
+    remarks: 'To know besides',
+    orderOn: 'to order on',
+    arrivesOn: 'likely here by',
+    arrivesLate: '19 of 20 here by',
+
+    outlook: 'What is to be expected',
+    outlookHint: (until: string) => `Until ${until}, by the courses that things may take.`,
+    unitsOf: { pieces: 'pieces', microlitres: 'millilitres' } satisfies Record<ItemUnit, string>,
+    fanTitle: (units: string, isAfter: boolean) =>
+      isAfter
+        ? `What is here if the plan is followed, in ${units}`
+        : `What is here if nothing more is ordered, in ${units}`,
+    fanDescription: (chance: string) => `Chance of running short: ${chance}.`,
+    withoutOrder: 'The same if nothing is ordered',
+    marks: {
+      order: (day: string) => `to order on ${day}`,
+      arrival: (day: string) => `order likely here, ${day}`,
+      expiry: (day: string) => `first date ends, ${day}`,
+      short: (day: string) => `as likely short as not, ${day}`,
+    },
+    expected: 'Expected',
+    without: 'Without an order',
+    following: 'With the plan',
+    shortChance: 'Chance of running short',
+    shortEarly: 'Short by then in 1 of 20',
+    shortMiddle: 'As likely short as not by',
+    unmet: 'Need not met',
+    waste: 'Waste',
+    wasteMoney: 'Waste in money',
+    cover: 'Lasts about',
+
+    need: 'What will be needed',
+    needHint:
+      'Booked sessions and courses are known; touch-ups owed are half known; the rest is foretold from the past.',
+    needTitle: (units: string) => `Need of each week, in ${units}`,
+    weekly: 'a week',
+    known: 'booked',
+    halfKnown: 'touch-ups owed',
+    unforeseen: 'not booked yet',
+    byWeek: 'Need by week in numbers',
+    weekFrom: 'Week from',
+    history: 'Looked back',
+    weeks: (weeks: number) => (weeks === 1 ? '1 week' : `${weeks} weeks`),
+    seriesClass: 'Kind of need',
+    classUnknown: 'too little is known',
+    classes: {
+      smooth: 'smooth: often, and much the same',
+      erratic: 'erratic: often, and in very different amounts',
+      intermittent: 'intermittent: seldom, and much the same',
+      lumpy: 'lumpy: seldom, and in very different amounts',
+    } as Record<string, string | undefined>,
+    interval: 'Used',
+    everyWeeks: (weeks: string) => `on average in one of ${weeks} weeks`,
+    variation: 'Variation of amounts (CV²)',
+    methods: 'Methods and their weight',
+    methodNames: {} as Record<string, string | undefined>,
+
+    stock: 'What is here',
+    stockHint: 'Counted when the plan was made. What is on hold, past its date or for practice is left out.',
+    usable: 'may be used',
+    inContainers: 'in',
+    opened: 'of them opened',
+    onTheWay: 'on the way',
+    held: 'on hold, left out',
+    expired: 'past its date, left out',
+    practice: 'for practice, left out',
+    nextLastDay: 'first date ends',
+    lots: 'Lots as they stand now',
+    noLots: 'No lot of it is here.',
+    toExpected: 'What is on the way',
+
+    supply: 'How it can be had',
+    supplier: 'Supplier',
+    toSupplier: (supplier: string) => `To the offers of ${supplier}`,
+    noOffer: 'No supplier is known to sell it.',
+    pack: 'Pack',
+    packOf: (containers: string, units: string) => `${containers}, ${units}`,
+    minimumPacks: 'At least',
+    packPrice: 'A pack costs',
+    unitPrice: { pieces: 'A piece costs', microlitres: 'A millilitre costs' } satisfies Record<
+      ItemUnit,
+      string
+    >,
+    leadTime: 'From order to arrival',
+    leadTimeOf: (mean: string, most: number) => `${mean} days on average, 19 of 20 within ${most}`,
+    life: 'Keeps after arrival',
+    lifeUnlimited: 'no date is known',
+    offers: 'Offers compared',
+    bestWithIt: 'Best with it',
+
+    whyNot: 'Why not less, why not more',
+    whyNotHint:
+      'The choice costs least of all that were weighed. Cost here is what is to be expected, waste and shortage included.',
+    choice: 'Choice',
+    theChoice: 'as the plan says',
+    orderNothing: 'order nothing',
+    changes: {
+      'one pack less': 'one pack less',
+      'one pack more': 'one pack more',
+      'one order day earlier': 'one order day earlier',
+      'one order day later': 'one order day later',
+    },
+    packsColumn: 'Packs',
+    expectedCost: 'Expected cost',
+    extra: 'Difference',
+    costParts: 'What the cost of the choice is made up of',
+    costNames: {
+      wasteMinor: 'waste',
+      shortageMinor: 'shortage',
+      orderMinor: 'ordering and delivery',
+      holdingMinor: 'keeping stock',
+      priceMinor: 'price against the usual one',
+      leftMinor: 'left over, spares a later order',
+    },
+    standardError: (money: string) => `Counted to within about ${money} (standard error).`,
+    shortageByHand: (money: string) => `A session that cannot have it was set to cost ${money}.`,
+    shortageByTarget: (target: string, money: string) =>
+      `${target} of the need are to be met; that makes a session that cannot have it worth ${money}.`,
+    effort: (candidates: number, paths: number) =>
+      `${candidates} orders were weighed over ${paths} courses that things may take.`,
+
+    range: 'Worth keeping in stock?',
+    rangeHint: 'What each way of keeping it costs in a year, from an empty shelf on.',
+    rangeChosen: {
+      cost: (choice: string) => `${choice[0]?.toUpperCase()}${choice.slice(1)} costs least.`,
+      manager: (choice: string) => `Set by hand: ${choice}.`,
+    },
+    rangeCheapest: (choice: string) => `By cost it would be: ${choice}.`,
+    bookedInTime: (share: string, sessions: string) =>
+      `About ${sessions} sessions a year want it; ${share} of them are booked early enough to order for them.`,
+    appointmentImpossible: 'too few to order for appointments only',
+    perYear: 'A year',
+    perUsed: {
+      pieces: 'For a piece used',
+      microlitres: 'For a millilitre used',
+    } satisfies Record<ItemUnit, string>,
+    perSession: 'For a session',
+    wastePerYear: 'Waste a year',
+    unmetPerYear: 'Sessions a year without it',
+  },
+};
