@@ -50,6 +50,8 @@ export class RecordLateSessionDto extends WriteDto {
   @IsIn(lateSources) source: (typeof lateSources)[number];
   /** When it took place. */
   @IsInstant() occurredAt: string;
+  /** When the client booked; left out: not known. */
+  @IsOptional() @IsInstant() bookedAt?: string | null;
   /** Exactly one of clientId and client is given. */
   @MayBeLeftOut() @NamedId() clientId?: string;
   /** A client who is not known yet. */

@@ -8,9 +8,11 @@ import type { RecordLateSessionDto } from './late-records.dto.js';
 import type { RecordedUsesView } from './late-records.views.js';
 import { LateUses } from './late-uses.service.js';
 import { NewSessions } from './new-sessions.service.js';
+import { bookedTime } from './plan-times.js';
 import { Procedures } from './procedures.service.js';
 import { sealedAsComplications } from './sealing-contexts.js';
 import { sealerOf } from './session-clients.service.js';
+import { usableTime } from './session-planning.service.js';
 import { UseRecorder } from './use-recorder.service.js';
 import { writtenSession, writtenUse } from './written-session.js';
 
@@ -42,6 +44,8 @@ export class LateRecords {
         const complications = dto.complications === null ? 'none' : (dto.complications ?? null);
         const { session } = await this.newSessions.add(transaction, known, procedure, dto, {
           state: 'completed',
+          bookedAt:
+            dto.bookedAt == null ? null : usableTime(bookedTime(dto.bookedAt, transaction.recordedAt)),
           plannedStart: at,
           inSetupAt: at,
           completedAt: at,

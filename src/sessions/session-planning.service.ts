@@ -42,8 +42,8 @@ export class SessionPlanning {
         await this.people.require(transaction, [dto.artistId], { atWork: true });
         const known = await this.treatedClients.inside(transaction, treated);
         const { session, followsBecause } = await this.newSessions.add(transaction, known, procedure, dto, {
-          bookedAt: dto.bookedAt == null ? null : usable(bookedTime(dto.bookedAt, recordedAt)),
-          plannedStart: usable(plannedTime(dto.plannedStart, recordedAt)),
+          bookedAt: dto.bookedAt == null ? null : usableTime(bookedTime(dto.bookedAt, recordedAt)),
+          plannedStart: usableTime(plannedTime(dto.plannedStart, recordedAt)),
         });
         await this.prospects.mark(transaction);
         return writtenSession(session, known.client.reference, followsBecause);
@@ -76,9 +76,10 @@ export class SessionPlanning {
           changes.bodyPlaceDetailSealed = sealedDetail(known, sessionId, bodyPlaceDetail);
         }
         if (bookedAt !== undefined) {
-          changes.bookedAt = bookedAt === null ? null : usable(bookedTime(bookedAt, recordedAt));
+          changes.bookedAt = bookedAt === null ? null : usableTime(bookedTime(bookedAt, recordedAt));
         }
-        if (plannedStart !== undefined) changes.plannedStart = usable(plannedTime(plannedStart, recordedAt));
+        if (plannedStart !== undefined)
+          changes.plannedStart = usableTime(plannedTime(plannedStart, recordedAt));
         let followsBecause: WrittenSessionView['followsBecause'] = null;
         if (followsSessionId === null) changes.followsSessionId = null;
         else if (followsSessionId !== undefined) {
@@ -103,7 +104,7 @@ export class SessionPlanning {
 }
 
 /** @throws Problem unusable-time */
-function usable(time: PlanTime): string {
+export function usableTime(time: PlanTime): string {
   if ('error' in time) throw new Problem(400, 'unusable-time', time.error);
   return time.instant;
 }

@@ -90,6 +90,14 @@ describe.each(engines)('late records and amendments on %s', (engine) => {
       expect(session.completedAt).toBe(session.uses[0]?.occurredAt);
     });
 
+    it('keeps when the client had booked, unless that lies ahead', async () => {
+      const bookedAt = daysAgo(400);
+      const recorded = await late([], { bookedAt });
+      expect((await service.seen<SessionView>(`/sessions/${recorded.id}`)).bookedAt).toBe(bookedAt);
+      const ahead = await service.post<ProblemBody>('/sessions/late', body([], { bookedAt: daysAgo(-2) }));
+      expect([ahead.status, ahead.body.code]).toEqual([400, 'unusable-time']);
+    });
+
     it('makes the lot that only the paper knows, once, and finds it by the trace', async () => {
       const use = {
         productId: studio.umberId,
