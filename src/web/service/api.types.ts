@@ -3059,6 +3059,302 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/purchase-orders": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A page of orders, the highest number first. */
+        get: operations["PurchaseOrders_list"];
+        put?: never;
+        /** Drafts an order by hand. */
+        post: operations["PurchaseOrders_draft"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/purchase-orders/{orderId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One order with its lines, and what came of them. */
+        get: operations["PurchaseOrders_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Changes a draft: packs, prices, lines added and taken off, the cost of delivery. */
+        patch: operations["PurchaseOrders_change"];
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/purchase-orders/from-plan": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Drafts what a plan says of the chosen lines, one order for each supplier. */
+        post: operations["PurchaseOrders_draftFromPlan"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/purchase-orders/{orderId}/approval": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Approves a draft; it changes no more. Warnings that were not confirmed come back with 409 decision-needed. */
+        post: operations["PurchaseOrders_approve"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/purchase-orders/{orderId}/draft-again": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Makes an approved order that was not sent yet a draft again. */
+        post: operations["PurchaseOrders_draftAgain"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/purchase-orders/{orderId}/sending": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Sends an approved order. By mail it is sent once the mail server took it, which is tried until it does or is given up;
+         *     until then it stays approved, and its mail says how it stands. By hand it is sent now.
+         */
+        post: operations["PurchaseOrders_send"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/purchase-orders/{orderId}/call-off": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Calls off all of an order, or what has not come of it. */
+        post: operations["PurchaseOrders_callOff"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/purchase-orders/{orderId}/closing": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Closes an order with what is missing: nothing more is expected, and the supplier owes it. */
+        post: operations["PurchaseOrders_close"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/purchase-orders/{orderId}/order.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The order as a document for the supplier, A4. */
+        get: operations["PurchaseOrders_pdf"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/purchase-orders/{orderId}/order.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The lines of the order for a supplier's program or a spreadsheet. */
+        get: operations["PurchaseOrders_csv"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/claims": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A page of claims against suppliers, the latest first. */
+        get: operations["Claims_page"];
+        put?: never;
+        /** Opens a claim. */
+        post: operations["Claims_open"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/claims/suggestions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What deliveries and closed orders give reason to claim, and nobody opened yet. */
+        get: operations["Claims_suggest"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/claims/{claimId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One claim, with its note for those who may place orders. */
+        get: operations["Claims_show"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Changes an open claim. */
+        patch: operations["Claims_change"];
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/claims/{claimId}/sent": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** The supplier was told of it. */
+        post: operations["Claims_sent"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/claims/{claimId}/settled": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** The supplier made it good. */
+        post: operations["Claims_settled"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/claims/{claimId}/dropped": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** It is not asked for any more. */
+        post: operations["Claims_dropped"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{studioId}/claims/{claimId}/claim.txt": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What to write to the supplier, as plain text. */
+        get: operations["Claims_text"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/plans": {
         parameters: {
             query?: never;
@@ -6222,7 +6518,10 @@ export interface components {
              * @description Which product; may be left out when a symbol names it.
              */
             productId?: string;
-            /** @description The line of an order that this answers. */
+            /**
+             * @description The line of an order that this answers; null: none. Left out: where the expected delivery is that of a purchase order,
+             *     its line of the same product that still waits.
+             */
             orderLineId?: string | null;
             /** Format: uuid */
             placeId: string;
@@ -8357,7 +8656,7 @@ export interface components {
         };
         PlanningAssumptionView: {
             /** @enum {string} */
-            code: "serviceTargetPerMille" | "deliveryCostMinor" | "orderCostMinor" | "holdingPerYearPerMille" | "returnPerMille" | "leadTimeDays" | "lifeOnArrivalDays";
+            code: "deliveryCostMinor" | "serviceTargetPerMille" | "orderCostMinor" | "holdingPerYearPerMille" | "lifeOnArrivalDays" | "leadTimeDays" | "returnPerMille";
             value: number;
             /**
              * @description Why it is what it is.
@@ -8475,6 +8774,416 @@ export interface components {
             leavesOn?: string | null;
             /** @description The version this change was made from; left out when nothing is set yet. */
             version?: number;
+        };
+        PurchaseOrderSummaryView: {
+            id: string;
+            number: number;
+            supplierId: string;
+            supplierName: string;
+            /** @enum {string} */
+            state: "closed" | "sent" | "called off" | "draft" | "approved" | "received in part";
+            planId: string | null;
+            currency: string;
+            lines: number;
+            /** @description Of the lines whose price is known, without delivery. */
+            linesMinor: number;
+            unpricedLines: number;
+            sentAt: string | null;
+            /** @description YYYY-MM-DD; null: nothing is expected. */
+            expectedOn: string | null;
+            late: boolean;
+            /**
+             * @description Of the latest mail; null: none was asked for.
+             * @enum {string|null}
+             */
+            mailState: "sent" | "withdrawn" | "waiting" | "failed" | null;
+            /** @enum {string|null} */
+            endedAs: "called off" | "received whole" | "rest called off" | "closed short" | null;
+            version: number;
+            createdAt: string;
+        };
+        PurchaseOrderPageView: {
+            items: components["schemas"]["PurchaseOrderSummaryView"][];
+            /** @description Give it as `after` for the next page; null on the last. */
+            next: string | null;
+        };
+        PurchaseOrderLineView: {
+            id: string;
+            /** @description From 1. Numbers of lines that were taken off are not used again. */
+            lineNumber: number;
+            productId: string;
+            makerName: string;
+            productName: string;
+            shade: string | null;
+            productArchived: boolean;
+            /** @description Null: it was written by hand. */
+            offerId: string | null;
+            /** @description The supplier's own number of it. */
+            orderCode: string | null;
+            packs: number;
+            /** @description Containers in a pack. */
+            packContainers: number;
+            /** @description Pieces in each container; 1 for a bottle. */
+            containerPieces: number;
+            packPriceMinor: number | null;
+            lineMinor: number | null;
+            orderedPieces: number;
+            /** @description Of this product; more than was ordered counts too. */
+            receivedPieces: number;
+            outstandingPieces: number;
+        };
+        PurchaseOrderSumsView: {
+            /** @description Of the lines whose price is known. */
+            linesMinor: number;
+            unpricedLines: number;
+            deliveryCostMinor: number | null;
+            /**
+             * @description Who says it: a person, the supplier's terms, or, from the approval on, what was approved.
+             * @enum {string}
+             */
+            deliveryCostFrom: "approved" | "by hand" | "not known" | "terms";
+            /** @description Null while a price or the delivery cost is not known. */
+            totalMinor: number | null;
+            /** @description What the supplier takes at least; null: nothing is known. */
+            minimumOrderMinor: number | null;
+        };
+        PurchaseOrderWarningView: {
+            /** @enum {string} */
+            code: "below minimum order" | "below minimum packs" | "offer ended" | "product archived" | "price not known" | "price changed";
+            /** @description The line it is about; null: the whole order. */
+            lineNumber: number | null;
+            message: string;
+        };
+        PurchaseOrderMailView: {
+            id: string;
+            /** @enum {string} */
+            state: "sent" | "withdrawn" | "waiting" | "failed";
+            /** @description Attempts whose end is known. */
+            attempts: number;
+            /** @description An attempt was cut off before its end was known, so the supplier may have it twice; the mail says so itself. */
+            mayHaveArrivedTwice: boolean;
+            /** @description Why the last attempt failed. */
+            lastError: string | null;
+            /** @description When it is tried next, or an attempt under way must be over; null: not any more. */
+            nextAttemptAt: string | null;
+            createdAt: string;
+            settledAt: string | null;
+        };
+        PurchaseOrderExpectedView: {
+            id: string;
+            /** @description YYYY-MM-DD. */
+            expectedOn: string;
+            /** @description Still expected although its day is over. */
+            late: boolean;
+            /** @enum {string|null} */
+            endedAs: "received" | "called off" | null;
+            version: number;
+        };
+        PurchaseOrderDeliveryView: {
+            deliveryId: string;
+            occurredAt: string;
+            reference: string | null;
+        };
+        PurchaseOrderDifferenceView: {
+            /** @enum {string} */
+            kind: "not ordered" | "more than ordered" | "another product";
+            orderLineId: string | null;
+            deliveryId: string;
+            deliveryLineId: string;
+            productId: string;
+            makerName: string;
+            productName: string;
+            shade: string | null;
+            pieces: number;
+        };
+        PurchaseOrderView: {
+            id: string;
+            /** @description Counted by studio, from 1. */
+            number: number;
+            supplierId: string;
+            supplierName: string;
+            /** @enum {string} */
+            state: "closed" | "sent" | "called off" | "draft" | "approved" | "received in part";
+            /** @description What may be done with it now. */
+            steps: ("change" | "close" | "send" | "approve" | "draft again" | "call off")[];
+            /** @description The plan it was drafted from. */
+            planId: string | null;
+            /** @description ISO 4217 code. */
+            currency: string;
+            lines: components["schemas"]["PurchaseOrderLineView"][];
+            sums: components["schemas"]["PurchaseOrderSumsView"];
+            /** @description While it is a draft. */
+            warnings: components["schemas"]["PurchaseOrderWarningView"][];
+            /**
+             * @description Why it cannot be sent by mail; null: it can.
+             * @enum {string|null}
+             */
+            mailObstacle: "no mail server" | "no mail address" | null;
+            mail: components["schemas"]["PurchaseOrderMailView"] | null;
+            approvedBy: string | null;
+            approvedAt: string | null;
+            /** @enum {string|null} */
+            sentAs: "mail" | "by hand" | null;
+            sentAt: string | null;
+            expected: components["schemas"]["PurchaseOrderExpectedView"] | null;
+            deliveries: components["schemas"]["PurchaseOrderDeliveryView"][];
+            differences: components["schemas"]["PurchaseOrderDifferenceView"][];
+            endedAt: string | null;
+            /** @enum {string|null} */
+            endedAs: "called off" | "received whole" | "rest called off" | "closed short" | null;
+            version: number;
+            createdAt: string;
+        };
+        DraftFromPlanDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** Format: uuid */
+            planId: string;
+            /** @description Numbers of the plan's lines that are to be ordered; each names an offer and packs. */
+            lineNumbers: number[];
+            /** @description Draft also what stands in an order of this plan already. Left out: that is refused. */
+            again?: boolean;
+        };
+        DraftedOrdersView: {
+            /** @description One for each supplier, by the name of the supplier. */
+            orders: components["schemas"]["PurchaseOrderView"][];
+        };
+        AddedOrderLineDto: {
+            /**
+             * Format: uuid
+             * @description Says the product, the order code, the pack and its price.
+             */
+            offerId?: string;
+            /**
+             * Format: uuid
+             * @description Where no offer is named.
+             */
+            productId?: string;
+            /** @description Where no offer is named: the supplier's own number. */
+            orderCode?: string | null;
+            packs: number;
+            /** @description Where no offer is named: containers in a pack; left out: 1. */
+            packContainers?: number;
+            /** @description Where no offer is named: pieces in each container; left out: 1. */
+            containerPieces?: number;
+            /** @description Minor units of the studio's currency; left out: the offer's price for so many; null: not known. */
+            packPriceMinor?: number | null;
+        };
+        DraftOrderDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** Format: uuid */
+            supplierId: string;
+            lines?: components["schemas"]["AddedOrderLineDto"][];
+        };
+        ChangedOrderLineDto: {
+            /**
+             * Format: uuid
+             * @description The line.
+             */
+            lineId: string;
+            packs?: number;
+            /** @description Left out: the offer's price for so many packs, where they change; null: not known. */
+            packPriceMinor?: number | null;
+        };
+        ChangeOrderDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** @description The version this change was made from. */
+            version: number;
+            /** @description What bringing it costs, minor units; null: as the supplier's terms say. */
+            deliveryCostMinor?: number | null;
+            add?: components["schemas"]["AddedOrderLineDto"][];
+            change?: components["schemas"]["ChangedOrderLineDto"][];
+            /** @description Lines that are to be ordered no more. */
+            takeOff?: string[];
+        };
+        ApproveOrderDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            version: number;
+            /** @description The codes of the warnings that were read; each that stands must be among them. */
+            confirmed?: ("below minimum order" | "below minimum packs" | "offer ended" | "product archived" | "price not known" | "price changed")[];
+        };
+        OrderStepDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            version: number;
+        };
+        SendOrderDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            version: number;
+            /**
+             * Format: date
+             * @description The last day on which it is in time, YYYY-MM-DD; left out: by the supplier's lead time.
+             */
+            expectedOn?: string | null;
+            /**
+             * @description By mail to the address in the supplier's terms; by hand: somebody sent it, or sends it now, by another way.
+             * @enum {string}
+             */
+            as: "mail" | "by hand";
+        };
+        ClaimedGoodsView: {
+            /** @description Null: no product is named. */
+            productId: string | null;
+            makerName: string | null;
+            productName: string | null;
+            shade: string | null;
+            /** @description The code of the lot. */
+            lotCode: string | null;
+            /** @description The number of the order; null: of none. */
+            orderNumber: number | null;
+            orderId: string | null;
+            deliveryId: string | null;
+            /** @description When the goods came. */
+            deliveredAt: string | null;
+        };
+        ClaimView: {
+            id: string;
+            supplierId: string;
+            supplierName: string;
+            orderLineId: string | null;
+            deliveryLineId: string | null;
+            lotId: string | null;
+            goods: components["schemas"]["ClaimedGoodsView"];
+            /** @enum {string} */
+            reason: "other" | "broken seal" | "damaged package" | "short date" | "too few" | "not ordered";
+            pieces: number;
+            amountMinor: number | null;
+            currency: string | null;
+            /** @enum {string} */
+            state: "sent" | "settled" | "open" | "dropped";
+            steps: ("change" | "drop" | "send" | "settle")[];
+            settledMinor: number | null;
+            hasNote: boolean;
+            version: number;
+            createdAt: string;
+            sentAt: string | null;
+            endedAt: string | null;
+        };
+        ClaimPageView: {
+            items: components["schemas"]["ClaimView"][];
+            /** @description Give it as `after` for the next page; null on the last. */
+            next: string | null;
+        };
+        ClaimSuggestionView: {
+            supplierId: string;
+            supplierName: string;
+            orderLineId: string | null;
+            deliveryLineId: string | null;
+            lotId: string | null;
+            goods: components["schemas"]["ClaimedGoodsView"];
+            /** @enum {string} */
+            reason: "other" | "broken seal" | "damaged package" | "short date" | "too few" | "not ordered";
+            pieces: number;
+            /** @description What the pieces cost; null: not known. */
+            amountMinor: number | null;
+            currency: string | null;
+            /** @description Why, in a sentence. */
+            why: string;
+        };
+        ClaimSuggestionsView: {
+            /** @description The latest delivery first. */
+            items: components["schemas"]["ClaimSuggestionView"][];
+            /** @description Whether there are more than are shown. */
+            more: boolean;
+        };
+        ShownClaimView: {
+            id: string;
+            supplierId: string;
+            supplierName: string;
+            orderLineId: string | null;
+            deliveryLineId: string | null;
+            lotId: string | null;
+            goods: components["schemas"]["ClaimedGoodsView"];
+            /** @enum {string} */
+            reason: "other" | "broken seal" | "damaged package" | "short date" | "too few" | "not ordered";
+            pieces: number;
+            amountMinor: number | null;
+            currency: string | null;
+            /** @enum {string} */
+            state: "sent" | "settled" | "open" | "dropped";
+            steps: ("change" | "drop" | "send" | "settle")[];
+            settledMinor: number | null;
+            hasNote: boolean;
+            version: number;
+            createdAt: string;
+            sentAt: string | null;
+            endedAt: string | null;
+            /** @description Shown to those who may place orders; null: there is none, or it is not shown. */
+            note: string | null;
+        };
+        OpenClaimDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            /** Format: uuid */
+            supplierId: string;
+            /** Format: uuid */
+            orderLineId?: string | null;
+            /** Format: uuid */
+            deliveryLineId?: string | null;
+            /** Format: uuid */
+            lotId?: string | null;
+            /** @description For the supplier; no client is named here. It is kept sealed. */
+            note?: string | null;
+            /** @enum {string} */
+            reason: "broken seal" | "damaged package" | "short date" | "too few" | "not ordered" | "other";
+            pieces: number;
+            /** @description What is asked for, minor units of the studio's currency; null: not said. */
+            amountMinor?: number | null;
+        };
+        ChangeClaimDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            version: number;
+            /** @description Null: none any more. */
+            note?: string | null;
+            pieces?: number;
+            amountMinor?: number | null;
+        };
+        ClaimStepDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            version: number;
+        };
+        SettleClaimDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+            version: number;
+            /** @description What the supplier made good, minor units of the claim's currency; null: goods, or not said. */
+            settledMinor?: number | null;
         };
         ExtraSessionsDto: {
             /** Format: uuid */
@@ -8781,6 +9490,14 @@ export interface components {
             /** @description Expected units by day from the day of the plan, booked and owed apart from the rest. */
             byWeek: components["schemas"]["DemandWeekView"][];
         };
+        DaysToArrivalView: {
+            /** @description Days and how likely each is. */
+            days: number[];
+            weights: number[];
+            meanDays: number;
+            /** @description Nineteen of twenty orders take no longer. */
+            days95: number;
+        };
         LineSupplyView: {
             supplierId: string | null;
             supplierName: string | null;
@@ -8793,7 +9510,7 @@ export interface components {
             packPriceMinor: number | null;
             unitPriceMinor: number | null;
             currency: string | null;
-            leadTime: components["schemas"]["LeadTimeView"] | null;
+            leadTime: components["schemas"]["DaysToArrivalView"] | null;
             lifeOnArrivalDays: number | null;
             /** @description Other offers that were tried. */
             otherOffers: number;
@@ -18150,6 +18867,724 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ArtistPlanningView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PurchaseOrders_list: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description Of this supplier only. */
+                supplierId?: string;
+                /** @description Which; left out: all that are neither closed nor called off. */
+                state?: "open" | "all" | "draft" | "approved" | "sent" | "received in part" | "closed" | "called off";
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PurchaseOrderPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PurchaseOrders_draft: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DraftOrderDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PurchaseOrderView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PurchaseOrders_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                orderId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PurchaseOrderView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PurchaseOrders_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                orderId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeOrderDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PurchaseOrderView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PurchaseOrders_draftFromPlan: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DraftFromPlanDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DraftedOrdersView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PurchaseOrders_approve: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                orderId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ApproveOrderDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PurchaseOrderView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PurchaseOrders_draftAgain: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                orderId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OrderStepDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PurchaseOrderView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PurchaseOrders_send: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                orderId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SendOrderDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PurchaseOrderView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PurchaseOrders_callOff: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                orderId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OrderStepDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PurchaseOrderView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PurchaseOrders_close: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                orderId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OrderStepDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PurchaseOrderView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PurchaseOrders_pdf: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                orderId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": string;
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    PurchaseOrders_csv: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                orderId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Claims_page: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                /** @description Of this supplier only. */
+                supplierId?: string;
+                /** @description Which; left out: those that are open or sent. */
+                state?: "standing" | "all" | "open" | "sent" | "settled" | "dropped";
+                /** @description How many at most, 1 to 200. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClaimPageView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Claims_open: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OpenClaimDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClaimView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Claims_suggest: {
+        parameters: {
+            query?: {
+                /** @description Of this delivery only; left out: of the deliveries and orders of the last 90 days. */
+                deliveryId?: string;
+            };
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClaimSuggestionsView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Claims_show: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                claimId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShownClaimView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Claims_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                claimId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeClaimDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClaimView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Claims_sent: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                claimId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ClaimStepDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClaimView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Claims_settled: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                claimId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SettleClaimDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClaimView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Claims_dropped: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                claimId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ClaimStepDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClaimView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Claims_text: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+                claimId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/plain": string;
                 };
             };
             /** @description Anything else */
