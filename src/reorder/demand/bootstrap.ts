@@ -4,22 +4,27 @@
  *
  * @param counts whole, at least 0; each as likely
  * @param draws whole, at least 0
+ * @param upTo the largest sum whose chance is asked for; left out: the largest there is
  */
-export function sumOfDraws(counts: readonly number[], draws: number): number[] {
+export function sumOfDraws(
+  counts: readonly number[],
+  draws: number,
+  upTo = Number.POSITIVE_INFINITY,
+): Float64Array {
+  if (counts.length === 0) return Float64Array.of(1);
   const times = new Map<number, number>();
   for (const count of counts) times.set(count, (times.get(count) ?? 0) + 1);
-  const chances = [...times].map(([count, seen]) => [count, seen / counts.length] as const);
-  const largest = counts.reduce((most, count) => Math.max(most, count), 0);
-  let sums: number[] = [1];
-  if (chances.length === 0) return sums;
+  const largest = Math.max(...times.keys());
+  let sums = Float64Array.of(1);
   for (let draw = 0; draw < draws; draw++) {
-    const longer = new Array<number>(sums.length + largest).fill(0);
-    for (const [count, chance] of chances) {
-      for (let sum = 0; sum < sums.length; sum++) {
-        longer[sum + count] = (longer[sum + count] ?? 0) + (sums[sum] ?? 0) * chance;
-      }
+    const next = new Float64Array(Math.min(sums.length + largest, upTo + 1));
+    for (const [count, seen] of times) {
+      const chance = seen / counts.length;
+      const last = Math.min(sums.length, next.length - count);
+      for (let sum = 0; sum < last; sum++)
+        next[sum + count] = (next[sum + count] ?? 0) + (sums[sum] ?? 0) * chance;
     }
-    sums = longer;
+    sums = next;
   }
   return sums;
 }

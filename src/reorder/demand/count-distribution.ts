@@ -52,11 +52,21 @@ export function negativeBinomialProbabilities(mean: number, dispersion: number):
 }
 
 /** The chances of 0, 1, 2, … uses in so many periods, by one component alone. */
-export function componentProbabilities(component: CountComponent, periods: number): number[] {
+export function componentProbabilities(component: CountComponent, periods: number): ArrayLike<number> {
   // Sums of independent negative binomials with one success probability are negative binomial again.
   return component.kind === 'negative binomial'
     ? negativeBinomialProbabilities(component.mean * periods, component.dispersion)
     : sumOfDraws(component.counts, periods);
+}
+
+/** The chance of one number of uses in so many periods, by one component alone. */
+export function componentProbability(component: CountComponent, periods: number, count: number): number {
+  if (component.kind === 'empirical') return sumOfDraws(component.counts, periods, count)[count] ?? 0;
+  const mean = component.mean * periods;
+  if (!(mean > 0)) return count === 0 ? 1 : 0;
+  return component.dispersion - 1 < LEAST_OVERDISPERSION
+    ? poissonProbability(count, mean)
+    : negativeBinomialProbability(count, mean / (component.dispersion - 1), 1 / component.dispersion);
 }
 
 /**

@@ -1,17 +1,11 @@
-import { countDispersions } from './count-dispersion.js';
-import { componentProbabilities } from './count-distribution.js';
+import { backtest, FEWEST_PERIODS } from './backtest.js';
+import { sizeDispersions } from './count-dispersion.js';
 import type { CountComponent, ForecastMethod } from './demand-model.js';
-import { type ForecastCandidate, forecastCandidates, levelsOf, type Spread } from './forecast-candidates.js';
-import { rankedProbabilityScore } from './ranked-probability-score.js';
+import { candidateForecasts, forecastCandidates, type Spread } from './forecast-candidates.js';
+import { methodWeights } from './method-weights.js';
 import { classifySeries, type SeriesClass } from './series-class.js';
 
-/** Fewer periods tell nothing of a method, so the level is assumed. */
-export const FEWEST_PERIODS = 6;
-/** Scores count as much as what is supposed of a method after so many origins. */
-const ORIGINS_SUPPOSED = 10;
-/** How fast the weight of a method falls with its score: by e for a twentieth more than the best. */
-const SHARPNESS = 20;
-/** Methods with less are left out: they would cost time and tell nothing. */
+/** Candidates with less are left out of a forecast: they would cost time and tell nothing. */
 const LEAST_WEIGHT = 0.005;
 
 export interface CountForecastOptions {
@@ -19,6 +13,8 @@ export interface CountForecastOptions {
   horizonPeriods: number;
   /** What a period is supposed to need while the series is too short to tell; 0 when left out. */
   assumedMean?: number;
+  /** Weights of the candidates before the series is looked at (`commonWeights` of many series); else what is supposed. */
+  prior?: readonly number[];
 }
 
 /** How one method did in foretelling the sums that came later. */
@@ -27,8 +23,8 @@ export interface MethodScore {
   /** Weight of the newest period; null for the bootstrap. */
   alpha: number | null;
   spread: Spread;
-  /** Mean ranked probability score over the origins, in units of the count; smaller is better. */
-  rankedProbabilityScore: number;
+  /** Mean logarithmic score over the origins, negated: 0 is clairvoyance, smaller is better; null without origins. */
+  logScore: number | null;
   /** Its part in the forecast; those of all methods add up to 1. */
   weight: number;
 }
@@ -46,50 +42,36 @@ export interface CountForecast {
 }
 
 /**
- * Foretells how many uses the next periods have, from those of the periods before them.
- *
- * Each method foretells the past again from what came before it (rolling origin); its ranked probability score of the sum
- * over the horizon, drawn towards what is supposed of it while there are few origins, makes its weight.
+ * Foretells how many uses the next periods have, from those of the periods before them, as a mixture of methods: each
+ * weighs as much as its foretelling of the past makes it believed.
  *
  * @param series uses of each period, the oldest first: whole numbers, at least 0
  * @throws RangeError when a count or the horizon is not whole or is negative
  */
 export function forecastCounts(series: readonly number[], options: CountForecastOptions): CountForecast {
-  const { horizonPeriods, assumedMean = 0 } = options;
+  const { horizonPeriods, assumedMean = 0, prior } = options;
   checkCounts(series, horizonPeriods);
   const classified = classifySeries(series);
   if (series.length < FEWEST_PERIODS) {
-    return { components: assumedLevel(series, assumedMean), ...classified, scores: [], origins: 0 };
+    return { components: [assumedLevel(series, assumedMean)], ...classified, scores: [], origins: 0 };
   }
 
-  const dispersions = countDispersions(series);
-  const tracks = forecastCandidates.map((candidate) => ({
-    candidate,
-    componentAt: componentsOf(candidate, series, dispersions),
-  }));
-  const origins = originsOf(series.length, horizonPeriods);
-  const scores = tracks.map(({ componentAt }) => meanScore(componentAt, series, origins, horizonPeriods));
-  const weights = weightsOf(scores, origins.length);
-
-  const ranked = tracks
-    .map(({ candidate, componentAt }, index) => ({
-      candidate,
-      component: { ...componentAt(series.length), weight: weights[index] ?? 0 },
-      score: scores[index] ?? 0,
-    }))
-    .sort((one, other) => other.component.weight - one.component.weight);
-  return {
-    components: ranked.map(({ component }) => component).filter(({ weight }) => weight > 0),
-    ...classified,
-    scores: ranked.map(({ candidate: { method, alpha, spread }, component: { weight }, score }) => ({
-      method,
-      alpha,
-      spread,
-      rankedProbabilityScore: score,
-      weight,
-    })),
-    origins: origins.length,
-  };
+  const { origins, logScores } = backtest(series, horizonPeriods);
+  const all = methodWeights({ origins, logScores, horizonPeriods }, prior);
+  const kept = all.reduce((sum, weight) => sum + (weight < LEAST_WEIGHT ? 0 : weight), 0);
+  const forecasts = candidateForecasts(series, horizonPeriods);
+  const ranked = forecastCandidates
+    .map(({ method, alpha, spread }, index) => {
+      const own = all[index] ?? 0;
+      const weight = own < LEAST_WEIGHT ? 0 : own / kept;
+      const logScore = origins === 0 ? null : -(logScores[index] ?? 0) / origins;
+      return { score: { method, alpha, spread, logScore, weight }, forecastAt: forecasts[index] };
+    })
+    .sort((one, other) => other.score.weight - one.score.weight);
+  const components = ranked.flatMap(({ score: { weight }, forecastAt }) =>
+    weight > 0 && forecastAt ? [{ ...forecastAt(series.length), weight }] : [],
+  );
+  return { components, ...classified, scores: ranked.map(({ score }) => score), origins };
 }
 
 function checkCounts(series: readonly number[], horizonPeriods: number): void {
@@ -107,72 +89,14 @@ function checkCounts(series: readonly number[], horizonPeriods: number): void {
 }
 
 /** What was seen and what is assumed, the latter with the weight of the periods that are missing. */
-function assumedLevel(series: readonly number[], assumedMean: number): CountComponent[] {
+function assumedLevel(series: readonly number[], assumedMean: number): CountComponent {
   const seen = series.reduce((sum, count) => sum + count, 0);
   const missing = FEWEST_PERIODS - series.length;
-  const mean = (seen + missing * assumedMean) / FEWEST_PERIODS;
-  const dispersion = countDispersions(series)[series.length] ?? 1;
-  return [{ method: 'level assumed', weight: 1, kind: 'negative binomial', mean, dispersion }];
-}
-
-/** What a method says of one period when the first so many are known. */
-function componentsOf(
-  candidate: ForecastCandidate,
-  series: readonly number[],
-  dispersions: Float64Array,
-): (seen: number) => CountComponent {
-  const { method, spread } = candidate;
-  const levels = levelsOf(candidate, series);
-  if (levels === null) {
-    return (seen) => ({ method, weight: 1, kind: 'empirical', counts: series.slice(0, seen) });
-  }
-  return (seen) => ({
-    method,
+  return {
+    method: 'level assumed',
     weight: 1,
     kind: 'negative binomial',
-    mean: levels[seen] ?? 0,
-    dispersion: spread === 'Poisson' ? 1 : (dispersions[seen] ?? 1),
-  });
-}
-
-/** How many periods were known each time the past is foretold. */
-function originsOf(periods: number, horizonPeriods: number): number[] {
-  const origins: number[] = [];
-  for (let seen = FEWEST_PERIODS; seen + horizonPeriods <= periods; seen++) origins.push(seen);
-  return origins;
-}
-
-function meanScore(
-  componentAt: (seen: number) => CountComponent,
-  series: readonly number[],
-  origins: readonly number[],
-  horizonPeriods: number,
-): number {
-  let sum = 0;
-  for (const seen of origins) {
-    let came = 0;
-    for (let index = seen; index < seen + horizonPeriods; index++) came += series[index] ?? 0;
-    sum += rankedProbabilityScore(componentProbabilities(componentAt(seen), horizonPeriods), came);
-  }
-  return origins.length === 0 ? 0 : sum / origins.length;
-}
-
-function weightsOf(scores: readonly number[], origins: number): number[] {
-  const best = Math.min(...scores);
-  const share = origins / (origins + ORIGINS_SUPPOSED);
-  const excess = scores.map((score, index) => {
-    const own = best > 0 ? score / best - 1 : score > 0 ? 1 : 0;
-    return share * own + (1 - share) * (forecastCandidates[index]?.handicap ?? 0);
-  });
-  const least = Math.min(...excess);
-  return shares(
-    shares(excess.map((by) => Math.exp(-SHARPNESS * (by - least)))).map((weight) =>
-      weight < LEAST_WEIGHT ? 0 : weight,
-    ),
-  );
-}
-
-function shares(weights: readonly number[]): number[] {
-  const sum = weights.reduce((total, weight) => total + weight, 0);
-  return weights.map((weight) => weight / sum);
+    mean: (seen + missing * assumedMean) / FEWEST_PERIODS,
+    dispersion: sizeDispersions(series)[series.length] ?? 1,
+  };
 }
