@@ -42,9 +42,7 @@ const rooms: AddCommands[] = [
 const commands = new Command('lotward').description('Administration from the shell.').showHelpAfterError();
 for (const add of rooms) add(commands, inProgram);
 
-try {
-  await commands.parseAsync();
-} catch (error) {
+commands.parseAsync().catch((error: unknown) => {
   process.stderr.write(`${error instanceof Problem ? error.detail : tellStartFailure(error)}\n`);
   process.exitCode = 1;
-}
+});

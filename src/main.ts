@@ -57,10 +57,8 @@ async function tellSetUpLink(app: NestFastifyApplication): Promise<void> {
   );
 }
 
-try {
-  await start();
-} catch (error) {
+start().catch((error: unknown) => {
   process.stderr.write(`${tellStartFailure(error)}\n`);
   // What was opened so far, such as the way to Redis, would keep the process alive.
   process.exit(1);
-}
+});

@@ -48,10 +48,8 @@ async function start(): Promise<void> {
   process.stdout.write('The worker is ready\n');
 }
 
-try {
-  await start();
-} catch (error) {
+start().catch((error: unknown) => {
   process.stderr.write(`${tellStartFailure(error)}\n`);
   // What was opened so far, such as the way to Redis, would keep the process alive.
   process.exit(1);
-}
+});

@@ -21,4 +21,4 @@ async function work(reason: BackupReason): Promise<BackupThreadAnswer> {
   }
 }
 
-parentPort?.postMessage(await work(workerData as BackupReason));
+work(workerData as BackupReason).then((answer) => parentPort?.postMessage(answer));

@@ -4,10 +4,13 @@ import { checkRecord } from './record.check.js';
 import type { VerificationTask } from './verification.service.js';
 
 /** One look at the record in a thread of its own, on a connection of its own. */
-const { place, remembered, concern } = workerData as VerificationTask;
-const snapshot = await openSnapshot(place);
-try {
-  parentPort?.postMessage(await checkRecord(snapshot, remembered, concern));
-} finally {
-  await snapshot.close();
+async function look({ place, remembered, concern }: VerificationTask): Promise<void> {
+  const snapshot = await openSnapshot(place);
+  try {
+    parentPort?.postMessage(await checkRecord(snapshot, remembered, concern));
+  } finally {
+    await snapshot.close();
+  }
 }
+
+void look(workerData as VerificationTask);
