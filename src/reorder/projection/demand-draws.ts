@@ -6,13 +6,7 @@ import type {
   UnforeseenUse,
 } from '../demand/demand-model.js';
 import { AliasTable } from './alias-table.js';
-import {
-  binomialChances,
-  type CountChances,
-  CountTable,
-  mixedChances,
-  negativeBinomialChances,
-} from './count-table.js';
+import { type CountChances, negativeBinomialChances, PeriodCounts, sampleChances } from './period-counts.js';
 import { mix, RandomNumbers } from './random-numbers.js';
 
 /**
@@ -39,6 +33,7 @@ export interface DrawSettings {
 const two32 = 0x1_0000_0000;
 const mostDays = 3_660;
 const mostPaths = 10_000_000;
+const roundingOfShares = 1e-6;
 /** Of a day of one item; more does not fit where it is counted. */
 const mostUnits = 1_000_000_000;
 
@@ -46,8 +41,8 @@ const mostUnits = 1_000_000_000;
  * Draws a model's needs. The first n paths of a longer draw are the n paths of a shorter one, and what is unforeseen
  * does not change when another use becomes expected.
  *
- * Counts are exact: of a period's uses each is unknown today with the shares the model gives, so that those that are
- * both in the period and unknown are again a negative binomial (or each count thinned); by day they fall as the shares do.
+ * Counts of a period come as their distribution says; each use then falls on one of its days and is unknown today, or
+ * is left out, as the shares say.
  *
  * @throws RangeError when paths, days or a figure of the model is out of bounds
  */
@@ -70,7 +65,7 @@ export function drawDemand(model: DemandModel, { paths, seed }: DrawSettings): D
     return made;
   };
   const expected = model.expected.map((use) => new ExpectedDraw(use, days, amountsOf(use.amount)));
-  const unforeseen = model.unforeseen.map((use) => new UnforeseenDraw(use, days, amountsOf(use.amount)));
+  const unforeseen = model.unforeseen.map((use) => new UnforeseenDraw(use, days, use.amount));
 
   const random = new RandomNumbers();
   const needs = new DayNeeds(days);
@@ -171,11 +166,26 @@ class Events {
   }
 }
 
+function checkAmounts({ amounts, weights }: AmountDistribution): void {
+  for (const amount of amounts) {
+    if (!(Number.isInteger(amount) && amount >= 0 && amount <= mostUnits)) {
+      throw new RangeError(`An amount is ${amount}: a whole number of 0 to ${mostUnits} is allowed.`);
+    }
+  }
+  if (amounts.length === 0 || amounts.length !== weights.length) {
+    throw new RangeError(
+      `There are ${amounts.length} amounts and ${weights.length} weights: at least one is needed, each with a weight.`,
+    );
+  }
+}
+
 class Amounts {
   private readonly amounts: Int32Array;
   private readonly table: AliasTable;
 
-  constructor({ amounts, weights }: AmountDistribution) {
+  constructor(distribution: AmountDistribution) {
+    checkAmounts(distribution);
+    const { amounts, weights } = distribution;
     for (const amount of amounts) {
       if (!(Number.isInteger(amount) && amount >= 0 && amount <= mostUnits)) {
         throw new RangeError(`An amount is ${amount}: a whole number of 0 to ${mostUnits} is allowed.`);
@@ -227,75 +237,66 @@ class ExpectedDraw {
   }
 }
 
-/** Uses of one period that are not known today. */
-interface PeriodDraw {
-  firstDay: number;
-  dayTable: AliasTable;
-  /** By component. */
-  counts: CountTable[];
-}
-
 class UnforeseenDraw {
   private readonly components: AliasTable;
-  private readonly periods: PeriodDraw[] = [];
+  private readonly counts: PeriodCounts[];
+  /** Of each period: on which of its days a use falls and what it takes; the last is that it is known, or too late. */
+  private readonly useTables: AliasTable[] = [];
+  private readonly useDays: Int32Array;
+  private readonly useUnits: Int32Array;
+  private readonly periodDays: number;
 
   constructor(
     { components, periodDays, dayShares, unknownShares }: UnforeseenUse,
     days: number,
-    private readonly amounts: Amounts,
+    distribution: AmountDistribution,
   ) {
+    checkAmounts(distribution);
+    const { amounts, weights } = distribution;
     if (!(Number.isInteger(periodDays) && periodDays >= 1)) {
       throw new RangeError(`A period has ${periodDays} days: a whole number of at least 1 is allowed.`);
     }
     if (dayShares.length < days || unknownShares.length < days) {
-      throw new RangeError(
-        `There are shares of ${Math.min(dayShares.length, unknownShares.length)} days: ${days} days are drawn.`,
-      );
+      const known = Math.min(dayShares.length, unknownShares.length);
+      throw new RangeError(`There are shares of ${known} days: ${days} days are drawn.`);
     }
+    this.periodDays = periodDays;
     this.components = new AliasTable(components.map(({ weight }) => weight));
-    const tables = new Map<string, CountTable[]>();
+    this.counts = components.map((component) => new PeriodCounts(countChances(component)));
+    const dayIndices = Array.from({ length: periodDays }, (_, index) => index);
+    this.useDays = Int32Array.from(dayIndices.flatMap((index) => amounts.map(() => index)));
+    this.useUnits = Int32Array.from(dayIndices.flatMap(() => amounts));
+    const whole = weights.reduce((sum, weight) => sum + weight, 0);
     for (let firstDay = 0; firstDay < days; firstDay += periodDays) {
-      const shares = dayShares
-        .slice(firstDay, Math.min(days, firstDay + periodDays))
-        .map((share, index) => share * (unknownShares[firstDay + index] ?? 0));
-      const kept = Math.min(
-        1,
-        shares.reduce((sum, share) => sum + share, 0),
-      );
-      if (!(kept >= 0)) throw new RangeError(`The shares of days add up to ${kept}: 0 to 1 is allowed.`);
-      if (kept === 0) continue;
-      // Periods that differ by rounding only share their tables.
-      const key = kept.toFixed(12);
-      let counts = tables.get(key);
-      if (!counts) {
-        counts = components.map((component) => new CountTable(keptCounts(component, kept)));
-        tables.set(key, counts);
+      const shares = Array.from({ length: periodDays }, (_, index) => {
+        const day = firstDay + index;
+        return day < days ? (dayShares[day] as number) * (unknownShares[day] as number) : 0;
+      });
+      const drawn = shares.reduce((sum, share) => sum + share, 0);
+      if (!(drawn <= 1 + roundingOfShares)) {
+        throw new RangeError(`The shares of a period's days add up to ${drawn}: 0 to 1 is allowed.`);
       }
-      this.periods.push({ firstDay, dayTable: new AliasTable(shares), counts });
+      const uses = shares.flatMap((share) => weights.map((weight) => (share * weight) / whole));
+      this.useTables.push(new AliasTable([...uses, Math.max(0, 1 - drawn)]));
     }
   }
 
   draw(random: RandomNumbers, needs: DayNeeds): void {
-    const component = this.components.draw(random);
-    for (let index = 0; index < this.periods.length; index++) {
-      const { firstDay, dayTable, counts } = this.periods[index] as PeriodDraw;
-      for (let uses = (counts[component] as CountTable).draw(random); uses > 0; uses--) {
-        needs.add(firstDay + dayTable.draw(random), this.amounts.draw(random));
+    const counts = this.counts[this.components.draw(random)] as PeriodCounts;
+    const { periodDays, useTables, useDays, useUnits } = this;
+    for (let period = counts.emptyPeriods(random); period < useTables.length; period++) {
+      const useTable = useTables[period] as AliasTable;
+      for (let uses = counts.uses(random); uses > 0; uses--) {
+        const use = useTable.draw(random);
+        if (use === useDays.length) continue;
+        needs.add(period * periodDays + (useDays[use] as number), useUnits[use] as number);
       }
+      period += counts.emptyPeriods(random);
     }
   }
 }
 
-/** Of a period's uses each is kept with the given chance; what that makes of a negative binomial is one again. */
-function keptCounts(component: CountComponent, kept: number): CountChances {
-  if (component.kind === 'negative binomial') {
-    return negativeBinomialChances(component.mean * kept, 1 + (component.dispersion - 1) * kept);
-  }
-  if (component.counts.length === 0)
-    throw new RangeError('A bootstrap has no counts: at least one is needed.');
-  const weights = new Map<number, number>();
-  for (const count of component.counts) weights.set(count, (weights.get(count) ?? 0) + 1);
-  return mixedChances(
-    [...weights].map(([count, weight]) => ({ weight, counts: binomialChances(count, kept) })),
-  );
+function countChances(component: CountComponent): CountChances {
+  if (component.kind === 'empirical') return sampleChances(component.counts);
+  return negativeBinomialChances(component.mean, component.dispersion);
 }

@@ -3,8 +3,11 @@ import type { RandomNumbers } from './random-numbers.js';
 const two32 = 0x1_0000_0000;
 /** More uses in one period are not a studio's. */
 const mostUses = 1_000_000;
+const mostDispersion = 10_000;
 /** Terms smaller than this share of the largest are left out: far below what 32 random bits can tell apart. */
 const negligible = 1e-17;
+/** From here on it pays to jump over empty periods. */
+const likelyEmpty = 0.6;
 
 /** Chances of the counts `from`, `from` + 1, and so on; they add up to 1. */
 export interface CountChances {
@@ -22,8 +25,8 @@ export function negativeBinomialChances(mean: number, dispersion: number): Count
   if (!(mean >= 0 && mean <= mostUses)) {
     throw new RangeError(`The mean of a count is ${mean}: 0 to ${mostUses} is allowed.`);
   }
-  if (!(dispersion >= 1 && dispersion <= mostUses)) {
-    throw new RangeError(`The dispersion of a count is ${dispersion}: 1 to ${mostUses} is allowed.`);
+  if (!(dispersion >= 1 && dispersion <= mostDispersion)) {
+    throw new RangeError(`The dispersion of a count is ${dispersion}: 1 to ${mostDispersion} is allowed.`);
   }
   if (mean === 0) return { from: 0, chances: Float64Array.of(1) };
   const growth = (dispersion - 1) / dispersion;
@@ -31,18 +34,6 @@ export function negativeBinomialChances(mean: number, dispersion: number): Count
   return fromMode(Math.max(0, Math.floor(mean - (dispersion - 1))), (count) => {
     return (count * growth + start) / (count + 1);
   });
-}
-
-/** Chances of how many of `trials` come about when each does with the given chance. */
-export function binomialChances(trials: number, chance: number): CountChances {
-  if (!(Number.isInteger(trials) && trials >= 0 && trials <= mostUses)) {
-    throw new RangeError(`A count is ${trials}: a whole number of 0 to ${mostUses} is allowed.`);
-  }
-  if (chance <= 0 || trials === 0) return { from: 0, chances: Float64Array.of(1) };
-  if (chance >= 1) return { from: trials, chances: Float64Array.of(1) };
-  const odds = chance / (1 - chance);
-  const mode = Math.min(trials, Math.floor((trials + 1) * chance));
-  return fromMode(mode, (count) => ((trials - count) * odds) / (count + 1));
 }
 
 /** @param ratio of the chance of count + 1 to that of count */
@@ -64,42 +55,53 @@ function fromMode(mode: number, ratio: (count: number) => number): CountChances 
   return { from: mode - below.length, chances: Float64Array.from(terms, (term) => term / sum) };
 }
 
-/** What a mixture of counts is, each as likely as its weight says. */
-export function mixedChances(parts: readonly { weight: number; counts: CountChances }[]): CountChances {
-  const from = Math.min(...parts.map(({ counts }) => counts.from));
-  const end = Math.max(...parts.map(({ counts }) => counts.from + counts.chances.length));
-  const whole = parts.reduce((sum, { weight }) => sum + weight, 0);
-  const chances = new Float64Array(end - from);
-  for (const { weight, counts } of parts) {
-    counts.chances.forEach((chance, index) => {
-      const at = counts.from - from + index;
-      chances[at] = (chances[at] ?? 0) + (weight / whole) * chance;
-    });
+/**
+ * Chances of a sample's counts, each member as likely.
+ *
+ * @throws RangeError when there is none, or one is no whole number within bounds
+ */
+export function sampleChances(counts: readonly number[]): CountChances {
+  if (counts.length === 0) throw new RangeError('A sample has no counts: at least one is needed.');
+  for (const count of counts) {
+    if (!(Number.isInteger(count) && count >= 0 && count <= mostUses)) {
+      throw new RangeError(`A count is ${count}: a whole number of 0 to ${mostUses} is allowed.`);
+    }
   }
+  const from = Math.min(...counts);
+  const chances = new Float64Array(Math.max(...counts) - from + 1);
+  for (const count of counts) chances[count - from] = (chances[count - from] as number) + 1 / counts.length;
   return { from, chances };
 }
 
 /**
- * Draws counts by inversion, so that more luck is never less use, with a guide to where to begin (Chen & Asau 1974,
- * AIIE Trans. 6:163–166 [M]).
+ * Draws counts of one period after another by inversion, so that more luck is never less use, with a guide to where to
+ * begin (Chen & Asau 1974, AIIE Trans. 6:163–166 [M]). When most periods are empty, their number until the next that is
+ * not is drawn at once: it is geometric.
  */
-export class CountTable {
+export class PeriodCounts {
   private readonly from: number;
   /** Of each count: the chance of it or less, times 2³². */
   private readonly upTo: Float64Array;
   private readonly guide: Int32Array;
   private readonly shift: number;
+  /** One over the logarithm of the chance of an empty period; 0 when they are drawn like any other. */
+  private readonly jump: number;
 
   constructor({ from, chances }: CountChances) {
-    this.from = from;
-    this.upTo = new Float64Array(chances.length);
+    const empty = from === 0 ? (chances[0] as number) : 0;
+    const jumps = empty >= likelyEmpty;
+    // Of an empty chance of 1 every luck is to jump for ever.
+    this.jump = jumps ? (empty < 1 ? 1 / Math.log(empty) : -Infinity) : 0;
+    this.from = jumps ? 1 : from;
+    const drawn = jumps ? chances.subarray(1) : chances;
+    const whole = drawn.reduce((sum, chance) => sum + chance, 0);
     let sum = 0;
-    chances.forEach((chance, index) => {
+    this.upTo = Float64Array.from(drawn, (chance) => {
       sum += chance;
-      this.upTo[index] = sum * two32;
+      return (sum / whole) * two32;
     });
-    this.upTo[chances.length - 1] = two32;
-    const bits = Math.min(12, Math.max(1, 32 - Math.clz32(chances.length)));
+    this.upTo[drawn.length - 1] = two32;
+    const bits = Math.min(12, Math.max(1, 32 - Math.clz32(drawn.length)));
     this.shift = 32 - bits;
     this.guide = new Int32Array(1 << bits);
     for (let entry = 0, index = 0; entry < this.guide.length; entry++) {
@@ -108,7 +110,14 @@ export class CountTable {
     }
   }
 
-  draw(random: RandomNumbers): number {
+  /** Periods to pass over because they are empty; Infinity when all are. */
+  emptyPeriods(random: RandomNumbers): number {
+    if (this.jump === 0) return 0;
+    return Math.floor(Math.log((random.next() + 0.5) / two32) * this.jump);
+  }
+
+  /** Uses of the period after those. */
+  uses(random: RandomNumbers): number {
     const luck = random.next();
     let index = this.guide[luck >>> this.shift] as number;
     while ((this.upTo[index] as number) <= luck) index++;
