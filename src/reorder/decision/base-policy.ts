@@ -1,8 +1,9 @@
 import type { DemandDraws } from '../projection/demand-draws.js';
-import { type CostRates, NEVER, type Replenishment } from '../projection/item-facts.js';
+import type { CostRates, Replenishment } from '../projection/item-facts.js';
 import { type BatchCost, batchCost } from './batch-cost.js';
 import { daysQuantile } from './chances-of-days.js';
 import { meanNeedPerDay, needsOverDays, needsOverLeadTime, quantileOf } from './drawn-needs.js';
+import type { LeftWorth } from './expected-cost.js';
 
 /** How all later orders are placed, the same whatever is ordered first. */
 export interface BasePolicy {
@@ -12,8 +13,8 @@ export interface BasePolicy {
   packUnits: number;
   /** The smallest order that can be placed, used up alone. */
   smallest: BatchCost;
-  /** What a unit that is here and will be used spares in the long run, beyond its price. */
-  leftUnitMinor: number;
+  /** What a unit that is here and will be used spares in the long run, and how long it may be. */
+  left: LeftWorth;
   /** Lead time and the time to the next order day, by quantile. */
   protectionDays95: number;
   /** Days one batch lasts on average; at least 1. */
@@ -47,33 +48,40 @@ export function basePolicy(
   const reorderPointUnits = Math.max(0, quantileOf(protectionNeeds, target) - 1);
   const perDay = meanNeedPerDay(draws);
   const { best, smallest } = bestBatch(replenishment, openedLifeDays, draws, rates, perDay, coarsePaths);
-  const lastingDays = perDay > 0 ? (best.packs * packUnits) / perDay : draws.days;
+  const lastingDays = perDay > 0 ? (best.packs * packUnits) / perDay : longestStockDays;
   return {
     reorderPointUnits,
     packs: best.packs,
     packUnits,
     smallest,
-    leftUnitMinor: Number.isFinite(best.perUsedUnitMinor) ? Math.max(0, best.perUsedUnitMinor) : 0,
+    left: {
+      // Where nothing would be used, having it spares nothing.
+      unitMinor: Number.isFinite(best.perUsedUnitMinor) ? best.perUsedUnitMinor : 0,
+      needPerDay: perDay,
+      lifeDays: replenishment.lifeDays,
+    },
     protectionDays95: daysQuantile(replenishment.leadTime, 0.95) + reviewDays,
-    cycleDays: Math.max(1, Math.min(lastingDays, usableDays(replenishment, draws.days))),
+    cycleDays: Math.max(1, Math.min(lastingDays, longestStockDays, replenishment.lifeDays + 1)),
     meanNeedPerDay: perDay,
     protectionNeeds,
   };
 }
 
-/** The most packs of which the last may still be used in date, within the drawn days; the minimum at least. */
+/** Nothing is bought for longer than this, though it may keep. */
+const longestStockDays = 1_095;
+
+/**
+ * The most packs of which the last may still be used in date, after the drawn days at the mean need; the minimum at least.
+ */
 export function mostPacks(
-  replenishment: Replenishment,
+  { packContainers, unitsEach, lifeDays, leadTime, minimumPacks }: Replenishment,
   draws: DemandDraws,
   paths: number = draws.paths,
 ): number {
-  const packUnits = replenishment.packContainers * replenishment.unitsEach;
-  const days = Math.min(
-    draws.days,
-    usableDays(replenishment, draws.days) + daysQuantile(replenishment.leadTime, 0.95),
-  );
-  const need = quantileOf(needsOverDays(draws, days, paths), 0.99);
-  return Math.max(replenishment.minimumPacks, 1, Math.ceil(need / packUnits));
+  const days = Math.min(longestStockDays, lifeDays + 1) + daysQuantile(leadTime, 0.95);
+  const drawn = quantileOf(needsOverDays(draws, days, paths), 0.99);
+  const beyond = Math.max(0, days - draws.days) * meanNeedPerDay(draws);
+  return Math.max(minimumPacks, 1, Math.ceil((drawn + beyond) / (packContainers * unitsEach)));
 }
 
 /** Days from one order day to the next, on average over the horizon; 1 when any day will do. */
@@ -82,10 +90,6 @@ export function daysBetweenOrders(nextOrderDay: Int32Array, horizonDays: number)
   const days = Math.min(horizonDays, nextOrderDay.length);
   for (let day = 0; day < days; day++) if (nextOrderDay[day] === day) orderDays++;
   return orderDays === 0 ? Math.max(1, days) : Math.max(1, Math.round(days / orderDays));
-}
-
-function usableDays({ lifeDays }: Replenishment, days: number): number {
-  return lifeDays >= NEVER ? days : Math.min(days, lifeDays + 1);
 }
 
 /** From coarse steps to single packs around the best; of equal ones the smaller. */
@@ -104,7 +108,7 @@ function bestBatch(
   const cost = (packs: number): BatchCost => {
     let known = tried.get(packs);
     if (known === undefined) {
-      known = batchCost(packs, replenishment, openedLifeDays, draws, rates, paths);
+      known = batchCost(packs, replenishment, openedLifeDays, draws, rates, perDay, paths);
       tried.set(packs, known);
     }
     return known;

@@ -1,10 +1,12 @@
 import { figure } from './figure.js';
-import type { BasketFigures } from './item-decision-result.js';
+import type { BasketFigures, PlannedOrder } from './item-decision-result.js';
 import { dateOfDay } from './plan-days.js';
 import type { WeighedOffer } from './weigh-offers.js';
 
 const daysShown = 5;
 const packsShown = 4;
+/** Order days after its own, of which is told. */
+const laterSteps = [1, 3, 7, 14];
 
 /** What a supplier's basket must know of an item: ordering it earlier, and more of it. */
 export function basketFigures(
@@ -19,6 +21,13 @@ export function basketFigures(
     on: dateOfDay(plannedOn, orderDays[dayIndex] ?? 0),
     extraMinor: figure(search.priced({ dayIndex, packs: best.packs }, paths).costMinor - here),
   }));
+  const laterDays: BasketFigures['laterDays'] = [];
+  for (const step of laterSteps) {
+    const day = orderDays[best.dayIndex + step];
+    if (day === undefined) continue;
+    const later = search.priced({ dayIndex: best.dayIndex + step, packs: best.packs }, paths);
+    laterDays.push({ on: dateOfDay(plannedOn, day), extraMinor: figure(later.costMinor - here) });
+  }
   const morePacks = Array.from({ length: packsShown }, (_, index) => {
     const packs = best.packs + index + 1;
     return { packs, extraMinor: figure(search.priced({ ...best, packs }, paths).costMinor - here) };
@@ -30,6 +39,21 @@ export function basketFigures(
     packs: best.packs,
     packPrices: offer.replenishment.prices,
     days,
+    laterDays,
     morePacks,
+  };
+}
+
+/** Of an order for an appointment: it is neither moved nor made more. */
+export function figuresOfAppointment({ offer }: WeighedOffer, order: PlannedOrder): BasketFigures {
+  return {
+    offerId: offer.offerId,
+    productId: offer.productId,
+    supplierId: offer.supplierId,
+    packs: order.packs,
+    packPrices: offer.replenishment.prices,
+    days: [{ on: order.on, extraMinor: 0 }],
+    laterDays: [],
+    morePacks: [],
   };
 }

@@ -45,7 +45,7 @@ export type MinimumChoice =
   | { choice: 'order anyway'; goodsMinor: number; missingMinor: number }
   /** Until further lines are due and the minimum is reached. */
   | { choice: 'wait'; until: string; extraMinor: number }
-  /** Add what costs least although it costs more than it brings. */
+  /** Make one line more (or take it in) by so many packs, whatever that costs. */
   | { choice: 'add'; key: string; packs: number; priceMinor: number; extraMinor: number };
 
 /** One order with one supplier on one day. */

@@ -1,7 +1,14 @@
 import type { DemandDraws } from '../projection/demand-draws.js';
-import type { Batch, CostRates, ItemStock, Replenishment } from '../projection/item-facts.js';
+import {
+  type Batch,
+  type CostRates,
+  type ItemStock,
+  NEVER,
+  type Replenishment,
+} from '../projection/item-facts.js';
 import { type Horizon, Simulation } from '../projection/simulate.js';
 import { packPriceMinor } from '../supply/pack-cost.js';
+import { usedLater } from './expected-cost.js';
 
 /** Nothing is ordered any more. */
 export const orderNothing = { first: null, reorderPointUnits: null, packs: 0 } as const;
@@ -28,6 +35,7 @@ export function batchCost(
   openedLifeDays: number,
   draws: DemandDraws,
   rates: CostRates,
+  needPerDay: number,
   paths: number,
 ): BatchCost {
   const units = packs * replenishment.packContainers * replenishment.unitsEach;
@@ -44,21 +52,22 @@ export function batchCost(
   const packUnits = replenishment.packContainers * replenishment.unitsEach;
   const price = packPriceMinor(replenishment.prices, packs);
   const used = outcome.usedUnits.mean;
-  // What is left when the drawn days end is used later, at the rate seen, and kept until then.
-  const left = outcome.unitsAtEnd.mean;
-  const perDay = draws.days > 0 ? used / draws.days : 0;
-  const laterUnitDays = perDay > 0 ? (left * left) / (2 * perDay) : left * draws.days;
-  const usedInAll = used + (perDay > 0 ? left : 0);
+  const later = usedLater(outcome.unitsAtEnd.mean, {
+    needPerDay,
+    lifeDays: replenishment.lifeDays >= NEVER ? NEVER : Math.max(0, replenishment.lifeDays - draws.days),
+  });
+  const usedInAll = used + later.usedUnits;
+  const wastedInAll = outcome.wastedUnits.mean + later.wastedUnits;
   const costMinor =
     rates.orderMinor +
-    (outcome.heldUnitDays.mean + laterUnitDays) * rates.holdingMinorPerDay +
-    (outcome.wastedUnits.mean * price) / packUnits +
+    (outcome.heldUnitDays.mean + later.unitDays) * rates.holdingMinorPerDay +
+    (wastedInAll * price) / packUnits +
     (price - rates.unitMinor * packUnits) * packs;
   return {
     packs,
     perUsedUnitMinor: usedInAll > 0 ? costMinor / usedInAll : Number.POSITIVE_INFINITY,
     usedUnits: Math.min(usedInAll, units),
-    wastedUnits: outcome.wastedUnits.mean,
+    wastedUnits: wastedInAll,
   };
 }
 

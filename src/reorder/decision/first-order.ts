@@ -130,7 +130,7 @@ export class FirstOrderSearch {
     }
     let cost = known.get(key);
     if (cost === undefined) {
-      cost = totalCostMinor(this.outcome(candidate, paths), rates, base.leftUnitMinor);
+      cost = totalCostMinor(this.outcome(candidate, paths), rates, base.left);
       known.set(key, cost);
     }
     return cost;

@@ -120,6 +120,8 @@ export interface BasketFigures {
   packPrices: readonly PackPrice[];
   /** By rising day, the last is its own: what ordering `packs` on it costs more than on its own. */
   days: { on: string; extraMinor: number }[];
+  /** Days after its own, by rising day. */
+  laterDays: { on: string; extraMinor: number }[];
   /** On its own day: what so many packs cost more than `packs`. */
   morePacks: { packs: number; extraMinor: number }[];
 }

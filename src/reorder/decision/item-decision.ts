@@ -3,7 +3,7 @@ import { chanceShortBefore, type Outcome } from '../projection/outcome.js';
 import { Simulation } from '../projection/simulate.js';
 import { packPriceMinor } from '../supply/pack-cost.js';
 import { orderForBooked } from './appointment-order.js';
-import { basketFigures } from './basket-figures.js';
+import { basketFigures, figuresOfAppointment } from './basket-figures.js';
 import { orderNothing } from './batch-cost.js';
 import { daysQuantile } from './chances-of-days.js';
 import type { ItemDecisionFacts, ItemOffer } from './decision-facts.js';
@@ -15,6 +15,7 @@ import { explain } from './explanation.js';
 import { figure } from './figure.js';
 import type { Candidate } from './first-order.js';
 import type {
+  BasketFigures,
   ItemDecision,
   NeighbourCost,
   Outlook,
@@ -71,7 +72,7 @@ export function decideItem(given: ItemDecisionFacts): ItemDecision {
   chosen.best = chosen.search.fine(chosen.starts);
   const { base, rates, offer } = chosen;
   const range = rangeOf(facts, chosen, usualUnits);
-  const nothingCost = expectedCost(evaluate(chosen, orderNothing, draws.paths), rates, base.leftUnitMinor);
+  const nothingCost = expectedCost(evaluate(chosen, orderNothing, draws.paths), rates, base.left);
   const line = decide(facts, chosen, range, nothing, nothingCost.totalMinor, isNeeded);
 
   const { order, policy } = line;
@@ -92,11 +93,11 @@ export function decideItem(given: ItemDecisionFacts): ItemDecision {
     without,
     after,
     costs: {
-      chosen: expectedCost(outcome, rates, base.leftUnitMinor),
+      chosen: expectedCost(outcome, rates, base.left),
       neighbours: line.candidate === null ? [] : neighbours(facts, chosen, line.candidate),
       nothing: nothingCost,
     },
-    basketFigures: basketFigures(chosen, plannedOn, coarsePathsOf(draws)),
+    basketFigures: figuresForBasket(facts, chosen, line, isNeeded),
     offers: weighed.map((each) => ({
       offerId: each.offer.offerId,
       productId: each.offer.productId,
@@ -173,6 +174,18 @@ function decide(
   };
 }
 
+/** Nothing that is not kept, or not needed, is put into a basket. */
+function figuresForBasket(
+  { plannedOn, draws }: ItemDecisionFacts,
+  chosen: WeighedOffer,
+  { decision, order }: Line,
+  isNeeded: boolean,
+): BasketFigures | null {
+  if (!isNeeded || decision === 'let run out') return null;
+  if (decision === 'order for the appointment') return order && figuresOfAppointment(chosen, order);
+  return basketFigures(chosen, plannedOn, coarsePathsOf(draws));
+}
+
 function forAppointment(facts: ItemDecisionFacts, chosen: WeighedOffer): Line {
   const { replenishment } = chosen.offer;
   const booked = orderForBooked(facts.demand, facts.stock, replenishment);
@@ -239,7 +252,7 @@ function neighbours(facts: ItemDecisionFacts, chosen: WeighedOffer, at: Candidat
       change,
       packs,
       on: dateOfDay(facts.plannedOn, day),
-      cost: expectedCost(outcome, rates, base.leftUnitMinor),
+      cost: expectedCost(outcome, rates, base.left),
       expectedUnmetUnits: figure(outcome.unmetUnits.mean),
       expectedWasteUnits: figure(outcome.wastedUnits.mean),
     });
@@ -316,12 +329,14 @@ function usableOffers(
   return usable;
 }
 
-/** Of the cheapest offer at its smallest order; else what the stock cost. */
+/** The lowest price any offer has, so that no order seems to earn money; without an offer what the stock cost. */
 function unitCost(stock: ItemStock, offers: readonly ItemOffer[], assumptions: DecisionAssumption[]): number {
   let least = Number.POSITIVE_INFINITY;
   for (const { replenishment } of offers) {
-    const { packContainers, unitsEach, prices, minimumPacks } = replenishment;
-    least = Math.min(least, packPriceMinor(prices, minimumPacks) / (packContainers * unitsEach));
+    const { packContainers, unitsEach, prices } = replenishment;
+    for (const { packPriceMinor: price } of prices) {
+      least = Math.min(least, price / (packContainers * unitsEach));
+    }
   }
   if (Number.isFinite(least)) {
     if (stock.batches.some(({ costEachMinor }) => costEachMinor === null)) {
@@ -431,7 +446,7 @@ function withoutOffer(
   const { draws, horizonDays, settings } = facts;
   const rates: CostRates = { unitMinor: 0, orderMinor: 0, shortageMinor: 0, holdingMinorPerDay: 0 };
   if (settings.shortageCostMinor !== null) rates.shortageMinor = settings.shortageCostMinor / usualUnits;
-  const cost = expectedCost(nothing, rates, 0);
+  const cost = expectedCost(nothing, rates, { unitMinor: 0, needPerDay: 0, lifeDays: NEVER });
   const isEnough = !isNeeded || nothing.short.mean <= 1 - settings.serviceTargetPerMille / 1_000;
   const decision: Omit<ItemDecision, 'reasons'> = {
     decision: isEnough ? 'enough' : 'cannot be ordered',

@@ -103,7 +103,7 @@ function keepInStock(facts: RangeFacts): RangeOption {
     { from: 0, to: paths },
   );
   const years = horizonDays / yearDays;
-  const total = totalCostMinor(outcome, rates, base.leftUnitMinor) + rates.orderMinor;
+  const total = totalCostMinor(outcome, rates, base.left) + rates.orderMinor;
   return option(facts, 'keep in stock', years, {
     costMinor: total + outcome.usedUnits.mean * rates.unitMinor,
     usedUnits: outcome.usedUnits.mean,

@@ -70,7 +70,7 @@ export function weighOffers(
     );
     return { offer, rates, base };
   });
-  prepared.sort((left, right) => left.base.leftUnitMinor - right.base.leftUnitMinor);
+  prepared.sort((left, right) => left.base.left.unitMinor - right.base.left.unitMinor);
   const cheapest = prepared[0];
   if (cheapest === undefined) throw new RangeError('There is no offer to weigh.');
   const shortage = weighShortage(cheapest, draws, settings, usualUnitsPerNeed, target);
