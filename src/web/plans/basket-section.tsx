@@ -13,6 +13,7 @@ import { type Figure, Figures } from '../stock/figures.js';
 import { Sign } from '../stock/sign.js';
 import { useTexts } from '../texts/texts.js';
 import { writtenDay } from '../texts/written-dates.js';
+import { DraftOrder } from './draft-order.js';
 import { writtenMoney } from './figures/written-money.js';
 import { writtenUnits } from './figures/written-units.js';
 import { lineSentence } from './line-sentence.js';
@@ -21,7 +22,7 @@ import styles from './plans.module.css';
 
 /** One order to one supplier, as a plan puts it together. */
 export function BasketSection({
-  standing: { studioId },
+  standing: { studioId, permissions },
   plan,
   basket,
   lines,
@@ -72,6 +73,9 @@ export function BasketSection({
           />
         ))}
       </Entries>
+      {plan.purpose === 'plan' && permissions.includes('place orders') && (
+        <DraftOrder studioId={studioId} planId={plan.id} basket={basket} />
+      )}
     </Section>
   );
 }

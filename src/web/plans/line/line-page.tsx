@@ -16,6 +16,7 @@ import { CostSection } from './cost-section.js';
 import { DecisionPart } from './decision-part.js';
 import { NeedSection } from './need-section.js';
 import { OutlookSection } from './outlook-section.js';
+import { PlanningSection } from './planning-section.js';
 import { RangeSection } from './range-section.js';
 import { StockSection } from './stock-section.js';
 import { SupplySection } from './supply-section.js';
@@ -89,6 +90,9 @@ function Sections({
       <SupplySection studioId={studioId} line={line} />
       <CostSection line={line} />
       <RangeSection line={line} />
+      {standing.permissions.includes('plan orders') && (
+        <PlanningSection standing={standing} item={line.item} />
+      )}
       <AssumptionsSection
         studioId={studioId}
         assumptions={line.assumptions}

@@ -136,6 +136,17 @@ export const planLineTexts: typeof english = {
       `${target} des Bedarfs sollen gedeckt sein; damit ist eine Sitzung, die es nicht haben kann, ${money} wert.`,
     effort: (candidates, paths) => `${candidates} Bestellungen wurden über ${paths} Verläufe abgewogen.`,
 
+    planning: 'Diesen Artikel anders planen',
+    planningHint: 'Was leer bleibt, ist, wie das Studio plant. Es zählt vom nächsten Plan an.',
+    target: 'Anteil des Bedarfs, der gedeckt sein soll, in Prozent',
+    targetHint: 'Von 0 bis 100, etwa 97,5.',
+    shortageCost: (currency) => `Was eine Sitzung kostet, die es nicht haben kann, in ${currency}`,
+    shortageCostHint: 'Zählt anstelle des Ziels.',
+    rangeChoiceHint: 'Der Plan nimmt, was am wenigsten kostet, außer Sie sagen es anders.',
+    planDecides: 'wie der Plan entscheidet',
+    notAllowed:
+      'Das Ziel ist ein Anteil von 0 bis 100 Prozent, die Kosten ein Geldbetrag ab 0. Berichtigen Sie, was dasteht, oder lassen Sie es leer.',
+
     range: 'Lohnt es sich im Regal?',
     rangeHint: 'Was jede Art, es zu halten, in einem Jahr kostet, vom leeren Regal an.',
     rangeChosen: {

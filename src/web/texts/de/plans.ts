@@ -95,6 +95,7 @@ export const plansTexts: typeof english = {
       'reaches free delivery': 'dazugenommen, damit die Lieferung frei ist',
     },
     draft: 'Diese Bestellung entwerfen',
+    draftAgain: 'Noch einmal entwerfen',
     draftOf: (supplier) => `Diese Bestellung entwerfen: ${supplier}`,
 
     decisions: {

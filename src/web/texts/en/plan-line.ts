@@ -137,6 +137,17 @@ export const planLineTexts = {
     effort: (candidates: number, paths: number) =>
       `${candidates} orders were weighed over ${paths} courses that things may take.`,
 
+    planning: 'Plan this item otherwise',
+    planningHint: 'What is left empty is as the studio plans. It counts from the next plan on.',
+    target: 'Share of the need to be met, in per cent',
+    targetHint: 'From 0 to 100, such as 97.5.',
+    shortageCost: (currency: string) => `What a session that cannot have it costs, in ${currency}`,
+    shortageCostHint: 'Counts instead of the target.',
+    rangeChoiceHint: 'The plan goes by what costs least, unless you say otherwise.',
+    planDecides: 'as the plan decides',
+    notAllowed:
+      'The target is a share from 0 to 100 per cent, the cost an amount of money from 0 on. Correct what is written, or leave it empty.',
+
     range: 'Worth keeping in stock?',
     rangeHint: 'What each way of keeping it costs in a year, from an empty shelf on.',
     rangeChosen: {

@@ -111,6 +111,7 @@ export const plansTexts = {
       'reaches free delivery': 'added, so that delivery is free',
     } satisfies Record<BasketReasonWord, string>,
     draft: 'Draft this order',
+    draftAgain: 'Draft it once more',
     draftOf: (supplier: string) => `Draft this order to ${supplier}`,
 
     decisions: {

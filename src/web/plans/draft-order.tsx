@@ -1,0 +1,63 @@
+import { Button, Group } from '@mantine/core';
+import { useRef } from 'react';
+import { useNavigate } from 'react-router';
+import type { BasketView } from '../../reorder/plan/plans.views.js';
+import { pathOf } from '../frame/places.js';
+import { ProblemNote } from '../frame/problem-note.js';
+import { isProblem } from '../service/problem.js';
+import { request } from '../service/request.js';
+import { RequestIds } from '../service/request-ids.js';
+import { useAction } from '../service/use-action.js';
+import { useTexts } from '../texts/texts.js';
+
+/** Makes a draft of a purchase order from a basket, and opens it. What is drafted already is drafted again on purpose only. */
+export function DraftOrder({
+  studioId,
+  planId,
+  basket,
+}: {
+  studioId: string;
+  planId: string;
+  basket: BasketView;
+}) {
+  const texts = useTexts();
+  const words = texts.plans;
+  const open = useNavigate();
+  const ids = useRef(new RequestIds()).current;
+  const drafting = useAction(async (again: boolean) => {
+    const drafted = {
+      planId,
+      lineNumbers: basket.lines.map(({ lineNumber }) => lineNumber),
+      ...(again && { again }),
+    };
+    const { orders } = await request(
+      'POST',
+      '/studios/{studioId}/purchase-orders/from-plan',
+      { studioId },
+      { id: ids.for(drafted), ...drafted },
+    );
+    ids.renew();
+    const [order] = orders;
+    void open(pathOf({ studioId, area: 'ordering' }, 'orders', ...(order ? [order.id] : [])));
+  });
+  const isDrafted = drafting.problem !== undefined && isProblem(drafting.problem, 'already-exists');
+  return (
+    <>
+      <ProblemNote problem={drafting.problem} />
+      <Group>
+        <Button
+          loading={drafting.busy}
+          aria-label={words.draftOf(basket.supplierName)}
+          onClick={() => void drafting.run(false)}
+        >
+          {words.draft}
+        </Button>
+        {isDrafted && (
+          <Button variant="default" loading={drafting.busy} onClick={() => void drafting.run(true)}>
+            {words.draftAgain}
+          </Button>
+        )}
+      </Group>
+    </>
+  );
+}
