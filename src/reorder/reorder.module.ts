@@ -14,6 +14,7 @@ import { TrainingCoursesController } from './courses/training-courses.controller
 import { TrainingCourses } from './courses/training-courses.service.js';
 import { Plan, PlanLine } from './plan/plan.entity.js';
 import { PlanLevels } from './plan/plan-levels.service.js';
+import { PlanLineViews } from './plan/plan-line-views.service.js';
 import { PlanLines } from './plan/plan-lines.service.js';
 import { PlanProgress } from './plan/plan-progress.service.js';
 import { PlanRequests } from './plan/plan-requests.service.js';
@@ -109,6 +110,7 @@ const orderProviders = [
     ...orderProviders,
     Plans,
     PlanLines,
+    PlanLineViews,
     PlanProgress,
     PlanRequests,
     PlanRunner,

@@ -1,4 +1,7 @@
-import type { BasketView, PlanAssumptionView, PlanLineView, PlanSumsView } from './plans.views.js';
+import type { ItemUnit } from '../item.js';
+import type { ComputedItem } from './item-line.js';
+import type { StockCounts } from './item-stock.js';
+import type { BasketView, PlanAssumptionView, PlannedItemView, PlanSumsView } from './plans.views.js';
 
 /** What is kept with a plan that is done. */
 export interface PlanSummary {
@@ -10,12 +13,50 @@ export interface PlanSummary {
   dueToday: number;
 }
 
-/** What is kept of a line: all but what stands in columns, and what is looked up when it is shown. */
-export type PlanLineContent = Omit<
-  PlanLineView,
-  'lineNumber' | 'decision' | 'orderOn' | 'offerId' | 'packs' | 'supplierId' | 'level' | 'item'
-> & {
-  item: PlanLineView['item'];
-  /** Pieces; null: nothing sensible can be said. */
-  reorderPointPieces: number | null;
-};
+/** How an offer is told of in a line. */
+export interface KeptOffer {
+  offerId: string;
+  productId: string;
+  supplierId: string;
+  supplierName: string;
+  packContainers: number;
+  unitsEach: number;
+  minimumPacks: number;
+  prices: { fromPacks: number; packPriceMinor: number }[];
+  leadTime: { days: number[]; weights: number[] };
+  /** Null: no date limits it. */
+  lifeDays: number | null;
+}
+
+/** An assumption as it is kept: words are found when it is shown. */
+export interface KeptAssumption {
+  code: string;
+  figures: Record<string, unknown>;
+}
+
+/** What is kept of a line beside its columns: what was found out, and what the basket made of it. */
+export interface PlanLineContent {
+  item: PlannedItemView & { unit: ItemUnit };
+  plannedOn: string;
+  currency: string;
+  computed: ComputedItem;
+  counts: StockCounts;
+  onTheWayUnits: number;
+  offers: KeptOffer[];
+  assumptions: KeptAssumption[];
+  serviceTargetPerMille: number;
+  weeksOfHistory: number;
+  stakeMinor: number;
+  /** What is ordered in the end; null: nothing. */
+  order: {
+    productId: string;
+    packs: number;
+    containers: number;
+    units: number;
+    costMinor: number;
+    arrivesOn: string;
+    arrivesLate: string;
+  } | null;
+  /** The plan this was computed for; null: this one. */
+  takenOverFromId: string | null;
+}

@@ -85,7 +85,8 @@ export class PlanLevels {
       parameters,
     );
     const lines = rows.flatMap(({ lineNumber, content }): TakenLine[] => {
-      const { item, reorderPointPieces } = JSON.parse(content) as PlanLineContent;
+      const { item, computed } = JSON.parse(content) as PlanLineContent;
+      const reorderPointPieces = computed.decision.reorderPoint?.pieces ?? null;
       if (reorderPointPieces === null) return [];
       return [
         {

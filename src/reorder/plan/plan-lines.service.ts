@@ -5,8 +5,8 @@ import { Database, type SqlValue } from '../../platform/database/database.js';
 import { defaultPageSize } from '../../platform/page.js';
 import { Problem } from '../../platform/problem.js';
 import { StockLevel } from '../../stock/stock-level.entity.js';
-import type { PlanLine } from './plan.entity.js';
 import type { PlanLineContent } from './plan-content.interface.js';
+import { type LineColumns, PlanLineViews } from './plan-line-views.service.js';
 import type { PlanLinesDto } from './plans.dto.js';
 import { Plans } from './plans.service.js';
 import type { PlanLinePageView, PlanLineSummaryView, PlanLineView } from './plans.views.js';
@@ -17,6 +17,7 @@ export class PlanLines {
   constructor(
     private readonly database: Database,
     private readonly plans: Plans,
+    private readonly views: PlanLineViews,
   ) {}
 
   /** @throws Problem not-found; wrong-state while the plan is not done */
@@ -34,7 +35,7 @@ export class PlanLines {
       `SELECT ${columns} FROM plan_line WHERE ${conditions.join(' AND ')} ORDER BY line_number LIMIT ${limit + 1}`,
       parameters,
     );
-    const lines = await this.withLevels(actor.studioId, rows.slice(0, limit).map(lineOf));
+    const lines = await this.withLevels(actor.studioId, rows.slice(0, limit));
     return {
       planId: plan.id,
       items: lines.map(summaryOf),
@@ -51,25 +52,29 @@ export class PlanLines {
       [studioId, plan.id, lineNumber],
     );
     if (!row) throw new Problem(404, 'not-found', `This plan has no line ${lineNumber}.`);
-    const [line] = await this.withLevels(studioId, [lineOf(row)]);
+    const [line] = await this.withLevels(studioId, [row]);
     if (!line) throw new Error('A line of a plan was lost on its way.');
     return line;
   }
 
   /** With the minima of stock as they stand now. */
-  private async withLevels(studioId: string, lines: readonly Line[]): Promise<PlanLineView[]> {
+  private async withLevels(studioId: string, rows: readonly LineRow[]): Promise<PlanLineView[]> {
+    const lines = rows.map(({ content, ...columns }) => {
+      const kept = JSON.parse(content) as PlanLineContent;
+      return { kept, view: this.views.viewOf(columns, kept) };
+    });
     const levels = await this.database.reader.manager.findBy(StockLevel, {
       studioId,
-      subjectId: In(lines.map(({ item }) => item.key)),
+      subjectId: In(lines.map(({ view }) => view.item.key)),
     });
-    return lines.map(({ reorderPointPieces, ...line }) => {
+    return lines.map(({ kept, view }) => {
       const level = levels.find(
-        ({ subjectKind, subjectId }) => subjectKind === line.item.kind && subjectId === line.item.key,
+        ({ subjectKind, subjectId }) => subjectKind === view.item.kind && subjectId === view.item.key,
       );
       return {
-        ...line,
+        ...view,
         level: {
-          minimumPieces: reorderPointPieces,
+          minimumPieces: kept.computed.decision.reorderPoint?.pieces ?? null,
           currentPieces: level?.minimumPieces ?? null,
           setByHand: level !== undefined && level.planId === null,
         },
@@ -81,14 +86,7 @@ export class PlanLines {
 const columns = `line_number AS "lineNumber", decision, order_on AS "orderOn", offer_id AS "offerId", packs,
   supplier_id AS "supplierId", content`;
 
-type LineRow = Pick<PlanLine, 'lineNumber' | 'decision' | 'orderOn' | 'offerId' | 'packs' | 'supplierId'> & {
-  content: string;
-};
-type Line = Omit<PlanLineView, 'level'> & { reorderPointPieces: number | null };
-
-function lineOf({ content, ...row }: LineRow): Line {
-  return { ...(JSON.parse(content) as PlanLineContent), ...row };
-}
+type LineRow = LineColumns & { content: string };
 
 function summaryOf(line: PlanLineView): PlanLineSummaryView {
   const { lineNumber, item, decision, orderOn, arrivesOn, arrivesLate, supplierId, supplierName } = line;

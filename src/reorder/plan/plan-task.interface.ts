@@ -1,4 +1,6 @@
 import type { DatabasePlace } from '../../platform/database/snapshot.js';
+import type { DemandFacts } from '../demand/demand-facts.js';
+import type { ComputedItem, PlanItemFacts, PlanSetting } from './item-line.js';
 import type { Plan, PlanLine } from './plan.entity.js';
 import type { PlanSummary } from './plan-content.interface.js';
 
@@ -25,3 +27,23 @@ export type PlanMessage =
 
 /** What the thread is told when lines are written. */
 export const linesWritten = 'written';
+
+/** What a thread is told that computes items. */
+export interface ItemsTask {
+  demand: DemandFacts;
+  setting: PlanSetting;
+  /** Digests of what is computed already. */
+  known: ReadonlySet<string>;
+}
+
+export interface ItemsWork {
+  items: PlanItemFacts[];
+}
+
+export interface AnsweredItem extends Pick<PlanItemFacts, 'kind' | 'key'> {
+  factsDigest: string;
+  /** Null: it is computed already. */
+  computed: ComputedItem | null;
+}
+
+export type ItemsAnswer = AnsweredItem[];

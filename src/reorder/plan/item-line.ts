@@ -1,0 +1,203 @@
+import type { ItemOffer } from '../decision/decision-facts.js';
+import { decideItem } from '../decision/item-decision.js';
+import type { ItemDecision } from '../decision/item-decision-result.js';
+import type { RangeChoice } from '../decision/range-choice.js';
+import type { ItemDemandFacts } from '../demand/demand-facts.js';
+import type { DemandModel } from '../demand/demand-model.js';
+import {
+  type DemandAssumption,
+  type DemandDescription,
+  demandOfItem,
+  type StudioDemand,
+} from '../demand/demand-of-item.js';
+import type { ItemKind, ItemUnit } from '../item.js';
+import { drawDemand, seedOfItem } from '../projection/demand-draws.js';
+import { drawFan, type Fan } from '../projection/fan.js';
+import { type DaysDistribution, type ItemStock, NEVER } from '../projection/item-facts.js';
+import { orderDays } from '../projection/order-days.js';
+import { Simulation } from '../projection/simulate.js';
+import type { PackPrice } from '../supply/pack-price.js';
+import { firstDaysOf, HORIZON_DAYS, tailDays } from './item-horizon.js';
+import { supposedDemand } from './supposed.js';
+
+/** One way an item can be had. */
+export interface PlanOffer {
+  offerId: string;
+  productId: string;
+  supplierId: string;
+  packContainers: number;
+  unitsEach: number;
+  minimumPacks: number;
+  prices: readonly PackPrice[];
+  leadTime: DaysDistribution;
+  /** ISO weekdays; none: any day. */
+  orderWeekdays: readonly number[];
+  /** NEVER when no date limits it. */
+  lifeDays: number;
+  deliveryCostMinor: number;
+  linesPerDelivery: number;
+}
+
+/** All that one item is computed from, beside what the studio's sessions say. Plain data. */
+export interface PlanItemFacts {
+  kind: ItemKind;
+  key: string;
+  unit: ItemUnit;
+  demand: ItemDemandFacts;
+  stock: ItemStock;
+  onHoldUnits: number;
+  offers: readonly PlanOffer[];
+  settings: {
+    serviceTargetPerMille: number;
+    shortageCostMinor: number | null;
+    orderCostMinor: number;
+    holdingPerYearPerMille: number;
+    rangeChoice: RangeChoice | null;
+  };
+}
+
+/** What all items of a plan share. */
+export interface PlanSetting {
+  plannedOn: string;
+  seed: number;
+  paths: number;
+  /** Bookings and what nobody has booked yet, times this; 1000: as they are. */
+  bookingsPerMille: number;
+}
+
+/** Stock of some evenings at some chances; days count from the day of the plan. */
+export interface ShownFan {
+  days: number[];
+  p5: number[];
+  p25: number[];
+  p50: number[];
+  p75: number[];
+  p95: number[];
+}
+
+/** What was found out of one item. */
+export interface ComputedItem {
+  decision: ItemDecision;
+  demand: DemandDescription;
+  demandAssumptions: DemandAssumption[];
+  fanWithout: ShownFan | null;
+  fanAfter: ShownFan | null;
+}
+
+/** All that the simulation of an item starts from: what is equal gives an equal line. */
+export interface PreparedItem {
+  facts: PlanItemFacts;
+  setting: PlanSetting;
+  model: DemandModel;
+  demand: DemandDescription;
+  demandAssumptions: DemandAssumption[];
+}
+
+const fanPaths = 400;
+
+/** Works out what will be needed of an item: the quick part, by which is known whether the rest was done before. */
+export function prepareItem(studio: StudioDemand, facts: PlanItemFacts, setting: PlanSetting): PreparedItem {
+  const { model, assumptions, description } = demandOfItem(studio, facts.demand, HORIZON_DAYS);
+  return {
+    facts,
+    setting,
+    model: supposedDemand(model, setting.bookingsPerMille),
+    demand: { ...description, weeks: description.weeks.slice(0, Math.ceil(HORIZON_DAYS / 7)) },
+    demandAssumptions: assumptions,
+  };
+}
+
+/** Decides on an item: the part that takes its time. */
+export function computeItem({
+  facts,
+  setting,
+  model,
+  demand,
+  demandAssumptions,
+}: PreparedItem): ComputedItem {
+  const { kind, key, unit, stock } = facts;
+  const { plannedOn, seed, paths } = setting;
+  const tail = tailOf(facts, unitsPerDay(demand));
+  const days = HORIZON_DAYS + tail;
+  const cut = firstDaysOf(model, days);
+  const draws = drawDemand(cut, { paths, seed: seedOfItem(seed, `${kind} ${key}`) });
+  const offers = facts.offers.map((offer) => offerOf(offer, plannedOn, days));
+  const decision = decideItem({
+    item: { kind, key, unit },
+    plannedOn,
+    stock,
+    onHoldUnits: facts.onHoldUnits,
+    offers,
+    settings: facts.settings,
+    demand: cut,
+    draws,
+    horizonDays: HORIZON_DAYS,
+  });
+  const free = { unitMinor: 0, orderMinor: 0, shortageMinor: 0, holdingMinorPerDay: 0 };
+  const horizon = { days: HORIZON_DAYS, tailDays: tail };
+  const policy = decision.policy;
+  const chosen = offers.find(({ offerId }) => offerId === policy?.offerId);
+  const alone = new Simulation(stock, null, draws, free, horizon);
+  const nothing = { first: null, reorderPointUnits: null, packs: 1 };
+  const shownPaths = Math.min(fanPaths, paths);
+  return {
+    decision,
+    demand,
+    demandAssumptions,
+    fanWithout: shown(drawFan(alone, nothing, shownPaths)),
+    fanAfter:
+      policy === null || chosen === undefined
+        ? null
+        : shown(
+            drawFan(new Simulation(stock, chosen.replenishment, draws, free, horizon), policy, shownPaths),
+          ),
+  };
+}
+
+function unitsPerDay({ weeks }: DemandDescription): number {
+  const units = weeks.reduce(
+    (sum, { known, halfKnown, unforeseen }) => sum + known + halfKnown + unforeseen,
+    0,
+  );
+  return weeks.length === 0 ? 0 : units / (7 * weeks.length);
+}
+
+function tailOf({ stock, offers }: PlanItemFacts, perDay: number): number {
+  const here = stock.batches.reduce((sum, { containers, unitsEach }) => sum + containers * unitsEach, 0);
+  const coming = stock.onTheWay.reduce((sum, { containers, unitsEach }) => sum + containers * unitsEach, 0);
+  const packs = offers.map(
+    ({ packContainers, unitsEach, minimumPacks }) => packContainers * unitsEach * minimumPacks,
+  );
+  const lives = [
+    ...stock.batches.map(({ lastDay }) => lastDay),
+    ...stock.onTheWay.map(({ lifeDays, arrival }) => Math.min(NEVER, lifeDays + Math.max(...arrival.days))),
+    ...offers.map(({ lifeDays, leadTime }) => Math.min(NEVER, lifeDays + Math.max(...leadTime.days))),
+  ];
+  return tailDays(here + coming + Math.max(0, ...packs), perDay, Math.max(0, ...lives));
+}
+
+function offerOf(offer: PlanOffer, firstDay: string, days: number): ItemOffer {
+  const { offerId, productId, supplierId, deliveryCostMinor, linesPerDelivery, orderWeekdays } = offer;
+  const { packContainers, unitsEach, minimumPacks, prices, leadTime, lifeDays } = offer;
+  const weekdays = orderWeekdays.length === 0 ? [1, 2, 3, 4, 5, 6, 7] : orderWeekdays;
+  const nextOrderDay = orderDays({ firstDay, days, weekdays, closedDates: [] });
+  return {
+    ...{ offerId, productId, supplierId, deliveryCostMinor, linesPerDelivery },
+    replenishment: { packContainers, unitsEach, minimumPacks, prices, leadTime, nextOrderDay, lifeDays },
+  };
+}
+
+/** Each day of two weeks, then twice a week: more would only be thicker. */
+function shown(fan: Fan): ShownFan {
+  const days: number[] = [];
+  for (let day = 0; day < Math.min(HORIZON_DAYS, fan.at50.length); day += day < 14 ? 1 : 4) days.push(day);
+  const at = (values: Int32Array) => days.map((day) => values[day] ?? 0);
+  return {
+    days,
+    p5: at(fan.at5),
+    p25: at(fan.at25),
+    p50: at(fan.at50),
+    p75: at(fan.at75),
+    p95: at(fan.at95),
+  };
+}

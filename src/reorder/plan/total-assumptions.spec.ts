@@ -1,0 +1,25 @@
+import { expect, it } from 'vitest';
+import { effectiveSettings } from '../settings/effective-settings.js';
+import { totalAssumptions } from './total-assumptions.js';
+
+it('lists what the studio did not set, then counts what was supposed of items', () => {
+  const settings = effectiveSettings({
+    serviceTargetPerMille: 900,
+    orderCostMinor: null,
+    holdingPerYearPerMille: null,
+    returnPerMille: null,
+  });
+  const late = (days: number) => ({ code: 'lead time assumed', figures: { supplier: 'Quill', days } });
+  const none = { code: 'no history', figures: {} };
+  const all = totalAssumptions(settings, [
+    [late(14), none],
+    [late(14), late(15), { code: 'looked ahead', figures: {} }],
+    [late(14)],
+  ]);
+  expect(all.map(({ code, items, figures }) => [code, items, figures])).toEqual([
+    ['order cost assumed', null, { costMinor: 500 }],
+    ['holding cost assumed', null, { perMille: 100 }],
+    ['lead time assumed', 3, {}],
+    ['no history', 1, {}],
+  ]);
+});

@@ -1,0 +1,53 @@
+import type { EffectiveSettings } from '../settings/effective-settings.js';
+import { assumptionWords } from './assumption-words.js';
+import type { KeptAssumption } from './kept-assumptions.js';
+
+export interface TotalAssumption extends KeptAssumption {
+  message: string;
+  /** For how many items; null: of the whole studio. */
+  items: number | null;
+}
+
+/** What every line has, and no reader of the whole needs. */
+const ofEveryLine = new Set(['delivery shared', 'looked ahead', 'usual amount from expected uses']);
+
+/** All that a plan supposes: what the studio did not set, then what was supposed of items, the most frequent first. */
+export function totalAssumptions(
+  settings: EffectiveSettings,
+  ofItems: readonly (readonly KeptAssumption[])[],
+): TotalAssumption[] {
+  const { serviceTargetPerMille, orderCostMinor, holdingPerYearPerMille } = settings;
+  const ofStudio: KeptAssumption[] = [];
+  if (serviceTargetPerMille.assumed) {
+    ofStudio.push({ code: 'service target assumed', figures: { perMille: serviceTargetPerMille.value } });
+  }
+  if (orderCostMinor.assumed) {
+    ofStudio.push({ code: 'order cost assumed', figures: { costMinor: orderCostMinor.value } });
+  }
+  if (holdingPerYearPerMille.assumed) {
+    ofStudio.push({ code: 'holding cost assumed', figures: { perMille: holdingPerYearPerMille.value } });
+  }
+  const counted = new Map<string, { first: KeptAssumption; alike: boolean; items: number }>();
+  for (const assumptions of ofItems) {
+    const seen = new Set<string>();
+    for (const each of assumptions) {
+      if (ofEveryLine.has(each.code)) continue;
+      const known = counted.get(each.code) ?? { first: each, alike: true, items: 0 };
+      if (JSON.stringify(known.first.figures) !== JSON.stringify(each.figures)) known.alike = false;
+      if (!seen.has(each.code)) known.items += 1;
+      seen.add(each.code);
+      counted.set(each.code, known);
+    }
+  }
+  return [
+    ...ofStudio.map((each) => ({ ...each, message: assumptionWords(each), items: null })),
+    ...[...counted.values()]
+      .sort((one, other) => other.items - one.items || (one.first.code < other.first.code ? -1 : 1))
+      .map(({ first, alike, items }) => ({
+        code: first.code,
+        figures: alike ? first.figures : {},
+        message: assumptionWords(first),
+        items,
+      })),
+  ];
+}
