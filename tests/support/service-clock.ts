@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 
@@ -7,9 +7,11 @@ export class ServiceClock {
   private readonly folder = mkdtempSync(join(tmpdir(), 'lotward-clock-'));
   private readonly file = join(this.folder, 'ahead');
   private ahead = 0;
+  /** Milliseconds since 1970 at which it stands. */
+  private standing: number | undefined;
 
   constructor() {
-    writeFileSync(this.file, '0');
+    this.tell();
   }
 
   /** What the service is to be started with. */
@@ -24,13 +26,35 @@ export class ServiceClock {
   /** By a negative time it steps back. */
   forward(time: { seconds?: number; minutes?: number; hours?: number; days?: number }): void {
     const { seconds = 0, minutes = 0, hours = 0, days = 0 } = time;
-    this.ahead += (((days * 24 + hours) * 60 + minutes) * 60 + seconds) * 1000;
-    writeFileSync(this.file, String(this.ahead));
+    const milliseconds = (((days * 24 + hours) * 60 + minutes) * 60 + seconds) * 1000;
+    if (this.standing === undefined) this.ahead += milliseconds;
+    else this.standing += milliseconds;
+    this.tell();
+  }
+
+  /** From now on it goes only forward when it is put forward, so that nothing depends on how fast the machine is. */
+  standStill(): void {
+    this.standing = Date.now() + this.ahead;
+    this.tell();
+  }
+
+  /** Goes on from where it stands. */
+  goOn(): void {
+    if (this.standing !== undefined) this.ahead = this.standing - Date.now();
+    this.standing = undefined;
+    this.tell();
   }
 
   /** The present instant by this clock. */
   now(): string {
-    return new Date(Date.now() + this.ahead).toISOString();
+    return new Date(this.standing ?? Date.now() + this.ahead).toISOString();
+  }
+
+  /** Renamed into place: the service reads it at any time, and half a file would be another time. */
+  private tell(): void {
+    const told = `${this.file}.new`;
+    writeFileSync(told, this.standing === undefined ? `+${this.ahead}` : `=${this.standing}`);
+    renameSync(told, this.file);
   }
 
   dispose(): void {
