@@ -39,6 +39,8 @@ import {
 
 /** An order further off than this is not announced: much will have changed by then. */
 const announcedDays = 90;
+/** Days after two deliveries that must be seen at least. */
+const shortestLook = 28;
 
 /**
  * What to do about one item: order now, later, for an appointment, let it run out, or nothing, with all figures behind it.
@@ -48,7 +50,7 @@ const announcedDays = 90;
 export function decideItem(given: ItemDecisionFacts): ItemDecision {
   const { settings, assumptions } = settingsWithinBounds(given.settings);
   const notes: DecisionNote[] = [];
-  const facts = { ...given, settings };
+  const facts = { ...given, settings, horizonDays: horizonBeyondDelivery(given) };
   const { draws, stock, horizonDays, plannedOn } = facts;
   if (facts.onHoldUnits > 0) notes.push({ code: 'on hold ignored', units: facts.onHoldUnits });
   assumptions.push({ code: 'looked ahead', horizonDays, tailDays: draws.days - horizonDays });
@@ -121,6 +123,19 @@ export function decideItem(given: ItemDecisionFacts): ItemDecision {
     policy: { ...policy, offerId: offer.offerId },
   };
   return { ...decision, reasons: explain(facts, decision, offer.replenishment) };
+}
+
+/** Long enough that what an order brings is seen: a delivery that takes longer than the horizon would serve nobody. */
+function horizonBeyondDelivery({ horizonDays, offers, draws }: ItemDecisionFacts): number {
+  let days = horizonDays;
+  for (const { replenishment } of offers) {
+    const { leadTime, nextOrderDay } = replenishment;
+    const wanted = 2 * daysQuantile(leadTime, 0.95) + shortestLook;
+    days = Math.max(days, Math.min(wanted, draws.days, nextOrderDay.length));
+  }
+  // All offers are weighed over the same days.
+  for (const { replenishment } of offers) days = Math.min(days, replenishment.nextOrderDay.length);
+  return days;
 }
 
 interface Line {

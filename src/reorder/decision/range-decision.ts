@@ -1,7 +1,8 @@
 import type { DemandModel } from '../demand/demand-model.js';
 import type { DemandDraws } from '../projection/demand-draws.js';
-import { type CostRates, type ItemStock, NEVER, type Replenishment } from '../projection/item-facts.js';
+import type { CostRates, ItemStock, Replenishment } from '../projection/item-facts.js';
 import { Simulation } from '../projection/simulate.js';
+import { packPriceMinor } from '../supply/pack-cost.js';
 import { runForAppointments } from './appointment-run.js';
 import type { BasePolicy } from './base-policy.js';
 import { shelfOf } from './batch-cost.js';
@@ -95,7 +96,8 @@ export function shareBookedInTime(demand: DemandModel, { leadTime }: Replenishme
 
 /** Starts with one batch on the shelf and orders again by the reorder point. */
 function keepInStock(facts: RangeFacts): RangeOption {
-  const { replenishment, openedLifeDays, draws, base, rates, horizonDays, paths } = facts;
+  const { replenishment, openedLifeDays, draws, base, rates, paths } = facts;
+  const horizonDays = rangeHorizon(facts);
   const stock: ItemStock = { batches: [shelfOf(base.packs, replenishment)], onTheWay: [], openedLifeDays };
   const horizon = { days: horizonDays, tailDays: draws.days - horizonDays };
   const outcome = new Simulation(stock, replenishment, draws, rates, horizon).evaluate(
@@ -115,6 +117,12 @@ function keepInStock(facts: RangeFacts): RangeOption {
   });
 }
 
+/** A year where it was drawn, so that a batch may come to its end; the rest is the tail. */
+function rangeHorizon({ horizonDays, draws, replenishment }: RangeFacts): number {
+  const wanted = Math.max(horizonDays, Math.min(yearDays, draws.days >> 1));
+  return Math.min(wanted, draws.days, replenishment.nextOrderDay.length);
+}
+
 function orderForAppointment(facts: RangeFacts, bookedInTime: number): RangeOption {
   const { replenishment, openedLifeDays, draws, base, rates, paths } = facts;
   const { packContainers, unitsEach, lifeDays } = replenishment;
@@ -128,7 +136,7 @@ function orderForAppointment(facts: RangeFacts, bookedInTime: number): RangeOpti
       wastedMinor +
       run.orders * rates.orderMinor +
       run.unmetUnits * rates.shortageMinor +
-      priceDifference(replenishment, rates, base.packUnits, minimumPacks) * run.packs,
+      (packPriceMinor(replenishment.prices, minimumPacks) - rates.unitMinor * base.packUnits) * run.packs,
     usedUnits: run.usedUnits,
     unmetUnits: run.unmetUnits,
     wastedUnits: run.wastedUnits,
@@ -176,21 +184,4 @@ function option(facts: RangeFacts, choice: RangeChoice, years: number, course: C
     wasteMinorPerYear: perYear(course.wastedMinor),
     unmetSessionsPerYear: perYear(usualUnitsPerNeed > 0 ? course.unmetUnits / usualUnitsPerNeed : 0),
   };
-}
-
-/** What one pack costs more than the rate of its units. */
-function priceDifference(
-  { prices }: Replenishment,
-  rates: CostRates,
-  packUnits: number,
-  packs: number,
-): number {
-  let price = prices[0]?.packPriceMinor ?? 0;
-  for (const each of prices) if (each.fromPacks <= packs) price = each.packPriceMinor;
-  return price - rates.unitMinor * packUnits;
-}
-
-/** A life that does not end is not a number of days to show. */
-export function daysOrNull(days: number): number | null {
-  return days >= NEVER ? null : days;
 }

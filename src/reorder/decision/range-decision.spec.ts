@@ -1,0 +1,119 @@
+import { describe, expect, it } from 'vitest';
+import {
+  demandOf,
+  itemFacts,
+  offerOf,
+  replenishmentOf,
+  type SampleItem,
+  sealed,
+} from '../../../tests/support/planning-samples.js';
+import { decideItem } from './item-decision.js';
+import { shareBookedInTime } from './range-decision.js';
+
+/** Booked weeks ahead: nothing unknown within two weeks. */
+const bookedEarly = [...Array.from({ length: 30 }, () => 0), 0.2, 0.4, 0.6, 0.8, 1];
+
+function shade(sample: SampleItem): SampleItem {
+  return {
+    unit: 'microlitres',
+    amounts: { amounts: [400, 600], weights: [0.5, 0.5] },
+    days: 730,
+    horizonDays: 120,
+    openedLifeDays: 365,
+    paths: 600,
+    offers: [
+      offerOf({
+        packContainers: 1,
+        unitsEach: 10_000,
+        lifeDays: 600,
+        prices: [{ fromPacks: 1, packPriceMinor: 4_000 }],
+      }),
+    ],
+    ...sample,
+  };
+}
+
+describe('the range decision', () => {
+  it('lets a shade run out that nearly nobody wants', () => {
+    const { decision, range, order } = decideItem(
+      itemFacts(shade({ usesPerWeek: 0.02, settings: { shortageCostMinor: 1_000 } })),
+    );
+    expect(range?.cheapest).toBe('let run out');
+    expect(decision).toBe('let run out');
+    expect(order).toBeNull();
+  });
+
+  it('orders for the appointment what is wanted seldom, always booked early, and does not keep', () => {
+    const sample = shade({
+      usesPerWeek: 0.08,
+      openedLifeDays: 2,
+      unknownShares: bookedEarly,
+      settings: { shortageCostMinor: 20_000 },
+      offers: [
+        offerOf({
+          packContainers: 1,
+          unitsEach: 10_000,
+          lifeDays: 90,
+          prices: [{ fromPacks: 1, packPriceMinor: 1_500 }],
+        }),
+      ],
+    });
+    const { decision, range } = decideItem(itemFacts(sample));
+    expect(range).toMatchObject({ cheapest: 'order for the appointment', appointmentPossible: true });
+    expect(decision).toBe('order for the appointment');
+  });
+
+  it('does not order for appointments what walk-ins want', () => {
+    const { range } = decideItem(
+      itemFacts(shade({ usesPerWeek: 0.3, settings: { shortageCostMinor: 20_000 } })),
+    );
+    expect(range).toMatchObject({ cheapest: 'keep in stock', appointmentPossible: false, bookedInTime: 0 });
+  });
+
+  it('does what the manager chose and shows what the others cost', () => {
+    const { decision, range } = decideItem(
+      itemFacts(
+        shade({ usesPerWeek: 0.3, settings: { rangeChoice: 'let run out', shortageCostMinor: 20_000 } }),
+      ),
+    );
+    expect(decision).toBe('let run out');
+    expect(range).toMatchObject({ choice: 'let run out', cheapest: 'keep in stock', chosenBy: 'manager' });
+    expect(range?.options.map(({ choice }) => choice)).toEqual([
+      'keep in stock',
+      'order for the appointment',
+      'let run out',
+    ]);
+  });
+
+  it('gives each way its cost a year, a used unit and a session', () => {
+    const usesPerYear = (0.3 * 365) / 7;
+    const { range } = decideItem(
+      itemFacts(shade({ usesPerWeek: 0.3, paths: 2_000, settings: { shortageCostMinor: 20_000 } })),
+    );
+    const [keep, , runOut] = range?.options ?? [];
+    expect(range?.sessionsPerYear).toBeCloseTo(usesPerYear, 3);
+    // Every session of a year goes without: 20,000 each.
+    expect(runOut?.costPerSessionMinor).toBeGreaterThan(19_000);
+    expect(runOut?.costPerSessionMinor).toBeLessThan(21_000);
+    expect(runOut?.costPerUsedUnitMinor).toBeNull();
+    // What is used costs its price at least: 0.4 a microlitre.
+    expect(keep?.costPerUsedUnitMinor).toBeGreaterThan(0.4);
+    expect(keep?.costPerYearMinor).toBeGreaterThan(usesPerYear * 500 * 0.4 * 0.95);
+    expect(keep?.unmetSessionsPerYear).toBeLessThan(1);
+  });
+
+  it('is not asked of what is used every day', () => {
+    expect(decideItem(itemFacts({ usesPerWeek: 20, batches: [sealed(40, 1)] })).range).toBeNull();
+  });
+});
+
+it('knows the share that is booked before a delivery would have to be ordered', () => {
+  const model = demandOf({
+    usesPerWeek: 1,
+    days: 60,
+    unknownShares: [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1],
+  });
+  const leadTime = { days: [3, 8], weights: [0.5, 0.5] };
+  expect(shareBookedInTime(model, replenishmentOf({ leadTime }))).toBeCloseTo(0.5 * 0.7 + 0.5 * 0.2, 12);
+  expect(shareBookedInTime(demandOf({ usesPerWeek: 0 }), replenishmentOf())).toBe(1);
+});
