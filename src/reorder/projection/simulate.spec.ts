@@ -91,9 +91,9 @@ function walkPlainly({ stock, replenishment, draws, policy, rates, horizon }: Ca
     const { minimumPacks, packContainers, unitsEach, lifeDays, prices, leadTime } = replenishment;
     const packs = Math.max(wanted, minimumPacks);
     const reference = rates.unitMinor * packContainers * unitsEach;
-    const reached = prices.filter(({ fromPacks }) => fromPacks <= packs);
-    reached.sort((one, other) => other.fromPacks - one.fromPacks);
-    const price = reached[0]?.packPriceMinor ?? reference;
+    const rising = [...prices].sort((one, other) => one.fromPacks - other.fromPacks);
+    const reached = rising.findLast(({ fromPacks }) => fromPacks <= packs) ?? rising[0];
+    const price = reached?.packPriceMinor ?? reference;
     const lead = luckyDays(leadTime, numberOf(draws.seed, path, figures.orders));
     figures.orders++;
     figures.packs += packs;

@@ -1,3 +1,5 @@
+import { packPriceMinor } from '../supply/pack-cost.js';
+import type { PackPrice } from '../supply/pack-price.js';
 import type { DemandDraws } from './demand-draws.js';
 import { type CostRates, type ItemStock, NEVER, type OrderPolicy, type Replenishment } from './item-facts.js';
 import { LuckyDays } from './lucky-days.js';
@@ -64,6 +66,7 @@ export class Simulation {
   /** Of each day the next order day, with the day after the last and those beyond as NEVER. */
   private readonly nextOrderDay: Int32Array;
   private readonly leadTime: LuckyDays;
+  private readonly prices: readonly PackPrice[];
   private readonly onTheWay: {
     arrival: LuckyDays;
     containers: number;
@@ -126,6 +129,7 @@ export class Simulation {
       if (next < this.days) this.nextOrderDay[day] = next;
     }
     this.leadTime = new LuckyDays(replenishment?.leadTime ?? { days: [0], weights: [1] });
+    this.prices = [...(replenishment?.prices ?? [])].sort((one, other) => one.fromPacks - other.fromPacks);
     this.onTheWay = stock.onTheWay.map(({ arrival, ...rest }) => ({
       ...rest,
       arrival: new LuckyDays(arrival),
@@ -327,19 +331,11 @@ export class Simulation {
   }
 
   private order(day: number, wantedPacks: number): void {
-    const { minimumPacks, packContainers, unitsEach, lifeDays, prices } = this.replenishment as Replenishment;
+    const { minimumPacks, packContainers, unitsEach, lifeDays } = this.replenishment as Replenishment;
     const packs = Math.max(wantedPacks, minimumPacks);
     const packUnits = packContainers * unitsEach;
     const referenceMinor = this.rates.unitMinor * packUnits;
-    let packMinor = referenceMinor;
-    let reached = -1;
-    for (let index = 0; index < prices.length; index++) {
-      const price = prices[index] as (typeof prices)[number];
-      if (price.fromPacks <= packs && price.fromPacks > reached) {
-        reached = price.fromPacks;
-        packMinor = price.packPriceMinor;
-      }
-    }
+    const packMinor = this.prices.length > 0 ? packPriceMinor(this.prices, packs) : referenceMinor;
     this.priceDifference += packs * (packMinor - referenceMinor);
     const luck = this.leadTime.isCertain ? 0 : numberOf(this.draws.seed, this.pathIndex, this.orders);
     this.orders++;
