@@ -38,13 +38,14 @@ const mostOffers = 4;
  * Searches the best first order of each offer. All are weighed with the same price of comparison and the same cost of a
  * missing unit, that of the offer that is cheapest in the long run.
  *
+ * @param referenceMinor of one unit: waste, holding and price differences are reckoned from it
  * @param offers at least one, each with an order day within the horizon
  */
 export function weighOffers(
   facts: ItemDecisionFacts,
   settings: DecisionSettings,
   offers: readonly ItemOffer[],
-  unitMinor: number,
+  referenceMinor: number,
   usualUnitsPerNeed: number,
   nothing: Outcome,
 ): { weighed: WeighedOffer[]; shortage: WeighedShortage } {
@@ -53,10 +54,10 @@ export function weighOffers(
   const coarsePaths = coarsePathsOf(draws);
   const prepared = offers.map((offer) => {
     const rates: CostRates = {
-      unitMinor,
+      unitMinor: referenceMinor,
       orderMinor: settings.orderCostMinor + offer.deliveryCostMinor / offer.linesPerDelivery,
       shortageMinor: 0,
-      holdingMinorPerDay: (unitMinor * settings.holdingPerYearPerMille) / 1_000 / 365,
+      holdingMinorPerDay: (referenceMinor * settings.holdingPerYearPerMille) / 1_000 / 365,
     };
     const { replenishment } = offer;
     const base = basePolicy(
@@ -76,7 +77,10 @@ export function weighOffers(
   const shortage = weighShortage(cheapest, draws, settings, usualUnitsPerNeed, target);
   const weighed = prepared.slice(0, mostOffers).map(({ offer, base, rates }) => {
     const withShortage = { ...rates, shortageMinor: shortage.minorPerUnit };
-    return searchOffer(facts, offer, base, withShortage, target, nothing);
+    // What is left spares at most what going without would cost.
+    const unitMinor = Math.min(base.left.unitMinor, shortage.minorPerUnit);
+    const capped = { ...base, left: { ...base.left, unitMinor } };
+    return searchOffer(facts, offer, capped, withShortage, target, nothing);
   });
   for (const each of weighed) each.best = each.search.priced(each.best, draws.paths);
   weighed.sort((left, right) => left.best.costMinor - right.best.costMinor);
