@@ -72,7 +72,7 @@ describe.skipIf(!hasChromium)('who gets into a studio, with a browser', () => {
       await form.getByLabel('Name').fill('Ines Inspect');
       await form.getByRole('radio', { name: 'Auditor' }).check();
       await form.getByRole('button').click();
-      expect(await form.locator('input[type=date]:invalid').count()).toBe(1);
+      await expect.poll(() => form.locator('input[type=date]:invalid').count()).toBe(1);
       await form.getByLabel('Last day').fill('2099-12-31');
       await form.getByRole('button').click();
       await page.getByText('Auditor, until 31 Dec 2099, has not come in yet').waitFor();

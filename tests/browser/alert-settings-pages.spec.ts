@@ -133,7 +133,7 @@ describe.skipIf(!hasChromium)('the settings of alerts on the pages', () => {
       await form.getByLabel('Name').fill('Other program');
       await add(hook.url('/other'));
       await page.getByRole('heading', { name: 'The secret of Other program' }).waitFor();
-      expect(await secret.first().inputValue()).toBe(first);
+      await expect.poll(() => secret.first().inputValue()).toBe(first);
       for (const _ of [1, 2]) await page.getByRole('button', { name: 'I have it' }).first().click();
       await expect.poll(() => secret.count()).toBe(0);
       const webhooks = page.getByRole('list', { name: 'Webhooks' });
@@ -147,7 +147,7 @@ describe.skipIf(!hasChromium)('the settings of alerts on the pages', () => {
       await press(page, 'New secret for Desk program');
       await page.getByRole('dialog').getByRole('button', { name: 'New secret' }).click();
       await page.getByText(/The one before signs too until/).waitFor();
-      expect(await secret.inputValue()).not.toBe(first);
+      await expect.poll(() => secret.inputValue()).not.toBe(first);
       await press(page, 'I have it');
 
       await press(page, 'Change Desk program');
@@ -210,7 +210,7 @@ describe.skipIf(!hasChromium)('the settings of alerts on the pages', () => {
       await page.getByRole('button', { name: 'Halden Colour Works Umber Warm 02' }).click();
       const days = page.getByRole('form', { name: /^Days of Halden Colour Works Umber/ });
       const save = days.getByRole('button', { name: 'Save' });
-      expect(await save.isDisabled()).toBe(true);
+      await expect.poll(() => save.isDisabled()).toBe(true);
       await days.getByLabel('Days before a use-by date').fill('180');
       // Somebody else is faster: what they set stays, and so does what was written here.
       await service.put(`/date-thresholds/${umberId}`, { openedLifeEndingDays: 14 });
@@ -274,7 +274,7 @@ describe.skipIf(!hasChromium)('the settings of alerts on the pages', () => {
       await page.keyboard.press('Enter');
       await page.getByRole('list', { name: 'What arrived' }).getByText('CL-7').first().waitFor();
       await page.getByLabel('Which expected delivery is it?').selectOption({ index: 1 });
-      expect(await page.getByLabel('Supplier').inputValue()).toBe(supplierId);
+      await expect.poll(() => page.getByLabel('Supplier').inputValue()).toBe(supplierId);
       expect(await faultsEverywhere(page)).toEqual([]);
       await press(page, 'Take in');
       await page.getByText(/^Taken in: 1 line/).waitFor();

@@ -205,7 +205,7 @@ describe.skipIf(!hasChromium)('a session from walk-in to sign-off, and several a
       await service.made('/holds', { kind: 'recall', reason: 'recall notice', lotId: held.lot.id });
       await page.getByRole('button', { name: 'Finish and sign' }).click();
       await page.getByText('One thing is on hold: say whether used or not.').waitFor();
-      expect(await page.getByRole('button', { name: 'Finish and sign' }).isDisabled()).toBe(true);
+      await expect.poll(() => page.getByRole('button', { name: 'Finish and sign' }).isDisabled()).toBe(true);
       const line = page.getByRole('group', { name: /lot CL-HELD/ });
       await line.getByText('Was it used or not?').waitFor();
       await line.getByText(/was put on hold after it was laid out/).waitFor();

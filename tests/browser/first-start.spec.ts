@@ -52,7 +52,7 @@ describe.skipIf(!hasChromium).each(usualEngine)('the first start in a browser on
       await page.getByLabel('Name of the studio').fill(studioName);
       expect(page.url()).toBe(`${service.url}/set-up`);
       const ownZone = await page.evaluate('Intl.DateTimeFormat().resolvedOptions().timeZone');
-      expect(await page.getByRole('combobox', { name: 'Time zone' }).inputValue()).toBe(ownZone);
+      await expect.poll(() => page.getByRole('combobox', { name: 'Time zone' }).inputValue()).toBe(ownZone);
 
       await page.getByLabel('Your name').fill("Robert'); DROP TABLE person;--");
       await page.getByLabel('Sign-in name').fill(testOwner.signInName);

@@ -174,7 +174,7 @@ describe.skipIf(!hasChromium)('the pages', () => {
         script.textContent = 'document.title = "taken over"';
         document.head.append(style, script);
       })()`);
-      expect(await watched.page.getByRole('heading', { level: 1 }).isVisible()).toBe(true);
+      await expect.poll(() => watched.page.getByRole('heading', { level: 1 }).isVisible()).toBe(true);
       expect(await watched.page.title()).toBe('Sign in – Lotward');
       await expect.poll(() => watched.complaints.length).toBe(2);
       expect(watched.complaints.join()).toContain('Content Security Policy');

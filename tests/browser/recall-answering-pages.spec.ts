@@ -189,7 +189,7 @@ describe.skipIf(!hasChromium)('the answer to a recall on its pages', () => {
       expect(await faultsEverywhere(page)).toEqual([]);
       // On paper there is the message and nothing else.
       await page.emulateMedia({ media: 'print' });
-      expect(await sheet.isVisible()).toBe(true);
+      await expect.poll(() => sheet.isVisible()).toBe(true);
       for (const name of ['Print', 'Back to the list', 'Record the attempt']) {
         expect(await page.getByRole('button', { name, exact: true }).count()).toBe(0);
       }
@@ -231,7 +231,7 @@ describe.skipIf(!hasChromium)('the answer to a recall on its pages', () => {
       await page.goBack();
       const close = page.getByRole('button', { name: 'Sign and close the recall' });
       await page.getByText('2 things stand against it without a reason: see above.').waitFor();
-      expect(await close.isDisabled()).toBe(true);
+      await expect.poll(() => close.isDisabled()).toBe(true);
       await page.getByLabel('Close all the same: containers not found').check();
       await page.getByLabel('Why containers need not be found').fill('the house was flooded');
       await page.getByLabel('Close all the same: stock neither returned nor destroyed').check();

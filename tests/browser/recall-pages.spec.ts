@@ -137,9 +137,9 @@ describe.skipIf(!hasChromium)('recalls on the pages', () => {
       await show(page, 'answer');
       await press(page, 'Enter it by hand');
       await page.getByText('Name a product or a lot: then this shows what is here of it.').waitFor();
-      expect(await page.getByRole('button', { name: 'Hold now and open the recall' }).isDisabled()).toBe(
-        true,
-      );
+      await expect
+        .poll(() => page.getByRole('button', { name: 'Hold now and open the recall' }).isDisabled())
+        .toBe(true);
       await page.getByLabel('Product', { exact: true }).fill('Umber');
       await page.getByLabel('Maker').fill('Halden Colour Works');
       // No lot is named, so that each may be meant.

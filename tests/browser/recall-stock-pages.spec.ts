@@ -65,7 +65,7 @@ describe.skipIf(!hasChromium)('held stock on the pages of a recall', () => {
       await page.keyboard.press('Enter');
       const scanned = page.getByRole('list', { name: written(first?.labelCode) });
       await scanned.getByLabel('Written on the tag').fill('RECALL 7');
-      expect(await scanned.getByLabel('Put aside at').inputValue()).not.toBe('');
+      await expect.poll(() => scanned.getByLabel('Put aside at').inputValue()).not.toBe('');
       expect(await faultsEverywhere(page)).toEqual([]);
       await scanned.getByRole('button', { name: 'Record' }).click();
       await scanned.waitFor({ state: 'detached' });

@@ -127,8 +127,10 @@ describe.skipIf(!hasChromium)('receiving and the catalogue on the pages', () => 
       await fillSignIn(page, testOwner.signInName, testOwner.password);
       await page.getByRole('heading', { level: 1, name: 'Receive' }).waitFor();
       await second.getByText('2 × 20 pieces').waitFor();
-      expect(await page.getByLabel('Number of the delivery note or invoice').inputValue()).toBe('LS-77');
-      expect(await second.getByLabel('Pieces with a broken seal').inputValue()).toBe('3');
+      await expect
+        .poll(() => page.getByLabel('Number of the delivery note or invoice').inputValue())
+        .toBe('LS-77');
+      await expect.poll(() => second.getByLabel('Pieces with a broken seal').inputValue()).toBe('3');
 
       await page.getByRole('button', { name: 'Take in', exact: true }).dblclick();
       await page.getByText('Taken in: 2 lines, 5 bottles and boxes.').waitFor();
@@ -287,7 +289,7 @@ describe.skipIf(!hasChromium)('receiving and the catalogue on the pages', () => 
       await fine.getByLabel('Membrane').selectOption('yes');
       await fine.getByRole('button', { name: 'Save' }).click();
       await fine.getByText(/changed by someone else/).waitFor();
-      expect(await fine.getByLabel('Fits which machines').inputValue()).toBe('bayonet');
+      await expect.poll(() => fine.getByLabel('Fits which machines').inputValue()).toBe('bayonet');
       await fine.getByLabel('Membrane').selectOption('yes');
       await fine.getByRole('button', { name: 'Save' }).click();
       await fine.getByText(/bayonet, with membrane/).waitFor();

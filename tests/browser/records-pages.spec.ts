@@ -62,7 +62,7 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
       // Clocks change on the last Sundays of March and October; the plan may lie four years ahead.
       await start.fill('2027-03-28T02:30');
       await form.getByText('This time does not come on that day').waitFor();
-      expect(await form.getByRole('button', { name: 'Plan it' }).isDisabled()).toBe(true);
+      await expect.poll(() => form.getByRole('button', { name: 'Plan it' }).isDisabled()).toBe(true);
       await start.fill('2027-10-31T02:30');
       await form.getByRole('radio', { name: /^The second, after it \(UTC\+01:00\)$/ }).check();
       await form.getByLabel('Procedure').selectOption('Powder brows');
@@ -180,7 +180,7 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
       const reversed = sheetOf(page).getByRole('table', { name: 'Recorded by mistake and reversed' });
       await reversed.getByText('PAPER-7').waitFor();
       await reversed.getByText(/the note was of another day/).waitFor();
-      expect(await sheetOf(page).getByText('No needle is recorded.').count()).toBe(1);
+      await expect.poll(() => sheetOf(page).getByText('No needle is recorded.').count()).toBe(1);
 
       await page.getByRole('button', { name: 'Leave it' }).click();
       await page.getByRole('button', { name: 'Add complications' }).click();
@@ -189,7 +189,7 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
       await sheetOf(page)
         .getByText(/a small crust on day three/)
         .waitFor();
-      expect(await sheetOf(page).getByText(new RegExp(texts.complications)).count()).toBe(1);
+      await expect.poll(() => sheetOf(page).getByText(new RegExp(texts.complications)).count()).toBe(1);
 
       await page.getByRole('button', { name: 'Correct the healed result' }).click();
       await page.getByLabel('Colour still there, in percent').fill('55');
@@ -334,7 +334,7 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
       const { page } = watched;
       await page.goto(address('retention'));
       await page.getByRole('checkbox', { name: `Erase ${late.clientReference}` }).check();
-      expect(await page.getByRole('checkbox').count()).toBe(1);
+      await expect.poll(() => page.getByRole('checkbox').count()).toBe(1);
       await page.getByRole('button', { name: 'Erase 1 client' }).click();
       const dialog = page.getByRole('dialog');
       await dialog.getByText(late.clientReference).waitFor();
@@ -357,7 +357,9 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
       // That there were no complications is not known any more, and not said.
       await page.goto(address('sessions', fresh.sessionId));
       await sheetOf(page).getByText('Erased, as is who the client was.').waitFor();
-      expect(await sheetOf(page).getByRole('table', { name: 'Pigments' }).locator('tbody').count()).toBe(1);
+      await expect
+        .poll(() => sheetOf(page).getByRole('table', { name: 'Pigments' }).locator('tbody').count())
+        .toBe(1);
       watched.expectNoComplaint();
     }));
 

@@ -29,7 +29,7 @@ describe.skipIf(!hasChromium)('signing in with a browser', () => {
       expect(waits).toBe(true);
       await page.getByText('Too many wrong attempts').waitFor();
       await page.getByText(/^You can try again in \d+ seconds?\.$/).waitFor();
-      expect(await button.isDisabled()).toBe(true);
+      await expect.poll(() => button.isDisabled()).toBe(true);
       // It is enabled by itself when the time is over.
       await fillSignIn(page, testOwner.signInName, testOwner.password);
       await isSignedIn(page);

@@ -269,7 +269,7 @@ describe.skipIf(!hasChromium)('stock on the pages', () => {
       const row = (name: string) => page.getByRole('listitem').filter({ hasText: name });
       // Cartridges that stand for each other are one line.
       await row('1207RL').getByRole('link', { name: 'Halden Colour Works Other seven' }).waitFor();
-      expect(await row('Liner seven').count()).toBe(1);
+      await expect.poll(() => row('Liner seven').count()).toBe(1);
       // By keys alone, and without losing one's place.
       const focused = () =>
         page.evaluate<string>(
@@ -302,7 +302,7 @@ describe.skipIf(!hasChromium)('stock on the pages', () => {
       await show(page, 'lots', expired.lotId);
       await press(page, 'Correct the facts');
       await page.getByLabel('lot', { exact: true }).fill('OLD-7');
-      expect(await page.getByLabel('Use by, as printed').inputValue()).toBe('2020-01');
+      await expect.poll(() => page.getByLabel('Use by, as printed').inputValue()).toBe('2020-01');
       await page.getByLabel('Use by, as printed').fill('2020-02');
       await page.getByLabel('What was wrong').fill('misread');
       await press(page, 'Save');

@@ -76,9 +76,9 @@ describe.skipIf(!hasChromium)('bringing a list', () => {
       await page.getByText('"two" is not a whole number').waitFor();
       expect(await page.getByRole('button', { name: 'Take everything in' }).count()).toBe(0);
       const rows = page.getByRole('list', { name: 'Rows of the list' }).locator(':scope > li');
-      expect(await rows.count()).toBe(1);
+      await expect.poll(() => rows.count()).toBe(1);
       await page.getByLabel('Only the 1 row to be corrected').uncheck();
-      expect(await rows.count()).toBe(4);
+      await expect.poll(() => rows.count()).toBe(4);
       expect(await faultsEverywhere(page)).toEqual([]);
       await picture(page, 'opening-stock-faults');
 

@@ -13,8 +13,6 @@ interface TestAccount {
   password: string;
 }
 
-const median = (values: number[]) => [...values].sort((one, other) => one - other)[values.length >> 1] ?? 0;
-
 describe.each(usualEngine)('signing in on %s', (engine) => {
   const clock = new ServiceClock();
   let service: RunningService;
@@ -117,7 +115,8 @@ describe.each(usualEngine)('signing in on %s', (engine) => {
         await timed(at(`198.51.100.${10 + turn}`), { ...account, signInName: `nobody${turn}` }, unknown);
         await timed(browser, wrong(account), known);
       }
-      const ratio = median(unknown) / median(known);
+      // The quickest of each, which nothing else on the machine held up.
+      const ratio = Math.min(...unknown) / Math.min(...known);
       expect(ratio).toBeGreaterThan(0.5);
       expect(ratio).toBeLessThan(2);
     });

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { processorMilliseconds } from '../../../tests/support/processor-time.js';
 import { softeningWords, unsoftened } from './softening-words.js';
 
 describe('softening words', () => {
@@ -70,11 +71,10 @@ describe('softening words', () => {
     );
   });
 
-  it('reads the longest risk a recall may hold at once', () => {
+  it('reads the longest risk a recall may hold at once', async () => {
     for (const part of ['in rare ', 'no injuries ', 'a. A', ',;', 'voluntary ']) {
-      const started = performance.now();
-      unsoftened(part.repeat(5_000 / part.length));
-      expect(performance.now() - started).toBeLessThan(10_000);
+      const work = () => unsoftened(part.repeat(5_000 / part.length));
+      expect(await processorMilliseconds(work)).toBeLessThan(10_000);
     }
   });
 });

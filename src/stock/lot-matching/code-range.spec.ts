@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { processorMilliseconds } from '../../../tests/support/processor-time.js';
 import { codeRange, isSlipFromRange, placeInRange } from './code-range.js';
 import { isOneSlipApart } from './one-slip.js';
 
@@ -94,11 +95,12 @@ describe('a range of codes', () => {
     );
   });
 
-  it('does not grow dearer with the number of its codes', () => {
+  it('does not grow dearer with the number of its codes', async () => {
     const range = codeRange('0'.repeat(60), '9'.repeat(60));
-    const started = performance.now();
-    for (let count = 0; count < 1_000; count += 1) placeInRange(range, String(count).padStart(60, '0'));
-    expect(performance.now() - started).toBeLessThan(10_000);
+    const placeMany = () => {
+      for (let count = 0; count < 1_000; count += 1) placeInRange(range, String(count).padStart(60, '0'));
+    };
+    expect(await processorMilliseconds(placeMany)).toBeLessThan(10_000);
   });
 });
 

@@ -8,7 +8,13 @@ import type { ChannelMessage } from '../channel-message.js';
 import { SendFailure } from '../send-failure.js';
 import { handOver, type MailLimits } from './hand-over.service.js';
 
-const limits: MailLimits = { connectMilliseconds: 400, silentMilliseconds: 400, wholeMilliseconds: 1_500 };
+/** So that no busy machine makes a server silent. */
+const limits: MailLimits = {
+  connectMilliseconds: 30_000,
+  silentMilliseconds: 30_000,
+  wholeMilliseconds: 60_000,
+};
+const shortLimits: MailLimits = { ...limits, connectMilliseconds: 400, silentMilliseconds: 400 };
 const message: ChannelMessage = {
   deliveryId: '0197aaaa-0000-7000-8000-000000000001',
   event: 'opened',
@@ -30,8 +36,8 @@ const message: ChannelMessage = {
 describe('a mail', () => {
   let receiver: MailReceiver;
   let server: MailServer;
-  const send = (sent = message, address = 'desk@studio.example', to = server) =>
-    handOver(sent, address, 'alerts@lotward.example', to, limits);
+  const send = (sent = message, address = 'desk@studio.example', to = server, within = limits) =>
+    handOver(sent, address, 'alerts@lotward.example', to, within);
 
   beforeAll(async () => {
     receiver = await MailReceiver.start();
@@ -121,14 +127,14 @@ describe('a mail', () => {
   ])('meets %s', async (_, answer, isLasting, words) => {
     receiver.answer = answer;
     const begun = performance.now();
-    const sent = send();
+    const sent = send(undefined, undefined, undefined, 'held' in answer ? shortLimits : limits);
     await expect(sent).rejects.toThrow(SendFailure);
     await expect(sent).rejects.toMatchObject({
       isLasting,
       isGone: false,
       message: expect.stringContaining(words),
     });
-    expect(performance.now() - begun).toBeLessThan(limits.wholeMilliseconds);
+    expect(performance.now() - begun).toBeLessThan(limits.silentMilliseconds);
     receiver.cutConnections();
     receiver.release();
   });
