@@ -34,7 +34,7 @@ export function AssumptionsSection({
           {assumptions.map((assumption) => (
             <li key={`${assumption.code} ${assumption.message}`}>
               {reasonWords(texts, assumption, { unit, currency })}
-              {assumption.items !== null && ` (${words.forItems(assumption.items)})`}
+              {assumption.items !== null && ` ${words.forItems(assumption.items)}`}
             </li>
           ))}
         </ul>

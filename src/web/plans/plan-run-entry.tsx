@@ -31,7 +31,9 @@ export function PlanRunEntry({
     <Entry
       name={
         <PageLink to={path} alone>
-          {words.titleOf(writtenDay(plannedOn, texts.language))}
+          {(plan.purpose === 'what if' ? texts.whatIf.titleOf : words.titleOf)(
+            writtenDay(plannedOn, texts.language),
+          )}
         </PageLink>
       }
       mark={words.states[state]}

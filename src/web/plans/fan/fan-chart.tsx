@@ -1,7 +1,6 @@
 import { useElementSize } from '@mantine/hooks';
 import { useId } from 'react';
 import { useTexts } from '../../texts/texts.js';
-import { writtenDay } from '../../texts/written-dates.js';
 import numbers from '../numbers.module.css';
 import styles from './fan-chart.module.css';
 import { type FanDay, fanGeometry } from './fan-geometry.js';
@@ -141,12 +140,7 @@ export function FanChart({
         </ul>
         <details className={numbers.details}>
           <summary>{words.asTable}</summary>
-          <FanTable
-            label={title}
-            days={days}
-            written={written.table}
-            writtenDay={(day) => writtenDay(day, texts.language)}
-          />
+          <FanTable label={title} days={days} written={written.table} />
         </details>
       </figcaption>
     </figure>

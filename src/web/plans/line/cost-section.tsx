@@ -1,11 +1,12 @@
-import type { LineCostView, PlanLineView } from '../../../reorder/plan/plans.views.js';
+import type { LineCostView, NeighbourView, PlanLineView } from '../../../reorder/plan/plans.views.js';
 import { Section } from '../../frame/section.js';
 import { useTexts } from '../../texts/texts.js';
 import { writtenDay } from '../../texts/written-dates.js';
 import { writtenPerMille } from '../figures/written-chance.js';
 import { writtenMoney, writtenMoneyChange } from '../figures/written-money.js';
-import { writtenUnits } from '../figures/written-units.js';
+import { writtenNumber, writtenUnits } from '../figures/written-units.js';
 import numbers from '../numbers.module.css';
+import { type NumbersRow, NumbersTable } from '../numbers-table.js';
 
 const parts = [
   'wasteMinor',
@@ -24,102 +25,77 @@ export function CostSection({ line }: { line: PlanLineView }) {
   const { item, currency, costChosen, costOfNothing, neighbours, packs, orderOn, shortageCost } = line;
   if (currency === null) return null;
   const money = (minor: number) => writtenMoney(minor, currency, language);
+  const whole = (number: number) => writtenNumber(number, language);
   const day = (date: string | null) => (date === null ? words.none : writtenDay(date, language));
-  const chosen: [
+  const row = (
     name: string,
-    packs: number,
-    on: string | null,
-    cost: LineCostView,
-    unmet: number,
-    waste: number,
-  ] = [
-    packs > 0 ? words.theChoice : words.orderNothing,
-    packs,
-    orderOn,
-    costChosen,
-    line.after.expectedUnmetUnits,
-    line.after.expectedWasteUnits,
-  ];
-  const rows = [
-    chosen,
-    ...neighbours.map((one): typeof chosen => [
-      words.changes[one.change],
-      one.packs,
-      one.on,
-      one.cost,
-      one.expectedUnmetUnits,
-      one.expectedWasteUnits,
-    ]),
-    ...(packs > 0
-      ? [
-          [
-            words.orderNothing,
-            0,
-            null,
-            costOfNothing,
-            line.without.expectedUnmetUnits,
-            line.without.expectedWasteUnits,
-          ] satisfies typeof chosen,
-        ]
-      : []),
-  ];
+    choice: { packs: number; on: string | null; cost: LineCostView; unmetUnits: number; wasteUnits: number },
+  ): NumbersRow => ({
+    key: name,
+    name,
+    cells: [
+      choice.packs,
+      day(choice.on),
+      money(choice.cost.totalMinor),
+      choice.cost === costChosen
+        ? words.none
+        : writtenMoneyChange(choice.cost.totalMinor - costChosen.totalMinor, currency, language),
+      writtenUnits(choice.unmetUnits, item.unit, texts),
+      writtenUnits(choice.wasteUnits, item.unit, texts),
+    ],
+    isMain: choice.cost === costChosen,
+  });
+  const unmetAndWaste = ({
+    expectedUnmetUnits,
+    expectedWasteUnits,
+  }: Pick<NeighbourView, 'expectedUnmetUnits' | 'expectedWasteUnits'>) => ({
+    unmetUnits: expectedUnmetUnits,
+    wasteUnits: expectedWasteUnits,
+  });
   return (
     <Section title={words.whyNot} hint={words.whyNotHint}>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what can be moved sideways is moved by keys too. */}
-      <section className={numbers.scroll} aria-label={words.whyNot} tabIndex={0}>
-        <table className={numbers.table}>
-          <thead>
-            <tr>
-              <th scope="col">{words.choice}</th>
-              {[
-                words.packsColumn,
-                words.orderOn,
-                words.expectedCost,
-                words.extra,
-                words.unmet,
-                words.waste,
-              ].map((name) => (
-                <th key={name} scope="col" className={numbers.number}>
-                  {name}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(([name, count, on, cost, unmet, waste], index) => (
-              <tr key={name} data-chosen={index === 0 || undefined}>
-                <th scope="row">{name}</th>
-                <td className={numbers.number}>{count}</td>
-                <td className={numbers.number}>{day(on)}</td>
-                <td className={numbers.number}>{money(cost.totalMinor)}</td>
-                <td className={numbers.number}>
-                  {index === 0
-                    ? words.none
-                    : writtenMoneyChange(cost.totalMinor - costChosen.totalMinor, currency, language)}
-                </td>
-                <td className={numbers.number}>{writtenUnits(unmet, item.unit, texts)}</td>
-                <td className={numbers.number}>{writtenUnits(waste, item.unit, texts)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
+      <NumbersTable
+        label={words.whyNot}
+        first={words.choice}
+        columns={[
+          words.packsColumn,
+          words.orderOn,
+          words.expectedCost,
+          words.extra,
+          words.unmet,
+          words.waste,
+        ]}
+        rows={[
+          row(packs > 0 ? words.theChoice : words.orderNothing, {
+            ...{ packs, on: orderOn, cost: costChosen },
+            ...unmetAndWaste(line.after),
+          }),
+          ...neighbours.map((one) => row(words.changes[one.change], { ...one, ...unmetAndWaste(one) })),
+          ...(packs > 0
+            ? [
+                row(words.orderNothing, {
+                  ...{ packs: 0, on: null, cost: costOfNothing },
+                  ...unmetAndWaste(line.without),
+                }),
+              ]
+            : []),
+        ]}
+      />
       <details className={numbers.details}>
         <summary>{words.costParts}</summary>
-        <table className={numbers.table}>
-          <tbody>
-            {parts.map((part) => (
-              <tr key={part}>
-                <th scope="row">{words.costNames[part]}</th>
-                <td className={numbers.number}>{money(costChosen[part])}</td>
-              </tr>
-            ))}
-            <tr data-chosen="">
-              <th scope="row">{texts.plans.total}</th>
-              <td className={numbers.number}>{money(costChosen.totalMinor)}</td>
-            </tr>
-          </tbody>
-        </table>
+        <NumbersTable
+          label={words.costParts}
+          first={words.costPart}
+          columns={[words.expectedCost]}
+          rows={[
+            ...parts.map((part) => ({
+              key: part,
+              name: words.costNames[part],
+              cells: [money(costChosen[part])],
+            })),
+            { key: 'total', name: texts.plans.total, cells: [money(costChosen.totalMinor)], isMain: true },
+          ]}
+        />
         <p>{words.standardError(money(costChosen.standardErrorMinor))}</p>
       </details>
       <p>
@@ -130,7 +106,7 @@ export function CostSection({ line }: { line: PlanLineView }) {
               money(shortageCost.minorPerNeed),
             )}
       </p>
-      <p>{words.effort(line.effort.candidates, line.effort.paths)}</p>
+      <p>{words.effort(whole(line.effort.candidates), whole(line.effort.paths))}</p>
     </Section>
   );
 }

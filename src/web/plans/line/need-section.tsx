@@ -7,6 +7,7 @@ import { writtenDay } from '../../texts/written-dates.js';
 import { writtenShare } from '../figures/written-chance.js';
 import { writtenNumber, writtenUnits } from '../figures/written-units.js';
 import numbers from '../numbers.module.css';
+import { NumbersTable } from '../numbers-table.js';
 import { NeedChart } from './need-chart.js';
 
 /** What will be needed: known, half known and unforeseen, and by which methods the last was foretold. */
@@ -30,31 +31,16 @@ export function NeedSection({ line: { item, demand } }: { line: PlanLineView }) 
       {demand.byWeek.length > 0 && (
         <details className={numbers.details}>
           <summary>{words.byWeek}</summary>
-          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what can be moved sideways is moved by keys too. */}
-          <section className={numbers.scroll} aria-label={words.byWeek} tabIndex={0}>
-            <table className={numbers.table}>
-              <thead>
-                <tr>
-                  <th scope="col">{words.weekFrom}</th>
-                  {[words.known, words.halfKnown, words.unforeseen].map((name) => (
-                    <th key={name} scope="col" className={numbers.number}>
-                      {name}
-                    </th>
-                  ))}
-                </tr>
-              </thead>
-              <tbody>
-                {demand.byWeek.map((week) => (
-                  <tr key={week.from}>
-                    <th scope="row">{writtenDay(week.from, language)}</th>
-                    <td className={numbers.number}>{units(week.knownUnits)}</td>
-                    <td className={numbers.number}>{units(week.halfKnownUnits)}</td>
-                    <td className={numbers.number}>{units(week.unforeseenUnits)}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </section>
+          <NumbersTable
+            label={words.byWeek}
+            first={words.weekFrom}
+            columns={[words.known, words.halfKnown, words.unforeseen]}
+            rows={demand.byWeek.map((week) => ({
+              key: week.from,
+              name: writtenDay(week.from, language),
+              cells: [units(week.knownUnits), units(week.halfKnownUnits), units(week.unforeseenUnits)],
+            }))}
+          />
         </details>
       )}
       <Facts

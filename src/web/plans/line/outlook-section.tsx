@@ -9,6 +9,7 @@ import { writtenChance } from '../figures/written-chance.js';
 import { writtenMoney } from '../figures/written-money.js';
 import { drawnAmount, writtenNumber, writtenUnits } from '../figures/written-units.js';
 import numbers from '../numbers.module.css';
+import { NumbersTable } from '../numbers-table.js';
 
 /** What is to be expected with the plan and without it: drawn, and in figures beside each other. */
 export function OutlookSection({ line, plannedOn }: { line: PlanLineView; plannedOn: string | undefined }) {
@@ -107,32 +108,11 @@ function OutlookTable({ line }: { line: PlanLineView }) {
     [words.cover, ({ coverDays }) => texts.plans.days(Math.round(coverDays))],
   ];
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: what can be moved sideways is moved by keys too.
-    <section className={numbers.scroll} aria-label={words.outlook} tabIndex={0}>
-      <table className={numbers.table}>
-        <thead>
-          <tr>
-            <th scope="col">{words.expected}</th>
-            <th scope="col" className={numbers.number}>
-              {words.without}
-            </th>
-            {both && (
-              <th scope="col" className={numbers.number}>
-                {words.following}
-              </th>
-            )}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(([name, write]) => (
-            <tr key={name}>
-              <th scope="row">{name}</th>
-              <td className={numbers.number}>{write(without)}</td>
-              {both && <td className={numbers.number}>{write(after)}</td>}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+    <NumbersTable
+      label={words.outlook}
+      first={words.expected}
+      columns={both ? [words.without, words.following] : [words.without]}
+      rows={rows.map(([name, write]) => ({ key: name, name, cells: [write(without), write(after)] }))}
+    />
   );
 }

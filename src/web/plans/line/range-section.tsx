@@ -5,7 +5,7 @@ import { useTexts } from '../../texts/texts.js';
 import { writtenShare } from '../figures/written-chance.js';
 import { writtenMoney } from '../figures/written-money.js';
 import { writtenNumber, writtenUnits } from '../figures/written-units.js';
-import numbers from '../numbers.module.css';
+import { NumbersTable } from '../numbers-table.js';
 
 /** The three ways of keeping a slow shade, each with what it costs in a year, for what is used and by session. */
 export function RangeSection({ line: { item, currency, range } }: { line: PlanLineView }) {
@@ -31,41 +31,29 @@ export function RangeSection({ line: { item, currency, range } }: { line: PlanLi
         )}{' '}
         {!range.appointmentPossible && <Sign standing="care">{words.appointmentImpossible}</Sign>}
       </p>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what can be moved sideways is moved by keys too. */}
-      <section className={numbers.scroll} aria-label={words.range} tabIndex={0}>
-        <table className={numbers.table}>
-          <thead>
-            <tr>
-              <th scope="col">{words.choice}</th>
-              {[
-                words.perYear,
-                words.perUsed[item.unit],
-                words.perSession,
-                words.wastePerYear,
-                words.unmetPerYear,
-              ].map((name) => (
-                <th key={name} scope="col" className={numbers.number}>
-                  {name}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {range.options.map((option) => (
-              <tr key={option.choice} data-chosen={option.choice === range.choice || undefined}>
-                <th scope="row">{texts.rangeChoices[option.choice]}</th>
-                <td className={numbers.number}>{money(option.costPerYearMinor)}</td>
-                <td className={numbers.number}>
-                  {money(option.costPerUsedUnitMinor === null ? null : option.costPerUsedUnitMinor * ofUsed)}
-                </td>
-                <td className={numbers.number}>{money(option.costPerSessionMinor)}</td>
-                <td className={numbers.number}>{writtenUnits(option.wasteUnitsPerYear, item.unit, texts)}</td>
-                <td className={numbers.number}>{writtenNumber(option.unmetSessionsPerYear, language)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
+      <NumbersTable
+        label={words.range}
+        first={words.choice}
+        columns={[
+          words.perYear,
+          words.perUsed[item.unit],
+          words.perSession,
+          words.wastePerYear,
+          words.unmetPerYear,
+        ]}
+        rows={range.options.map((option) => ({
+          key: option.choice,
+          name: texts.rangeChoices[option.choice],
+          cells: [
+            money(option.costPerYearMinor),
+            money(option.costPerUsedUnitMinor === null ? null : option.costPerUsedUnitMinor * ofUsed),
+            money(option.costPerSessionMinor),
+            writtenUnits(option.wasteUnitsPerYear, item.unit, texts),
+            writtenNumber(option.unmetSessionsPerYear, language),
+          ],
+          isMain: option.choice === range.choice,
+        }))}
+      />
     </Section>
   );
 }

@@ -30,8 +30,8 @@ export function StockSection({ studioId, line: { item, stock } }: { studioId: st
   });
   const figures: (Figure | false)[] = [
     { name: words.usable, value: units(stock.usableUnits), isMain: true },
-    { name: words.inContainers, value: containers(stock.containers) },
-    stock.opened > 0 && { name: words.opened, value: containers(stock.opened) },
+    { name: words.inContainers, value: stock.containers },
+    stock.opened > 0 && { name: words.opened, value: stock.opened },
     { name: words.onTheWay, value: units(stock.onTheWayUnits) },
     stock.heldContainers > 0 && { name: words.held, value: units(stock.heldUnits) },
     stock.expiredContainers > 0 && { name: words.expired, value: containers(stock.expiredContainers) },

@@ -7,7 +7,7 @@ import { useTexts } from '../../texts/texts.js';
 import { writtenDay } from '../../texts/written-dates.js';
 import { writtenMoney } from '../figures/written-money.js';
 import { writtenNumber, writtenUnits } from '../figures/written-units.js';
-import numbers from '../numbers.module.css';
+import { NumbersTable } from '../numbers-table.js';
 
 /** How it can be had: of whom, in which packs, at what price, and how long it takes. */
 export function SupplySection({ studioId, line }: { studioId: string; line: PlanLineView }) {
@@ -79,35 +79,20 @@ export function SupplySection({ studioId, line }: { studioId: string; line: Plan
       {offers.length > 1 && (
         <>
           <h3>{words.offers}</h3>
-          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what can be moved sideways is moved by keys too. */}
-          <section className={numbers.scroll} aria-label={words.offers} tabIndex={0}>
-            <table className={numbers.table}>
-              <thead>
-                <tr>
-                  <th scope="col">{words.supplier}</th>
-                  <th scope="col" className={numbers.number}>
-                    {words.bestWithIt}
-                  </th>
-                  <th scope="col" className={numbers.number}>
-                    {words.expectedCost}
-                  </th>
-                </tr>
-              </thead>
-              <tbody>
-                {offers.map((offer) => (
-                  <tr key={offer.offerId} data-chosen={offer.offerId === supply.offerId || undefined}>
-                    <th scope="row">{offer.supplierName}</th>
-                    <td className={numbers.number}>
-                      {offer.on === null
-                        ? words.nothing
-                        : `${texts.plans.packs(offer.packs)}, ${writtenDay(offer.on, language)}`}
-                    </td>
-                    <td className={numbers.number}>{money(offer.expectedCostMinor)}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </section>
+          <NumbersTable
+            label={words.offers}
+            first={words.supplier}
+            columns={[words.bestWithIt, words.expectedCost]}
+            rows={offers.map(({ offerId, supplierName, packs, on, expectedCostMinor }) => ({
+              key: offerId,
+              name: supplierName,
+              cells: [
+                on === null ? words.nothing : `${texts.plans.packs(packs)}, ${writtenDay(on, language)}`,
+                money(expectedCostMinor),
+              ],
+              isMain: offerId === supply.offerId,
+            }))}
+          />
         </>
       )}
       {offerLink}

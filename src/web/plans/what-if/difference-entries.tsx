@@ -11,7 +11,7 @@ import { writtenDay } from '../../texts/written-dates.js';
 import { writtenChance } from '../figures/written-chance.js';
 import { writtenMoney } from '../figures/written-money.js';
 import { writtenUnits } from '../figures/written-units.js';
-import numbers from '../numbers.module.css';
+import { NumbersTable } from '../numbers-table.js';
 import { type PlanDifference, planDifferences } from './plan-differences.js';
 
 /** What would be decided otherwise, item by item; of one item also where nothing would. */
@@ -72,27 +72,16 @@ function BesideEachOther({ both: { before, after } }: { both: PlanDifference<Pla
   const words = texts.whatIf;
   const rows = rowsOf(texts);
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: what can be moved sideways is moved by keys too.
-    <section className={numbers.scroll} aria-label={after.item.label} tabIndex={0}>
-      <table className={numbers.table}>
-        <thead>
-          <tr>
-            <th scope="col">{words.what}</th>
-            <th scope="col">{words.asPlanned}</th>
-            <th scope="col">{words.whatIf}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(([name, write]) => (
-            <tr key={name}>
-              <th scope="row">{name}</th>
-              <td>{before === null ? texts.planLine.none : write(before)}</td>
-              <td>{write(after)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+    <NumbersTable
+      label={after.item.label}
+      first={words.what}
+      columns={[words.asPlanned, words.whatIf]}
+      rows={rows.map(([name, write]) => ({
+        key: name,
+        name,
+        cells: [before === null ? texts.planLine.none : write(before), write(after)],
+      }))}
+    />
   );
 }
 

@@ -22,10 +22,9 @@ const same = new Set([
     'Webhooks',
     'Browser',
     '−1',
-    // Nothing, and what stands before a number of containers.
+    // Nothing, and where nothing is.
     '',
     '–',
-    'in',
   ],
   // How cartridges are written on their boxes.
   ...['1207RL', '0.30/1RL', '3RL', '06 08 10 12', 'RL RS', 'M M2 RM', 'F slope blade', 'ST MT LT XLT'],

@@ -79,7 +79,7 @@ export const planLineTexts: typeof english = {
     stockHint:
       'Gezählt, als der Plan gemacht wurde. Was gesperrt, abgelaufen oder nur zum Üben ist, bleibt außen vor.',
     usable: 'verwendbar',
-    inContainers: 'in',
+    inContainers: 'Behälter',
     opened: 'davon geöffnet',
     onTheWay: 'unterwegs',
     held: 'gesperrt, ausgelassen',
@@ -121,6 +121,7 @@ export const planLineTexts: typeof english = {
     packsColumn: 'Packungen',
     expectedCost: 'Erwartete Kosten',
     extra: 'Unterschied',
+    costPart: 'Teil',
     costParts: 'Woraus die Kosten der Wahl bestehen',
     costNames: {
       wasteMinor: 'Verlust',

@@ -3,6 +3,7 @@ import type { planWhatIfTexts as english } from '../en/plan-what-if.js';
 export const planWhatIfTexts: typeof english = {
   whatIf: {
     title: 'Was wäre, wenn',
+    titleOf: (day) => `Was wäre, wenn, ${day}`,
     lead: 'Nehmen Sie an, etwas wäre anders, und sehen Sie neben dem Plan, was es änderte. Bestellt wird daraus nichts.',
     planFirst: 'Lassen Sie zuerst planen: Noch gibt es nichts, womit sich vergleichen ließe.',
     ofAll: 'Annahmen für alle Artikel',
@@ -38,11 +39,11 @@ export const planWhatIfTexts: typeof english = {
     only: (item) => `nur ${item}`,
     supposed: {
       target: (share) => `${share} des Bedarfs sollen gedeckt sein`,
-      leadTimeDays: (days) => `Lieferungen brauchen ${days} Tage`,
+      leadTimeDays: (days) => `Lieferungen ${days} Tage`,
       leadTime: (change) => `Lieferungen brauchen ${change} ihrer Zeit`,
       price: (change) => `Preise ${change}`,
       bookings: (change) => `Buchungen ${change}`,
-      sessions: (sessions, procedure, day) => `${sessions} von ${procedure} am ${day}`,
+      sessions: (sessions, procedure, day) => `${sessions} Sitzungen von ${procedure} am ${day}`,
     },
     another: 'Etwas anderes annehmen',
     sums: 'Was dabei herauskommt',

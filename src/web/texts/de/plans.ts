@@ -75,7 +75,7 @@ export const plansTexts: typeof english = {
     goods: 'Ware',
     delivery: 'Lieferung',
     freeDelivery: 'frei',
-    freeFrom: (money) => `Ab ${money} mehr ist sie frei.`,
+    freeFrom: (money) => `Mit ${money} mehr ist die Lieferung frei.`,
     total: 'zusammen',
     minimumOrder: 'Mindestbestellung',
     minimumReached: 'erreicht',
@@ -152,7 +152,7 @@ export const plansTexts: typeof english = {
     assumptions: 'Was angenommen wurde',
     assumptionsHint: 'Bis es eingestellt oder gelernt ist. Jede Annahme kann ändern, was geraten wird.',
     noAssumptions: 'Nichts: Alles war eingestellt oder gelernt.',
-    forItems: (items) => `für ${items} Artikel`,
+    forItems: (items) => `Für ${items} Artikel.`,
     toSettings: 'Zu den Einstellungen der Planung',
 
     all: 'Alle',

@@ -76,7 +76,7 @@ export const planLineTexts = {
     stock: 'What is here',
     stockHint: 'Counted when the plan was made. What is on hold, past its date or for practice is left out.',
     usable: 'may be used',
-    inContainers: 'in',
+    inContainers: 'containers',
     opened: 'of them opened',
     onTheWay: 'on the way',
     held: 'on hold, left out',
@@ -121,6 +121,7 @@ export const planLineTexts = {
     packsColumn: 'Packs',
     expectedCost: 'Expected cost',
     extra: 'Difference',
+    costPart: 'Part',
     costParts: 'What the cost of the choice is made up of',
     costNames: {
       wasteMinor: 'waste',
@@ -134,7 +135,7 @@ export const planLineTexts = {
     shortageByHand: (money: string) => `A session that cannot have it was set to cost ${money}.`,
     shortageByTarget: (target: string, money: string) =>
       `${target} of the need are to be met; that makes a session that cannot have it worth ${money}.`,
-    effort: (candidates: number, paths: number) =>
+    effort: (candidates: string, paths: string) =>
       `${candidates} orders were weighed over ${paths} courses that things may take.`,
 
     planning: 'Plan this item otherwise',

@@ -2,6 +2,7 @@ export const planWhatIfTexts = {
   /** What a plan would be if something were different. */
   whatIf: {
     title: 'What if',
+    titleOf: (day: string) => `What if, ${day}`,
     lead: 'Suppose something were different, and see beside the plan what it would change. Nothing is ordered from it.',
     planFirst: 'Have a plan made first: there is nothing yet to compare with.',
     ofAll: 'Suppose, for all items',
@@ -37,11 +38,12 @@ export const planWhatIfTexts = {
     only: (item: string) => `only ${item}`,
     supposed: {
       target: (share: string) => `${share} of the need to be met`,
-      leadTimeDays: (days: string) => `deliveries take ${days} days`,
+      leadTimeDays: (days: string) => `deliveries ${days} days`,
       leadTime: (change: string) => `deliveries take ${change} of their time`,
       price: (change: string) => `prices ${change}`,
       bookings: (change: string) => `bookings ${change}`,
-      sessions: (sessions: string, procedure: string, day: string) => `${sessions} of ${procedure} on ${day}`,
+      sessions: (sessions: string, procedure: string, day: string) =>
+        `${sessions} sessions of ${procedure} on ${day}`,
     },
     another: 'Suppose something else',
     sums: 'What it comes to',

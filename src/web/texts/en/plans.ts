@@ -91,7 +91,7 @@ export const plansTexts = {
     goods: 'goods',
     delivery: 'delivery',
     freeDelivery: 'free',
-    freeFrom: (money: string) => `Free with ${money} more.`,
+    freeFrom: (money: string) => `Delivery is free with ${money} more.`,
     total: 'together',
     minimumOrder: 'least order',
     minimumReached: 'reached',
@@ -167,7 +167,7 @@ export const plansTexts = {
     assumptions: 'What was assumed',
     assumptionsHint: 'Until it is set or learnt. Each may change what is advised.',
     noAssumptions: 'Nothing: all of it was set or learnt.',
-    forItems: (items: number) => `for ${plural(items, 'item', 'items')}`,
+    forItems: (items: number) => `For ${plural(items, 'item', 'items')}.`,
     toSettings: 'To the settings of planning',
 
     all: 'All of them',
