@@ -28,3 +28,15 @@ export function sumOfDraws(
   }
   return sums;
 }
+
+/** The chance of one sum of so many draws: cheaper than all of them, as the sum of two halves. */
+export function chanceOfSum(counts: readonly number[], draws: number, sum: number): number {
+  const half = Math.floor(draws / 2);
+  const one = sumOfDraws(counts, half, sum);
+  const other = draws === 2 * half ? one : sumOfDraws(counts, draws - half, sum);
+  let chance = 0;
+  for (let part = Math.max(0, sum + 1 - other.length); part < one.length; part++) {
+    chance += (one[part] ?? 0) * (other[sum - part] ?? 0);
+  }
+  return chance;
+}

@@ -1,16 +1,39 @@
 import negativeBinomialProbability from '@stdlib/stats-base-dists-negative-binomial-pmf';
 import poissonProbability from '@stdlib/stats-base-dists-poisson-pmf';
-import { sumOfDraws } from './bootstrap.js';
+import { chanceOfSum, sumOfDraws } from './bootstrap.js';
 import type { CountComponent } from './demand-model.js';
 
 /** What is left out in the upper tail of a distribution. */
 const TAIL = 1e-12;
 /** Below it the chance of 0 is too small to begin a recursion with. */
 const SMALLEST_START = 1e-250;
+/** From 0 up to more than that it is quicker to ask at once. */
+const LONGEST_CLIMB = 60;
 /** Closer to Poisson than that is Poisson. */
 const LEAST_OVERDISPERSION = 1e-9;
 /** A cumulative probability that misses a level by less meets it: rounding, not chance. */
 const ROUNDING = 1e-12;
+
+/** The chance of `count` + 1 over that of `count`. */
+function ratioOfNeighbours(mean: number, dispersion: number): (count: number) => number {
+  if (dispersion - 1 < LEAST_OVERDISPERSION) return (count) => mean / (count + 1);
+  const failure = 1 - 1 / dispersion;
+  const successes = mean / (dispersion - 1);
+  return (count) => ((count + successes) / (count + 1)) * failure;
+}
+
+function chanceOfNone(mean: number, dispersion: number): number {
+  return dispersion - 1 < LEAST_OVERDISPERSION
+    ? Math.exp(-mean)
+    : Math.exp((-mean / (dispersion - 1)) * Math.log(dispersion));
+}
+
+/** Where the chance of 0 is too small to climb from. */
+function chanceNear(count: number, mean: number, dispersion: number): number {
+  return dispersion - 1 < LEAST_OVERDISPERSION
+    ? poissonProbability(count, mean)
+    : negativeBinomialProbability(count, mean / (dispersion - 1), 1 / dispersion);
+}
 
 /**
  * The chances of 0, 1, 2, … with a negative binomial (or, with dispersion 1, Poisson) distribution, up to where less than
@@ -21,22 +44,11 @@ const ROUNDING = 1e-12;
  */
 export function negativeBinomialProbabilities(mean: number, dispersion: number): number[] {
   if (!(mean > 0)) return [1];
-  const poisson = dispersion - 1 < LEAST_OVERDISPERSION;
-  const failures = 1 - 1 / dispersion;
-  const successes = mean / (dispersion - 1);
-  // f(k + 1) / f(k)
-  const ratio = (count: number) =>
-    poisson ? mean / (count + 1) : ((count + successes) / (count + 1)) * failures;
-
-  const atZero = poisson ? Math.exp(-mean) : Math.exp(-successes * Math.log(dispersion));
+  const ratio = ratioOfNeighbours(mean, dispersion);
+  const atZero = chanceOfNone(mean, dispersion);
   const start = atZero > SMALLEST_START ? 0 : Math.floor(mean);
   const probabilities: number[] = [];
-  probabilities[start] =
-    start === 0
-      ? atZero
-      : poisson
-        ? poissonProbability(start, mean)
-        : negativeBinomialProbability(start, successes, 1 / dispersion);
+  probabilities[start] = start === 0 ? atZero : chanceNear(start, mean, dispersion);
   for (let count = start; count > 0; count--) {
     probabilities[count - 1] = (probabilities[count] ?? 0) / ratio(count - 1);
   }
@@ -61,12 +73,16 @@ export function componentProbabilities(component: CountComponent, periods: numbe
 
 /** The chance of one number of uses in so many periods, by one component alone. */
 export function componentProbability(component: CountComponent, periods: number, count: number): number {
-  if (component.kind === 'empirical') return sumOfDraws(component.counts, periods, count)[count] ?? 0;
+  if (component.kind === 'empirical') return chanceOfSum(component.counts, periods, count);
   const mean = component.mean * periods;
   if (!(mean > 0)) return count === 0 ? 1 : 0;
-  return component.dispersion - 1 < LEAST_OVERDISPERSION
-    ? poissonProbability(count, mean)
-    : negativeBinomialProbability(count, mean / (component.dispersion - 1), 1 / component.dispersion);
+  const { dispersion } = component;
+  const atZero = chanceOfNone(mean, dispersion);
+  if (atZero < SMALLEST_START || count > LONGEST_CLIMB) return chanceNear(count, mean, dispersion);
+  let chance = atZero;
+  const ratio = ratioOfNeighbours(mean, dispersion);
+  for (let below = 0; below < count; below++) chance *= ratio(below);
+  return chance;
 }
 
 /**
