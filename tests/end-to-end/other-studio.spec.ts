@@ -49,7 +49,7 @@ const neverTaken = [
  * last two to those only who lead every studio of the chain, as her owner does.
  */
 const register =
-  /^GET \/(makers|suppliers|products|configurations|stock\/levels|transfers\/receivers|recalls\/\{recallId\}\/studios|chain\/record-quality)/;
+  /^GET \/(makers|suppliers|supplier-terms|products|configurations|stock\/levels|transfers\/receivers|recalls\/\{recallId\}\/studios|chain\/record-quality)/;
 
 interface LivedStudio extends FurtherStudio {
   service: RecordingService;

@@ -9,6 +9,7 @@ const keyOfRow: Record<string, string> = {
   alert_destination: 'SELECT alert_destination.*, data_key_id AS opened_by FROM alert_destination',
   client: 'SELECT client.*, data_key_id AS opened_by FROM client',
   photo: 'SELECT photo.*, data_key_id AS opened_by FROM photo',
+  supplier_terms: 'SELECT supplier_terms.*, data_key_id AS opened_by FROM supplier_terms',
   person: 'SELECT person.*, data_key_id AS opened_by FROM person',
   session:
     'SELECT session.*, client.data_key_id AS opened_by FROM session JOIN client ON client.id = session.client_id',
@@ -78,4 +79,4 @@ export async function sealedTexts(sql: PlainSql): Promise<Set<string>> {
   return found;
 }
 
-const idOf = (row: PlainRow) => row.use_id ?? row.claim_id ?? row.id;
+const idOf = (row: PlainRow) => row.use_id ?? row.claim_id ?? row.id ?? row.supplier_id;
