@@ -62,6 +62,8 @@ const withoutSpec: Record<string, string> = {
   'src/reorder/item.ts': 'types',
   'src/reorder/plan/vocabulary.ts': 'words',
   'src/reorder/projection/item-facts.ts': 'types',
+  'src/reorder/projection/path-stock.ts': 'the stock of a simulation, checked in simulate.spec.ts',
+  'src/reorder/projection/simulation-bounds.ts': 'what a simulation refuses, checked in simulate.spec.ts',
   'src/reorder/purchase-orders/order-states.ts': 'words',
   'src/reorder/settings/planning-assumptions.ts': 'numbers, checked in effective-settings.spec.ts',
   'src/reorder/supply/pack-price.ts': 'a type',

@@ -52,6 +52,7 @@ describe('order days', () => {
           }
         },
       ),
+      { numRuns: 25 },
     );
   });
 });

@@ -33,10 +33,10 @@ describe('random numbers', () => {
   });
 
   it('of neighbouring paths and indices are spread evenly and have nothing to do with each other', () => {
-    // 100,000 numbers in 64 fields of two neighbours: chi square with 63 degrees of freedom, 4 deviations allowed.
+    // 40,000 numbers in 64 fields of two neighbours: chi square with 63 degrees of freedom, 4 deviations allowed.
     for (const draw of [
       (path: number) => [numberOf(7, path, 0), numberOf(7, path + 1, 0)],
-      (index: number) => [numberOf(7, 3, index - 50_000), numberOf(7, 3, index - 49_999)],
+      (index: number) => [numberOf(7, 3, index - 20_000), numberOf(7, 3, index - 19_999)],
       (path: number) => [numberOf(7, path, 5), numberOf(8, path, 5)],
       (path: number) => {
         const random = new RandomNumbers();
@@ -47,7 +47,7 @@ describe('random numbers', () => {
       },
     ]) {
       const fields = new Int32Array(64);
-      const draws = 100_000;
+      const draws = 40_000;
       for (let index = 0; index < draws; index++) {
         const [one = 0, other = 0] = draw(index);
         const field = Math.floor(one * 8) * 8 + Math.floor(other * 8);
