@@ -26,10 +26,17 @@ export function needsOverLeadTime(
   const lengths = leadTimesInTurn(leadTime, paths);
   const needs = new Float64Array(starts.length * paths);
   let filled = 0;
-  for (const start of starts) {
-    for (let path = 0; path < paths; path++) {
-      const end = start + (lengths[path] ?? 0) + extraDays;
-      needs[filled++] = needOfPath(draws, path, start, end);
+  for (let path = 0; path < paths; path++) {
+    const length = (lengths[path] ?? 0) + extraDays;
+    let from = draws.offsets[path] ?? 0;
+    const end = draws.offsets[path + 1] ?? 0;
+    for (const start of starts) {
+      while (from < end && (draws.eventDays[from] ?? 0) < start) from++;
+      let units = 0;
+      for (let index = from; index < end && (draws.eventDays[index] ?? 0) < start + length; index++) {
+        units += draws.eventUnits[index] ?? 0;
+      }
+      needs[filled++] = units;
     }
   }
   return needs.sort();
@@ -38,7 +45,7 @@ export function needsOverLeadTime(
 /** What is needed over a fixed number of days from day 0, on each path, by rising amount. */
 export function needsOverDays(draws: DemandDraws, days: number, paths: number = draws.paths): Float64Array {
   const needs = new Float64Array(paths);
-  for (let path = 0; path < paths; path++) needs[path] = needOfPath(draws, path, 0, days);
+  for (let path = 0; path < paths; path++) needs[path] = needBefore(draws, path, days);
   return needs.sort();
 }
 
@@ -71,13 +78,12 @@ export function meanNeedPerDay(draws: DemandDraws): number {
   return units / draws.paths / draws.days;
 }
 
-function needOfPath(draws: DemandDraws, path: number, from: number, to: number): number {
+function needBefore(draws: DemandDraws, path: number, day: number): number {
   let units = 0;
   const end = draws.offsets[path + 1] ?? 0;
   for (let index = draws.offsets[path] ?? 0; index < end; index++) {
-    const day = draws.eventDays[index] ?? 0;
-    if (day >= to) break;
-    if (day >= from) units += draws.eventUnits[index] ?? 0;
+    if ((draws.eventDays[index] ?? 0) >= day) break;
+    units += draws.eventUnits[index] ?? 0;
   }
   return units;
 }

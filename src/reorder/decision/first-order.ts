@@ -39,7 +39,8 @@ const startsInFine = 2;
  * so several places are followed, and the neighbours in both directions are always looked at.
  */
 export class FirstOrderSearch {
-  private readonly costs = new Map<number, Map<string, number>>();
+  /** What came of each order, by how many paths were looked at. */
+  private readonly outcomes = new Map<number, Map<string, Outcome>>();
   private latestIndex: number;
   /** Different orders that were tried. */
   private readonly tried = new Set<string>();
@@ -93,7 +94,7 @@ export class FirstOrderSearch {
     if (dayIndex >= orderDays.length) return null;
     const { paths } = simulation.draws;
     let best: PricedCandidate | null = null;
-    for (const key of this.costs.get(paths)?.keys() ?? []) {
+    for (const key of this.outcomes.get(paths)?.keys() ?? []) {
       const [index = 0, packs = 0] = key.split('|').map(Number);
       if (index < dayIndex || packs < leastPacks) continue;
       const priced = this.priced({ dayIndex: index, packs }, paths);
@@ -103,11 +104,25 @@ export class FirstOrderSearch {
   }
 
   priced(candidate: Candidate, paths: number): PricedCandidate {
-    return { ...candidate, costMinor: this.cost(candidate, paths) };
+    const { rates, base } = this.settings;
+    return { ...candidate, costMinor: totalCostMinor(this.outcome(candidate, paths), rates, base.left) };
   }
 
+  /** What comes of a first order, tried once for so many paths. */
   outcome(candidate: Candidate, paths: number): Outcome {
-    return this.settings.simulation.evaluate(this.policy(candidate), { from: 0, to: paths });
+    const key = `${candidate.dayIndex}|${candidate.packs}`;
+    this.tried.add(key);
+    let known = this.outcomes.get(paths);
+    if (known === undefined) {
+      known = new Map();
+      this.outcomes.set(paths, known);
+    }
+    let outcome = known.get(key);
+    if (outcome === undefined) {
+      outcome = this.settings.simulation.evaluate(this.policy(candidate), { from: 0, to: paths });
+      known.set(key, outcome);
+    }
+    return outcome;
   }
 
   policy({ dayIndex, packs }: Candidate): OrderPolicy {
@@ -117,23 +132,6 @@ export class FirstOrderSearch {
       reorderPointUnits: base.reorderPointUnits,
       packs: base.packs,
     };
-  }
-
-  private cost(candidate: Candidate, paths: number): number {
-    const { rates, base } = this.settings;
-    const key = `${candidate.dayIndex}|${candidate.packs}`;
-    this.tried.add(key);
-    let known = this.costs.get(paths);
-    if (known === undefined) {
-      known = new Map();
-      this.costs.set(paths, known);
-    }
-    let cost = known.get(key);
-    if (cost === undefined) {
-      cost = totalCostMinor(this.outcome(candidate, paths), rates, base.left);
-      known.set(key, cost);
-    }
-    return cost;
   }
 
   private grid(): Candidate[] {

@@ -78,7 +78,10 @@ export function decideItem(given: ItemDecisionFacts): ItemDecision {
   const line = decide(facts, chosen, range, nothing, nothingCost.totalMinor, isNeeded);
 
   const { order, policy } = line;
-  const outcome = evaluate(chosen, policy, draws.paths);
+  const outcome =
+    line.candidate !== null && order !== null
+      ? chosen.search.outcome(line.candidate, draws.paths)
+      : evaluate(chosen, policy, draws.paths);
   const coverPolicy = { ...policy, reorderPointUnits: null };
   const cover = evaluate(chosen, coverPolicy, coarsePathsOf(draws)).daysOfCover.mean;
   const after = outlookOf(outcome, cover, plannedOn);
