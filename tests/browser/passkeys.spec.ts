@@ -7,7 +7,7 @@ import type { OwnSignInView, RequesterView } from '../../src/identity/sign-in/si
 import { type PageAnswer, PasskeyPage } from '../support/authenticator.js';
 import { hasChromium, startBrowser } from '../support/chromium.js';
 import { PlainSql } from '../support/plain-sql.js';
-import { engines, type RunningService, startService, testOwner } from '../support/service.js';
+import { type RunningService, startService, testOwner, usualEngine } from '../support/service.js';
 import { testPassword } from '../support/signing-in.js';
 
 /** The page of another program on this machine: the same host name, so the same relying party, on another port. */
@@ -23,7 +23,7 @@ const refused = (answer: PageAnswer) => [answer.status, answer.body.code];
 const who = async (page: PasskeyPage) => (await page.ask('GET', '/me')).body as unknown as RequesterView;
 
 // WebAuthn Level 3 by Chromium's own authenticator [C]: nothing of what is signed here is made by the service's library.
-describe.skipIf(!hasChromium).each(engines)('passkeys in Chromium, on %s', (engine) => {
+describe.skipIf(!hasChromium).each(usualEngine)('passkeys in Chromium, on %s', (engine) => {
   let service: RunningService;
   let browserOfAll: Browser;
   let address: string;

@@ -6,17 +6,17 @@ import type { ApiTokenView, MadeApiTokenView } from '../../src/identity/sign-in/
 import type { RequesterView } from '../../src/identity/sign-in/sign-in.views.js';
 import { PlainSql } from '../support/plain-sql.js';
 import {
-  engines,
   type ProblemBody,
   type RunningService,
   startService,
+  strictestEngine,
   testOwner,
 } from '../support/service.js';
 import { ServiceClock } from '../support/service-clock.js';
 import { type FurtherStudio, personOfRole, studioOfOtherChain } from '../support/signing-in.js';
 import { TestBrowser } from '../support/test-browser.js';
 
-describe.each(engines)('tokens on %s', (engine) => {
+describe.each(strictestEngine)('tokens on %s', (engine) => {
   const clock = new ServiceClock();
   let service: RunningService;
   let studio: string;

@@ -4,10 +4,10 @@ import type { BlendPageView, BlendView } from '../../src/stock/blends.views.js';
 import type { ContainerView } from '../../src/stock/container-list.views.js';
 import type { LotView } from '../../src/stock/lot-list.views.js';
 import { releaseAlone } from '../support/photos.js';
-import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
 import { dayAhead, daysAgo, StockedStudio } from '../support/stocked-studio.js';
 
-describe.each(engines)('house blends on %s', (engine) => {
+describe.each(strictestEngine)('house blends on %s', (engine) => {
   let service: RunningService;
   let studio: StockedStudio;
   let umber: string;

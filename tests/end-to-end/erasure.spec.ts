@@ -20,16 +20,16 @@ import { PlainSql } from '../support/plain-sql.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
 import {
   type Answer,
-  engines,
   type ProblemBody,
   type RunningService,
   startService,
+  strictestEngine,
 } from '../support/service.js';
 import { makeTreatedClient, texts } from '../support/treated-client.js';
 
 const yearsAgo = (years: number) => new Date(Date.now() - years * 365.25 * 86_400_000).toISOString();
 
-describe.each(engines)('erasure on %s', (engine) => {
+describe.each(strictestEngine)('erasure on %s', (engine) => {
   let service: RunningService;
   let studio: SampleStudio;
   beforeAll(async () => {

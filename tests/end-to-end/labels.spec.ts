@@ -8,11 +8,11 @@ import type { ReceiptView } from '../../src/stock/receiving.views.js';
 import { decodeSymbol } from '../demo/symbols.js';
 import { symbolsOn } from '../support/drawn-symbols.js';
 import { type Page, pagesOf, textOn } from '../support/pdf-pages.js';
-import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
 
 const bottleGtin = '09506000134352';
 
-describe.each(engines)('labels on %s', (engine) => {
+describe.each(strictestEngine)('labels on %s', (engine) => {
   let service: RunningService;
   let place: PlaceView;
   let makerId: string;

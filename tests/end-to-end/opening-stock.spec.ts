@@ -12,7 +12,7 @@ import {
   openingStockExample,
 } from '../../src/stock/opening-stock/opening-stock-columns.js';
 import { PlainSql } from '../support/plain-sql.js';
-import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
 
 type Refused = ProblemBody & { preview: OpeningStockPreviewView };
 
@@ -23,7 +23,7 @@ const csv = (rows: readonly object[]) =>
     bom: true,
   });
 
-describe.each(engines)('opening stock on %s', (engine) => {
+describe.each(strictestEngine)('opening stock on %s', (engine) => {
   let service: RunningService;
   let sql: PlainSql;
 

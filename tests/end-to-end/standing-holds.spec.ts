@@ -5,10 +5,10 @@ import type { RecordedUsesView } from '../../src/sessions/late-records.views.js'
 import type { OpenHoldPageView, OpenHoldView } from '../../src/stock/holds.views.js';
 import type { CorrectedLotView } from '../../src/stock/lot-corrections.views.js';
 import type { TakenInStockView } from '../../src/stock/opening-stock/opening-stock.views.js';
-import { engines, type RunningService } from '../support/service.js';
+import { type RunningService, strictestEngine } from '../support/service.js';
 import { type StudioEnd, TwoStudios } from '../support/two-studios.js';
 
-describe.each(engines)('a standing hold, on %s', (engine) => {
+describe.each(strictestEngine)('a standing hold, on %s', (engine) => {
   let studios: TwoStudios;
   let here: StudioEnd;
   let there: StudioEnd;
