@@ -1,3 +1,4 @@
+import { Title } from '@mantine/core';
 import type { PlanLineView } from '../../../reorder/plan/plans.views.js';
 import { Section } from '../../frame/section.js';
 import { type Figure, Figures } from '../../stock/figures.js';
@@ -45,7 +46,7 @@ export function DecisionPart({ line }: { line: PlanLineView }) {
       <Figures figures={figures.filter((figure) => figure !== false)} />
       {line.reasons.length > 0 && (
         <>
-          <h3>{words.why}</h3>
+          <Title order={3}>{words.why}</Title>
           <ul>
             {line.reasons.map((reason) => (
               <li key={`${reason.code} ${reason.message}`}>{reasonWords(texts, reason, of)}</li>
@@ -55,7 +56,7 @@ export function DecisionPart({ line }: { line: PlanLineView }) {
       )}
       {line.remarks.length > 0 && (
         <>
-          <h3>{words.remarks}</h3>
+          <Title order={3}>{words.remarks}</Title>
           <ul>
             {line.remarks.map((remark) => (
               <li key={`${remark.code} ${remark.message}`}>{reasonWords(texts, remark, of)}</li>

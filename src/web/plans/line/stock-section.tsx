@@ -1,3 +1,4 @@
+import { Title } from '@mantine/core';
 import type { PlanLineView } from '../../../reorder/plan/plans.views.js';
 import { Entries } from '../../frame/entries.js';
 import { PageLink } from '../../frame/navigation.js';
@@ -44,7 +45,7 @@ export function StockSection({ studioId, line: { item, stock } }: { studioId: st
   return (
     <Section title={words.stock} hint={words.stockHint}>
       <Figures figures={figures.filter((figure) => figure !== false)} />
-      <h3>{words.lots}</h3>
+      <Title order={3}>{words.lots}</Title>
       <ProblemNote problem={lots.problem} />
       {lots.answer?.length === 0 && <p>{words.noLots}</p>}
       {lots.answer && lots.answer.length > 0 && (

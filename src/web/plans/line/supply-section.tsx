@@ -1,3 +1,4 @@
+import { Title } from '@mantine/core';
 import type { PlanLineView } from '../../../reorder/plan/plans.views.js';
 import { Facts } from '../../frame/facts.js';
 import { PageLink } from '../../frame/navigation.js';
@@ -78,7 +79,7 @@ export function SupplySection({ studioId, line }: { studioId: string; line: Plan
       />
       {offers.length > 1 && (
         <>
-          <h3>{words.offers}</h3>
+          <Title order={3}>{words.offers}</Title>
           <NumbersTable
             label={words.offers}
             first={words.supplier}
