@@ -78,10 +78,7 @@ export function decideItem(given: ItemDecisionFacts): ItemDecision {
   const line = decide(facts, chosen, range, nothing, nothingCost.totalMinor, isNeeded);
 
   const { order, policy } = line;
-  const outcome =
-    line.candidate !== null && order !== null
-      ? chosen.search.outcome(line.candidate, draws.paths)
-      : evaluate(chosen, policy, draws.paths);
+  const outcome = line.outcome ?? evaluate(chosen, policy, draws.paths);
   const coverPolicy = { ...policy, reorderPointUnits: null };
   const cover = evaluate(chosen, coverPolicy, coarsePathsOf(draws)).daysOfCover.mean;
   const after = outlookOf(outcome, cover, plannedOn);
@@ -99,7 +96,7 @@ export function decideItem(given: ItemDecisionFacts): ItemDecision {
     after,
     costs: {
       chosen: expectedCost(outcome, rates, base.left),
-      neighbours: line.candidate === null ? [] : neighbours(facts, chosen, line.candidate),
+      neighbours: line.candidate === null || order === null ? [] : neighbours(facts, chosen, line.candidate),
       nothing: nothingCost,
     },
     basketFigures: figuresForBasket(facts, chosen, line, isNeeded),
@@ -147,6 +144,8 @@ interface Line {
   /** What was chosen among the candidates; null: none of them. */
   candidate: Candidate | null;
   policy: { first: { day: number; packs: number } | null; reorderPointUnits: number | null; packs: number };
+  /** What comes of the policy, where that is known already. */
+  outcome: Outcome | null;
   /** Whether it is kept in stock, by a reorder point. */
   isKept: boolean;
   /** An order for the booked came too late to be sure. */
@@ -163,9 +162,17 @@ function decide(
 ): Line {
   const { base, search, best, orderDays } = chosen;
   const byPoint = { first: null, reorderPointUnits: base.reorderPointUnits, packs: base.packs };
-  const none = { order: null, candidate: null, policy: orderNothing, isKept: false, isLate: false };
-  if (range?.choice === 'let run out') return { ...none, decision: 'let run out' };
+  const none = {
+    ...{ order: null, candidate: null, policy: orderNothing, outcome: null },
+    ...{ isKept: false, isLate: false },
+  };
   if (range?.choice === 'order for the appointment') return forAppointment(facts, chosen);
+  if (range?.choice === 'let run out') {
+    // Nobody keeps it for those who may come; who is booked already may still be worth an order.
+    const isWorthIt = range.chosenBy === 'cost' && best.costMinor < nothingMinor;
+    const booked = isWorthIt ? forAppointment(facts, chosen) : null;
+    return booked?.order ? booked : { ...none, decision: 'let run out' };
+  }
   if (!isNeeded) return { ...none, decision: 'enough' };
   if (nothingMinor <= best.costMinor) {
     const target = facts.settings.serviceTargetPerMille / 1_000;
@@ -173,11 +180,14 @@ function decide(
     return { ...none, decision: isEnough ? 'enough' : 'let run out' };
   }
   let candidate: Candidate = best;
+  let followed: Candidate = best;
   if (best.dayIndex === 0 && orderDays.length > 1) {
     // Waiting for the next order day and looking at the shelf again may be better than any day fixed today.
-    const waits = search.priced({ dayIndex: 0, packs: 0 }, facts.draws.paths);
-    if (waits.costMinor < best.costMinor) {
-      candidate = search.bestFrom(1) ?? best;
+    const waiting = { dayIndex: 0, packs: 0 };
+    const later = search.bestFrom(1);
+    if (later !== null && search.priced(waiting, facts.draws.paths).costMinor < best.costMinor) {
+      candidate = later;
+      followed = waiting;
     }
   }
   const day = orderDays[candidate.dayIndex] ?? 0;
@@ -186,7 +196,8 @@ function decide(
     decision: day === 0 ? 'order now' : 'order later',
     order: plannedOrder(facts.plannedOn, chosen.offer, candidate.packs, day),
     candidate,
-    policy: search.policy(candidate),
+    policy: search.policy(followed),
+    outcome: search.outcome(followed, facts.draws.paths),
     isKept: true,
     isLate: false,
   };
@@ -213,6 +224,7 @@ function forAppointment(facts: ItemDecisionFacts, chosen: WeighedOffer): Line {
       order: null,
       candidate: null,
       policy: orderNothing,
+      outcome: null,
       isKept: false,
       isLate: false,
     };
@@ -222,6 +234,7 @@ function forAppointment(facts: ItemDecisionFacts, chosen: WeighedOffer): Line {
     order: plannedOrder(facts.plannedOn, chosen.offer, booked.packs, booked.orderDay),
     candidate: null,
     policy: { first: { day: booked.orderDay, packs: booked.packs }, reorderPointUnits: null, packs: 0 },
+    outcome: null,
     isKept: false,
     isLate: booked.late,
   };

@@ -43,6 +43,27 @@ describe('the range decision', () => {
     expect(order).toBeNull();
   });
 
+  it('still orders for who is booked when that is worth it', () => {
+    const { decision, range, order } = decideItem(
+      itemFacts(
+        shade({
+          usesPerWeek: 0.005,
+          settings: { shortageCostMinor: 1_800 },
+          expected: [20, 23, 26].map((firstDay) => ({
+            source: 'booking',
+            chance: 0.95,
+            firstDay,
+            dayWeights: [1],
+            amount: { amounts: [500], weights: [1] },
+          })),
+        }),
+      ),
+    );
+    expect(range?.cheapest).toBe('let run out');
+    expect(decision).toBe('order for the appointment');
+    expect(order?.packs).toBe(1);
+  });
+
   it('orders for the appointment what is wanted seldom, always booked early, and does not keep', () => {
     const sample = shade({
       usesPerWeek: 0.08,
