@@ -181,6 +181,7 @@ async function samplesOf(service: RunningService, document: ApiDocument): Promis
     found.set(shape, { route, target: new URL(address).pathname, body });
   }
   const [deliveryId] = ids.get('deliveryId') ?? [];
+  const [planId] = ids.get('planId') ?? [];
   // Without these nothing would be tried of what no life has been answered well.
   const notLived: Record<string, Omit<Sample, 'route'>> = {
     // Whoever does not say that they listen is refused; the walk found nothing to see there.
@@ -189,6 +190,11 @@ async function samplesOf(service: RunningService, document: ApiDocument): Promis
     'POST /alerts/deliveries/{deliveryId}/send-again': {
       target: `/alerts/deliveries/${deliveryId}/send-again`,
       body: { id: '' },
+    },
+    // Whether a plan orders anything, no life can know.
+    'POST /purchase-orders/from-plan': {
+      target: '/purchase-orders/from-plan',
+      body: { id: '', planId: planId ?? '', lineNumbers: [1] },
     },
   };
   for (const [name, { target, body }] of Object.entries(notLived)) {

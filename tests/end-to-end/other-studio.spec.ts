@@ -64,11 +64,12 @@ interface Sample {
   body: unknown;
 }
 
-/** What no whole life has: a stream that would go on, and a receiver that fails for good. */
-const notLived = [
+/** What no whole life has: a stream that would go on, a receiver that fails for good, a plan that surely orders. */
+const notLived: { name: string; body: (planId: string) => unknown }[] = [
   // Not asked for as a stream it is refused in words.
-  { name: 'GET /alerts/live', body: undefined },
-  { name: 'POST /alerts/deliveries/{deliveryId}/send-again', body: { id: '' } },
+  { name: 'GET /alerts/live', body: () => undefined },
+  { name: 'POST /alerts/deliveries/{deliveryId}/send-again', body: () => ({ id: '' }) },
+  { name: 'POST /purchase-orders/from-plan', body: (planId) => ({ id: '', planId, lineNumbers: [1] }) },
 ];
 
 describe.each(usualEngine)('another studio, on %s', { timeout: 300_000 }, (engine) => {
@@ -126,7 +127,9 @@ describe.each(usualEngine)('another studio, on %s', { timeout: 300_000 }, (engin
     for (const { name, body } of notLived) {
       const route = routesOfStudios().find((each) => each.name === name);
       const [deliveryId = ''] = studio.walked.ids.get('deliveryId') ?? [];
-      if (route) samples.set(name, { route, values: { studioId: studio.studioId, deliveryId }, body });
+      const [planId = ''] = studio.walked.ids.get('planId') ?? [];
+      const values = { studioId: studio.studioId, deliveryId };
+      if (route) samples.set(name, { route, values, body: body(planId) });
     }
     return [...samples.values()];
   };

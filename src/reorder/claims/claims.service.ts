@@ -164,6 +164,7 @@ async function namedGoods(
       );
     }
   }
+  if (lotId !== null && !(await manager.existsBy(Lot, { studioId, id: lotId }))) throw notFound('lot', lotId);
   let lot = lotId;
   if (deliveryLineId !== null) {
     const line = await manager.findOneBy(DeliveryLine, { studioId, id: deliveryLineId });
@@ -171,6 +172,5 @@ async function namedGoods(
     lot ??= line.lotId;
     if (lot !== line.lotId) throw invalidField('lotId', 'The line of the delivery brought another lot');
   }
-  if (lotId !== null && !(await manager.existsBy(Lot, { studioId, id: lotId }))) throw notFound('lot', lotId);
   return { orderLineId, deliveryLineId, lotId: lot };
 }

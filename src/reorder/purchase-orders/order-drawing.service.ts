@@ -21,7 +21,12 @@ export class OrderDrawing {
     const { number, studio, supplierName } = order;
     const title = `Purchase order ${number}`;
     return drawPdf(
-      { size: 'A4', bufferPages: true, autoFirstPage: true, info: { Title: `${title}: ${studio.name}` } },
+      {
+        size: 'A4',
+        bufferPages: true,
+        autoFirstPage: true,
+        info: { Title: `${title}: ${studio.name}`, CreationDate: new Date(order.madeAt) },
+      },
       (document) => {
         const paper = new Paper(document, {
           left: studio.name,

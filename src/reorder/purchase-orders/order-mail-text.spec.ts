@@ -8,6 +8,7 @@ const line = {
 };
 const paper: PaperOfOrder = {
   number: 12,
+  madeAt: '2026-02-26T10:00:00.000Z',
   day: '26 February 2026',
   studio: { name: 'Studio <Lerche> & Co', contact: '+43 660 0000000' },
   supplierName: 'Pellworm Supply',

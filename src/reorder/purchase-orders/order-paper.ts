@@ -5,6 +5,8 @@ import { lineMinor } from './order-sums.js';
 /** What an order says to the supplier, all of it ready to be written. */
 export interface PaperOfOrder {
   number: number;
+  /** ISO 8601 instant at which it last became what it says, so that the same order is the same document. */
+  madeAt: string;
   /** The day of the order, such as `26 November 2026`. */
   day: string;
   studio: { name: string; contact: string | null };

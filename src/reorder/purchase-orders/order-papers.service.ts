@@ -93,6 +93,7 @@ export class OrderPapers {
     const money = (minor: number | null) => (minor === null ? null : writtenMoney(minor, currency));
     return {
       number: order.number,
+      madeAt: order.endedAt ?? order.sentAt ?? order.approvedAt ?? order.createdAt,
       day: Temporal.PlainDate.from(localDay(order.sentAt ?? now, actor.timeZone)).toLocaleString('en-GB', {
         dateStyle: 'long',
       }),

@@ -120,6 +120,8 @@ async function claim(
   });
   await service.made(`/claims/${id}/sent`, { version: 2 });
   await service.made(`/claims/${id}/settled`, { version: 3, settledMinor: 2_000 });
+  // One stands.
+  await open();
   const unwanted = await open();
   await service.made(`/claims/${unwanted.id}/dropped`, { version: 1 });
   await service.seen(`/claims/suggestions?deliveryId=${delivery.id}`);
