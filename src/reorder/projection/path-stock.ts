@@ -34,7 +34,7 @@ export class PathStock {
   private sealedLeft = 0;
 
   /** Those that arrived, by last day, with an end mark. */
-  private readonly arrivedLeft: Float64Array;
+  private readonly arrivedLeft: Int32Array;
   private readonly arrivedUnitsEach: Int32Array;
   private readonly arrivedLastDays: Int32Array;
   private readonly arrivedUnitMinor: Float64Array;
@@ -78,7 +78,7 @@ export class PathStock {
     this.sealedUnitsEach = Int32Array.of(...sealed.map(({ unitsEach }) => unitsEach), 1);
     this.sealedLastDays = Int32Array.of(...sealed.map(({ lastDay }) => lastDay), NOTHING);
     this.sealedUnitMinor = Float64Array.of(...sealed.map(minorOf), 0);
-    this.arrivedLeft = new Float64Array(mostArrivals + 1);
+    this.arrivedLeft = new Int32Array(mostArrivals + 1);
     this.arrivedUnitsEach = new Int32Array(mostArrivals + 1);
     this.arrivedLastDays = new Int32Array(mostArrivals + 1);
     this.arrivedUnitMinor = new Float64Array(mostArrivals + 1);
@@ -129,7 +129,7 @@ export class PathStock {
       if (sealedLastDay <= arrivedLastDay) {
         if (sealedLastDay === NOTHING) break;
         const each = this.sealedUnitsEach[this.sealedHead] as number;
-        const emptied = Math.min(this.sealedLeft, Math.floor(left / each));
+        const emptied = wholeContainers(left, each, this.sealedLeft);
         left -= emptied * each;
         this.sealedLeft -= emptied;
         if (this.sealedLeft > 0 && left > 0) {
@@ -140,7 +140,7 @@ export class PathStock {
       } else {
         const each = this.arrivedUnitsEach[this.arrivedHead] as number;
         const there = this.arrivedLeft[this.arrivedHead] as number;
-        const emptied = Math.min(there, Math.floor(left / each));
+        const emptied = wholeContainers(left, each, there);
         left -= emptied * each;
         let rest = there - emptied;
         if (rest > 0 && left > 0) {
@@ -236,4 +236,12 @@ export class PathStock {
     this.wastedUnits += units;
     this.wastedMinor += units * unitMinor;
   }
+}
+
+/** Containers that are opened and used up at once. */
+function wholeContainers(units: number, unitsEach: number, there: number): number {
+  if (units < unitsEach) return 0;
+  // Both fit 32 bits: a division of whole numbers.
+  const whole = unitsEach === 1 ? units : (units / unitsEach) | 0;
+  return Math.min(whole, there);
 }

@@ -76,7 +76,7 @@ export class Simulation {
 
   /** What is to arrive, in the order it was sent. */
   private readonly comingDay: Int32Array;
-  private readonly comingContainers: Float64Array;
+  private readonly comingContainers: Int32Array;
   private readonly comingUnitsEach: Int32Array;
   private readonly comingLifeDays: Int32Array;
   private readonly comingUnitMinor: Float64Array;
@@ -135,7 +135,7 @@ export class Simulation {
       arrival: new LuckyDays(arrival),
     }));
     this.comingDay = new Int32Array(most);
-    this.comingContainers = new Float64Array(most);
+    this.comingContainers = new Int32Array(most);
     this.comingUnitsEach = new Int32Array(most);
     this.comingLifeDays = new Int32Array(most);
     this.comingUnitMinor = new Float64Array(most);
@@ -174,7 +174,7 @@ export class Simulation {
   }
 
   private follow(policy: OrderPolicy): void {
-    checkPolicy(policy);
+    checkPolicy(policy, this.replenishment?.packContainers ?? 1);
     const { first, reorderPointUnits, packs } = policy;
     this.point = this.replenishment ? Math.max(NO_POINT, reorderPointUnits ?? NO_POINT) : NO_POINT;
     this.laterPacks = packs;

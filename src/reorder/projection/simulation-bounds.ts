@@ -31,7 +31,12 @@ export function checkSimulation(
   if (!replenishment) return;
   whole('The containers of a pack', replenishment.packContainers, 1, most);
   whole('The units of a container of a pack', replenishment.unitsEach, 1, most);
-  whole('The minimum of packs', replenishment.minimumPacks, 0, most);
+  whole(
+    'The minimum of packs',
+    replenishment.minimumPacks,
+    0,
+    Math.floor(most / replenishment.packContainers),
+  );
   whole('The days of life on arrival', replenishment.lifeDays, -NEVER, NEVER);
   for (const each of replenishment.leadTime.days) whole('A lead time in days', each, 0, NEVER / 2);
   for (const { fromPacks, packPriceMinor } of replenishment.prices) {
@@ -46,13 +51,16 @@ export function checkSimulation(
 }
 
 /** @throws RangeError when nobody can order like this */
-export function checkPolicy({ first, reorderPointUnits, packs }: OrderPolicy): void {
+export function checkPolicy({ first, reorderPointUnits, packs }: OrderPolicy, packContainers: number): void {
+  const mostPacks = Math.floor(most / packContainers);
   if (first) {
     whole('The day of the first order', first.day, 0, NEVER);
-    whole('The packs of the first order', first.packs, 0, most);
+    whole('The packs of the first order', first.packs, 0, mostPacks);
   }
-  whole('The packs of a later order', packs, 0, most);
-  if (reorderPointUnits !== null) finite('The reorder point', reorderPointUnits);
+  whole('The packs of a later order', packs, 0, mostPacks);
+  if (reorderPointUnits !== null && !(reorderPointUnits <= most)) {
+    throw new RangeError(`The reorder point: ${reorderPointUnits} was given; at most ${most} is allowed.`);
+  }
 }
 
 function whole(what: string, seen: number, least: number, mostAllowed: number): void {
