@@ -58,6 +58,7 @@ const withoutSpec: Record<string, string> = {
   'src/reorder/decision/settings-within-bounds.ts':
     'a part of the decision, checked in item-decision.spec.ts',
   'src/reorder/decision/weigh-offers.ts': 'a part of the decision, checked in item-decision.spec.ts',
+  'src/reorder/demand/demand-facts.ts': 'types',
   'src/reorder/demand/demand-model.ts': 'types',
   'src/reorder/item.ts': 'types',
   'src/reorder/plan/vocabulary.ts': 'words',
