@@ -54,5 +54,7 @@ function writtenFigure(name: string, value: number | string, of: FiguresOf, text
   if (/units(\w*)$/i.test(name)) return writtenUnits(value, of.unit, texts);
   if (/permille$/i.test(name)) return writtenPerMille(value, language);
   if (/(chance\w*|share)$/i.test(name)) return writtenChance(value, texts);
-  return new Intl.NumberFormat(language, { maximumFractionDigits: 1 }).format(value);
+  // Sessions and courses are expected with their chances; told are whole ones.
+  const told = /^(sessions|courses)$/.test(name) ? Math.max(1, Math.round(value)) : value;
+  return new Intl.NumberFormat(language, { maximumFractionDigits: 1 }).format(told);
 }

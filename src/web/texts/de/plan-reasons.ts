@@ -3,7 +3,7 @@ import type { plansTexts } from '../en/plans.js';
 /** Die Sätze zu Gründen, Bemerkungen und Annahmen eines Plans. */
 export const planReasons: typeof plansTexts.planReasons = {
   'booked need': ({ units, sessions, until }) =>
-    `Bis ${until} sind ${sessions} Sitzungen gebucht, die ${units} brauchen.`,
+    `Bis ${until} sind etwa ${sessions} Sitzungen gebucht, die ${units} brauchen.`,
   'course need': ({ units, courses, until }) => `Bis ${until} brauchen ${courses} Kurse ${units}.`,
   'touch-ups owed': ({ units, sessions, until }) =>
     `Bis ${until} werden für etwa ${sessions} ausstehende Nachbehandlungen ${units} gebraucht.`,
@@ -62,8 +62,8 @@ export const planReasons: typeof plansTexts.planReasons = {
     `Bis die Lieferung am ${arrival} da ist, fehlt es schon mit einer Aussicht von ${shortChance}.`,
   'no need': () => 'Es wird kein Bedarf erwartet.',
 
-  'unit cost from offer': ({ unitMinor }) =>
-    `Was da ist, hat keinen aufgezeichneten Preis; angenommen ist der des Angebots, ${unitMinor}.`,
+  'unit cost from offer': () =>
+    'Was ein Teil des Vorrats kostete, ist nicht aufgezeichnet: Gerechnet wird mit dem Preis des günstigsten Angebots.',
   'unit cost unknown': () => 'Der Preis dessen, was da ist, ist nicht bekannt; Verlust zählt darum mit null.',
   'life on arrival unlimited': () =>
     'Wie lange es nach der Ankunft hält, ist nicht bekannt; angenommen ist: ohne Ende.',
@@ -78,16 +78,28 @@ export const planReasons: typeof plansTexts.planReasons = {
   'looked ahead': ({ horizonDays, tailDays }) =>
     `Vorausgeschaut wurde ${horizonDays} Tage, und ${tailDays} weitere für das, was übrig bleibt.`,
 
-  serviceTargetPerMille: ({ value }) => `Vom Bedarf sollen ${value} gedeckt sein.`,
-  orderCostMinor: ({ value }) => `Eine Bestellung aufzugeben und einzuräumen kostet ${value}.`,
-  holdingPerYearPerMille: ({ value }) => `Vorrat ein Jahr zu halten kostet ${value} seines Preises.`,
-  returnPerMille: ({ value }) => `${value} der Kundschaft kommen zur Nachbehandlung wieder.`,
-  leadTimeDays: ({ value }) => `Eine Lieferung braucht ${value} Tage.`,
-  lifeOnArrivalDays: ({ value }) => `Was ankommt, hält noch ${value} Tage.`,
-  deliveryCostMinor: ({ value }) => `Eine Lieferung kostet ${value}.`,
+  'service target assumed': ({ perMille }) =>
+    `Kein Ziel ist eingestellt: ${perMille} des Bedarfs sollen gedeckt sein.`,
+  'order cost assumed': ({ costMinor }) =>
+    `Was das Aufgeben einer Bestellung kostet, ist nicht eingestellt: Gerechnet wird mit ${costMinor}.`,
+  'holding cost assumed': ({ perMille }) =>
+    `Was das Halten von Vorrat kostet, ist nicht eingestellt: Gerechnet wird mit ${perMille} seines Preises im Jahr.`,
+  'lead time assumed': ({ supplier, days }) =>
+    `${supplier} nennt keine Lieferzeit, und keine Lieferung ist bekannt: Gerechnet wird mit ${days} Tagen.`,
+  'life on arrival assumed': ({ supplier, days }) =>
+    `Wie lange hält, was ${supplier} bringt, ist nicht bekannt: Gerechnet wird mit ${days} Tagen.`,
+  'delivery cost assumed': ({ supplier }) =>
+    `Was eine Lieferung von ${supplier} kostet, ist nicht bekannt: Gerechnet wird ohne.`,
+  'opened life unlimited': () =>
+    'Wie lange es geöffnet hält, ist nicht bekannt: Ein geöffneter Behälter wird bis zu seinem Datum verwendet.',
+  'overdue order counted on': () =>
+    'Eine Bestellung ist später als je eine: Mit ihr wird trotzdem gerechnet, in ein paar Tagen.',
+  'replaced by another': () => 'Ein anderes Produkt tritt an seine Stelle: Was übrig ist, wird aufgebraucht.',
+  'changed by the basket': ({ packs, on, ownPacks, ownOn }) =>
+    `Mit den anderen Zeilen des Lieferanten sind es ${packs} Packungen am ${on}; für sich wären es ${ownPacks} am ${ownOn}.`,
 
   'no history': () => 'Es wurde noch nie verwendet; der Bedarf ist angenommen.',
-  'short history': ({ weeks }) => `Erst seit ${weeks} Wochen ist bekannt, wie oft es verwendet wird.`,
+  'short history': () => 'Es wird erst seit kurzem verwendet: Die Vorhersage ist grob.',
   'level assumed': () => 'Wie oft es gebraucht wird, ist angenommen, weil zu wenig bekannt ist.',
   'amount from kit list': () =>
     'Wie viel eine Sitzung braucht, steht auf der Bestückungsliste und ist noch nicht gelernt.',

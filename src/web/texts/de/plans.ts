@@ -191,8 +191,10 @@ export const plansTexts: typeof english = {
       `Heute ${ordered ?? 'nichts'} bestellen: ${here} sind da${shortOn === null ? `; sonst geht es aus mit einer Aussicht von ${short}` : ` und gehen sonst voraussichtlich bis ${shortOn} aus`}. Danach bleibt die Aussicht, dass es fehlt, bei ${shortAfter}.`,
     'order later': ({ ordered, on, here, days }) =>
       `${here} sind da und reichen etwa ${days} Tage; ${ordered ?? 'mehr'} ${on === null ? 'später' : `am ${on}`} bestellen.`,
-    'order for the appointment': ({ weekly, here }) =>
-      `Nur ${weekly} werden in der Woche gebraucht und ${here} sind da: Zum Termin bestellen kostet weniger, als es vorrätig zu halten.`,
+    'order for the appointment': ({ weekly, here, ordered, on }) =>
+      ordered === null
+        ? `Nur ${weekly} werden in der Woche gebraucht und ${here} sind da: Bestellt wird, wenn jemand dafür gebucht ist.`
+        : `${ordered} ${on === null ? '' : `bis ${on} `}für die bestellen, die gebucht sind; ${here} sind da.`,
     'let run out': ({ here, weekly }) =>
       `${here} sind da, ${weekly} werden in der Woche gebraucht: Aufbrauchen und nicht mehr bestellen kostet am wenigsten.`,
     enough: ({ here, days, short }) =>

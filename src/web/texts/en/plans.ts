@@ -205,5 +205,9 @@ export const plansTexts = {
   planSentences: {} as Partial<Record<LineDecision, (facts: LineFacts) => string>>,
 
   /** The sentence of a reason, a remark or an assumption by its code, where the service's own English one does not do. */
-  planReasons: {} as Record<string, ((written: Record<string, string>) => string) | undefined>,
+  planReasons: {
+    'order cost assumed': ({ costMinor }) => `No cost of placing an order is set: ${costMinor} are taken.`,
+    'changed by the basket': ({ packs, on, ownPacks, ownOn }) =>
+      `With the supplier’s other lines it is ${packs} on ${on}; by itself it would be ${ownPacks} on ${ownOn}.`,
+  } as Record<string, ((written: Record<string, string>) => string) | undefined>,
 };

@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { german } from '../texts/de/german.js';
+import { english } from '../texts/en/english.js';
+import { reasonWords } from './reason-words.js';
+
+const of = { unit: 'microlitres', currency: 'EUR' } as const;
+const plain = (text: string) => text.replaceAll(/\s/g, ' ');
+const expires = {
+  code: 'expires',
+  figures: { units: 4200, wasteMinor: 1234.4, firstOn: '2027-01-05' },
+  message: 'About 4.2 ml will probably expire.',
+};
+
+describe('a reason of a plan', () => {
+  it('is said in English as the service says it', () => {
+    expect(reasonWords(english, expires, of)).toBe(expires.message);
+  });
+
+  it('is said in German from its figures, each by what its name says it is', () => {
+    expect(plain(reasonWords(german, expires, of))).toBe(
+      '4,2 ml davon laufen voraussichtlich ab, zuerst am 05.01.2027: ein Verlust von 12,34 €.',
+    );
+    const order = { packs: 2, containers: 2, units: 24_000, on: '2026-11-26', priceMinor: 4800 };
+    expect(plain(reasonWords(german, { code: 'order', figures: order, message: '' }, of))).toBe(
+      '2 Packungen, also 24 ml, am 26.11.2026 bestellen, für 48,00 €.',
+    );
+    const needed = { units: 900, sessions: 2.7, until: '2026-12-24' };
+    expect(plain(reasonWords(german, { code: 'booked need', figures: needed, message: '' }, of))).toBe(
+      'Bis 24.12.2026 sind etwa 3 Sitzungen gebucht, die 0,9 ml brauchen.',
+    );
+  });
+
+  it('stays readable where a figure is missing, or its code is a new one', () => {
+    const without = { ...expires, figures: { ...expires.figures, firstOn: null } };
+    expect(reasonWords(german, without, of)).toBe(expires.message);
+    expect(reasonWords(german, { ...expires, code: 'something new' }, of)).toBe(expires.message);
+  });
+
+  it('says money in the currency of the studio, also where the service says minor units', () => {
+    const assumed = { code: 'order cost assumed', figures: { costMinor: 500 }, message: '500 minor units' };
+    expect(reasonWords(english, assumed, of)).toContain('€5.00');
+  });
+});
