@@ -37,7 +37,7 @@ describe('with even need and no expiry', () => {
     prices: [{ fromPacks: 1, packPriceMinor: 1 }],
   });
   const rates = { unitMinor: 1, orderMinor: 8, shortageMinor: 50, holdingMinorPerDay: 0.225 / 100 };
-  const base = basePolicy(replenishment, NEVER, draws, rates, 0.95, 100, 1);
+  const base = basePolicy(replenishment, NEVER, draws, rates, 0.95, 100, 1, 1);
 
   it('orders the quantity of Harris, as near as whole days allow', () => {
     expect(base.packs).toBeGreaterThanOrEqual(23 * 13);
@@ -95,7 +95,7 @@ describe('the base policy', () => {
   it('orders at one below what is needed, at the target, until an order of the next order day is here', () => {
     const draws = drawDemand(demandOf({ usesPerWeek: 4.9, days: 200 }), { paths: 8_000, seed: 3 });
     // The reference: 8 at 95 % over the lead time alone; one day more of Poisson 0.7 raises it to 9.
-    const base = basePolicy(replenishmentOf(), NEVER, draws, usual, 0.95, 120, 200);
+    const base = basePolicy(replenishmentOf(), NEVER, draws, usual, 0.95, 120, 1, 200);
     expect(base.reorderPointUnits).toBe(9 - 1);
     const weekly = basePolicy(
       replenishmentOf({ nextOrderDay: orderDaysEvery(7) }),
@@ -104,9 +104,17 @@ describe('the base policy', () => {
       usual,
       0.95,
       120,
+      1,
       200,
     );
     expect(weekly.reorderPointUnits).toBeGreaterThan(base.reorderPointUnits + 3);
+  });
+
+  it('counts what does not suffice for one use as nothing', () => {
+    const draws = drawDemand(demandOf({ usesPerWeek: 0.01, days: 200 }), { paths: 400, seed: 3 });
+    expect(basePolicy(replenishmentOf(), NEVER, draws, usual, 0.95, 120, 450.2, 50).reorderPointUnits).toBe(
+      450,
+    );
   });
 
   it('orders no more at once than is worth while in date', () => {
@@ -116,7 +124,7 @@ describe('the base policy', () => {
       lifeDays: 10,
       prices: [{ fromPacks: 1, packPriceMinor: 150 }],
     });
-    const base = basePolicy(short, NEVER, draws, usual, 0.95, 120, 200);
+    const base = basePolicy(short, NEVER, draws, usual, 0.95, 120, 1, 200);
     expect(base.packs).toBeLessThanOrEqual(12);
     expect(base.packs).toBeGreaterThanOrEqual(5);
     expect(mostPacks(short, draws)).toBeLessThan(40);
@@ -130,12 +138,12 @@ describe('the base policy', () => {
       { fromPacks: 400, packPriceMinor: 120 },
     ];
     const cheap = replenishmentOf({ packContainers: 1, prices });
-    expect(basePolicy(cheap, NEVER, draws, { ...usual, unitMinor: 120 }, 0.95, 120, 200).packs).toBe(400);
+    expect(basePolicy(cheap, NEVER, draws, { ...usual, unitMinor: 120 }, 0.95, 120, 1, 200).packs).toBe(400);
   });
 
   it('orders the least, and never anything endless, when nothing is needed', () => {
     const draws = drawDemand(demandOf({ usesPerWeek: 0, days: 200 }), { paths: 50, seed: 3 });
-    const base = basePolicy(replenishmentOf({ minimumPacks: 3 }), NEVER, draws, usual, 0.95, 120, 50);
+    const base = basePolicy(replenishmentOf({ minimumPacks: 3 }), NEVER, draws, usual, 0.95, 120, 1, 50);
     expect(base).toMatchObject({ packs: 3, reorderPointUnits: 0, meanNeedPerDay: 0 });
     expect(base.left.unitMinor).toBe(0);
   });

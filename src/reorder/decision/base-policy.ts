@@ -27,10 +27,11 @@ export interface BasePolicy {
 /**
  * The reorder point is the quantile at the service target of what is needed from one order day until an order of the
  * next one is here: lead time and days between order days. A position one unit above it still meets the target, so it is
- * one below the quantile, and at least 0. The packs are those with the least cost per unit used, sought from the
+ * one below the quantile; and what does not suffice for one usual need counts as nothing. The packs are those with the least cost per unit used, sought from the
  * quantity of Harris 1913 outwards; a batch that is not used in date is dear by its waste.
  *
  * @param target share of the need of a protection interval that should be met, 0 to 1
+ * @param usualUnitsPerNeed what one use takes
  * @param coarsePaths how many of the drawn paths batches are compared on; the reorder point comes from all
  */
 export function basePolicy(
@@ -40,12 +41,14 @@ export function basePolicy(
   rates: CostRates,
   target: number,
   horizonDays: number,
+  usualUnitsPerNeed: number,
   coarsePaths: number,
 ): BasePolicy {
   const packUnits = replenishment.packContainers * replenishment.unitsEach;
   const reviewDays = daysBetweenOrders(replenishment.nextOrderDay, horizonDays);
   const protectionNeeds = needsOverLeadTime(draws, replenishment.leadTime, reviewDays, horizonDays);
-  const reorderPointUnits = Math.max(0, quantileOf(protectionNeeds, target) - 1);
+  const needed = Math.max(1, Math.ceil(usualUnitsPerNeed), quantileOf(protectionNeeds, target));
+  const reorderPointUnits = needed - 1;
   const perDay = meanNeedPerDay(draws);
   const { best, smallest } = bestBatch(replenishment, openedLifeDays, draws, rates, perDay, coarsePaths);
   const lastingDays = perDay > 0 ? (best.packs * packUnits) / perDay : longestStockDays;

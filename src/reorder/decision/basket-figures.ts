@@ -1,4 +1,5 @@
 import { figure } from './figure.js';
+import type { Candidate } from './first-order.js';
 import type { BasketFigures, PlannedOrder } from './item-decision-result.js';
 import { dateOfDay } from './plan-days.js';
 import type { WeighedOffer } from './weigh-offers.js';
@@ -10,33 +11,34 @@ const laterSteps = [1, 3, 7, 14];
 
 /** What a supplier's basket must know of an item: ordering it earlier, and more of it. */
 export function basketFigures(
-  { offer, search, best, orderDays }: WeighedOffer,
+  { offer, search, orderDays }: WeighedOffer,
+  own: Candidate,
   plannedOn: string,
   paths: number,
 ): BasketFigures {
-  const here = search.priced(best, paths).costMinor;
+  const here = search.priced(own, paths).costMinor;
   const indices = new Set<number>();
-  for (let part = 0; part <= daysShown; part++) indices.add(Math.round((best.dayIndex * part) / daysShown));
+  for (let part = 0; part <= daysShown; part++) indices.add(Math.round((own.dayIndex * part) / daysShown));
   const days = [...indices].map((dayIndex) => ({
     on: dateOfDay(plannedOn, orderDays[dayIndex] ?? 0),
-    extraMinor: figure(search.priced({ dayIndex, packs: best.packs }, paths).costMinor - here),
+    extraMinor: figure(search.priced({ dayIndex, packs: own.packs }, paths).costMinor - here),
   }));
   const laterDays: BasketFigures['laterDays'] = [];
   for (const step of laterSteps) {
-    const day = orderDays[best.dayIndex + step];
+    const day = orderDays[own.dayIndex + step];
     if (day === undefined) continue;
-    const later = search.priced({ dayIndex: best.dayIndex + step, packs: best.packs }, paths);
+    const later = search.priced({ dayIndex: own.dayIndex + step, packs: own.packs }, paths);
     laterDays.push({ on: dateOfDay(plannedOn, day), extraMinor: figure(later.costMinor - here) });
   }
   const morePacks = Array.from({ length: packsShown }, (_, index) => {
-    const packs = best.packs + index + 1;
-    return { packs, extraMinor: figure(search.priced({ ...best, packs }, paths).costMinor - here) };
+    const packs = own.packs + index + 1;
+    return { packs, extraMinor: figure(search.priced({ ...own, packs }, paths).costMinor - here) };
   });
   return {
     offerId: offer.offerId,
     productId: offer.productId,
     supplierId: offer.supplierId,
-    packs: best.packs,
+    packs: own.packs,
     packPrices: offer.replenishment.prices,
     days,
     laterDays,

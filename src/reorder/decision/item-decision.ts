@@ -1,4 +1,10 @@
-import { type CostRates, type ItemStock, NEVER } from '../projection/item-facts.js';
+import {
+  type CostRates,
+  type ItemStock,
+  NEVER,
+  type OrderPolicy,
+  type Replenishment,
+} from '../projection/item-facts.js';
 import { chanceShortBefore, type Outcome } from '../projection/outcome.js';
 import { Simulation } from '../projection/simulate.js';
 import { packPriceMinor } from '../supply/pack-cost.js';
@@ -61,7 +67,7 @@ export function decideItem(given: ItemDecisionFacts): ItemDecision {
   const nothingRates = { unitMinor, orderMinor: 0, shortageMinor: 0, holdingMinorPerDay: 0 };
   const horizon = { days: horizonDays, tailDays: draws.days - horizonDays };
   const nothing = new Simulation(stock, null, draws, nothingRates, horizon).evaluate(orderNothing);
-  const without = outlookOf(nothing, nothing.daysOfCover.mean, plannedOn);
+  const without = outlookOf(nothing, coverDays(facts, null, orderNothing), plannedOn);
   const isNeeded = meanNeedPerDay(draws) > 0;
   if (!isNeeded) notes.push({ code: 'no need' });
   if (offers.length === 0) {
@@ -79,8 +85,7 @@ export function decideItem(given: ItemDecisionFacts): ItemDecision {
 
   const { order, policy } = line;
   const outcome = line.outcome ?? evaluate(chosen, policy, draws.paths);
-  const coverPolicy = { ...policy, reorderPointUnits: null };
-  const cover = evaluate(chosen, coverPolicy, coarsePathsOf(draws)).daysOfCover.mean;
+  const cover = coverDays(facts, offer.replenishment, { ...policy, reorderPointUnits: null });
   const after = outlookOf(outcome, cover, plannedOn);
   pushNotes(notes, facts, chosen, line, outcome, isNeeded);
   assumptions.push({
@@ -143,7 +148,7 @@ interface Line {
   order: PlannedOrder | null;
   /** What was chosen among the candidates; null: none of them. */
   candidate: Candidate | null;
-  policy: { first: { day: number; packs: number } | null; reorderPointUnits: number | null; packs: number };
+  policy: OrderPolicy;
   /** What comes of the policy, where that is known already. */
   outcome: Outcome | null;
   /** Whether it is kept in stock, by a reorder point. */
@@ -207,12 +212,12 @@ function decide(
 function figuresForBasket(
   { plannedOn, draws }: ItemDecisionFacts,
   chosen: WeighedOffer,
-  { decision, order }: Line,
+  { decision, order, candidate }: Line,
   isNeeded: boolean,
 ): BasketFigures | null {
   if (!isNeeded || decision === 'let run out') return null;
   if (decision === 'order for the appointment') return order && figuresOfAppointment(chosen, order);
-  return basketFigures(chosen, plannedOn, coarsePathsOf(draws));
+  return basketFigures(chosen, candidate ?? chosen.best, plannedOn, coarsePathsOf(draws));
 }
 
 function forAppointment(facts: ItemDecisionFacts, chosen: WeighedOffer): Line {
@@ -261,8 +266,20 @@ function plannedOrder(plannedOn: string, offer: ItemOffer, packs: number, day: n
   };
 }
 
-function evaluate({ search }: WeighedOffer, policy: Line['policy'], paths: number): Outcome {
+function evaluate({ search }: WeighedOffer, policy: OrderPolicy, paths: number): Outcome {
   return search.simulation.evaluate(policy, { from: 0, to: paths });
+}
+
+/** Days until it runs short for the first time, on average, as far as needs were drawn; beyond the horizon too. */
+function coverDays(
+  { stock, draws }: ItemDecisionFacts,
+  replenishment: Replenishment | null,
+  policy: OrderPolicy,
+): number {
+  const days = Math.min(draws.days, replenishment?.nextOrderDay.length ?? draws.days);
+  const free = { unitMinor: 0, orderMinor: 0, shortageMinor: 0, holdingMinorPerDay: 0 };
+  const simulation = new Simulation(stock, replenishment, draws, free, { days, tailDays: 0 });
+  return simulation.evaluate(policy, { from: 0, to: coarsePathsOf(draws) }).daysOfCover.mean;
 }
 
 function neighbours(facts: ItemDecisionFacts, chosen: WeighedOffer, at: Candidate): NeighbourCost[] {
@@ -313,8 +330,8 @@ function rangeOf(facts: ItemDecisionFacts, chosen: WeighedOffer, usualUnits: num
 function reorderPointOf({ base, offer }: WeighedOffer): ReorderPoint {
   return {
     units: base.reorderPointUnits,
-    // Containers are counted whole: it is told no later than at the point.
-    pieces: Math.ceil(base.reorderPointUnits / offer.replenishment.unitsEach),
+    // Containers are counted whole: an opened bottle alone is not low because a drop is gone.
+    pieces: Math.round(base.reorderPointUnits / offer.replenishment.unitsEach),
     packs: base.packs,
   };
 }

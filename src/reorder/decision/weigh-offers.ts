@@ -67,6 +67,7 @@ export function weighOffers(
       rates,
       target,
       horizonDays,
+      usualUnitsPerNeed,
       coarsePaths,
     );
     return { offer, rates, base };
