@@ -49,7 +49,7 @@ export function expectedCost(outcome: Outcome, rates: CostRates, left: LeftWorth
 }
 
 function parts(outcome: Outcome, rates: CostRates, left: LeftWorth) {
-  const { unitsAtEnd, onTheWayAtEnd, usedInTailUnits, heldUnitDays, heldInTailUnitDays } = outcome;
+  const { unitsAtEnd, onTheWayAtEnd, heldUnitDays, heldInTailUnitDays } = outcome;
   const later = usedLater(unitsAtEnd.mean + onTheWayAtEnd.mean, left);
   const heldInAll = heldUnitDays.mean + heldInTailUnitDays.mean + later.unitDays;
   return {
@@ -58,8 +58,13 @@ function parts(outcome: Outcome, rates: CostRates, left: LeftWorth) {
     orderMinor: outcome.orders.mean * rates.orderMinor,
     holdingMinor: heldInAll * rates.holdingMinorPerDay,
     priceMinor: outcome.priceDifferenceMinor.mean,
-    leftMinor: -(usedInTailUnits.mean + later.usedUnits) * left.unitMinor,
+    leftMinor: -unitsLeft(outcome, left) * left.unitMinor,
   };
+}
+
+/** Units that are left when the horizon ends and will be used. */
+export function unitsLeft({ unitsAtEnd, onTheWayAtEnd, usedInTailUnits }: Outcome, left: LeftWorth): number {
+  return usedInTailUnits.mean + usedLater(unitsAtEnd.mean + onTheWayAtEnd.mean, left).usedUnits;
 }
 
 /** What becomes of units that are left when the drawn days end, at the mean need: used, or over when their life is. */

@@ -6,7 +6,7 @@ import { packPriceMinor } from '../supply/pack-cost.js';
 import { runForAppointments } from './appointment-run.js';
 import type { BasePolicy } from './base-policy.js';
 import { shelfOf } from './batch-cost.js';
-import { totalCostMinor } from './expected-cost.js';
+import { totalCostMinor, unitsLeft } from './expected-cost.js';
 import { meanAmount, usesPerYear } from './expected-need.js';
 import { figure } from './figure.js';
 import type { RangeComparison, RangeOption } from './item-decision-result.js';
@@ -106,14 +106,18 @@ function keepInStock(facts: RangeFacts): RangeOption {
   );
   const years = horizonDays / yearDays;
   const total = totalCostMinor(outcome, rates, base.left) + rates.orderMinor;
+  // Of what was bought a part serves needs after the horizon: it is not of these years.
+  const used = outcome.usedUnits.mean;
+  const left = unitsLeft(outcome, base.left);
+  const ofTheseYears = used + left > 0 ? used / (used + left) : 1;
   return option(facts, 'keep in stock', years, {
-    costMinor: total + outcome.usedUnits.mean * rates.unitMinor,
-    usedUnits: outcome.usedUnits.mean,
+    costMinor: total + used * rates.unitMinor,
+    usedUnits: used,
     unmetUnits: outcome.unmetUnits.mean,
-    wastedUnits: outcome.wastedUnits.mean,
-    wastedMinor: outcome.wastedMinor.mean,
-    orders: outcome.orders.mean + 1,
-    packs: outcome.packs.mean + base.packs,
+    wastedUnits: outcome.wastedUnits.mean * ofTheseYears,
+    wastedMinor: outcome.wastedMinor.mean * ofTheseYears,
+    orders: (outcome.orders.mean + 1) * ofTheseYears,
+    packs: (outcome.packs.mean + base.packs) * ofTheseYears,
   });
 }
 
