@@ -12,6 +12,9 @@ import { SupplierClaim } from './claims/supplier-claim.entity.js';
 import { TrainingCourse } from './courses/training-course.entity.js';
 import { TrainingCoursesController } from './courses/training-courses.controller.js';
 import { TrainingCourses } from './courses/training-courses.service.js';
+import { NightlyPlans } from './plan/nightly-plans.service.js';
+import { OrderCalendar } from './plan/order-calendar.service.js';
+import { OrderDueConditions } from './plan/order-due-conditions.service.js';
 import { Plan, PlanLine } from './plan/plan.entity.js';
 import { PlanLevels } from './plan/plan-levels.service.js';
 import { PlanLineViews } from './plan/plan-line-views.service.js';
@@ -111,6 +114,9 @@ const orderProviders = [
     Plans,
     PlanLines,
     PlanLineViews,
+    NightlyPlans,
+    OrderCalendar,
+    OrderDueConditions,
     PlanProgress,
     PlanRequests,
     PlanRunner,

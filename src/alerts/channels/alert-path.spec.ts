@@ -16,6 +16,7 @@ describe('where an alert leads', () => {
     ['session', 'kit cannot be filled', {}, `records/sessions/${subjectId}`],
     ['session', 'touch-up mix out of date', {}, `records/sessions/${subjectId}`],
     ['expected delivery', 'delivery late', {}, 'stock/expected'],
+    ['supplier', 'order due', {}, 'ordering'],
     ['recall', 'recall open', {}, `recalls/${subjectId}`],
     ['recall notice', 'recall notice found', {}, 'recalls/notices'],
     ['studio', 'drill due', {}, 'recalls/drills'],

@@ -28,6 +28,8 @@ export function alertPath(
         : undefined;
     case 'expected delivery':
       return `${studio}/stock/expected`;
+    case 'supplier':
+      return `${studio}/ordering`;
     case 'recall':
       return `${studio}/recalls/${subjectId}`;
     case 'recall notice':

@@ -113,6 +113,13 @@ const kinds: [kind: string, facts: Record<string, unknown>, wrong: string, next:
     false,
   ],
   [
+    'order due',
+    { supplier: 'Fjord Supplies', orderOn: '2026-11-24', lines: 3 },
+    '3 products are to be ordered by 2026-11-24',
+    'draft the order',
+    false,
+  ],
+  [
     'in transit too long',
     { direction: 'in', sentOn: '2026-11-10', lines: 2 },
     'Goods sent to here on 2026-11-10',

@@ -111,6 +111,12 @@ const kinds: Readonly<Record<string, KindWords>> = {
       `It was expected on ${value(facts.expectedOn) || 'an earlier day'} and has not been received.`,
     next: () => 'Ask the supplier; receive it if it is here, or call it off.',
   },
+  'order due': {
+    name: 'An order is due',
+    wrong: (facts) =>
+      `By the latest plan ${number(facts.lines) ?? 'some'} ${number(facts.lines) === '1' ? 'product is' : 'products are'} to be ordered by ${value(facts.orderOn) || 'today'}.`,
+    next: () => 'Look at the plan, draft the order from its basket, and place it today.',
+  },
   'in transit too long': {
     name: 'Under way for long',
     wrong: (facts) =>

@@ -9,7 +9,7 @@ export class SummaryLineView {
 }
 
 export class SummaryPartView {
-  name: 'answer today' | 'use first' | 'discard' | 'order' | 'touch-ups at risk';
+  name: 'answer today' | 'use first' | 'discard' | 'order' | 'orders due' | 'touch-ups at risk';
   /** The most pressing first; at most twenty. */
   lines: SummaryLineView[];
   /** How many more there are. */

@@ -6,6 +6,7 @@ export const summaryPartNames = [
   'use first',
   'discard',
   'order',
+  'orders due',
   'touch-ups at risk',
 ] as const;
 export type SummaryPartName = (typeof summaryPartNames)[number];

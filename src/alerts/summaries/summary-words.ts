@@ -17,6 +17,7 @@ const headings: Readonly<Record<SummaryPartName, string>> = {
   'use first': 'Use first',
   discard: 'Take off the shelf and discard',
   order: 'Order',
+  'orders due': 'Orders due by the plan',
   'touch-ups at risk': 'Touch-ups and sessions at risk',
 };
 
@@ -25,6 +26,7 @@ const counted: Readonly<Record<SummaryPartName, string>> = {
   'use first': 'to use first',
   discard: 'to discard',
   order: 'to order',
+  'orders due': 'orders due',
   'touch-ups at risk': 'sessions at risk',
 };
 

@@ -3,8 +3,10 @@ import { Problem } from '../../platform/problem.js';
 
 /** The number of a line in a path: a whole number from 1. */
 @Injectable()
-export class LineNumberPipe implements PipeTransform<string, number> {
-  transform(value: string): number {
+export class LineNumberPipe implements PipeTransform<unknown, number> {
+  /** @param given the text of the path, or the number that validation made of it */
+  transform(given: unknown): number {
+    const value = String(given);
     if (/^[1-9]\d{0,5}$/.test(value)) return Number(value);
     throw new Problem(
       400,

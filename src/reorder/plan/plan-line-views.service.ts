@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
-import type { ExpectedCost, Outlook } from '../decision/item-decision-result.js';
+import { lineSentence, noteText, reasonText, type Wording } from '../decision/explanation-words.js';
+import type { ExpectedCost, ItemDecision, Outlook } from '../decision/item-decision-result.js';
 import { dateOfDay } from '../decision/plan-days.js';
 import { daysWithin } from '../supply/lead-time.js';
 import { assumptionWords } from './assumption-words.js';
@@ -13,6 +14,7 @@ import type {
   LineOutlookView,
   LineSupplyView,
   PlanLineView,
+  PlanReasonView,
 } from './plans.views.js';
 
 export type LineColumns = Pick<
@@ -27,8 +29,8 @@ export class PlanLineViews {
     const { item, plannedOn, currency, computed, counts, offers, order } = content;
     const { decision } = computed;
     const offer = offers.find(({ offerId }) => offerId === (columns.offerId ?? decision.offers[0]?.offerId));
-    const reasons = decision.reasons.map(({ code, ...figures }) => ({ code, figures, message: code }));
-    const remarks = decision.notes.map(({ code, ...figures }) => ({ code, figures, message: code }));
+    const wording: Wording = { unit: item.unit, currency };
+    const followed = asFollowed(columns, content);
     return {
       ...columns,
       item,
@@ -48,7 +50,7 @@ export class PlanLineViews {
       shortChanceAfter: decision.after.shortChance,
       expectedWasteMinor: decision.after.expectedWasteMinor,
       coverDays: decision.without.coverDays,
-      sentence: reasons.map(({ message }) => message).join(' '),
+      sentence: lineSentence(followed, wording),
       notes: decision.notes.map(({ code }) => code),
       demand: demandOf(content),
       supply: supplyOf(offer, offers, currency),
@@ -76,8 +78,17 @@ export class PlanLineViews {
       },
       effort: decision.effort,
       range: decision.range,
-      reasons,
-      remarks,
+      reasons: decision.reasons.map((reason) => {
+        const { code, ...figures } = reason;
+        return { code, figures, message: reasonText(reason, wording) };
+      }),
+      remarks: [
+        ...decision.notes.map((note) => {
+          const { code, ...figures } = note;
+          return { code, figures, message: noteText(note, wording) };
+        }),
+        ...changedByBasket(decision, columns),
+      ],
       assumptions: content.assumptions.map((each) => ({
         ...each,
         message: assumptionWords(each),
@@ -87,6 +98,42 @@ export class PlanLineViews {
       takenOverFromId: content.takenOverFromId,
     };
   }
+}
+
+/** The decision with the order that the supplier's basket made of it, for what is said in short. */
+function asFollowed(columns: LineColumns, { computed, order }: PlanLineContent): ItemDecision {
+  const { decision } = computed;
+  if (order === null || columns.orderOn === null) return { ...decision, decision: columns.decision };
+  return {
+    ...decision,
+    decision: columns.decision,
+    order: {
+      offerId: columns.offerId ?? '',
+      productId: order.productId,
+      supplierId: columns.supplierId ?? '',
+      packs: order.packs,
+      containers: order.containers,
+      units: order.units,
+      packPriceMinor: order.packs === 0 ? 0 : order.costMinor / order.packs,
+      priceMinor: order.costMinor,
+      on: columns.orderOn,
+      arrival: { likely: order.arrivesOn, late: order.arrivesLate },
+    },
+  };
+}
+
+/** What the item would have ordered by itself, where the supplier's basket made something else of it. */
+function changedByBasket({ order }: ItemDecision, columns: LineColumns): PlanReasonView[] {
+  const own = { packs: order?.packs ?? 0, on: order?.on ?? null };
+  if (own.packs === columns.packs && own.on === columns.orderOn) return [];
+  const byItself = own.on === null ? 'nothing would be ordered' : `it would be ${own.packs} on ${own.on}`;
+  return [
+    {
+      code: 'changed by the basket',
+      figures: { ownPacks: own.packs, ownOn: own.on, packs: columns.packs, on: columns.orderOn },
+      message: `With the supplier's other lines it is ${columns.packs} on ${columns.orderOn}; by itself ${byItself}.`,
+    },
+  ];
 }
 
 function unitsPerWeek({ computed: { demand } }: PlanLineContent): number {

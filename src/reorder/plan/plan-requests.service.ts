@@ -31,31 +31,48 @@ export class PlanRequests {
       actor,
       { id, action: 'reorder.make-plan', subject: { kind: 'plan', id }, content: dto },
       async (transaction) => {
-        const { studioId, recordedAt } = transaction;
-        const plannedOn = localDay(recordedAt, actor.timeZone);
-        await this.refuseFaults(transaction, dto, plannedOn);
+        const today = localDay(transaction.recordedAt, actor.timeZone);
+        await this.refuseFaults(transaction, dto, today);
         await this.refuseTooMany(transaction);
-        const plan: Plan = {
-          studioId,
+        const plan = await this.put(
+          transaction,
           id,
           purpose,
-          whatIf: purpose === 'plan' ? null : supposed(dto.whatIf),
-          state: 'waiting',
-          plannedOn,
-          seed: seedOfDay(plannedOn),
-          factsDigest: null,
-          sameAsId: null,
-          summary: null,
-          failure: null,
-          askedAt: recordedAt,
-          personId: actor.personId,
-          endedAt: null,
-          version: 1,
-        };
-        await transaction.insert(Plan, plan);
+          purpose === 'plan' ? null : supposed(dto.whatIf),
+        );
         return this.plans.viewOf(plan, null);
       },
     );
+  }
+
+  /** Has a plan wait its turn, inside a write. */
+  async put(
+    transaction: Transaction,
+    id: string,
+    purpose: Plan['purpose'],
+    whatIf: WhatIfView | null,
+  ): Promise<Plan> {
+    const { studioId, recordedAt, actor } = transaction;
+    const plannedOn = localDay(recordedAt, actor.timeZone);
+    const plan: Plan = {
+      studioId,
+      id,
+      purpose,
+      whatIf,
+      state: 'waiting',
+      plannedOn,
+      seed: seedOfDay(plannedOn),
+      factsDigest: null,
+      sameAsId: null,
+      summary: null,
+      failure: null,
+      askedAt: recordedAt,
+      personId: actor.personId,
+      endedAt: null,
+      version: 1,
+    };
+    await transaction.insert(Plan, plan);
+    return plan;
   }
 
   /** @throws Problem not-found; wrong-state when it has ended */

@@ -10,6 +10,7 @@ import { placeOf } from '../../platform/database/snapshot.js';
 import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { ProcessRole } from '../../platform/process-role.js';
+import { OrderDueConditions } from './order-due-conditions.service.js';
 import { Plan, PlanLine } from './plan.entity.js';
 import { PlanProgress } from './plan-progress.service.js';
 import { linesWritten, type PlanMessage, type PlanTask, type WrittenLine } from './plan-task.interface.js';
@@ -49,6 +50,7 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
     private readonly config: Config,
     private readonly role: ProcessRole,
     private readonly progress: PlanProgress,
+    private readonly orderDue: OrderDueConditions,
   ) {}
 
   async onApplicationBootstrap(): Promise<void> {
@@ -237,6 +239,7 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
     if (!standing || !from.includes(standing.state)) return false;
     const endedAt = changes.state === 'running' ? null : transaction.recordedAt;
     await transaction.change(Plan, 'plan', { studioId, id }, standing.version, { ...changes, endedAt });
+    if (changes.state === 'done' && standing.purpose === 'plan') await this.orderDue.reevaluate(transaction);
     return true;
   }
 

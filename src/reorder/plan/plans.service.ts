@@ -91,7 +91,8 @@ export class Plans {
   }
 
   viewOf(plan: Plan, summary: PlanSummary | null): PlanView {
-    const under = this.progress.of(plan.id);
+    const isUnderWay = plan.state === 'waiting' || plan.state === 'running';
+    const under = isUnderWay ? this.progress.of(plan.id) : undefined;
     const sums = summary?.sums ?? null;
     return {
       id: plan.id,

@@ -5116,7 +5116,7 @@ export interface components {
         };
         SummaryPartView: {
             /** @enum {string} */
-            name: "order" | "answer today" | "use first" | "discard" | "touch-ups at risk";
+            name: "order" | "answer today" | "use first" | "discard" | "orders due" | "touch-ups at risk";
             /** @description The most pressing first; at most twenty. */
             lines: components["schemas"]["SummaryLineView"][];
             /** @description How many more there are. */

@@ -68,6 +68,7 @@ export const alertsTexts: typeof english = {
         'Rechtzeitig bestellen, was fehlt, oder die Sitzung auf einen anderen Tag legen.',
       'touch-up mix out of date':
         'Die Nachbehandlung vor diesen Tag legen, oder den gleichen Ton aus einer Charge mischen, die dann in der Zeit ist.',
+      'order due': 'Den Plan ansehen und aus seinem Korb die Bestellung entwerfen.',
       'delivery late':
         'Beim Lieferanten nachfragen. Dann den neuen Tag eintragen, sie absagen, oder sie aufnehmen, wenn sie doch kommt.',
       'queue unhealthy':
@@ -206,6 +207,7 @@ export const alertsTexts: typeof english = {
         'use first': 'Zuerst zu verwenden',
         discard: 'Wegzuwerfen',
         order: 'Zu bestellen',
+        'orders due': 'Nach Plan fällige Bestellungen',
         'touch-ups at risk': 'Gefährdete Nachbehandlungen',
       },
       leftOut: (count) => (count === 1 ? 'und eine weitere Zeile' : `und ${count} weitere Zeilen`),

@@ -55,10 +55,12 @@ export const todayTexts: typeof english = {
       'held stock on hand': 'Gesperrt und noch hier',
       'kit cannot be filled': 'Für eine Sitzung wird etwas fehlen',
       'touch-up mix out of date': 'Die Mischung einer Nachbehandlung läuft ab',
+      'order due': 'Eine Bestellung ist fällig',
       'delivery late': 'Eine Lieferung ist überfällig',
       'queue unhealthy': 'Nachrichten gehen nicht hinaus',
     },
     facts: {
+      orderOn: 'zu bestellen am',
       pieces: 'Stück',
       usablePieces: 'verwendbar',
       minimumPieces: 'wenig ab',

@@ -72,6 +72,7 @@ export const alertsTexts = {
       'kit cannot be filled': 'Order what lacks in time, or plan the session for another day.',
       'touch-up mix out of date':
         'Plan the touch-up before that day, or mix the same shade from a lot that is in date then.',
+      'order due': 'Look at the plan, and draft the order from its basket.',
       'delivery late':
         'Ask the supplier. Then say the new day, call it off, or receive it when it comes after all.',
       'queue unhealthy':
@@ -217,6 +218,7 @@ export const alertsTexts = {
         'use first': 'To use first',
         discard: 'To discard',
         order: 'To order',
+        'orders due': 'Orders due by the plan',
         'touch-ups at risk': 'Touch-ups at risk',
       } satisfies Record<SummaryPartView['name'], string>,
       leftOut: (count: number) => (count === 1 ? 'and one more' : `and ${count} more`),

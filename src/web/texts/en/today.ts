@@ -63,11 +63,13 @@ export const todayTexts = {
       'held stock on hand': 'On hold, and still here',
       'kit cannot be filled': 'A kit cannot be filled',
       'touch-up mix out of date': 'A touch-up mix will be out of date',
+      'order due': 'An order is due',
       'delivery late': 'A delivery is late',
       'queue unhealthy': 'Messages do not get out',
     } as Record<string, string | undefined>,
     /** By the name of the fact. */
     facts: {
+      orderOn: 'order by',
       pieces: 'pieces',
       usablePieces: 'usable',
       minimumPieces: 'low at',
