@@ -124,6 +124,10 @@ describe.each(engines)('after the demo and all else, on %s,', (engine) => {
       ...{ ...contact, outcome: 'message left', note: 'her cousin Wenzel took the call' },
     });
     await service.seen(`/recalls/${recall.id}/messages?audience=client&clientId=${kept.clientId}`);
+    const { id: supplierId } = await service.made<{ id: string }>('/suppliers', { name: 'Pellworm Supply' });
+    await service.made('/claims', {
+      ...{ supplierId, reason: 'other', pieces: 1, note: 'their driver Wenzel saw it leak' },
+    });
     const booking = 'client name,contact,visit,planned start\n';
     const soon = new Date(Date.now() + 86_400_000).toISOString();
     const list = `${booking}${listed.name},${listed.contact},first session,${soon}\n`;

@@ -9,6 +9,7 @@ const keyOfRow: Record<string, string> = {
   alert_destination: 'SELECT alert_destination.*, data_key_id AS opened_by FROM alert_destination',
   client: 'SELECT client.*, data_key_id AS opened_by FROM client',
   photo: 'SELECT photo.*, data_key_id AS opened_by FROM photo',
+  supplier_claim: 'SELECT supplier_claim.*, data_key_id AS opened_by FROM supplier_claim',
   supplier_terms: 'SELECT supplier_terms.*, data_key_id AS opened_by FROM supplier_terms',
   person: 'SELECT person.*, data_key_id AS opened_by FROM person',
   session:
