@@ -4,7 +4,7 @@ import { candidateForecasts, forecastCandidates } from './forecast-candidates.js
 /** Fewer periods tell nothing of a method. */
 export const FEWEST_PERIODS = 6;
 /** Beyond so large sums a bootstrap costs much and tells no more than the others. */
-const LARGEST_DRAWN_SUM = 5_000;
+const LARGEST_DRAWN_SUM = 2_000;
 /** Share of a broad distribution in what is scored: one surprise alone does not condemn a method. */
 const BROAD_SHARE = 0.03;
 

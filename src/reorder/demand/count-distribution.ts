@@ -47,18 +47,19 @@ export function negativeBinomialProbabilities(mean: number, dispersion: number):
   const ratio = ratioOfNeighbours(mean, dispersion);
   const atZero = chanceOfNone(mean, dispersion);
   const start = atZero > SMALLEST_START ? 0 : Math.floor(mean);
-  const probabilities: number[] = [];
-  probabilities[start] = start === 0 ? atZero : chanceNear(start, mean, dispersion);
-  for (let count = start; count > 0; count--) {
-    probabilities[count - 1] = (probabilities[count] ?? 0) / ratio(count - 1);
+  let probability = start === 0 ? atZero : chanceNear(start, mean, dispersion);
+  const below: number[] = [];
+  for (let count = start, lower = probability; count > 0; count--) {
+    lower /= ratio(count - 1);
+    below.push(lower);
   }
-  let probability = probabilities[start] ?? 0;
+  const probabilities = [...below.reverse(), probability];
   for (let count = start; ; count++) {
     const next = ratio(count);
     // Ratios only fall from here, so what follows is less than a geometric series.
     if (next < 1 && (probability * next) / (1 - next) < TAIL) break;
     probability *= next;
-    probabilities[count + 1] = probability;
+    probabilities.push(probability);
   }
   return probabilities;
 }

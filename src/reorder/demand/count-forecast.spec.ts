@@ -64,7 +64,7 @@ describe('the forecast of counts', () => {
         expect(scores.every(({ logScore }) => logScore === null || Number.isFinite(logScore))).toBe(true);
         expect(Number.isInteger(sumQuantile(components, periods, 0.95))).toBe(true);
       }),
-      { numRuns: 40 },
+      { numRuns: 25 },
     );
   });
 
