@@ -68,7 +68,9 @@ export class MailReceiver {
       },
       onData: (stream, session, done) => {
         void (async () => {
-          const source = await buffer(stream);
+          // One whose connection ended before its last byte never came.
+          const source = await buffer(stream).catch(() => undefined);
+          if (source === undefined) return;
           const { refusesMail, held, closesEarly } = this.answer;
           this.received.push({
             mail: await simpleParser(source),
