@@ -1,5 +1,5 @@
 import type { DemandDraws } from '../projection/demand-draws.js';
-import type { CostRates, Replenishment } from '../projection/item-facts.js';
+import { type CostRates, NEVER, type Replenishment } from '../projection/item-facts.js';
 import { type BatchCost, batchCost } from './batch-cost.js';
 import { daysQuantile } from './chances-of-days.js';
 import { meanNeedPerDay, needsOverDays, needsOverLeadTime, quantileOf } from './drawn-needs.js';
@@ -49,6 +49,7 @@ export function basePolicy(
   const protectionNeeds = needsOverLeadTime(draws, replenishment.leadTime, reviewDays, horizonDays);
   const needed = Math.max(1, Math.ceil(usualUnitsPerNeed), quantileOf(protectionNeeds, target));
   const reorderPointUnits = needed - 1;
+  const { lifeDays } = replenishment;
   const perDay = meanNeedPerDay(draws);
   const { best, smallest } = bestBatch(replenishment, openedLifeDays, draws, rates, perDay, coarsePaths);
   const lastingDays = perDay > 0 ? (best.packs * packUnits) / perDay : longestStockDays;
@@ -61,7 +62,9 @@ export function basePolicy(
       // Where nothing would be used, having it spares nothing.
       unitMinor: Number.isFinite(best.perUsedUnitMinor) ? best.perUsedUnitMinor : 0,
       needPerDay: perDay,
-      lifeDays: replenishment.lifeDays,
+      // The last of it comes about when the horizon ends.
+      lifeDays: lifeDays >= NEVER ? NEVER : Math.max(0, lifeDays - (draws.days - horizonDays)),
+      usableShare: best.usedUnits / (best.packs * packUnits),
     },
     protectionDays95: daysQuantile(replenishment.leadTime, 0.95) + reviewDays,
     cycleDays: Math.max(1, Math.min(lastingDays, longestStockDays, replenishment.lifeDays + 1)),

@@ -54,6 +54,7 @@ export function batchCost(
   const used = outcome.usedUnits.mean;
   const later = usedLater(outcome.unitsAtEnd.mean, {
     needPerDay,
+    usableShare: 1,
     lifeDays: replenishment.lifeDays >= NEVER ? NEVER : Math.max(0, replenishment.lifeDays - draws.days),
   });
   const usedInAll = used + later.usedUnits;

@@ -23,7 +23,7 @@ it('is the sum of its parts, by hand on an even need', () => {
     batches: [sealed(7, 1)],
     paths: 3,
   });
-  const left = { unitMinor: 4, needPerDay: 2, lifeDays: NEVER };
+  const left = { unitMinor: 4, needPerDay: 2, lifeDays: NEVER, usableShare: 1 };
   const outcome = new Simulation(facts.stock, null, facts.draws, rates, { days: 5, tailDays: 0 }).evaluate(
     orderNothing,
   );
@@ -48,7 +48,7 @@ it('is never less for an order that costs more', () => {
   const facts = itemFacts({ usesPerWeek: 7, batches: [sealed(5, 1)], offers: [offerOf()] });
   const [offer] = facts.offers;
   const horizon = { days: 120, tailDays: 120 };
-  const left = { unitMinor: 0, needPerDay: 1, lifeDays: NEVER };
+  const left = { unitMinor: 0, needPerDay: 1, lifeDays: NEVER, usableShare: 1 };
   const policy = { first: { day: 0, packs: 3 }, reorderPointUnits: 5, packs: 2 };
   let before = 0;
   for (const orderMinor of [0, 100, 1_000]) {
@@ -66,23 +66,30 @@ it('is never less for an order that costs more', () => {
   }
 });
 
+it('uses no more of what is left than of a batch', () => {
+  expect(usedLater(20, { needPerDay: 2, lifeDays: NEVER, usableShare: 0.25 })).toMatchObject({
+    usedUnits: 5,
+    wastedUnits: 15,
+  });
+});
+
 it('reckons what is left when the drawn days end by the mean need and its life', () => {
-  expect(usedLater(20, { needPerDay: 2, lifeDays: NEVER })).toEqual({
+  expect(usedLater(20, { needPerDay: 2, lifeDays: NEVER, usableShare: 1 })).toEqual({
     usedUnits: 20,
     wastedUnits: 0,
     unitDays: 100,
   });
-  expect(usedLater(20, { needPerDay: 2, lifeDays: 5 })).toEqual({
+  expect(usedLater(20, { needPerDay: 2, lifeDays: 5, usableShare: 1 })).toEqual({
     usedUnits: 10,
     wastedUnits: 10,
     unitDays: 25 + 50,
   });
-  expect(usedLater(20, { needPerDay: 0, lifeDays: NEVER })).toEqual({
+  expect(usedLater(20, { needPerDay: 0, lifeDays: NEVER, usableShare: 1 })).toEqual({
     usedUnits: 0,
     wastedUnits: 20,
     unitDays: 0,
   });
-  expect(usedLater(20, { needPerDay: 2, lifeDays: -3 })).toEqual({
+  expect(usedLater(20, { needPerDay: 2, lifeDays: -3, usableShare: 1 })).toEqual({
     usedUnits: 0,
     wastedUnits: 20,
     unitDays: 0,

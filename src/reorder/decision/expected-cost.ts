@@ -8,8 +8,10 @@ export interface LeftWorth {
   /** What having a unit costs in the long run beyond its price: a unit that is left spares it. */
   unitMinor: number;
   needPerDay: number;
-  /** How long what is left may still be used at most; NEVER when nothing limits it. */
+  /** Days after the tail in which what it leaves may still be used at most; NEVER when nothing limits it. */
   lifeDays: number;
+  /** Of a batch, the share that is used in date: of what the tail leaves no more is. */
+  usableShare: number;
 }
 
 /**
@@ -70,11 +72,11 @@ export function unitsLeft({ unitsAtEnd, onTheWayAtEnd, usedInTailUnits }: Outcom
 /** What becomes of units that are left when the drawn days end, at the mean need: used, or over when their life is. */
 export function usedLater(
   units: number,
-  { needPerDay, lifeDays }: Pick<LeftWorth, 'needPerDay' | 'lifeDays'>,
+  { needPerDay, lifeDays, usableShare }: Omit<LeftWorth, 'unitMinor'>,
 ): { usedUnits: number; wastedUnits: number; unitDays: number } {
   const most = lifeDays >= NEVER ? Number.POSITIVE_INFINITY : needPerDay * Math.max(0, lifeDays);
   // Without any need nothing is used; it is over at once, and not held for ever.
-  const usedUnits = needPerDay > 0 ? Math.min(units, most) : 0;
+  const usedUnits = needPerDay > 0 ? Math.min(units * usableShare, most) : 0;
   const wastedUnits = units - usedUnits;
   const usingDays = needPerDay > 0 ? usedUnits / needPerDay : 0;
   return { usedUnits, wastedUnits, unitDays: (usedUnits * usingDays) / 2 + wastedUnits * usingDays };

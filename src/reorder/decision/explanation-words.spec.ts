@@ -101,6 +101,12 @@ describe('the sentence of a line', () => {
     );
   });
 
+  it('says what expires of what is not ordered', () => {
+    expect(sentence({ usesPerWeek: 1, batches: [sealed(200, 1, 60)], days: 240 })).toMatch(
+      /About \d+ pieces of what is here or coming will probably expire unused \(EUR [\d.]+\), the first on 25 January 2027\.$/,
+    );
+  });
+
   it('says that it cannot be ordered', () => {
     expect(sentence({ usesPerWeek: 7, offers: [] })).toMatch(/^It runs short and cannot be ordered: /);
   });

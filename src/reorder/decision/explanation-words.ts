@@ -24,6 +24,10 @@ export function lineSentence(decision: ItemDecision, wording: Wording): string {
     const covers = reasons.find(({ code }) => code === 'covers');
     if (covers !== undefined) sentences.push(reasonText(covers, wording));
   }
+  if (order === null) {
+    const expires = reasons.find(({ code }) => code === 'expires');
+    if (expires !== undefined) sentences.push(reasonText(expires, wording));
+  }
   return sentences.join(' ');
 }
 

@@ -330,8 +330,9 @@ function rangeOf(facts: ItemDecisionFacts, chosen: WeighedOffer, usualUnits: num
 function reorderPointOf({ base, offer }: WeighedOffer): ReorderPoint {
   return {
     units: base.reorderPointUnits,
-    // Containers are counted whole: an opened bottle alone is not low because a drop is gone.
-    pieces: Math.round(base.reorderPointUnits / offer.replenishment.unitsEach),
+    // Containers are counted whole, so it is told rather too early; but not as soon as the last bottle is opened, where
+    // a tenth of one would do.
+    pieces: Math.max(0, Math.ceil(base.reorderPointUnits / offer.replenishment.unitsEach - 0.1)),
     packs: base.packs,
   };
 }
@@ -494,7 +495,9 @@ function withoutOffer(
   const { draws, horizonDays, settings } = facts;
   const rates: CostRates = { unitMinor: 0, orderMinor: 0, shortageMinor: 0, holdingMinorPerDay: 0 };
   if (settings.shortageCostMinor !== null) rates.shortageMinor = settings.shortageCostMinor / usualUnits;
-  const cost = expectedCost(nothing, rates, { unitMinor: 0, needPerDay: 0, lifeDays: NEVER });
+  const cost = expectedCost(nothing, rates, {
+    ...{ unitMinor: 0, needPerDay: 0, lifeDays: NEVER, usableShare: 1 },
+  });
   const isEnough = !isNeeded || nothing.short.mean <= 1 - settings.serviceTargetPerMille / 1_000;
   const decision: Omit<ItemDecision, 'reasons'> = {
     decision: isEnough ? 'enough' : 'cannot be ordered',

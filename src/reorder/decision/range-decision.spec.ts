@@ -43,6 +43,18 @@ describe('the range decision', () => {
     expect(order).toBeNull();
   });
 
+  it('never costs less than nothing, however seldom it is used', () => {
+    for (const usesPerWeek of [0.01, 0.03, 0.1, 0.3]) {
+      for (const openedLifeDays of [60, 180, 900]) {
+        const { range } = decideItem(itemFacts(shade({ usesPerWeek, openedLifeDays, paths: 1_000 })));
+        const [keep, appointment] = range?.options ?? [];
+        // The order and what is wasted of a bottle at least, for what is used.
+        expect(keep?.costPerUsedUnitMinor).toBeGreaterThan(0.4);
+        expect(appointment?.costPerYearMinor).toBeGreaterThan(0);
+      }
+    }
+  });
+
   it('still orders for who is booked when that is worth it', () => {
     const { decision, range, order } = decideItem(
       itemFacts(

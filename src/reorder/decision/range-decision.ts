@@ -1,12 +1,12 @@
 import type { DemandModel } from '../demand/demand-model.js';
 import type { DemandDraws } from '../projection/demand-draws.js';
-import type { CostRates, ItemStock, Replenishment } from '../projection/item-facts.js';
+import { type CostRates, type ItemStock, NEVER, type Replenishment } from '../projection/item-facts.js';
 import { Simulation } from '../projection/simulate.js';
 import { packPriceMinor } from '../supply/pack-cost.js';
 import { runForAppointments } from './appointment-run.js';
 import type { BasePolicy } from './base-policy.js';
 import { shelfOf } from './batch-cost.js';
-import { totalCostMinor, unitsLeft } from './expected-cost.js';
+import { type LeftWorth, totalCostMinor, unitsLeft } from './expected-cost.js';
 import { meanAmount, usesPerYear } from './expected-need.js';
 import { figure } from './figure.js';
 import type { RangeComparison, RangeOption } from './item-decision-result.js';
@@ -105,11 +105,16 @@ function keepInStock(facts: RangeFacts): RangeOption {
     { from: 0, to: paths },
   );
   const years = horizonDays / yearDays;
-  const total = totalCostMinor(outcome, rates, base.left) + rates.orderMinor;
+  const { lifeDays } = replenishment;
+  const left: LeftWorth = {
+    ...base.left,
+    lifeDays: lifeDays >= NEVER ? NEVER : Math.max(0, lifeDays - horizon.tailDays),
+  };
+  const total = totalCostMinor(outcome, rates, left) + rates.orderMinor;
   // Of what was bought a part serves needs after the horizon: it is not of these years.
   const used = outcome.usedUnits.mean;
-  const left = unitsLeft(outcome, base.left);
-  const ofTheseYears = used + left > 0 ? used / (used + left) : 1;
+  const later = unitsLeft(outcome, left);
+  const ofTheseYears = used + later > 0 ? used / (used + later) : 1;
   return option(facts, 'keep in stock', years, {
     costMinor: total + used * rates.unitMinor,
     usedUnits: used,
