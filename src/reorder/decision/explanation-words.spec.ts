@@ -102,8 +102,8 @@ describe('the sentence of a line', () => {
   });
 
   it('says what expires of what is not ordered', () => {
-    expect(sentence({ usesPerWeek: 1, batches: [sealed(200, 1, 60)], days: 240 })).toMatch(
-      /About \d+ pieces of what is here or coming will probably expire unused \(EUR [\d.]+\), the first on 25 January 2027\.$/,
+    expect(sentence({ usesPerWeek: 1, batches: [sealed(200, 1, 115)], days: 240 })).toMatch(
+      /About \d+ pieces of what is here or coming will probably expire unused \(EUR [\d.]+\), the first on 21 March 2027\.$/,
     );
   });
 
