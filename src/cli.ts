@@ -15,6 +15,7 @@ import { Problem } from './platform/problem.js';
 import { ProcessRole } from './platform/process-role.js';
 import { tellStartFailure } from './platform/start-failure.js';
 import { addLocalCertificateCommands } from './platform/tls/local-certificate.commands.js';
+import { addForecastsCommands } from './reorder/demand/forecasts.commands.js';
 
 const inProgram: InProgram = async (work, options) => {
   const program = await NestFactory.createApplicationContext(AppModule.for(new ProcessRole(false), options), {
@@ -37,6 +38,7 @@ const rooms: AddCommands[] = [
   addMasterKeysCommands,
   addRetentionCommands,
   addVerifyCommands,
+  addForecastsCommands,
 ];
 
 const commands = new Command('lotward').description('Administration from the shell.').showHelpAfterError();
