@@ -3,6 +3,7 @@ import { liveAccess } from './access.js';
 import { liveAlerts } from './alerts.js';
 import { liveDestinations } from './destinations.js';
 import { liveOrders } from './orders.js';
+import { livePlans } from './plans.js';
 import { liveRecalls } from './recalls.js';
 import { RecordingService, type SentRequest } from './recording-service.js';
 import { liveRegister } from './register.js';
@@ -29,6 +30,7 @@ export async function liveWholeLife(service: RunningService, texts: Texts): Prom
   const clients = await liveVisits(recording, texts, people, register, stock);
   const offers = await liveSupply(recording, texts, people, register);
   await liveOrders(recording, texts, register, offers, stock.placeId);
+  await livePlans(recording);
   await liveRights(recording, texts, clients);
   await liveRecalls(recording, texts, people, register, clients);
   await liveAlerts(recording, texts, people);

@@ -1,0 +1,133 @@
+import { describe, expect, it } from 'vitest';
+import type { DemandFacts } from '../demand/demand-facts.js';
+import { studioDemand } from '../demand/demand-of-item.js';
+import { NEVER } from '../projection/item-facts.js';
+import { computeItem, type PlanItemFacts, type PlanSetting, prepareItem } from './item-line.js';
+
+const demand: DemandFacts = {
+  weekday: 1,
+  days: 730,
+  recordedFrom: -200,
+  sessions: Array.from({ length: 40 }, (_, index) => ({
+    id: `session ${index}`,
+    procedureId: 'brows',
+    visitKind: 'first session' as const,
+    artistId: 'ana',
+    day: -1 - 5 * index,
+    bookedOn: -20 - 5 * index,
+    followsSessionId: null,
+    uses: [{ item: 'product needle', amount: 1 + (index % 2) }],
+  })),
+  bookings: [2, 9].map((day) => ({
+    procedureId: 'brows',
+    visitKind: 'first session' as const,
+    artistId: 'ana',
+    day,
+    followsSessionId: null,
+  })),
+  lapsedBookings: [],
+  courses: [],
+  owedTouchUps: [],
+  touchUpDays: new Map([['brows', { fromDays: 30, toDays: 40 }]]),
+  kitLists: [],
+  lastDays: new Map(),
+  returnPerMille: null,
+};
+const setting: PlanSetting = { plannedOn: '2026-03-02', seed: 7, paths: 200, bookingsPerMille: 1_000 };
+const item = (facts: Partial<PlanItemFacts> = {}): PlanItemFacts => ({
+  kind: 'product',
+  key: 'needle',
+  unit: 'pieces',
+  demand: {
+    item: 'product needle',
+    unitsOfKitQuantity: 1,
+    availableFrom: null,
+    replaces: null,
+    otherUses: [],
+  },
+  stock: {
+    batches: [{ containers: 5, unitsEach: 1, lastDay: 200, opened: false, costEachMinor: 90 }],
+    onTheWay: [],
+    openedLifeDays: NEVER,
+  },
+  onHoldUnits: 0,
+  offers: [
+    {
+      ...{ offerId: 'offer', productId: 'needle', supplierId: 'quill', packContainers: 20, unitsEach: 1 },
+      ...{
+        minimumPacks: 1,
+        prices: [{ fromPacks: 1, packPriceMinor: 1_800 }],
+        orderWeekdays: [],
+        lifeDays: 540,
+      },
+      leadTime: { days: [3, 6], weights: [0.5, 0.5] },
+      ...{ deliveryCostMinor: 690, linesPerDelivery: 3 },
+    },
+  ],
+  settings: {
+    serviceTargetPerMille: 950,
+    shortageCostMinor: null,
+    orderCostMinor: 500,
+    holdingPerYearPerMille: 100,
+    rangeChoice: null,
+  },
+  ...facts,
+});
+const studio = studioDemand(demand);
+const compute = (facts: PlanItemFacts, given: Partial<PlanSetting> = {}) =>
+  computeItem(prepareItem(studio, facts, { ...setting, ...given }));
+
+describe('an item of a plan', () => {
+  it('that is used every week and nearly out is ordered, with what may happen day by day', () => {
+    const { decision, demand: need, fanWithout, fanAfter } = compute(item());
+    expect(decision.decision).toMatch(/^order/);
+    expect(decision.order).toMatchObject({ offerId: 'offer', supplierId: 'quill' });
+    expect(need.weeks.length).toBe(18);
+    expect(fanWithout?.days.slice(0, 16)).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 18]);
+    expect(fanWithout?.p95.at(-1)).toBe(0);
+    expect(fanAfter?.p50.at(-1)).toBeGreaterThan(0);
+    for (const [index, middle] of (fanAfter?.p50 ?? []).entries()) {
+      expect(fanAfter?.p5[index]).toBeLessThanOrEqual(middle);
+      expect(fanAfter?.p95[index]).toBeGreaterThanOrEqual(middle);
+    }
+  });
+
+  it('comes out the same of the same facts, whatever was computed before', () => {
+    const first = compute(item());
+    compute(item({ key: 'another' }));
+    expect(compute(item())).toEqual(first);
+  });
+
+  it('has figures that are all numbers, with nothing here, nothing offered, or all at its ends', () => {
+    const nothing = { batches: [], onTheWay: [], openedLifeDays: 0 };
+    const ends = {
+      ...item().settings,
+      serviceTargetPerMille: 1_000,
+      holdingPerYearPerMille: 0,
+      orderCostMinor: 0,
+    };
+    const kinds = [
+      item({ stock: nothing, offers: [] }),
+      item({ stock: nothing, settings: ends }),
+      item({ settings: { ...ends, serviceTargetPerMille: 0 } }),
+      item({ demand: { ...item().demand, item: 'product that nobody used' } }),
+    ];
+    for (const facts of kinds) {
+      // JSON writes what is no number as null.
+      const text = JSON.stringify(compute(facts), (_, value) => {
+        if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`${value} in ${facts.key}`);
+        return value;
+      });
+      expect(text.length).toBeGreaterThan(100);
+    }
+    expect(compute(item({ stock: nothing, offers: [] })).decision.decision).toBe('cannot be ordered');
+  });
+
+  it('needs more when more is booked', () => {
+    const usual = compute(item());
+    const busy = compute(item(), { bookingsPerMille: 3_000 });
+    expect(busy.decision.without.expectedUnmetUnits).toBeGreaterThan(
+      usual.decision.without.expectedUnmetUnits,
+    );
+  });
+});

@@ -1,0 +1,35 @@
+import type { PlanView } from '../../../src/reorder/plan/plans.views.js';
+import { until } from '../waiting.js';
+import type { RecordingService } from './recording-service.js';
+
+/** A plan, what would be if something were different, and reorder points taken into stock's levels. */
+export async function livePlans(service: RecordingService): Promise<{ planId: string }> {
+  const plan = await service.made<PlanView>('/plans', { purpose: 'plan' });
+  const [procedure] = await service.seen<{ id: string }[]>('/procedures');
+  // It waits for the one before it, so there is something to end.
+  const whatIf = await service.made<PlanView>('/plans', {
+    purpose: 'what if',
+    whatIf: {
+      serviceTargetPerMille: 990,
+      leadTimePerMille: 1_500,
+      leadTimeExtraDays: 2,
+      pricePerMille: 1_100,
+      bookingsPerMille: 1_200,
+      extraSessions: [
+        {
+          procedureId: procedure?.id,
+          on: new Date(Date.now() + 5 * 86_400_000).toISOString().slice(0, 10),
+          sessions: 2,
+        },
+      ],
+    },
+  });
+  await service.made(`/plans/${whatIf.id}/cancel`);
+  await until('a plan', async () => {
+    const { state, failure } = await service.seen<PlanView>(`/plans/${plan.id}`);
+    if (state === 'failed') throw new Error(failure ?? '');
+    return state === 'done' ? state : undefined;
+  });
+  await service.made(`/plans/${plan.id}/levels`);
+  return { planId: plan.id };
+}
