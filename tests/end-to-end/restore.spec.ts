@@ -19,6 +19,7 @@ import { commandOutput, runCommand } from '../support/commands.js';
 import { allMigrations, makeOlderRecord, migrationsApplied } from '../support/older-record.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { type RunningService, startService } from '../support/service.js';
+import { StockedStudio } from '../support/stocked-studio.js';
 
 let away: string;
 beforeEach(() => {
@@ -76,7 +77,9 @@ describe('a restore', () => {
   };
 
   beforeAll(async () => {
-    service = await startService('sqlite');
+    // Nobody answers there, so that what is to be mailed waits.
+    const environment = { SMTP_URL: 'smtp://127.0.0.1:9', MAIL_FROM: 'orders@lotward.example' };
+    service = await startService('sqlite', { environment });
     backupFolder = join(service.dataFolder, 'backups');
     keyFile = join(service.dataFolder, 'master-keys.json');
     await backUp();
@@ -119,6 +122,23 @@ describe('a restore', () => {
     expect(code).toBe(2);
     expect(out).toMatch(new RegExp(`the backup ${nameOf(newer)} knows.* or an older backup was restored\\.`));
     expect(out).toContain(told);
+  });
+
+  it('leaves it to people whether an order that waited to be mailed is sent', async () => {
+    const { id: supplierId } = await service.made<{ id: string }>('/suppliers', { name: 'Pellworm Supply' });
+    const productId = await new StockedStudio(service).product({ name: 'Brow' });
+    const contact = { mailAddress: 'orders@pellworm.example' };
+    await service.put(`/supplier-terms/${supplierId}`, { orderWeekdays: [], contact });
+    const lines = [{ productId, packs: 1, packPriceMinor: 100 }];
+    const { id: orderId } = await service.made<{ id: string }>('/purchase-orders', { supplierId, lines });
+    await service.made(`/purchase-orders/${orderId}/approval`, { version: 1 });
+    await service.made(`/purchase-orders/${orderId}/sending`, { version: 2, as: 'mail' });
+    const into = join(away, 'fresh');
+    await commandOutput(['restore', await backUp(), '--into', into, '--keys', keyFile]);
+    const restored = await PlainSql.connect({ dataFolder: into }, 'read');
+    const [mail] = await restored.rows('SELECT state, last_error FROM purchase_order_mail');
+    await restored.close();
+    expect(mail).toEqual({ state: 'failed', last_error: expect.stringContaining('Ask the supplier') });
   });
 
   const nameOf = (folder: string) => folder.slice(backupFolder.length + 1);

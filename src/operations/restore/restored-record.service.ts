@@ -3,7 +3,9 @@ import { v7 as uuidv7 } from 'uuid';
 import { type AppliedErasures, ErasureList } from '../../clients/erasure-list.service.js';
 import { OneTimeLink } from '../../identity/sign-in/one-time-link.entity.js';
 import { StudioActors } from '../../identity/studio-actors.service.js';
+import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
+import { PurchaseOrderMail } from '../../reorder/purchase-orders/purchase-order.entity.js';
 import type { Manifest } from '../backup/manifest.js';
 import { restoreAction } from './restore-entry.js';
 
@@ -57,6 +59,7 @@ export class RestoredRecord {
             links.map(({ id }) => id),
             { endedAt: transaction.recordedAt },
           );
+          await giveUpMails(transaction);
           transaction.note({
             backup: name,
             madeAt,
@@ -67,4 +70,22 @@ export class RestoredRecord {
       );
     }
   }
+}
+
+/** An order that waited to be mailed may have been sent since the backup was made: nobody sends it twice unasked. */
+async function giveUpMails(transaction: Transaction): Promise<void> {
+  const mails = await transaction.query<{ id: string }>(
+    "SELECT id FROM purchase_order_mail WHERE studio_id = $1 AND state = 'waiting' ORDER BY id",
+    [transaction.studioId],
+  );
+  await transaction.updateAll(
+    PurchaseOrderMail,
+    mails.map(({ id }) => id),
+    {
+      state: 'failed',
+      lastError:
+        'The record was restored from a backup, and whether this was sent since is not known. Ask the supplier before it is sent again.',
+      settledAt: transaction.recordedAt,
+    },
+  );
 }

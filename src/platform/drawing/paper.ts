@@ -145,6 +145,23 @@ export class Paper {
     this.gap(6);
   }
 
+  /** Sums below a table, at its right edge; the last is the one that counts. */
+  sums(sums: readonly (readonly [string, string])[]): void {
+    const nameRight = this.left + this.width * 0.8;
+    for (const [index, [name, value]] of sums.entries()) {
+      this.need(14);
+      const font = index === sums.length - 1 ? fonts.bold : fonts.regular;
+      this.document.font(font).fontSize(bodySize);
+      const [shownName, shownValue] = [this.shown(name), this.shown(value)];
+      const nameLeft = nameRight - this.document.widthOfString(shownName);
+      const valueLeft = this.left + this.width - 5 - this.document.widthOfString(shownValue);
+      this.document.fillColor(soft).text(shownName, nameLeft, this.y, { lineBreak: false });
+      this.document.fillColor(ink).text(shownValue, valueLeft, this.y, { lineBreak: false });
+      this.y += 14;
+    }
+    this.gap(4);
+  }
+
   /** Lines to sign on by hand, beside who signed in the program. */
   signatures(signatures: readonly { name: string; role: string; at: string }[]): void {
     for (const { name, role, at } of signatures) {

@@ -37,13 +37,13 @@ export class OrderDrawing {
         paper.facts([
           ['From', studio.name],
           ...(studio.contact === null ? [] : ([['Contact', studio.contact]] as const)),
-          ['Supplier', supplierName],
           ['Date', order.day],
           ...(order.customerNumber === null ? [] : ([['Customer number', order.customerNumber]] as const)),
         ]);
         paper.gap(8);
         paper.table(columns, order.lines);
-        paper.facts(sumsOf(order));
+        paper.sums(sumsOf(order));
+        if (order.unpricedLines > 0) paper.paragraph(unpricedWords(order), 'soft');
         paper.gap(6);
         paper.paragraph(
           `Please name order ${number} on the delivery note, and deliver unopened goods with the longest remaining life you have.`,
@@ -66,11 +66,15 @@ function markOf({ isDraft, isCalledOff }: PaperOfOrder): string {
   return isDraft ? 'Draft: not an order' : '';
 }
 
-function sumsOf({ linesSum, deliveryCost, total, unpricedLines }: PaperOfOrder): [string, string][] {
-  const lacking = unpricedLines === 1 ? '1 line without a price' : `${unpricedLines} lines without a price`;
+function sumsOf({ linesSum, deliveryCost, total }: PaperOfOrder): [string, string][] {
   return [
-    ['Lines', unpricedLines > 0 ? `${linesSum} (and ${lacking})` : linesSum],
+    ['Lines', linesSum],
     ['Delivery', deliveryCost ?? 'as agreed'],
     ...(total === null ? [] : ([['Total', total]] as [string, string][])),
   ];
+}
+
+function unpricedWords({ unpricedLines }: PaperOfOrder): string {
+  const lines = unpricedLines === 1 ? '1 line stands' : `${unpricedLines} lines stand`;
+  return `${lines} here without a price; please confirm it before you deliver.`;
 }
