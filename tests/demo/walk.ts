@@ -16,6 +16,7 @@ import { type RunningService, startService, testOwner } from '../support/service
 import { walkAlerts } from './alert-walk.js';
 import { gtins, type InventedStudio, makeInventedStudio } from './invented-studio.js';
 import { Narrator } from './narrator.js';
+import { walkPlan } from './plan-walk.js';
 import { walkRecall } from './recall-walk.js';
 import { decodeSymbol, type ReadSymbol, renderSymbol, type Symbology } from './symbols.js';
 
@@ -83,6 +84,8 @@ async function walk(service: RunningService): Promise<void> {
   await listAlerts(service);
 
   await walkRecall(service, studio, narrator);
+
+  await walkPlan(service, studio, narrator);
 
   await walkAlerts(narrator);
 }
