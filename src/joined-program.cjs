@@ -34,6 +34,10 @@ function load(file) {
     `(function (exports, require, module, __filename, __dirname) {${readFileSync(file, 'utf8')}\n})`,
     { filename: file, cachedData },
   );
+  // Before it runs, since a command may end the process while it does.
+  if (isToLeaveCode && cachedData === undefined) {
+    process.on('exit', () => writeFileSync(`${file}.compiled`, script.createCachedData()));
+  }
   const ofNode = createRequire(file);
   const requireOrLoad = (id) => (id.startsWith('./') ? load(join(dirname(file), id)) : ofNode(id));
   script.runInThisContext()(
@@ -43,9 +47,6 @@ function load(file) {
     file,
     dirname(file),
   );
-  if (isToLeaveCode && cachedData === undefined) {
-    process.on('exit', () => writeFileSync(`${file}.compiled`, script.createCachedData()));
-  }
   return module.exports;
 }
 
