@@ -5,6 +5,7 @@ import type {
   PlanDetailView,
   PlanLineSummaryView,
 } from '../../reorder/plan/plans.views.js';
+import type { LineDecision } from '../../reorder/plan/vocabulary.js';
 import { Entries, Entry } from '../frame/entries.js';
 import { PageLink } from '../frame/navigation.js';
 import { pathOf } from '../frame/places.js';
@@ -14,10 +15,12 @@ import { Sign } from '../stock/sign.js';
 import { useTexts } from '../texts/texts.js';
 import { writtenDay } from '../texts/written-dates.js';
 import { DraftOrder } from './draft-order.js';
+import { writtenChance } from './figures/written-chance.js';
 import { writtenMoney } from './figures/written-money.js';
 import { writtenUnits } from './figures/written-units.js';
 import { lineSentence } from './line-sentence.js';
 import { MinimumChoices } from './minimum-choices.js';
+import { standingOf } from './plan-line-entry.js';
 import styles from './plans.module.css';
 
 /** One order to one supplier, as a plan puts it together. */
@@ -70,11 +73,17 @@ export function BasketSection({
             line={line}
             known={lines.get(line.lineNumber)}
             currency={currency}
+            otherwise={basket.on <= plan.plannedOn ? 'order now' : 'order later'}
           />
         ))}
       </Entries>
       {plan.purpose === 'plan' && permissions.includes('place orders') && (
-        <DraftOrder studioId={studioId} planId={plan.id} basket={basket} />
+        <DraftOrder
+          studioId={studioId}
+          planId={plan.id}
+          basket={basket}
+          isDue={basket.on <= plan.plannedOn}
+        />
       )}
     </Section>
   );
@@ -86,15 +95,19 @@ function BasketLine({
   line,
   known,
   currency,
+  otherwise,
 }: {
   studioId: string;
   planId: string;
   line: BasketLineView;
   known: PlanLineSummaryView | undefined;
   currency: string;
+  /** What it is, where the line was not decided to be ordered by itself. */
+  otherwise: LineDecision;
 }) {
   const texts = useTexts();
   const words = texts.plans;
+  const decision = known?.decision ?? otherwise;
   const { packs, ownPacks, priceMinor } = line;
   const why = line.reasons.map((reason) => words.basketReasons[reason]).filter((text) => text !== '');
   const ordered =
@@ -113,7 +126,7 @@ function BasketLine({
       }
     >
       <p>
-        <Sign standing={ownPacks > 0 ? 'care' : 'good'}>{words.decisions['order now']}</Sign>
+        <Sign standing={standingOf[decision]}>{words.decisions[decision]}</Sign>
         {why.join(', ')}
         {ownPacks > 0 && packs > ownPacks && ` (${words.added(packs - ownPacks)})`}
       </p>
@@ -127,7 +140,10 @@ function BasketLine({
             isMain: true,
           },
           ...(known
-            ? [{ name: words.figures.here, value: writtenUnits(known.usableUnits, known.item.unit, texts) }]
+            ? [
+                { name: words.figures.here, value: writtenUnits(known.usableUnits, known.item.unit, texts) },
+                { name: words.figures.short, value: writtenChance(known.shortChance, texts) },
+              ]
             : []),
         ]}
       />

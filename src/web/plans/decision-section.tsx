@@ -13,24 +13,19 @@ export function DecisionSection({
   standing: { studioId },
   planId,
   decision,
-  apartFrom = new Set(),
 }: {
   standing: StandingView;
   planId: string;
   decision: LineDecision;
-  /** Numbers of lines that are shown elsewhere. */
-  apartFrom?: ReadonlySet<number>;
 }) {
   const texts = useTexts();
   const words = texts.plans;
   const list = usePlanLines(studioId, planId, decision);
-  const { items } = list;
-  const shown = items?.filter(({ lineNumber }) => !apartFrom.has(lineNumber));
   return (
     <Section title={words.sections[decision]} hint={words.sectionHints[decision]}>
       <PagedEntries
         label={words.sections[decision]}
-        list={{ ...list, items: shown }}
+        list={list}
         none={null}
         entry={(line) => (
           <PlanLineEntry key={line.lineNumber} studioId={studioId} planId={planId} line={line} />

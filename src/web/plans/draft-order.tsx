@@ -15,10 +15,13 @@ export function DraftOrder({
   studioId,
   planId,
   basket,
+  isDue,
 }: {
   studioId: string;
   planId: string;
   basket: BasketView;
+  /** Whether it is to be ordered today. */
+  isDue: boolean;
 }) {
   const texts = useTexts();
   const words = texts.plans;
@@ -46,6 +49,7 @@ export function DraftOrder({
       <ProblemNote problem={drafting.problem} />
       <Group>
         <Button
+          {...(!isDue && { variant: 'default' })}
           loading={drafting.busy}
           aria-label={words.draftOf(basket.supplierName)}
           onClick={() => void drafting.run(false)}

@@ -1,8 +1,9 @@
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
-import type { PlanDetailView, PlanLineSummaryView } from '../../reorder/plan/plans.views.js';
-import { lineDecisions } from '../../reorder/plan/vocabulary.js';
+import type { PlanDetailView, PlanLineSummaryView, PlanSumsView } from '../../reorder/plan/plans.views.js';
+import { type LineDecision, lineDecisions } from '../../reorder/plan/vocabulary.js';
 import { PageLink } from '../frame/navigation.js';
 import { pathOf } from '../frame/places.js';
+import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
 import { useAnswer } from '../service/use-answer.js';
 import { Figures } from '../stock/figures.js';
@@ -11,6 +12,7 @@ import { AssumptionsSection } from './assumptions-section.js';
 import { BasketSection } from './basket-section.js';
 import { DecisionSection } from './decision-section.js';
 import { writtenMoney } from './figures/written-money.js';
+import { LinesSection } from './lines-section.js';
 import styles from './plans.module.css';
 import { allPlanLines } from './plans.requests.js';
 
@@ -20,8 +22,8 @@ export function PlanContents({ standing, plan }: { standing: StandingView; plan:
   const words = texts.plans;
   const { studioId } = standing;
   const { sums, baskets, plannedOn } = plan;
-  const due = useAnswer(['plan lines', studioId, plan.id, 'due'], () =>
-    allPlanLines(studioId, plan.id, 'order now'),
+  const ordered = useAnswer(['plan lines', studioId, plan.id, 'ordered'], () =>
+    linesOfOrders(studioId, plan.id, sums),
   );
   if (!sums) return null;
   if (sums.lines === 0) {
@@ -32,11 +34,11 @@ export function PlanContents({ standing, plan }: { standing: StandingView; plan:
     );
   }
   const lines = new Map(
-    (due.answer ?? []).map((line): [number, PlanLineSummaryView] => [line.lineNumber, line]),
+    (ordered.answer ?? []).map((line): [number, PlanLineSummaryView] => [line.lineNumber, line]),
   );
   const today = baskets.filter(({ on }) => on <= plannedOn);
   const laterOn = baskets.filter(({ on }) => on > plannedOn);
-  const inBaskets = new Set(today.flatMap((basket) => basket.lines.map(({ lineNumber }) => lineNumber)));
+  const inBaskets = new Set(baskets.flatMap((basket) => basket.lines.map(({ lineNumber }) => lineNumber)));
   const countOf = (decision: PlanLineSummaryView['decision']) =>
     sums.decisions.find((one) => one.decision === decision)?.lines ?? 0;
   const money = (minor: number) => writtenMoney(minor, sums.currency, texts.language);
@@ -74,10 +76,7 @@ export function PlanContents({ standing, plan }: { standing: StandingView; plan:
           lines={lines}
         />
       ))}
-      {/* Lines that are due and stand in no basket, if there are any, are not lost from sight. */}
-      {[...lines.keys()].some((lineNumber) => !inBaskets.has(lineNumber)) && (
-        <DecisionSection standing={standing} planId={plan.id} decision="order now" apartFrom={inBaskets} />
-      )}
+      <ProblemNote problem={ordered.problem} />
       {laterOn.map((basket) => (
         <BasketSection
           key={`${basket.supplierId} ${basket.on}`}
@@ -87,11 +86,23 @@ export function PlanContents({ standing, plan }: { standing: StandingView; plan:
           lines={lines}
         />
       ))}
-      {lineDecisions
-        .filter((decision) => decision !== 'order now' && countOf(decision) > 0)
-        .map((decision) => (
-          <DecisionSection key={decision} standing={standing} planId={plan.id} decision={decision} />
-        ))}
+      {lineDecisions.map((decision) =>
+        isOfOrders(decision) ? (
+          <LinesSection
+            key={decision}
+            standing={standing}
+            planId={plan.id}
+            decision={decision}
+            lines={[...lines.values()].filter(
+              (line) => line.decision === decision && !inBaskets.has(line.lineNumber),
+            )}
+          />
+        ) : (
+          countOf(decision) > 0 && (
+            <DecisionSection key={decision} standing={standing} planId={plan.id} decision={decision} />
+          )
+        ),
+      )}
       <AssumptionsSection
         studioId={studioId}
         assumptions={plan.assumptions}
@@ -101,4 +112,24 @@ export function PlanContents({ standing, plan }: { standing: StandingView; plan:
       />
     </>
   );
+}
+
+/** Lines that may stand in a basket. */
+const decisionsOfOrders = ['order now', 'order later', 'order for the appointment'] as const;
+
+function isOfOrders(decision: LineDecision): decision is (typeof decisionsOfOrders)[number] {
+  return decisionsOfOrders.some((one) => one === decision);
+}
+
+async function linesOfOrders(
+  studioId: string,
+  planId: string,
+  sums: PlanSumsView | null,
+): Promise<PlanLineSummaryView[]> {
+  const lines = await Promise.all(
+    decisionsOfOrders
+      .filter((decision) => sums?.decisions.some((one) => one.decision === decision && one.lines > 0))
+      .map((decision) => allPlanLines(studioId, planId, decision)),
+  );
+  return lines.flat();
 }
