@@ -9,6 +9,8 @@ const two32 = 0x1_0000_0000;
 export class AliasTable {
   private readonly kept: Float64Array;
   private readonly alias: Int32Array;
+  /** The only one that has weight, which takes no luck; −1 when there are several. */
+  private readonly only: number;
 
   /** @throws RangeError when there are no weights, one is negative or no number, or all are 0 */
   constructor(weights: ArrayLike<number>) {
@@ -22,6 +24,8 @@ export class AliasTable {
     if (!(sum > 0 && sum < Infinity)) {
       throw new RangeError(`The weights add up to ${sum}: more than 0 is needed to draw one.`);
     }
+    const first = Array.prototype.findIndex.call(weights, (weight) => weight > 0);
+    this.only = weights[first] === sum ? first : -1;
     this.kept = new Float64Array(count);
     this.alias = new Int32Array(count);
     const scaled = Float64Array.from(weights, (weight) => (weight * count) / sum);
@@ -52,6 +56,7 @@ export class AliasTable {
   }
 
   draw(random: RandomNumbers): number {
+    if (this.only >= 0) return this.only;
     const place = random.next() * this.alias.length;
     const index = Math.floor(place / two32);
     return place - index * two32 < (this.kept[index] as number) ? index : (this.alias[index] as number);

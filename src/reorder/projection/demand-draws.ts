@@ -201,7 +201,7 @@ class Amounts {
   }
 
   draw(random: RandomNumbers): number {
-    return this.amounts[this.amounts.length === 1 ? 0 : this.table.draw(random)] as number;
+    return this.amounts[this.table.draw(random)] as number;
   }
 }
 
@@ -228,7 +228,7 @@ class ExpectedDraw {
     this.dayTable = new AliasTable(use.dayWeights);
   }
 
-  /** Takes as many random numbers whatever the chance is, so that another chance changes no other use. */
+  /** Takes as much luck whatever the chance is, so that another chance changes no other use. */
   draw(random: RandomNumbers, needs: DayNeeds): void {
     const comes = random.next() < this.chance;
     const day = this.firstDay + this.dayTable.draw(random);

@@ -7,7 +7,7 @@ const mostDispersion = 10_000;
 /** Terms smaller than this share of the largest are left out: far below what 32 random bits can tell apart. */
 const negligible = 1e-17;
 /** From here on it pays to jump over empty periods. */
-const likelyEmpty = 0.6;
+const likelyEmpty = 0.75;
 
 /** Chances of the counts `from`, `from` + 1, and so on; they add up to 1. */
 export interface CountChances {
