@@ -19,6 +19,12 @@ export function writtenNumber(amount: number, language: string): string {
   return new Intl.NumberFormat(language, { maximumFractionDigits: 2 }).format(amount);
 }
 
+/** The same in a column that says above what it is in. */
+export function unitsAlone(units: number, unit: ItemUnit, language: string): string {
+  const amount = drawnAmount(units, unit);
+  return new Intl.NumberFormat(language, digits(amount)).format(rounded(amount));
+}
+
 /** What a chart of an item is drawn in: millilitres or pieces. */
 export function drawnAmount(units: number, unit: ItemUnit): number {
   return unit === 'microlitres' ? units / 1000 : units;

@@ -4,7 +4,7 @@ import { useTexts } from '../../texts/texts.js';
 import { writtenDay } from '../../texts/written-dates.js';
 import { writtenPerMille } from '../figures/written-chance.js';
 import { writtenMoney, writtenMoneyChange } from '../figures/written-money.js';
-import { writtenNumber, writtenUnits } from '../figures/written-units.js';
+import { unitsAlone, writtenNumber } from '../figures/written-units.js';
 import numbers from '../numbers.module.css';
 import { type NumbersRow, NumbersTable } from '../numbers-table.js';
 
@@ -25,6 +25,7 @@ export function CostSection({ line }: { line: PlanLineView }) {
   const { item, currency, costChosen, costOfNothing, neighbours, packs, orderOn, shortageCost } = line;
   if (currency === null) return null;
   const money = (minor: number) => writtenMoney(minor, currency, language);
+  const inUnit = words.inUnit[item.unit];
   const whole = (number: number) => writtenNumber(number, language);
   const day = (date: string | null) => (date === null ? words.none : writtenDay(date, language));
   const row = (
@@ -40,8 +41,8 @@ export function CostSection({ line }: { line: PlanLineView }) {
       choice.cost === costChosen
         ? words.none
         : writtenMoneyChange(choice.cost.totalMinor - costChosen.totalMinor, currency, language),
-      writtenUnits(choice.unmetUnits, item.unit, texts),
-      writtenUnits(choice.wasteUnits, item.unit, texts),
+      unitsAlone(choice.unmetUnits, item.unit, language),
+      unitsAlone(choice.wasteUnits, item.unit, language),
     ],
     isMain: choice.cost === costChosen,
   });
@@ -62,8 +63,8 @@ export function CostSection({ line }: { line: PlanLineView }) {
           words.orderOn,
           words.expectedCost,
           words.extra,
-          words.unmet,
-          words.waste,
+          inUnit(words.unmet),
+          inUnit(words.waste),
         ]}
         rows={[
           row(packs > 0 ? words.theChoice : words.orderNothing, {

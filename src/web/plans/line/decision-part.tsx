@@ -46,7 +46,9 @@ export function DecisionPart({ line }: { line: PlanLineView }) {
       <Figures figures={figures.filter((figure) => figure !== false)} />
       {line.reasons.length > 0 && (
         <>
-          <Title order={3}>{words.why}</Title>
+          <Title order={3} className={styles.part}>
+            {words.why}
+          </Title>
           <ul>
             {line.reasons.map((reason) => (
               <li key={`${reason.code} ${reason.message}`}>{reasonWords(texts, reason, of)}</li>
@@ -56,7 +58,9 @@ export function DecisionPart({ line }: { line: PlanLineView }) {
       )}
       {line.remarks.length > 0 && (
         <>
-          <Title order={3}>{words.remarks}</Title>
+          <Title order={3} className={styles.part}>
+            {words.remarks}
+          </Title>
           <ul>
             {line.remarks.map((remark) => (
               <li key={`${remark.code} ${remark.message}`}>{reasonWords(texts, remark, of)}</li>

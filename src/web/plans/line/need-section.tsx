@@ -5,7 +5,7 @@ import { Figures } from '../../stock/figures.js';
 import { useTexts } from '../../texts/texts.js';
 import { writtenDay } from '../../texts/written-dates.js';
 import { writtenShare } from '../figures/written-chance.js';
-import { writtenNumber, writtenUnits } from '../figures/written-units.js';
+import { unitsAlone, writtenNumber, writtenUnits } from '../figures/written-units.js';
 import numbers from '../numbers.module.css';
 import { NumbersTable } from '../numbers-table.js';
 import { NeedChart } from './need-chart.js';
@@ -34,11 +34,15 @@ export function NeedSection({ line: { item, demand } }: { line: PlanLineView }) 
           <NumbersTable
             label={words.byWeek}
             first={words.weekFrom}
-            columns={[words.known, words.halfKnown, words.unforeseen]}
+            columns={[words.known, words.halfKnown, words.unforeseen].map((name) =>
+              words.inUnit[item.unit](name),
+            )}
             rows={demand.byWeek.map((week) => ({
               key: week.from,
               name: writtenDay(week.from, language),
-              cells: [units(week.knownUnits), units(week.halfKnownUnits), units(week.unforeseenUnits)],
+              cells: [week.knownUnits, week.halfKnownUnits, week.unforeseenUnits].map((amount) =>
+                unitsAlone(amount, item.unit, language),
+              ),
             }))}
           />
         </details>
@@ -55,7 +59,9 @@ export function NeedSection({ line: { item, demand } }: { line: PlanLineView }) 
           [
             words.interval,
             demand.averageDemandInterval !== null &&
-              words.everyWeeks(writtenNumber(demand.averageDemandInterval, language)),
+              (demand.averageDemandInterval < 1.05
+                ? words.everyWeek
+                : words.everyWeeks(writtenNumber(demand.averageDemandInterval, language))),
           ],
           [words.variation, demand.sizeVariation !== null && writtenNumber(demand.sizeVariation, language)],
           [

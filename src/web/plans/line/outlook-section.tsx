@@ -18,8 +18,7 @@ export function OutlookSection({ line, plannedOn }: { line: PlanLineView; planne
   const { item, fanAfter, fanWithout, packs } = line;
   const written = {
     axis: (amount: number) => writtenNumber(amount, texts.language),
-    table: (amount: number) =>
-      writtenUnits(item.unit === 'microlitres' ? amount * 1000 : amount, item.unit, texts),
+    table: (amount: number) => writtenNumber(amount, texts.language),
   };
   const fan = packs > 0 ? (fanAfter ?? fanWithout) : (fanWithout ?? fanAfter);
   const isAfter = packs > 0 && fanAfter !== null;

@@ -12,6 +12,7 @@ import { listLots } from '../../stock/lots/lots.requests.js';
 import { useTexts } from '../../texts/texts.js';
 import { writtenDay } from '../../texts/written-dates.js';
 import { writtenUnits } from '../figures/written-units.js';
+import styles from '../plans.module.css';
 
 /** Of more products than this, their lots are looked up one product at a time. */
 const mostProducts = 6;
@@ -45,7 +46,9 @@ export function StockSection({ studioId, line: { item, stock } }: { studioId: st
   return (
     <Section title={words.stock} hint={words.stockHint}>
       <Figures figures={figures.filter((figure) => figure !== false)} />
-      <Title order={3}>{words.lots}</Title>
+      <Title order={3} className={styles.part}>
+        {words.lots}
+      </Title>
       <ProblemNote problem={lots.problem} />
       {lots.answer?.length === 0 && <p>{words.noLots}</p>}
       {lots.answer && lots.answer.length > 0 && (

@@ -9,6 +9,7 @@ import { writtenDay } from '../../texts/written-dates.js';
 import { writtenMoney } from '../figures/written-money.js';
 import { writtenNumber, writtenUnits } from '../figures/written-units.js';
 import { NumbersTable } from '../numbers-table.js';
+import styles from '../plans.module.css';
 
 /** How it can be had: of whom, in which packs, at what price, and how long it takes. */
 export function SupplySection({ studioId, line }: { studioId: string; line: PlanLineView }) {
@@ -46,10 +47,12 @@ export function SupplySection({ studioId, line }: { studioId: string; line: Plan
             words.pack,
             packContainers !== null &&
               containerUnits !== null &&
-              words.packOf(
-                texts.plans.containers(packContainers),
-                writtenUnits(packContainers * containerUnits, item.unit, texts),
-              ),
+              (item.unit === 'pieces'
+                ? writtenUnits(packContainers * containerUnits, item.unit, texts)
+                : words.packOf(
+                    texts.plans.containers(packContainers),
+                    writtenUnits(packContainers * containerUnits, item.unit, texts),
+                  )),
           ],
           [
             words.minimumPacks,
@@ -79,7 +82,9 @@ export function SupplySection({ studioId, line }: { studioId: string; line: Plan
       />
       {offers.length > 1 && (
         <>
-          <Title order={3}>{words.offers}</Title>
+          <Title order={3} className={styles.part}>
+            {words.offers}
+          </Title>
           <NumbersTable
             label={words.offers}
             first={words.supplier}

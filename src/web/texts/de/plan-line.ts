@@ -34,6 +34,10 @@ export const planLineTexts: typeof english = {
       expiry: (day) => `erstes Datum endet, ${day}`,
       short: (day) => `ebenso wahrscheinlich aus wie nicht, ${day}`,
     },
+    inUnit: {
+      pieces: (name) => `${name}, Stück`,
+      microlitres: (name) => `${name}, ml`,
+    },
     expected: 'Zu erwarten',
     without: 'Ohne Bestellung',
     following: 'Mit dem Plan',
@@ -66,6 +70,7 @@ export const planLineTexts: typeof english = {
       lumpy: 'stoßweise: selten, und sehr verschieden viel',
     },
     interval: 'Verwendet',
+    everyWeek: 'jede Woche',
     everyWeeks: (weeks) => `im Mittel in einer von ${weeks} Wochen`,
     variation: 'Schwankung der Mengen (CV²)',
     methods: 'Verfahren und ihr Gewicht',

@@ -36,6 +36,10 @@ export const planLineTexts = {
       expiry: (day: string) => `first date ends, ${day}`,
       short: (day: string) => `as likely short as not, ${day}`,
     },
+    inUnit: {
+      pieces: (name: string) => `${name}, pieces`,
+      microlitres: (name: string) => `${name}, ml`,
+    } satisfies Record<ItemUnit, (name: string) => string>,
     expected: 'Expected',
     without: 'Without an order',
     following: 'With the plan',
@@ -68,6 +72,7 @@ export const planLineTexts = {
       lumpy: 'lumpy: seldom, and in very different amounts',
     } as Record<string, string | undefined>,
     interval: 'Used',
+    everyWeek: 'every week',
     everyWeeks: (weeks: string) => `on average in one of ${weeks} weeks`,
     variation: 'Variation of amounts (CV²)',
     methods: 'Methods and their weight',
