@@ -1,5 +1,6 @@
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { AlertPageView } from '../../src/alerts/alerts.views.js';
 import type {
   LevelsTakenView,
   PlanDetailView,
@@ -37,7 +38,7 @@ describe.each(usualEngine)('plans, on %s', (engine) => {
     const goods = { productId: studio.umberId, code: 'UM-1', quantity: 2, useBy: dayIn(300) };
     const received = await receive(service, studio, goods);
     umber = received.containers[0]?.id ?? '';
-    const liners = await receive(service, studio, { productId: studio.linerId, code: 'FL-1', quantity: 20 });
+    const liners = await receive(service, studio, { productId: studio.linerId, code: 'FL-1', quantity: 11 });
     const liner = liners.containers[0]?.id ?? '';
     for (let week = 1; week <= 10; week += 1) {
       await service.made('/sessions/late', {
@@ -204,6 +205,26 @@ describe.each(usualEngine)('plans, on %s', (engine) => {
     expect((await made({ purpose: 'what if', whatIf: { serviceTargetPerMille: 0 } })).state).toBe('done');
   });
 
+  it('tells of an order that is due until it is drafted', async () => {
+    const due = async () =>
+      (await service.seen<AlertPageView>('/alerts?limit=200')).items.filter(
+        ({ kind }) => kind === 'order due',
+      );
+    expect(await due()).toMatchObject([
+      {
+        subjectKind: 'supplier',
+        subjectId: supplierId,
+        facts: { supplier: 'Quill and Daughters', lines: 1 },
+      },
+    ]);
+    const latest = await service.seen<PlanDetailView>('/plans/latest');
+    expect(latest.baskets[0]).toMatchObject({ supplierId, on: latest.plannedOn, deliveryMinor: 690 });
+    expect(latest.dueToday).toBe(1);
+    const { lineNumber } = await lineOf(latest.id, studio.linerId);
+    await service.made('/purchase-orders/from-plan', { planId: latest.id, lineNumbers: [lineNumber] });
+    expect(await due()).toEqual([]);
+  });
+
   it('has what is asked at once made one after the other', async () => {
     const asked = await Promise.all(
       [800, 850].map((serviceTargetPerMille) =>
@@ -233,10 +254,15 @@ describe.each(usualEngine)('plans, on %s', (engine) => {
       400,
       'invalid-fields',
     ]);
-    const extraSessions = [{ procedureId: uuidv7(), on: dayIn(-3), sessions: 1 }];
-    expect(await refusal('/plans', { id: uuidv7(), purpose: 'what if', whatIf: { extraSessions } })).toEqual([
+    const past = { extraSessions: [{ procedureId: studio.procedureId, on: dayIn(-3), sessions: 1 }] };
+    expect(await refusal('/plans', { id: uuidv7(), purpose: 'what if', whatIf: past })).toEqual([
       400,
       'invalid-fields',
+    ]);
+    const unknown = { extraSessions: [{ procedureId: uuidv7(), on: dayIn(3), sessions: 1 }] };
+    expect(await refusal('/plans', { id: uuidv7(), purpose: 'what if', whatIf: unknown })).toEqual([
+      404,
+      'not-found',
     ]);
     const [latest] = plans;
     expect((await service.get<ProblemBody>(`/plans/${latest?.id}/lines/999`)).body.code).toBe('not-found');

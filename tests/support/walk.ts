@@ -36,6 +36,9 @@ const otherNames: Record<string, string[]> = {
   sessionId: ['followsSessionId', 'seenAtSessionId'],
 };
 
+/** What is counted within something else and has no id of its own: the first is there whenever one is. */
+export const countedInAddresses: Readonly<Record<string, string>> = { lineNumber: '1' };
+
 /** More of a kind are not gone into unless asked for. */
 const usualMost = 40;
 const mostRecipients = 4;
@@ -98,7 +101,8 @@ class Walk implements WalkedStudio {
     for (const name of names) {
       // Of things below things it is enough to go into some.
       const most = name === first && route.pathParameters.length > 2 ? mostWithOthers : this.mostOfKind;
-      const known = [...(this.ids.get(name) ?? [])].slice(0, most);
+      const counted = countedInAddresses[name];
+      const known = counted === undefined ? [...(this.ids.get(name) ?? [])].slice(0, most) : [counted];
       filled = filled.flatMap((values) => known.map((id) => ({ ...values, [name]: id })));
     }
     return filled;

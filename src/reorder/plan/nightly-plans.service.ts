@@ -38,7 +38,7 @@ export class NightlyPlans implements OnModuleInit {
   }
 
   /** One studio's fault is not the others'; it is tried again at the next look. */
-  private async look(): Promise<void> {
+  async look(): Promise<void> {
     const done = await this.states.all(this.database.read, purpose);
     const planning = await this.database.read<{ studioId: string }>(
       `SELECT studio.id AS "studioId" FROM studio

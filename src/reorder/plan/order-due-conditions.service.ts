@@ -17,7 +17,7 @@ interface LatestRow {
   id: string;
   plannedOn: string;
   askedAt: string;
-  summary: string;
+  summary: string | null;
 }
 
 /** Orders that are due by the latest plan and that nobody has drafted yet: by supplier, each with its day. */
@@ -30,13 +30,13 @@ export async function ordersAhead(read: Read, studioId: string): Promise<DueBask
      ORDER BY plan.asked_at DESC, plan.id DESC LIMIT 1`,
     [studioId],
   );
-  if (!latest) return [];
+  if (!latest || latest.summary === null) return [];
   const drafted = await read<{ supplierId: string }>(
     `SELECT DISTINCT supplier_id AS "supplierId" FROM purchase_order
      WHERE studio_id = $1 AND state <> 'called off' AND created_at >= $2 ORDER BY supplier_id LIMIT ${mostOrders}`,
     [studioId, latest.askedAt],
   );
-  const { baskets } = JSON.parse(latest.summary) as PlanSummary;
+  const { baskets = [] } = JSON.parse(latest.summary) as Partial<PlanSummary>;
   return dueBaskets(
     baskets.map((basket) => ({ ...basket, lines: basket.lines.length })),
     latest,
@@ -66,6 +66,7 @@ export class OrderDueConditions implements OnModuleInit {
 
   /** Opens, refreshes or closes the alerts of all suppliers. */
   async reevaluate(transaction: Transaction): Promise<void> {
+    await transaction.lockStudio();
     const day = localDay(transaction.recordedAt, transaction.actor.timeZone);
     const standing = await this.standing(transaction, day);
     await this.alerts.reconcile(transaction, { kinds: [orderDue], subjects: 'all' }, standing);

@@ -121,21 +121,16 @@ export class PlanRequests {
       faults.push({ field: 'whatIf.itemKey', message: 'is given with itemKind, or neither of them' });
     }
     const extra = whatIf?.extraSessions ?? [];
-    const known = await this.knownProcedures(
-      transaction,
-      extra.map(({ procedureId }) => procedureId),
-    );
-    for (const [index, { procedureId, on }] of extra.entries()) {
-      const field = `whatIf.extraSessions.${index}`;
-      if (!known.has(procedureId)) {
-        faults.push({
-          field: `${field}.procedureId`,
-          message: `this studio has no procedure ${procedureId}`,
-        });
-      }
-      if (on < today) faults.push({ field: `${field}.on`, message: `must not be before today, ${today}` });
+    for (const [index, { on }] of extra.entries()) {
+      if (on >= today) continue;
+      const field = `whatIf.extraSessions.${index}.on`;
+      faults.push({ field, message: `must not be before today, ${today}` });
     }
     if (faults.length > 0) throw faultsProblem(faults);
+    const ids = extra.map(({ procedureId }) => procedureId);
+    const known = await this.knownProcedures(transaction, ids);
+    const unknown = ids.find((id) => !known.has(id));
+    if (unknown !== undefined) throw notFound('procedure', unknown);
   }
 
   private async knownProcedures(transaction: Transaction, ids: readonly string[]): Promise<Set<string>> {

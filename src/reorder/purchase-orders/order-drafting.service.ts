@@ -8,6 +8,7 @@ import type { Actor } from '../../platform/actor.js';
 import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { faultsProblem, invalidField, notFound, Problem } from '../../platform/problem.js';
+import { OrderDueConditions } from '../plan/order-due-conditions.service.js';
 import { Plan, PlanLine } from '../plan/plan.entity.js';
 import { Offer } from '../supply/offer.entity.js';
 import { draftedOffers, type OfferOfLine, offeredPackPrice } from './order-facts.service.js';
@@ -35,6 +36,7 @@ export class OrderDrafting {
     private readonly transactions: Transactions,
     private readonly register: OrderRegister,
     private readonly views: OrderViews,
+    private readonly orderDue: OrderDueConditions,
   ) {}
 
   /**
@@ -167,6 +169,7 @@ export class OrderDrafting {
       createdAt: recordedAt,
     });
     await this.insertLines(transaction, order.id, lines, 0);
+    await this.orderDue.reevaluate(transaction);
   }
 
   private async insertLines(
