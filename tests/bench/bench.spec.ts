@@ -18,7 +18,7 @@ async function runBench(environment: Record<string, string>): Promise<{ code: nu
 describe('the bench, run small', { timeout: 180_000 }, () => {
   it('finds the service and the bare handler to have written the same, and the traces to be equal', async () => {
     const { code, told } = await runBench({
-      BENCH_ONLY: 'verdicts,completions,sign-in,traces,verifications',
+      BENCH_ONLY: 'verdicts,completions,sign-in,traces,verifications,projections,plans',
       BENCH_SEED: '7',
       BENCH_TRACE_MOVEMENTS: '5000',
       BENCH_VERIFY_MOVEMENTS: '2000',
@@ -30,6 +30,10 @@ describe('the bench, run small', { timeout: 180_000 }, () => {
     expect(told).toMatch(/^scan verdicts per second, by cookie +\d/m);
     expect(told).toMatch(/^first page of a trace of 5 lots in 5,000 movements, ms +\d/m);
     expect(told).toMatch(/^verify 2,000 movements \([\d,]+ rows in all\), s +\d/m);
+    expect(told).toMatch(/^simulated item-days per second, each further candidate +\d/m);
+    expect(told).toMatch(/^one policy for 20 items, 120 days, 200 paths, s of processor +\d/m);
+    expect(told).toMatch(/^a whole plan, 24 items, 200 sessions, [\d,]+ candidates, s +\d/m);
+    expect(told).toMatch(/^scan verdict while a plan is made, slowest, ms +\d/m);
     expect(code).toBe(0);
   });
 

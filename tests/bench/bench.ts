@@ -7,6 +7,8 @@ import { benchAlertDeliveries } from './alert-deliveries.js';
 import { readBenchSettings } from './bench-settings.js';
 import { benchCompletions } from './completions.js';
 import { median } from './median.js';
+import { benchPlans } from './plans.js';
+import { benchProjections } from './projections.js';
 import { benchRecalls, wholeOf } from './recalls.js';
 import type { Comparison } from './side-by-side.js';
 import { benchSignInChecks, type SignInComparison } from './sign-in-checks.js';
@@ -163,6 +165,73 @@ const measures: Record<string, () => Promise<Line[]>> = {
         ratio: '',
         aim: '',
       },
+    ];
+  },
+  projections: async () => {
+    const { wholePerSecond, againPerSecond, plainPerSecond, wholeRatios, againRatios, catalogue } =
+      benchProjections(settings);
+    const plain = `${whole.format(plainPerSecond)} (a plain loop over days and 8 lots on typed arrays)`;
+    const { items, days, paths, drawSeconds, walkSeconds } = catalogue;
+    const size = `${whole.format(items)} items, ${days} days, ${whole.format(paths)} paths`;
+    return [
+      {
+        measure: 'simulated item-days per second, needs drawn and walked',
+        service: whole.format(wholePerSecond),
+        yardstick: plain,
+        ratio: spread(wholeRatios),
+        aim: '',
+      },
+      {
+        measure: 'simulated item-days per second, each further candidate',
+        service: whole.format(againPerSecond),
+        yardstick: plain,
+        ratio: spread(againRatios),
+        aim: '',
+      },
+      {
+        measure: `one policy for ${size}, s of processor`,
+        service: (drawSeconds + walkSeconds).toFixed(1),
+        yardstick: '',
+        ratio: '',
+        aim: 'at most 10 s',
+      },
+      {
+        measure: 'of it: walked, without drawing, s of processor',
+        service: walkSeconds.toFixed(1),
+        yardstick: '',
+        ratio: '',
+        aim: '',
+      },
+    ];
+  },
+  plans: async () => {
+    const { items, sessions, seconds, candidates, mebibytes, without, meanwhile } =
+      await benchPlans(settings);
+    const size = `${whole.format(items)} items, ${whole.format(sessions)} sessions, ${whole.format(candidates)} candidates`;
+    const verdict = (measure: string, key: 'median' | 'slowest'): Line => ({
+      measure,
+      service: meanwhile[key].toFixed(1),
+      yardstick: `${without[key].toFixed(1)} (while none is made)`,
+      ratio: (meanwhile[key] / without[key]).toFixed(2),
+      aim: '',
+    });
+    return [
+      {
+        measure: `a whole plan, ${size}, s`,
+        service: seconds.toFixed(1),
+        yardstick: '',
+        ratio: '',
+        aim: 'at most 180 s',
+      },
+      {
+        measure: 'most memory of the service meanwhile (RSS), MiB',
+        service: mebibytes === null ? 'not told by this system' : whole.format(mebibytes),
+        yardstick: '',
+        ratio: '',
+        aim: '',
+      },
+      verdict('scan verdict while a plan is made, median, ms', 'median'),
+      verdict('scan verdict while a plan is made, slowest, ms', 'slowest'),
     ];
   },
   starts: async () => {
