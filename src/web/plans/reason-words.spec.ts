@@ -22,11 +22,18 @@ describe('a reason of a plan', () => {
     );
     const order = { packs: 2, containers: 2, units: 24_000, on: '2026-11-26', priceMinor: 4800 };
     expect(plain(reasonWords(german, { code: 'order', figures: order, message: '' }, of))).toBe(
-      '2 Packungen, also 24 ml, am 26.11.2026 bestellen, für 48,00 €.',
+      '2 Packungen (24 ml) am 26.11.2026 bestellen, für 48,00 €.',
     );
     const needed = { units: 900, sessions: 2.7, until: '2026-12-24' };
     expect(plain(reasonWords(german, { code: 'booked need', figures: needed, message: '' }, of))).toBe(
-      'Bis 24.12.2026 sind etwa 3 Sitzungen gebucht, die 0,9 ml brauchen.',
+      'Gebucht bis 24.12.2026: etwa 3 Sitzungen mit 0,9 ml.',
+    );
+  });
+
+  it('says how a shade is kept in the words of the reader', () => {
+    const range = { choice: 'let run out', chosenBy: 'cost', costPerYearMinor: 3175.4, otherwise: [] };
+    expect(plain(reasonWords(german, { code: 'range', figures: range, message: '' }, of))).toBe(
+      'Weg: auslaufen lassen, 31,75 € im Jahr.',
     );
   });
 

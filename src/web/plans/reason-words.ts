@@ -1,3 +1,4 @@
+import type { RangeChoice } from '../../reorder/decision/range-choice.js';
 import type { ItemUnit } from '../../reorder/item.js';
 import type { Texts } from '../texts/en/english.js';
 import { writtenDay } from '../texts/written-dates.js';
@@ -47,6 +48,7 @@ export function reasonWords(texts: Texts, { code, figures, message }: Coded, of:
 /** A figure says by its name what it is: `wasteMinor` is money, `needUnits` an amount of the item, `until` a day. */
 function writtenFigure(name: string, value: number | string, of: FiguresOf, texts: Texts): string {
   const { language } = texts;
+  if (name === 'choice') return texts.rangeChoices[value as RangeChoice] ?? String(value);
   if (typeof value === 'string') return /^\d{4}-\d\d-\d\d$/.test(value) ? writtenDay(value, language) : value;
   if (/minor(per\w+)?$/i.test(name)) {
     return of.currency === null ? String(value) : writtenMoney(value, of.currency, language);
@@ -56,5 +58,6 @@ function writtenFigure(name: string, value: number | string, of: FiguresOf, text
   if (/(chance\w*|share)$/i.test(name)) return writtenChance(value, texts);
   // Sessions and courses are expected with their chances; told are whole ones.
   const told = /^(sessions|courses)$/.test(name) ? Math.max(1, Math.round(value)) : value;
-  return new Intl.NumberFormat(language, { maximumFractionDigits: 1 }).format(told);
+  if (/packs$/i.test(name)) return texts.plans.packs(told);
+  return new Intl.NumberFormat(language, { maximumFractionDigits: /days/i.test(name) ? 0 : 1 }).format(told);
 }

@@ -27,7 +27,7 @@ export function RangeSection({ line: { item, currency, range } }: { line: PlanLi
       <p>
         {words.bookedInTime(
           writtenShare(range.bookedInTime, language),
-          writtenNumber(range.sessionsPerYear, language),
+          writtenNumber(tenths(range.sessionsPerYear), language),
         )}{' '}
         {!range.appointmentPossible && <Sign standing="care">{words.appointmentImpossible}</Sign>}
       </p>
@@ -49,11 +49,15 @@ export function RangeSection({ line: { item, currency, range } }: { line: PlanLi
             money(option.costPerUsedUnitMinor === null ? null : option.costPerUsedUnitMinor * ofUsed),
             money(option.costPerSessionMinor),
             writtenUnits(option.wasteUnitsPerYear, item.unit, texts),
-            writtenNumber(option.unmetSessionsPerYear, language),
+            writtenNumber(tenths(option.unmetSessionsPerYear), language),
           ],
           isMain: option.choice === range.choice,
         }))}
       />
     </Section>
   );
+}
+
+function tenths(amount: number): number {
+  return Math.round(amount * 10) / 10;
 }

@@ -1,51 +1,56 @@
-import type { plansTexts } from '../en/plans.js';
+import type { DecisionAssumption, DecisionNote } from '../../../reorder/decision/decision-notes.js';
+import type { Reason } from '../../../reorder/decision/explanation.js';
+import type { DemandAssumption } from '../../../reorder/demand/demand-of-item.js';
 
-/** Die Sätze zu Gründen, Bemerkungen und Annahmen eines Plans. */
-export const planReasons: typeof plansTexts.planReasons = {
+type Say = (written: Record<string, string>) => string;
+type Known = (Reason | DecisionNote | DecisionAssumption | DemandAssumption)['code'];
+
+/** The sentences of reasons, remarks and assumptions of a plan, by their codes. */
+export const planReasons: Record<Known, Say> & Record<string, Say> = {
   'booked need': ({ units, sessions, until }) =>
-    `Bis ${until} sind etwa ${sessions} Sitzungen gebucht, die ${units} brauchen.`,
-  'course need': ({ units, courses, until }) => `Bis ${until} brauchen ${courses} Kurse ${units}.`,
+    `Gebucht bis ${until}: etwa ${sessions} ${sessions === '1' ? 'Sitzung' : 'Sitzungen'} mit ${units}.`,
+  'course need': ({ units, courses, until }) =>
+    `Bis ${until}: ${courses} ${courses === '1' ? 'Schulung' : 'Schulungen'} mit ${units}.`,
   'touch-ups owed': ({ units, sessions, until }) =>
-    `Bis ${until} werden für etwa ${sessions} ausstehende Nachbehandlungen ${units} gebraucht.`,
+    `Bis ${until} noch zu buchen: etwa ${sessions} ${sessions === '1' ? 'Nachbehandlung' : 'Nachbehandlungen'} mit ${units}.`,
   'unforeseen need': ({ units, unitsPerWeek, until }) =>
-    `Bis ${until} kommen voraussichtlich ${units} hinzu, die noch niemand gebucht hat, etwa ${unitsPerWeek} je Woche.`,
+    `Noch von niemandem gebucht: etwa ${unitsPerWeek} je Woche, bis ${until} also ${units}.`,
   'no need expected': ({ until }) => `Bis ${until} wird nichts davon gebraucht.`,
-  'in stock': ({ units, containers, opened }) =>
-    `${units} sind da, in ${containers} Behältern, davon ${opened} geöffnet.`,
+  'in stock': ({ units, opened }) => `Da: ${units}; angebrochene Behälter: ${opened}.`,
   expires: ({ units, wasteMinor, firstOn }) =>
     `${units} davon laufen voraussichtlich ab, zuerst am ${firstOn}: ein Verlust von ${wasteMinor}.`,
   'on the way': ({ units, likely }) => `${units} sind unterwegs und wohl am ${likely} da.`,
   'on hold': ({ units }) => `${units} sind gesperrt und zählen nicht.`,
   'runs short': ({ chance, on, until }) =>
-    `Ohne Bestellung fehlt es bis ${until} mit einer Aussicht von ${chance}, voraussichtlich um den ${on}.`,
-  lasts: ({ chance, until }) => `Es reicht bis ${until}: ${chance}.`,
+    `Aussicht, dass es ohne Bestellung bis ${until} ausgeht: ${chance}; voraussichtlich um den ${on}.`,
+  lasts: ({ chance, until }) => `Aussicht, dass es bis ${until} reicht: ${chance}.`,
   'lead time': ({ typicalDays, days95 }) =>
     `Eine Lieferung braucht meist ${typicalDays} Tage, 19 von 20 höchstens ${days95}.`,
-  order: ({ packs, units, on, priceMinor }) =>
-    `${packs} Packungen, also ${units}, am ${on} bestellen, für ${priceMinor}.`,
+  order: ({ packs, units, on, priceMinor }) => `${packs} (${units}) am ${on} bestellen, für ${priceMinor}.`,
   covers: ({ days, until, chanceAfter }) =>
-    `Damit reicht es etwa ${days} Tage; bis ${until} bleibt eine Aussicht von ${chanceAfter}, dass es fehlt.`,
+    `Damit reicht es etwa ${days} Tage, bis ${until}. Aussicht, dass es trotzdem ausgeht: ${chanceAfter}.`,
   'why not less': ({ packs, moreMinor, unmetUnits }) =>
-    `${packs} Packungen wären zu wenig: voraussichtlich ${moreMinor} teurer, weil ${unmetUnits} fehlen würden.`,
+    `Nur ${packs}: voraussichtlich ${moreMinor} teurer, bei ${unmetUnits} ungedecktem Bedarf.`,
   'why not more': ({ packs, moreMinor, wasteUnits }) =>
-    `${packs} Packungen wären zu viel: voraussichtlich ${moreMinor} teurer, weil ${wasteUnits} verloren gingen.`,
+    `${packs} statt dessen: voraussichtlich ${moreMinor} teurer, bei ${wasteUnits} Verlust.`,
   'why not earlier': ({ on, moreMinor }) =>
     `Schon am ${on} zu bestellen wäre voraussichtlich ${moreMinor} teurer.`,
   'why not later': ({ on, moreMinor }) =>
     `Erst am ${on} zu bestellen wäre voraussichtlich ${moreMinor} teurer.`,
-  'pack exceeds need': ({ packUnits, wasteUnits, wasteMinor }) =>
-    `Die kleinste Packung hat ${packUnits}, mehr, als haltbar verbraucht werden kann: ${wasteUnits} gehen voraussichtlich verloren (${wasteMinor}).`,
+  'pack exceeds need': ({ packUnits, wasteMinor }) =>
+    `Die kleinste Bestellung hat ${packUnits}, mehr, als haltbar verbraucht werden kann: Davon geht voraussichtlich einiges verloren (${wasteMinor}).`,
+  range: ({ choice, costPerYearMinor }) => `Weg: ${choice}, ${costPerYearMinor} im Jahr.`,
   'booked in time': ({ share, days95 }) =>
     `${share} der Sitzungen werden mehr als ${days95} Tage vorher gebucht, früh genug, um dafür zu bestellen.`,
   'appointments covered': ({ sessions, until }) =>
     `Für ${sessions} gebuchte Sitzungen bis ${until} ist genug da.`,
   'appointments to order for': ({ sessions, units, firstOn }) =>
-    `Für ${sessions} gebuchte Sitzungen, die erste am ${firstOn}, sind ${units} zu bestellen.`,
+    `Aus dem Regal nicht zu bedienen: ${sessions} gebuchte ${sessions === '1' ? 'Sitzung' : 'Sitzungen'} ab ${firstOn}; es fehlen ${units}.`,
   'no offer': () => 'Kein Angebot ist bekannt; fügen Sie eines hinzu.',
 
   'price break taken': ({ fromPacks, savedMinor }) =>
-    `Ab ${fromPacks} Packungen gilt ein besserer Preis; das spart ${savedMinor}.`,
-  'minimum packs forced': ({ minimumPacks }) => `Verkauft werden wenigstens ${minimumPacks} Packungen.`,
+    `Ab ${fromPacks} gilt ein besserer Preis; das spart ${savedMinor}.`,
+  'minimum packs forced': ({ minimumPacks }) => `Kleinste Bestellung beim Lieferanten: ${minimumPacks}.`,
   'order day forced earlier': ({ wanted, on }) =>
     `Am ${wanted} nimmt der Lieferant keine Bestellung an; darum schon am ${on}.`,
   'on hold ignored': ({ units }) => `${units} sind gesperrt und wurden nicht mitgezählt.`,
@@ -59,7 +64,7 @@ export const planReasons: typeof plansTexts.planReasons = {
   'target of zero': () =>
     'Bei einem Ziel von 0 % kostet nichts, was fehlt; darum lohnt sich keine Bestellung.',
   'too late': ({ shortChance, arrival }) =>
-    `Bis die Lieferung am ${arrival} da ist, fehlt es schon mit einer Aussicht von ${shortChance}.`,
+    `Aussicht, dass es schon fehlt, bis die Lieferung am ${arrival} da ist: ${shortChance}.`,
   'no need': () => 'Es wird kein Bedarf erwartet.',
 
   'unit cost from offer': () =>
@@ -96,7 +101,7 @@ export const planReasons: typeof plansTexts.planReasons = {
     'Eine Bestellung ist später als je eine: Mit ihr wird trotzdem gerechnet, in ein paar Tagen.',
   'replaced by another': () => 'Ein anderes Produkt tritt an seine Stelle: Was übrig ist, wird aufgebraucht.',
   'changed by the basket': ({ packs, on, ownPacks, ownOn }) =>
-    `Mit den anderen Zeilen des Lieferanten sind es ${packs} Packungen am ${on}; für sich wären es ${ownPacks} am ${ownOn}.`,
+    `Mit den anderen Zeilen des Lieferanten: ${packs} am ${on}; für sich allein: ${ownPacks} am ${ownOn}.`,
 
   'no history': () => 'Es wurde noch nie verwendet; der Bedarf ist angenommen.',
   'short history': () => 'Es wird erst seit kurzem verwendet: Die Vorhersage ist grob.',

@@ -188,19 +188,19 @@ export const plansTexts: typeof english = {
 
   planSentences: {
     'order now': ({ ordered, here, shortOn, short, shortAfter }) =>
-      `Heute ${ordered ?? 'nichts'} bestellen: ${here} sind da${shortOn === null ? `; sonst geht es aus mit einer Aussicht von ${short}` : ` und gehen sonst voraussichtlich bis ${shortOn} aus`}. Danach bleibt die Aussicht, dass es fehlt, bei ${shortAfter}.`,
+      `Heute ${ordered ?? 'nichts'} bestellen. Der Vorrat von ${here} ${shortOn === null ? 'reicht sonst vielleicht nicht' : `geht sonst voraussichtlich um den ${shortOn} aus`} (Aussicht: ${short}); danach: ${shortAfter}.`,
     'order later': ({ ordered, on, here, days }) =>
-      `${here} sind da und reichen etwa ${days} Tage; ${ordered ?? 'mehr'} ${on === null ? 'später' : `am ${on}`} bestellen.`,
+      `${on === null ? 'Später' : `Am ${on}`} ${ordered ?? 'mehr'} bestellen. Der Vorrat von ${here} reicht etwa ${days} Tage.`,
     'order for the appointment': ({ weekly, here, ordered, on }) =>
       ordered === null
-        ? `Nur ${weekly} werden in der Woche gebraucht und ${here} sind da: Bestellt wird, wenn jemand dafür gebucht ist.`
-        : `${ordered} ${on === null ? '' : `bis ${on} `}für die bestellen, die gebucht sind; ${here} sind da.`,
+        ? `Bestellen, wenn jemand dafür gebucht ist. Gebraucht werden nur ${weekly} je Woche; der Vorrat ist ${here}.`
+        : `${on === null ? '' : `Am ${on} `}${ordered} für die bestellen, die gebucht sind. Der Vorrat ist ${here}.`,
     'let run out': ({ here, weekly }) =>
-      `${here} sind da, ${weekly} werden in der Woche gebraucht: Aufbrauchen und nicht mehr bestellen kostet am wenigsten.`,
+      `Aufbrauchen und nicht mehr bestellen. Der Vorrat ist ${here}; gebraucht werden ${weekly} je Woche.`,
     enough: ({ here, days, short }) =>
-      `${here} sind da und reichen etwa ${days} Tage; Aussicht, dass es ausgeht: ${short}.`,
+      `Der Vorrat von ${here} reicht etwa ${days} Tage. Aussicht, dass er ausgeht: ${short}.`,
     'cannot be ordered': ({ here, short }) =>
-      `Kein Angebot ist bekannt. ${here} sind da; Aussicht, dass es ausgeht: ${short}.`,
+      `Kein Lieferant bietet es an. Der Vorrat ist ${here}; Aussicht, dass er ausgeht: ${short}.`,
   },
 
   planReasons,
