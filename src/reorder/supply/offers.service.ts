@@ -16,7 +16,7 @@ const mostOffers = 5_000;
 
 const columns = `offer.id, offer.supplier_id AS "supplierId", supplier.name AS "supplierName",
   offer.product_id AS "productId", product.name AS "productName", product.shade, maker.name AS "makerName",
-  CASE WHEN product.archived_at IS NULL THEN 0 ELSE 1 END AS "productArchived", offer.order_code AS "orderCode",
+  product.stock_form AS "stockForm", CASE WHEN product.archived_at IS NULL THEN 0 ELSE 1 END AS "productArchived", offer.order_code AS "orderCode",
   offer.pack_containers AS "packContainers", offer.container_pieces AS "containerPieces",
   offer.minimum_packs AS "minimumPacks", offer.prices, offer.currency,
   CASE WHEN offer.currency = studio.currency THEN 1 ELSE 0 END AS "inStudioCurrency",

@@ -1,3 +1,5 @@
+import type { StockForm } from '../../catalogue/vocabulary.js';
+
 /** What one pack costs when at least so many are ordered. */
 export class PackPriceView {
   fromPacks: number;
@@ -14,6 +16,8 @@ export class OfferView {
   productName: string;
   shade: string | null;
   makerName: string;
+  /** Bottles are kept one by one, and each is 1 piece. */
+  stockForm: StockForm;
   /** The product is not used any more: nothing of it is planned. */
   productArchived: boolean;
   /** The supplier's own number of it. */

@@ -5,6 +5,17 @@ import { EarlierPage } from '../plans/earlier-page.js';
 import { OnePlanPage } from '../plans/one-plan-page.js';
 import { PlanPage } from '../plans/plan-page.js';
 
+/** What suppliers offer is seen to now and then, and so are courses. */
+const SuppliersPage = lazy(async () => ({
+  default: (await import('../suppliers/suppliers-page.js')).SuppliersPage,
+}));
+const SupplierPage = lazy(async () => ({
+  default: (await import('../suppliers/supplier-page.js')).SupplierPage,
+}));
+const CoursesPage = lazy(async () => ({
+  default: (await import('../courses/courses-page.js')).CoursesPage,
+}));
+
 /** All that is known of one item, drawn. */
 const LinePage = lazy(async () => ({ default: (await import('../plans/line/line-page.js')).LinePage }));
 
@@ -22,6 +33,14 @@ const WhatIfResultPage = lazy(async () => ({
 const pages: readonly AreaPage[] = [
   { path: 'plan', name: (texts) => texts.plans.pages.plan, needs: 'read plans', Open: PlanPage },
   { path: 'what-if', name: (texts) => texts.plans.pages.whatIf, needs: 'read plans', Open: WhatIfPage },
+  {
+    path: 'suppliers',
+    name: (texts) => texts.suppliers.page,
+    needs: 'read plans',
+    Open: SuppliersPage,
+  },
+  { path: 'courses', name: (texts) => texts.courses.page, needs: 'read plans', Open: CoursesPage },
+  { path: 'suppliers/:id', needs: 'read plans', Open: SupplierPage },
   { path: 'plan/earlier', needs: 'read plans', Open: EarlierPage },
   { path: 'plan/:id', needs: 'read plans', Open: OnePlanPage },
   { path: 'plan/:id/lines/:line', needs: 'read plans', Open: LinePage },

@@ -8501,6 +8501,11 @@ export interface components {
             productName: string;
             shade: string | null;
             makerName: string;
+            /**
+             * @description Bottles are kept one by one, and each is 1 piece.
+             * @enum {string}
+             */
+            stockForm: "container" | "pieces";
             /** @description The product is not used any more: nothing of it is planned. */
             productArchived: boolean;
             /** @description The supplier's own number of it. */

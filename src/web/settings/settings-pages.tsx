@@ -18,6 +18,11 @@ const BookingsPage = lazy(async () => ({
   default: (await import('../taking-in/bookings/bookings-page.js')).BookingsPage,
 }));
 
+/** Set once, seldom changed. */
+const PlanningPage = lazy(async () => ({
+  default: (await import('./planning/planning-page.js')).PlanningPage,
+}));
+
 const pages: readonly AreaPage[] = [
   { path: 'studio', name: (texts) => texts.settings.pages.studio, needs: 'see the studio', Open: StudioPage },
   { path: 'people', name: (texts) => texts.settings.pages.people, needs: 'manage people', Open: PeoplePage },
@@ -69,6 +74,12 @@ const pages: readonly AreaPage[] = [
     name: (texts) => texts.settings.pages.thresholds,
     needs: 'see the studio',
     Open: ThresholdsPage,
+  },
+  {
+    path: 'planning',
+    name: (texts) => texts.planning.page,
+    needs: 'read plans',
+    Open: PlanningPage,
   },
   {
     path: 'channels',

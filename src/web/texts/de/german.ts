@@ -12,6 +12,7 @@ import { offlineTexts } from './offline.js';
 import { photosTexts } from './photos.js';
 import { planLineTexts } from './plan-line.js';
 import { planWhatIfTexts } from './plan-what-if.js';
+import { planningTexts } from './planning.js';
 import { plansTexts } from './plans.js';
 import { reasonsTexts } from './reasons.js';
 import { recallClosingTexts } from './recall-closing.js';
@@ -24,6 +25,7 @@ import { scannerTextsGerman } from './scanner.js';
 import { settingsTexts } from './settings.js';
 import { signInTexts } from './sign-in.js';
 import { stockTexts } from './stock.js';
+import { suppliersTexts } from './suppliers.js';
 import { takingInTexts } from './taking-in.js';
 import { todayTexts } from './today.js';
 import { toldTexts } from './told.js';
@@ -53,6 +55,8 @@ export const german: Texts = {
   ...plansTexts,
   ...planLineTexts,
   ...planWhatIfTexts,
+  ...suppliersTexts,
+  ...planningTexts,
   ...stockTexts,
   ...trayTexts,
   ...offlineTexts,

@@ -11,6 +11,7 @@ import { offlineTexts } from './offline.js';
 import { photosTexts } from './photos.js';
 import { planLineTexts } from './plan-line.js';
 import { planWhatIfTexts } from './plan-what-if.js';
+import { planningTexts } from './planning.js';
 import { plansTexts } from './plans.js';
 import { reasonsTexts } from './reasons.js';
 import { recallClosingTexts } from './recall-closing.js';
@@ -23,6 +24,7 @@ import { scannerTexts } from './scanner.js';
 import { settingsTexts } from './settings.js';
 import { signInTexts } from './sign-in.js';
 import { stockTexts } from './stock.js';
+import { suppliersTexts } from './suppliers.js';
 import { takingInTexts } from './taking-in.js';
 import { todayTexts } from './today.js';
 import { toldTexts } from './told.js';
@@ -54,6 +56,8 @@ export const english = {
   ...plansTexts,
   ...planLineTexts,
   ...planWhatIfTexts,
+  ...suppliersTexts,
+  ...planningTexts,
   ...recallsTexts,
   ...recallStockTexts,
   ...recallPeopleTexts,

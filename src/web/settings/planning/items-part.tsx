@@ -1,0 +1,79 @@
+import { useState } from 'react';
+import type { ProductView } from '../../../catalogue/products.views.js';
+import { ProductSearch } from '../../catalogue/product-search.js';
+import { wordsOfProduct } from '../../catalogue/product-words.js';
+import { PagedEntries } from '../../frame/paged-entries.js';
+import { Section } from '../../frame/section.js';
+import { ItemPlanningForm } from '../../plans/line/item-planning-form.js';
+import { usePages } from '../../service/use-pages.js';
+import { useTexts } from '../../texts/texts.js';
+import { ItemEntry } from './item-entry.js';
+import { listItemPlannings } from './planning.requests.js';
+import { ReplacementForm } from './replacement-form.js';
+
+/** Items that are planned otherwise than the studio plans, and products that took the place of others. */
+export function ItemsPart({
+  studioId,
+  currency,
+  mayPlan,
+}: {
+  studioId: string;
+  currency: string;
+  mayPlan: boolean;
+}) {
+  const words = useTexts().planning;
+  const list = usePages(['item plannings', studioId], (after) => listItemPlannings(studioId, after));
+  const [chosen, setChosen] = useState<ProductView>();
+  return (
+    <>
+      <Section title={words.items} hint={words.itemsHint}>
+        <PagedEntries
+          label={words.items}
+          list={list}
+          none={words.noItems}
+          entry={(item) => (
+            <ItemEntry
+              key={`${item.itemKind} ${item.itemKey}`}
+              studioId={studioId}
+              item={item}
+              currency={currency}
+              mayPlan={mayPlan}
+              onChanged={list.reload}
+            />
+          )}
+        />
+        {mayPlan && !chosen && (
+          <ProductSearch
+            studioId={studioId}
+            label={words.addItem}
+            isOffered={({ id }) => !list.items?.some(({ itemKey }) => itemKey === id)}
+            onChosen={setChosen}
+          />
+        )}
+        {chosen && (
+          <>
+            <p>
+              <strong>{wordsOfProduct(chosen)}</strong>
+            </p>
+            <ItemPlanningForm
+              key={chosen.id}
+              studioId={studioId}
+              item={{ kind: 'product', key: chosen.id }}
+              planning={null}
+              currency={currency}
+              reload={async () => {
+                await list.reload();
+                setChosen(undefined);
+              }}
+            />
+          </>
+        )}
+      </Section>
+      {mayPlan && (
+        <Section title={words.replacing} hint={words.replacingHint}>
+          <ReplacementForm studioId={studioId} onSaved={list.reload} />
+        </Section>
+      )}
+    </>
+  );
+}
