@@ -3,7 +3,7 @@ import { InvalidArgumentError } from 'commander';
 import { CsvError, parse } from 'csv-parse';
 import type { AddCommands } from '../../platform/commands.js';
 import { OperatorError } from '../../platform/operator-error.js';
-import { type JudgeOptions, judgeForecasts } from './judge-forecasts.js';
+import type { JudgeOptions } from './judge-forecasts.js';
 import { judgementTable } from './judgement-table.js';
 import { MOST_PERIODS_READ, seriesOfCells } from './series-cells.js';
 
@@ -40,6 +40,8 @@ its own errors. "Series together" learns which methods suit from what comes befo
         { periods, at, inColumns = false }: { periods: number; at: number } & Partial<Options>,
       ) => {
         const series = await seriesOfFile(file, inColumns);
+        // Loaded here, since distributions would make every other command slower.
+        const { judgeForecasts } = await import('./judge-forecasts.js');
         const judged = judgeForecasts(series, { periods, level: at });
         if (judged.forecasts.length === 0) {
           throw new OperatorError(
