@@ -19,6 +19,8 @@ export function DecisionPart({ line }: { line: PlanLineView }) {
   const words = texts.planLine;
   const { item, decision, packs, costMinor, currency, orderOn, arrivesOn, arrivesLate } = line;
   const of = { unit: item.unit, currency };
+  // What is said among the reasons is not said again.
+  const remarks = line.remarks.filter(({ code }) => !line.reasons.some((reason) => reason.code === code));
   const day = (date: string) => writtenDay(date, language);
   const figures: (Figure | false)[] = [
     packs > 0 && {
@@ -56,13 +58,13 @@ export function DecisionPart({ line }: { line: PlanLineView }) {
           </ul>
         </>
       )}
-      {line.remarks.length > 0 && (
+      {remarks.length > 0 && (
         <>
           <Title order={3} className={styles.part}>
             {words.remarks}
           </Title>
           <ul>
-            {line.remarks.map((remark) => (
+            {remarks.map((remark) => (
               <li key={`${remark.code} ${remark.message}`}>{reasonWords(texts, remark, of)}</li>
             ))}
           </ul>

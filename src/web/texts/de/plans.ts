@@ -64,10 +64,7 @@ export const plansTexts: typeof english = {
       'Ein Plan rechnet nur. Er lässt kein Datum und keine Sperre verstreichen: Was gesperrt oder abgelaufen ist, bleibt außen vor, und was auf dem Etikett steht, gilt.',
 
     today: 'Heute bestellen',
-    todayHint: 'Eine Bestellung je Lieferant.',
     nothingToday: 'Heute muss nichts bestellt werden.',
-    later: 'Bestellungen späterer Tage',
-    laterHint: 'Schon zusammengestellt, damit eine Lieferung geteilt wird.',
     orderTo: (supplier) => `Bestellung bei ${supplier}`,
     orderBy: (day) => `zu bestellen am ${day}`,
     lineNumber: (line) => `Zeile ${line}`,
@@ -171,8 +168,6 @@ export const plansTexts: typeof english = {
     took: (seconds) =>
       seconds < 1 ? 'dauerte keine Sekunde' : `dauerte ${plural(seconds, 'Sekunde', 'Sekunden')}`,
 
-    levels: 'Mindestbestände',
-    levelsHint: 'Die Bestellpunkte des Plans, wie die Bestände sie hätten.',
     toLevels: 'Bestellpunkte als Mindestbestände übernehmen',
 
     fan: {

@@ -80,10 +80,7 @@ export const plansTexts = {
       'A plan only counts. It never lets a date or a hold pass: what is held or past its date is left out of it, and what the label says decides.',
 
     today: 'Order today',
-    todayHint: 'One order for each supplier.',
     nothingToday: 'Nothing has to be ordered today.',
-    later: 'Orders of later days',
-    laterHint: 'Put together already, so that a delivery is shared.',
     orderTo: (supplier: string) => `Order to ${supplier}`,
     orderBy: (day: string) => `to order on ${day}`,
     lineNumber: (line: number) => `line ${line}`,
@@ -186,8 +183,6 @@ export const plansTexts = {
     took: (seconds: number) =>
       seconds < 1 ? 'took less than a second' : `took ${plural(seconds, 'second', 'seconds')}`,
 
-    levels: 'Minima of the stock',
-    levelsHint: 'The plan’s reorder points, as the levels of the stock would have them.',
     toLevels: 'Take the reorder points into the levels',
 
     fan: {
