@@ -30,6 +30,7 @@ import { OrderFactsReader } from './purchase-orders/order-facts.service.js';
 import { OrderList } from './purchase-orders/order-list.service.js';
 import { OrderMailStates } from './purchase-orders/order-mail-states.service.js';
 import { OrderMails } from './purchase-orders/order-mails.service.js';
+import { OrderNotSentConditions } from './purchase-orders/order-not-sent-conditions.service.js';
 import { OrderPapers } from './purchase-orders/order-papers.service.js';
 import { OrderPlacing } from './purchase-orders/order-placing.service.js';
 import { OrderReceipts } from './purchase-orders/order-receipts.service.js';
@@ -94,6 +95,7 @@ const orderProviders = [
   OrderList,
   OrderMails,
   OrderMailStates,
+  OrderNotSentConditions,
   OrderPapers,
   OrderPlacing,
   OrderReceipts,

@@ -323,10 +323,16 @@ describe.each(strictestEngine)('purchase orders (%s)', (engine) => {
       ...{ state: 'approved', expected: null, sentAt: null },
       mail: { state: 'failed', attempts: 1, lastError: 'The mail server refused the recipient (550).' },
     });
+    const notSent = async () =>
+      (await service.seen<AlertPageView>('/alerts?kind=order%20not%20sent')).items.map(({ facts }) => facts);
+    expect(await notSent()).toEqual([
+      expect.objectContaining({ reference: `Order ${approved.number}`, supplier: 'Pellworm Supply' }),
+    ]);
     mail.forget();
     // Refused for now only: it waits for the next attempt, and somebody may send it by hand instead.
     mail.answer = { refusesRecipient: 450 };
     await send(failed, 'mail');
+    expect(await notSent()).toEqual([]);
     const tried = await until('an attempt', async () => {
       const order = await seen(approved.id);
       return order.mail?.attempts === 1 && order.mail.state === 'waiting' ? order : undefined;

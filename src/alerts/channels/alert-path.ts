@@ -29,6 +29,7 @@ export function alertPath(
     case 'expected delivery':
       return `${studio}/stock/expected`;
     case 'supplier':
+    case 'purchase order':
       return `${studio}/ordering`;
     case 'recall':
       return `${studio}/recalls/${subjectId}`;

@@ -120,6 +120,17 @@ const kinds: [kind: string, facts: Record<string, unknown>, wrong: string, next:
     false,
   ],
   [
+    'order not sent',
+    {
+      supplier: 'Fjord Supplies',
+      reference: 'Order 12',
+      cause: 'The mail server refused the recipient (550).',
+    },
+    'The mail server refused the recipient (550)',
+    'send the order again',
+    false,
+  ],
+  [
     'in transit too long',
     { direction: 'in', sentOn: '2026-11-10', lines: 2 },
     'Goods sent to here on 2026-11-10',

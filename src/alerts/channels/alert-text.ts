@@ -117,6 +117,11 @@ const kinds: Readonly<Record<string, KindWords>> = {
       `By the latest plan ${number(facts.lines) ?? 'some'} ${number(facts.lines) === '1' ? 'product is' : 'products are'} to be ordered by ${value(facts.orderOn) || 'today'}.`,
     next: () => 'Look at the plan, draft the order from its basket, and place it today.',
   },
+  'order not sent': {
+    name: 'An order was not sent',
+    wrong: (facts) => `It was to go out by mail and is tried no more. ${value(facts.cause)}`.trimEnd(),
+    next: () => 'Mend the cause and send the order again, or send it by hand.',
+  },
   'in transit too long': {
     name: 'Under way for long',
     wrong: (facts) =>

@@ -46,3 +46,8 @@ export function expectedRest(
   if (expectedBefore !== null && expectedBefore > arrivedOn) return expectedBefore;
   return expectedArrival(arrivedOn, null, leadTimes).expectedOn;
 }
+
+/** How an order is named in what is expected, and where something is wrong with it. */
+export function orderReference(number: number): string {
+  return `Order ${number}`;
+}

@@ -12,6 +12,7 @@ import { ProcessRole } from '../../platform/process-role.js';
 import { OrderFactsReader } from './order-facts.service.js';
 import { OrderMailStates } from './order-mail-states.service.js';
 import { orderMailText } from './order-mail-text.js';
+import { OrderNotSentConditions } from './order-not-sent-conditions.service.js';
 import { OrderPapers } from './order-papers.service.js';
 import { OrderPlacing } from './order-placing.service.js';
 import { PurchaseOrder, type PurchaseOrderMail } from './purchase-order.entity.js';
@@ -40,6 +41,7 @@ export class OrderMails implements OnModuleInit {
     private readonly states: OrderMailStates,
     private readonly papers: OrderPapers,
     private readonly placing: OrderPlacing,
+    private readonly notSent: OrderNotSentConditions,
   ) {}
 
   onModuleInit(): void {
@@ -104,6 +106,7 @@ export class OrderMails implements OnModuleInit {
           const facts = await this.reader.of(read, studioId, order.id);
           await this.placing.sent(transaction, facts, order, 'mail', begun.expectedOn);
         }
+        await this.notSent.reevaluate(transaction, begun.orderId);
         transaction.note({ mailId: id, mailState: ended.state });
       },
     );

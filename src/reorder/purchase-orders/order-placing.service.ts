@@ -6,7 +6,7 @@ import type { Transaction } from '../../platform/database/transaction.js';
 import { faultsProblem, Problem } from '../../platform/problem.js';
 import { expectedDaysFaults } from '../../stock/expected-deliveries/expected-days.js';
 import { ExpectedDeliveries } from '../../stock/expected-deliveries/expected-deliveries.service.js';
-import { expectedArrival } from './expected-arrival.js';
+import { expectedArrival, orderReference } from './expected-arrival.js';
 import { type OrderFacts, OrderFactsReader } from './order-facts.service.js';
 import { OrderMailStates } from './order-mail-states.service.js';
 import { OrderRegister } from './order-register.service.js';
@@ -171,11 +171,6 @@ export class OrderPlacing {
       `${why} Until then send it by hand: download it, send it your way, and mark it as sent by hand.`,
     );
   }
-}
-
-/** How an order is named in what is expected. */
-export function orderReference(number: number): string {
-  return `Order ${number}`;
 }
 
 /** @throws Problem unusable-date */

@@ -10,10 +10,10 @@ import {
   OrderFollowers,
   type RecordedDelivery,
 } from '../../stock/order-followers.service.js';
-import { expectedRest } from './expected-arrival.js';
+import { expectedRest, orderReference } from './expected-arrival.js';
 import { type OrderFacts, OrderFactsReader } from './order-facts.service.js';
 import { OrderMailStates } from './order-mail-states.service.js';
-import { orderReference } from './order-placing.service.js';
+import { OrderNotSentConditions } from './order-not-sent-conditions.service.js';
 import { answeredLines } from './order-receipt.js';
 import { OrderRegister } from './order-register.service.js';
 import { afterReceipt } from './order-steps.js';
@@ -29,6 +29,7 @@ export class OrderReceipts implements OrderFollower, OnModuleInit {
     private readonly reader: OrderFactsReader,
     private readonly register: OrderRegister,
     private readonly mails: OrderMailStates,
+    private readonly notSent: OrderNotSentConditions,
     private readonly expected: ExpectedDeliveries,
   ) {}
 
@@ -95,6 +96,7 @@ export class OrderReceipts implements OrderFollower, OnModuleInit {
       ...(state === 'closed' &&
         order.state !== 'closed' && { endedAt: transaction.recordedAt, endedAs: 'received whole' }),
     });
+    if (order.state === 'approved') await this.notSent.reevaluate(transaction, order.id);
   }
 
   /** @returns the id of what is expected now */

@@ -3,6 +3,7 @@ import type { Actor } from '../../platform/actor.js';
 import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { notFound, Problem, staleVersion } from '../../platform/problem.js';
+import { OrderNotSentConditions } from './order-not-sent-conditions.service.js';
 import { type OrderStep, stepsOf } from './order-steps.js';
 import { OrderViews } from './order-views.service.js';
 import { PurchaseOrder } from './purchase-order.entity.js';
@@ -16,6 +17,7 @@ export class OrderRegister {
   constructor(
     private readonly transactions: Transactions,
     private readonly views: OrderViews,
+    private readonly notSent: OrderNotSentConditions,
   ) {}
 
   /** @param dto its id is that of the request */
@@ -35,6 +37,7 @@ export class OrderRegister {
     return this.transactions.write(actor, request, async (transaction) => {
       await transaction.lockStudio();
       await work(transaction);
+      await this.notSent.reevaluate(transaction, orderId);
       return this.views.of(transaction.read, actor, orderId, transaction.recordedAt);
     });
   }

@@ -69,6 +69,7 @@ export const alertsTexts: typeof english = {
       'touch-up mix out of date':
         'Die Nachbehandlung vor diesen Tag legen, oder den gleichen Ton aus einer Charge mischen, die dann in der Zeit ist.',
       'order due': 'Den Plan ansehen und aus seinem Korb die Bestellung entwerfen.',
+      'order not sent': 'Die Ursache beheben und die Bestellung nochmals senden, oder von Hand senden.',
       'delivery late':
         'Beim Lieferanten nachfragen. Dann den neuen Tag eintragen, sie absagen, oder sie aufnehmen, wenn sie doch kommt.',
       'queue unhealthy':

@@ -56,6 +56,7 @@ export const todayTexts: typeof english = {
       'kit cannot be filled': 'Für eine Sitzung wird etwas fehlen',
       'touch-up mix out of date': 'Die Mischung einer Nachbehandlung läuft ab',
       'order due': 'Eine Bestellung ist fällig',
+      'order not sent': 'Eine Bestellung ging nicht hinaus',
       'delivery late': 'Eine Lieferung ist überfällig',
       'queue unhealthy': 'Nachrichten gehen nicht hinaus',
     },

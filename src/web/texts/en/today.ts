@@ -64,6 +64,7 @@ export const todayTexts = {
       'kit cannot be filled': 'A kit cannot be filled',
       'touch-up mix out of date': 'A touch-up mix will be out of date',
       'order due': 'An order is due',
+      'order not sent': 'An order was not sent',
       'delivery late': 'A delivery is late',
       'queue unhealthy': 'Messages do not get out',
     } as Record<string, string | undefined>,
