@@ -5,7 +5,7 @@ const plural = (amount: number, one: string, many: string) => `${amount} ${amoun
 
 export const plansTexts: typeof english = {
   plans: {
-    pages: { plan: 'Bestellplan', whatIf: 'Was wäre, wenn', followed: 'Rückblick' },
+    pages: { plan: 'Bestellplan', whatIf: 'Was wäre, wenn' },
     title: 'Was zu bestellen ist',
     titleOf: (day) => `Plan vom ${day}`,
     lead: (day, days) => `Gerechnet am ${day}, für die ${plural(days, 'Tag', 'Tage')} von da an.`,

@@ -21,7 +21,7 @@ export interface LineFacts {
 export const plansTexts = {
   /** What to order, and why. */
   plans: {
-    pages: { plan: 'Plan', whatIf: 'What if', followed: 'Had you followed it' },
+    pages: { plan: 'Plan', whatIf: 'What if' },
     title: 'What to order',
     titleOf: (day: string) => `Plan of ${day}`,
     lead: (day: string, days: number) =>
