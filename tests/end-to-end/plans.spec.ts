@@ -169,6 +169,13 @@ describe.each(usualEngine)('plans, on %s', (engine) => {
     expect(latest.purpose).toBe('plan');
   });
 
+  it('fails in words when an item is asked about that nobody has to do with', async () => {
+    const whatIf = { itemKind: 'product', itemKey: studio.thinnerId, pricePerMille: 900 };
+    const plan = await made({ purpose: 'what if', whatIf });
+    expect(plan).toMatchObject({ state: 'failed', sums: null });
+    expect(plan.failure).toMatch(/^This item is not planned here/);
+  });
+
   it('takes reorder points into levels, but leaves those set by hand unless they are named', async () => {
     const plan = await service.seen<PlanDetailView>('/plans/latest');
     const line = await lineOf(plan.id, studio.linerId);

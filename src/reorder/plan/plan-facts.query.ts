@@ -206,9 +206,11 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
   };
 
   const suppliers = new Map(supply.suppliers.map((supplier) => [supplier.supplierId, supplier]));
-  const settingsOf = new Map(
-    itemSettings.map((row) => [itemName({ kind: row.itemKind, key: row.itemKey }), row]),
-  );
+  // A configuration may be named by any of its keys, and a cartridge of one by itself.
+  const nameOf = (kind: string | null, key: string) =>
+    kind === 'configuration' ? ofConfiguration.get(key) : ofProduct.get(key)?.name;
+  const wanted = whatIf.itemKey === null ? undefined : nameOf(whatIf.itemKind, whatIf.itemKey);
+  const settingsOf = new Map(itemSettings.map((row) => [nameOf(row.itemKind, row.itemKey) ?? '', row]));
   const replacedBy = new Map(
     itemSettings.flatMap(({ itemKey, replacesProductId }) =>
       replacesProductId === null ? [] : [[replacesProductId, itemKey] as const],
@@ -224,8 +226,8 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
 
   for (const item of planned) {
     const { kind, key, unit } = item;
-    if (whatIf.itemKey !== null && (whatIf.itemKey !== key || whatIf.itemKind !== kind)) continue;
     const name = itemName(item);
+    if (whatIf.itemKey !== null && name !== wanted) continue;
     const assumptions: StatedAssumption[] = [];
     const ids = item.products.map(({ productId }) => productId);
     const own = ids.flatMap((id) => containersOf.get(id) ?? []);

@@ -19,8 +19,11 @@ import { linesWritten, type PlanMessage, type PlanTask, type WrittenLine } from 
 const lookMilliseconds = 15_000;
 /** Of the heap of the thread; what needs more fails instead of taking the service with it. */
 const mostHeapMegabytes = 2_048;
-const longestFailure = 500;
 const interrupted = 'The service ended while this plan was made, so it was interrupted. Have another made.';
+
+const tooLarge = `It needs more than ${mostHeapMegabytes} MB of memory, which is the most that a plan may take.`;
+// What it was is for the log, not for people.
+const unknownFault = 'Something went wrong on our side; the log of the service says what. Have another made.';
 
 interface Run {
   plan: Plan;
@@ -126,7 +129,7 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
       // One that was stopped is on record as cancelled, one that the service's end cut off fails at the next start.
       if (run.stopped || this.role.ending) return;
       this.logger.error(`A plan failed: ${error instanceof Error ? error.stack : String(error)}`);
-      await this.fail(run, error);
+      await this.fail(run, isOutOfMemory(error) ? tooLarge : unknownFault);
     } finally {
       this.progress.forget(plan.id);
       this.current = undefined;
@@ -174,6 +177,9 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
         await this.write(run, message.lines);
         worker.postMessage(linesWritten);
         return false;
+      case 'failed':
+        await this.fail(run, message.words);
+        return true;
       case 'same': {
         const { factsDigest, planId } = message;
         await this.moveOn(run, 'reorder.end-plan', ['running'], {
@@ -210,9 +216,7 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
     );
   }
 
-  private async fail(run: Run, error: unknown): Promise<void> {
-    const words = error instanceof Error ? error.message : String(error);
-    const failure = `The plan could not be made: ${words.slice(0, longestFailure)}`;
+  private async fail(run: Run, failure: string): Promise<void> {
     await this.moveOn(run, 'reorder.fail-plan', ['running', 'waiting'], { state: 'failed', failure });
   }
 
@@ -252,4 +256,8 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
       await this.moveOn({ plan, actor }, 'reorder.fail-plan', ['running'], changes);
     }
   }
+}
+
+function isOutOfMemory(error: unknown): boolean {
+  return (error as { code?: unknown } | null)?.code === 'ERR_WORKER_OUT_OF_MEMORY';
 }

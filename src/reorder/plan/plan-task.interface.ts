@@ -23,6 +23,8 @@ export type PlanMessage =
   | { kind: 'progress'; done: number; items: number }
   | { kind: 'lines'; lines: WrittenLine[] }
   | { kind: 'same'; factsDigest: string; planId: string }
+  /** What is wrong with what was asked, in words for whoever asked. */
+  | { kind: 'failed'; words: string }
   | { kind: 'done'; factsDigest: string; summary: PlanSummary };
 
 /** What the thread is told when lines are written. */

@@ -25,7 +25,7 @@ import {
   type WrittenLine,
 } from './plan-task.interface.js';
 import { itemName } from './planned-items.js';
-import type { BasketView, MinimumChoiceView } from './plans.views.js';
+import type { BasketView, MinimumChoiceView, WhatIfView } from './plans.views.js';
 import { totalAssumptions } from './total-assumptions.js';
 
 /** Items a thread is given at once: few, so that all end at about the same time. */
@@ -61,6 +61,11 @@ async function make(task: PlanTask): Promise<void> {
       say({ kind: 'same', factsDigest, planId: same });
       return;
     }
+    if (facts.items.length === 0 && isOfOneItem(task)) {
+      const words = 'This item is not planned here: nobody used, has, ordered, offers or lists it in a kit.';
+      say({ kind: 'failed', words });
+      return;
+    }
     say({ kind: 'progress', done: 0, items: facts.items.length });
     const known = await knownLines(snapshot, task);
     const answers = await computed(task, facts, setting, new Set(known.keys()));
@@ -69,6 +74,10 @@ async function make(task: PlanTask): Promise<void> {
   } finally {
     await snapshot.close();
   }
+}
+
+function isOfOneItem({ plan: { whatIf } }: PlanTask): boolean {
+  return ((whatIf as WhatIfView | null)?.itemKey ?? null) !== null;
 }
 
 /** SHA-256 of all that the whole plan follows from. */
@@ -177,10 +186,9 @@ async function finish(
   factsDigest: string,
   startedAt: number,
 ): Promise<void> {
-  const { plannedOn, whatIf } = task.plan;
+  const { plannedOn } = task.plan;
   const byName = new Map(done.map((each) => [itemName(each), each]));
   const itemOf = new Map(facts.items.map((item) => [itemName(item), item]));
-  const isAlone = whatIf !== null && (whatIf as { itemKey?: string | null }).itemKey != null;
   const { lines, baskets } = finishedLines(
     done.map((each) => {
       const name = itemName(each);
@@ -195,7 +203,7 @@ async function finish(
       }),
     ),
     plannedOn,
-    !isAlone,
+    !isOfOneItem(task),
   );
   const contents = new Map<string, PlanLineContent>();
   for (const line of lines) {
