@@ -11,7 +11,7 @@ import { Simulation } from '../projection/simulate.js';
 import { orderNothing } from './batch-cost.js';
 import { totalCostMinor } from './expected-cost.js';
 import type { Candidate } from './first-order.js';
-import { type WeighedOffer, weighOffers } from './weigh-offers.js';
+import { bestOrderOf, type WeighedOffer, weighOffers } from './weigh-offers.js';
 
 const isSoak = process.env.SOAK !== undefined;
 /** Paths on which every order is tried, drawn apart from those the decision saw. */
@@ -151,7 +151,8 @@ function decided(problem: SampleItem): { chosen: WeighedOffer; at: Candidate } {
   const { weighed } = weighOffers(facts, settings, offers, unitMinor, 1, nothing);
   const [chosen] = weighed;
   if (chosen === undefined) throw new Error('No offer was weighed.');
-  return { chosen, at: chosen.search.fine(chosen.starts) };
+  const found = bestOrderOf(facts, chosen);
+  return { chosen: found, at: found.best };
 }
 
 /** Tries all of them on new paths. */

@@ -32,6 +32,8 @@ export interface SearchSettings {
 const daysInGrid = 6;
 const startsFromGrid = 3;
 const startsInFine = 2;
+/** Share of the cost by which a neighbour counts as clearly cheaper on half of the paths. */
+const clearlyCheaper = 0.005;
 
 /**
  * Finds the first order with the least expected cost: a coarse grid on few paths, from its best places down in halved
@@ -41,14 +43,14 @@ const startsInFine = 2;
 export class FirstOrderSearch {
   /** What came of each order, by how many paths were looked at. */
   private readonly outcomes = new Map<number, Map<string, Outcome>>();
-  private latestIndex: number;
+  /** Half as late again as it is due: up to here the grid is dense. */
+  private readonly nearIndex: number;
   /** Different orders that were tried. */
   private readonly tried = new Set<string>();
 
   constructor(private readonly settings: SearchSettings) {
     const { orderDays, dueIndex } = settings;
-    // Half as late again as it is due; further when the best turns out to lie at the edge.
-    this.latestIndex = Math.min(orderDays.length - 1, Math.max(4, Math.ceil(dueIndex * 1.5)));
+    this.nearIndex = Math.min(orderDays.length - 1, Math.max(4, Math.ceil(dueIndex * 1.5)));
   }
 
   get candidates(): number {
@@ -63,9 +65,9 @@ export class FirstOrderSearch {
   coarse(): PricedCandidate[] {
     const { coarsePaths } = this.settings;
     const grid = this.grid().map((candidate) => this.priced(candidate, coarsePaths));
-    const starts = distinct(grid.sort(byCost), startsFromGrid);
+    const starts = bestOfEachAmount(grid.sort(byCost)).slice(0, startsFromGrid);
     const step = {
-      days: Math.max(1, this.latestIndex >> 3),
+      days: Math.max(1, this.nearIndex >> 3),
       packs: Math.max(1, (this.settings.mostPacks - this.settings.leastPacks) >> 3),
     };
     const ends = starts.map((start) => this.descend(start, step, coarsePaths));
@@ -86,6 +88,38 @@ export class FirstOrderSearch {
     }
     if (best === null) throw new RangeError('There is no order day to begin with.');
     return best;
+  }
+
+  /**
+   * Whether half of the paths would have chosen a neighbour in packs that is clearly cheaper there: then so many paths
+   * are too few to tell.
+   */
+  isUncertain(best: PricedCandidate): boolean {
+    const { simulation, leastPacks, mostPacks, rates, base } = this.settings;
+    const { paths } = simulation.draws;
+    const halves = [
+      { from: 0, to: paths >> 1 },
+      { from: paths >> 1, to: paths },
+    ].filter(({ from, to }) => to > from);
+    for (const range of halves) {
+      const costOf = (packs: number) => {
+        const outcome = simulation.evaluate(this.policy({ ...best, packs }), range);
+        return totalCostMinor(outcome, rates, base.left);
+      };
+      const here = costOf(best.packs);
+      for (const packs of [best.packs - 1, best.packs + 1]) {
+        if (packs < leastPacks || packs > mostPacks) continue;
+        if (costOf(packs) < here - Math.abs(here) * clearlyCheaper) return true;
+      }
+    }
+    return false;
+  }
+
+  /** The same search on other paths. */
+  on(simulation: Simulation): FirstOrderSearch {
+    const search = new FirstOrderSearch({ ...this.settings, simulation });
+    for (const key of this.tried) search.tried.add(key);
+    return search;
   }
 
   /** The best on all paths among those on this order day or later; null: there is no such day. */
@@ -135,20 +169,29 @@ export class FirstOrderSearch {
   }
 
   private grid(): Candidate[] {
-    const { leastPacks, mostPacks, base, replenishment, dueIndex } = this.settings;
+    const { leastPacks, mostPacks, base, replenishment, dueIndex, orderDays } = this.settings;
     const amounts = new Set([
       leastPacks,
-      ...[0.5, 1, 1.5, 2.5, 4].map((share) => Math.round(base.packs * share)),
+      ...[0.15, 0.3, 0.5, 1, 1.5, 2.5, 4].map((share) => Math.round(base.packs * share)),
+      // So little that the next order follows at once (two deliveries are seldom late together), and just more.
+      Math.floor(base.reorderPointUnits / base.packUnits),
+      Math.floor(base.reorderPointUnits / base.packUnits) + 1,
     ]);
     for (const { fromPacks } of replenishment.prices) amounts.add(fromPacks);
-    const days = new Set([0, Math.min(dueIndex, this.latestIndex)]);
+    const days = new Set([0, Math.min(dueIndex, this.nearIndex)]);
     for (let part = 0; part < daysInGrid; part++) {
-      days.add(Math.round((this.latestIndex * part) / (daysInGrid - 1)));
+      days.add(Math.round((this.nearIndex * part) / (daysInGrid - 1)));
     }
     const grid: Candidate[] = [];
     for (const packs of amounts) {
       if (packs < leastPacks || packs > mostPacks) continue;
       for (const dayIndex of days) grid.push({ dayIndex, packs });
+    }
+    // Far ones too: that nothing is worth ordering shows as an order put off as long as can be.
+    const last = orderDays.length - 1;
+    for (const dayIndex of [last >> 1, last]) {
+      grid.push({ dayIndex, packs: leastPacks });
+      if (base.packs > leastPacks && base.packs <= mostPacks) grid.push({ dayIndex, packs: base.packs });
     }
     return grid;
   }
@@ -175,9 +218,6 @@ export class FirstOrderSearch {
 
   private neighbours({ dayIndex, packs }: Candidate, days: number, amount: number): Candidate[] {
     const { leastPacks, mostPacks, orderDays } = this.settings;
-    if (dayIndex + days > this.latestIndex) {
-      this.latestIndex = Math.min(orderDays.length - 1, this.latestIndex + Math.max(days, 4));
-    }
     const moves = [
       [days, 0],
       [-days, 0],
@@ -189,7 +229,7 @@ export class FirstOrderSearch {
     const neighbours: Candidate[] = [];
     for (const [dayMove, packMove] of moves) {
       const candidate = { dayIndex: dayIndex + dayMove, packs: packs + packMove };
-      const fits = candidate.dayIndex >= 0 && candidate.dayIndex <= this.latestIndex;
+      const fits = candidate.dayIndex >= 0 && candidate.dayIndex < orderDays.length;
       if (fits && candidate.packs >= leastPacks && candidate.packs <= mostPacks) neighbours.push(candidate);
     }
     return neighbours;
@@ -201,6 +241,16 @@ function byCost(left: PricedCandidate, right: PricedCandidate): number {
   const difference = left.costMinor - right.costMinor;
   if (Math.abs(difference) > 1e-9) return difference;
   return right.dayIndex - left.dayIndex || left.packs - right.packs;
+}
+
+/** The first of each number of packs: places far apart are followed, not the same one on several days. */
+function bestOfEachAmount(sorted: readonly PricedCandidate[]): PricedCandidate[] {
+  const amounts = new Set<number>();
+  return sorted.filter(({ packs }) => {
+    if (amounts.has(packs)) return false;
+    amounts.add(packs);
+    return true;
+  });
 }
 
 /** The first ones that are not the same. */

@@ -36,6 +36,7 @@ import { compareRange, isSlow } from './range-decision.js';
 import { offerWithinBounds, settingsWithinBounds } from './settings-within-bounds.js';
 import { largestNeed } from './shortage-cost.js';
 import {
+  bestOrderOf,
   coarsePathsOf,
   orderDaysWithin,
   type WeighedOffer,
@@ -75,16 +76,18 @@ export function decideItem(given: ItemDecisionFacts): ItemDecision {
   }
 
   const { weighed, shortage } = weighOffers(facts, settings, offers, unitMinor, usualUnits, nothing);
-  const [chosen] = weighed;
-  if (chosen === undefined) throw new RangeError('No offer was weighed.');
-  chosen.best = chosen.search.fine(chosen.starts);
+  const [cheapest] = weighed;
+  if (cheapest === undefined) throw new RangeError('No offer was weighed.');
+  const chosen = bestOrderOf(facts, cheapest);
+  weighed[0] = chosen;
+  const { paths } = chosen.search.simulation.draws;
   const { base, rates, offer } = chosen;
   const range = rangeOf(facts, chosen, usualUnits);
-  const nothingCost = expectedCost(evaluate(chosen, orderNothing, draws.paths), rates, base.left);
+  const nothingCost = expectedCost(evaluate(chosen, orderNothing, paths), rates, base.left);
   const line = decide(facts, chosen, range, nothing, nothingCost.totalMinor, isNeeded);
 
   const { order, policy } = line;
-  const outcome = line.outcome ?? evaluate(chosen, policy, draws.paths);
+  const outcome = line.outcome ?? evaluate(chosen, policy, paths);
   const cover = coverDays(facts, offer.replenishment, { ...policy, reorderPointUnits: null });
   const after = outlookOf(outcome, cover, plannedOn);
   pushNotes(notes, facts, chosen, line, outcome, isNeeded);
@@ -119,7 +122,7 @@ export function decideItem(given: ItemDecisionFacts): ItemDecision {
     effort: {
       candidates: sumOfCandidates(weighed),
       coarsePaths: coarsePathsOf(draws),
-      paths: draws.paths,
+      paths,
       horizonDays,
       tailDays: draws.days - horizonDays,
     },
@@ -190,7 +193,7 @@ function decide(
     // Waiting for the next order day and looking at the shelf again may be better than any day fixed today.
     const waiting = { dayIndex: 0, packs: 0 };
     const later = search.bestFrom(1);
-    if (later !== null && search.priced(waiting, facts.draws.paths).costMinor < best.costMinor) {
+    if (later !== null && search.priced(waiting, search.simulation.draws.paths).costMinor < best.costMinor) {
       candidate = later;
       followed = waiting;
     }
@@ -202,7 +205,7 @@ function decide(
     order: plannedOrder(facts.plannedOn, chosen.offer, candidate.packs, day),
     candidate,
     policy: search.policy(followed),
-    outcome: search.outcome(followed, facts.draws.paths),
+    outcome: search.outcome(followed, search.simulation.draws.paths),
     isKept: true,
     isLate: false,
   };
@@ -295,7 +298,7 @@ function neighbours(facts: ItemDecisionFacts, chosen: WeighedOffer, at: Candidat
   for (const { change, dayIndex, packs } of changes) {
     const day = orderDays[dayIndex];
     if (day === undefined || packs < least) continue;
-    const outcome = search.outcome({ dayIndex, packs }, facts.draws.paths);
+    const outcome = search.outcome({ dayIndex, packs }, search.simulation.draws.paths);
     priced.push({
       change,
       packs,

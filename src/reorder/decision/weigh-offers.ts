@@ -1,4 +1,4 @@
-import type { DemandDraws } from '../projection/demand-draws.js';
+import { type DemandDraws, drawDemand } from '../projection/demand-draws.js';
 import type { CostRates } from '../projection/item-facts.js';
 import { firstShortDay, type Outcome } from '../projection/outcome.js';
 import { Simulation } from '../projection/simulate.js';
@@ -20,6 +20,29 @@ export interface WeighedOffer {
   search: FirstOrderSearch;
   starts: PricedCandidate[];
   best: PricedCandidate;
+}
+
+/** Uses of all paths together that are drawn at most to tell neighbours apart, and paths. */
+const mostUses = 400_000;
+const mostPathsDrawn = 10_000;
+
+/**
+ * The best first order of an offer on all paths; where they are too few to tell it from its neighbours, on more of them.
+ */
+export function bestOrderOf(facts: ItemDecisionFacts, weighed: WeighedOffer): WeighedOffer {
+  const best = weighed.search.fine(weighed.starts);
+  const found = { ...weighed, best };
+  const { draws, demand, stock, horizonDays } = facts;
+  if (demand.days !== draws.days || !weighed.search.isUncertain(best)) return found;
+  const usesOfPath = Math.max(1, (draws.offsets[draws.paths] ?? 0) / draws.paths);
+  const paths = Math.min(mostPathsDrawn, Math.floor(mostUses / usesOfPath));
+  if (paths < draws.paths * 2) return found;
+  // The paths so far are the first ones of the longer draw.
+  const longer = drawDemand(demand, { paths, seed: draws.seed });
+  const horizon = { days: horizonDays, tailDays: draws.days - horizonDays };
+  const { replenishment } = weighed.offer;
+  const search = weighed.search.on(new Simulation(stock, replenishment, longer, weighed.rates, horizon));
+  return { ...found, search, best: search.fine([best]) };
 }
 
 export interface WeighedShortage {
