@@ -30,7 +30,7 @@ export interface SearchSettings {
 }
 
 const daysInGrid = 6;
-const startsFromGrid = 3;
+const startsFromGrid = 4;
 const startsInFine = 2;
 /** Share of the cost by which a neighbour counts as clearly cheaper on half of the paths. */
 const clearlyCheaper = 0.005;
@@ -168,15 +168,25 @@ export class FirstOrderSearch {
     };
   }
 
+  /** What is here and coming. */
+  private unitsHere(): number {
+    const { batches, onTheWay } = this.settings.simulation.stock;
+    let units = 0;
+    for (const { containers, unitsEach } of [...batches, ...onTheWay]) units += containers * unitsEach;
+    return units;
+  }
+
   private grid(): Candidate[] {
     const { leastPacks, mostPacks, base, replenishment, dueIndex, orderDays } = this.settings;
     const amounts = new Set([
       leastPacks,
       ...[0.15, 0.3, 0.5, 1, 1.5, 2.5, 4].map((share) => Math.round(base.packs * share)),
-      // So little that the next order follows at once (two deliveries are seldom late together), and just more.
-      Math.floor(base.reorderPointUnits / base.packUnits),
-      Math.floor(base.reorderPointUnits / base.packUnits) + 1,
     ]);
+    // So little that the next order follows at once (two deliveries are seldom late together), and just more.
+    for (const units of [base.reorderPointUnits, base.reorderPointUnits - this.unitsHere()]) {
+      const packs = Math.floor(units / base.packUnits);
+      amounts.add(packs).add(packs + 1);
+    }
     for (const { fromPacks } of replenishment.prices) amounts.add(fromPacks);
     const days = new Set([0, Math.min(dueIndex, this.nearIndex)]);
     for (let part = 0; part < daysInGrid; part++) {
