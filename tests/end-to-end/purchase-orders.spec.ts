@@ -125,7 +125,7 @@ describe.each(strictestEngine)('purchase orders (%s)', (engine) => {
     service.made<ReceiptView>('/deliveries', { origin: 'purchase', supplierId: pellwormId, lines, ...more });
   const problem = async (answer: Promise<{ status: number; body: unknown }>) => {
     const { status, body } = await answer;
-    return { status, ...(body as ProblemBody) };
+    return { ...(body as ProblemBody), status };
   };
   const lineOf = ({ lines }: PurchaseOrderView, productId: string) =>
     lines.find((line) => line.productId === productId) as PurchaseOrderLineView;
