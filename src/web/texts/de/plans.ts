@@ -47,9 +47,9 @@ export const plansTexts: typeof english = {
     waiting: 'Der Plan wartet, bis er an der Reihe ist',
     progress: (done, all) => `${done} von ${plural(all, 'Artikel', 'Artikeln')}`,
     stop: 'Anhalten',
-    stopped: 'Der letzte Lauf wurde angehalten, bevor er fertig war.',
-    failed: (why) => `Der letzte Lauf ist fehlgeschlagen: ${why}`,
-    failedUnknown: 'Der letzte Lauf ist fehlgeschlagen.',
+    stopped: 'Der Lauf wurde angehalten, bevor er fertig war.',
+    failed: (why) => `Der Lauf ist fehlgeschlagen: ${why}`,
+    failedUnknown: 'Der Lauf ist fehlgeschlagen.',
     same: 'Seit dem Plan davor hat sich nichts geändert, was zählt; gezeigt werden seine Zeilen, und nichts wurde noch einmal gerechnet.',
 
     sums: 'Was dabei herauskommt',

@@ -63,9 +63,9 @@ export const plansTexts = {
     waiting: 'The plan waits its turn',
     progress: (done: number, all: number) => `${done} of ${plural(all, 'item', 'items')}`,
     stop: 'Stop it',
-    stopped: 'The last run was stopped before it was done.',
-    failed: (why: string) => `The last run failed: ${why}`,
-    failedUnknown: 'The last run failed.',
+    stopped: 'The run was stopped before it was done.',
+    failed: (why: string) => `The run failed: ${why}`,
+    failedUnknown: 'The run failed.',
     same: 'Nothing that counts has changed since the plan before, so its lines are shown and nothing was computed again.',
 
     sums: 'What it comes to',
