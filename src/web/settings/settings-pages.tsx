@@ -78,7 +78,7 @@ const pages: readonly AreaPage[] = [
   {
     path: 'planning',
     name: (texts) => texts.planning.page,
-    needs: 'read plans',
+    needs: 'plan orders',
     Open: PlanningPage,
   },
   {

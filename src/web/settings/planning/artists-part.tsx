@@ -14,7 +14,7 @@ import { TextField } from '../text-field.js';
 import { listArtistPlannings, setArtistPlanning } from './planning.requests.js';
 
 /** Who treats here, and until when: what they need ends with their last day. */
-export function ArtistsPart({ studioId, mayPlan }: { studioId: string; mayPlan: boolean }) {
+export function ArtistsPart({ studioId }: { studioId: string }) {
   const texts = useTexts();
   const words = texts.planning;
   const people = usePeople(studioId);
@@ -34,7 +34,6 @@ export function ArtistsPart({ studioId, mayPlan }: { studioId: string; mayPlan: 
               studioId={studioId}
               artist={artist}
               name={nameOf(artist.personId)}
-              mayPlan={mayPlan}
               reload={reload}
             />
           ))}
@@ -48,13 +47,11 @@ function ArtistEntry({
   studioId,
   artist,
   name,
-  mayPlan,
   reload,
 }: {
   studioId: string;
   artist: ArtistPlanningView;
   name: string;
-  mayPlan: boolean;
   reload: () => Promise<void>;
 }) {
   const texts = useTexts();
@@ -66,7 +63,6 @@ function ArtistEntry({
     <Entry
       name={name}
       actions={
-        mayPlan &&
         !isChanging && (
           <Button variant="default" aria-label={words.leavingOf(name)} onClick={() => setIsChanging(true)}>
             {words.setLeaving}

@@ -16,13 +16,11 @@ export function ItemEntry({
   studioId,
   item,
   currency,
-  mayPlan,
   onChanged,
 }: {
   studioId: string;
   item: ItemPlanningView;
   currency: string;
-  mayPlan: boolean;
   onChanged: () => Promise<void>;
 }) {
   const texts = useTexts();
@@ -40,21 +38,19 @@ export function ItemEntry({
     <Entry
       name={name}
       actions={
-        mayPlan && (
-          <>
-            <Button
-              variant="default"
-              aria-label={words.changeOf(name)}
-              aria-expanded={isChanging}
-              onClick={() => setIsChanging(!isChanging)}
-            >
-              {words.change}
-            </Button>
-            <ConfirmButton label={words.removeOf(name)} question={words.removeQuestion(name)} action={remove}>
-              {words.remove}
-            </ConfirmButton>
-          </>
-        )
+        <>
+          <Button
+            variant="default"
+            aria-label={words.changeOf(name)}
+            aria-expanded={isChanging}
+            onClick={() => setIsChanging(!isChanging)}
+          >
+            {words.change}
+          </Button>
+          <ConfirmButton label={words.removeOf(name)} question={words.removeQuestion(name)} action={remove}>
+            {words.remove}
+          </ConfirmButton>
+        </>
       }
       below={
         isChanging && (

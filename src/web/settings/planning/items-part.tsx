@@ -12,15 +12,7 @@ import { listItemPlannings } from './planning.requests.js';
 import { ReplacementForm } from './replacement-form.js';
 
 /** Items that are planned otherwise than the studio plans, and products that took the place of others. */
-export function ItemsPart({
-  studioId,
-  currency,
-  mayPlan,
-}: {
-  studioId: string;
-  currency: string;
-  mayPlan: boolean;
-}) {
+export function ItemsPart({ studioId, currency }: { studioId: string; currency: string }) {
   const words = useTexts().planning;
   const list = usePages(['item plannings', studioId], (after) => listItemPlannings(studioId, after));
   const [chosen, setChosen] = useState<ProductView>();
@@ -37,12 +29,11 @@ export function ItemsPart({
               studioId={studioId}
               item={item}
               currency={currency}
-              mayPlan={mayPlan}
               onChanged={list.reload}
             />
           )}
         />
-        {mayPlan && !chosen && (
+        {!chosen && (
           <ProductSearch
             studioId={studioId}
             label={words.addItem}
@@ -69,11 +60,9 @@ export function ItemsPart({
           </>
         )}
       </Section>
-      {mayPlan && (
-        <Section title={words.replacing} hint={words.replacingHint}>
-          <ReplacementForm studioId={studioId} onSaved={list.reload} />
-        </Section>
-      )}
+      <Section title={words.replacing} hint={words.replacingHint}>
+        <ReplacementForm studioId={studioId} onSaved={list.reload} />
+      </Section>
     </>
   );
 }

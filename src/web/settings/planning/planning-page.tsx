@@ -11,6 +11,7 @@ import { showPlanning } from './planning.requests.js';
 import { StudioPlanningForm } from './studio-planning-form.js';
 import { writtenSetting } from './written-setting.js';
 
+/** What the form says of each by itself. */
 const settings = [
   'serviceTargetPerMille',
   'orderCostMinor',
@@ -22,29 +23,17 @@ const settings = [
 export function PlanningPage({ standing }: { standing: StandingView }) {
   const texts = useTexts();
   const words = texts.planning;
-  const { studioId, studioName, permissions } = standing;
+  const { studioId, studioName } = standing;
   const { answer, problem, reload } = useAnswer(['planning settings', studioId], () =>
     showPlanning(studioId),
   );
-  const mayPlan = permissions.includes('plan orders');
   const further = answer?.assumptions.filter(({ code }) => !settings.some((name) => name === code)) ?? [];
   return (
     <Page above={studioName} title={words.title} lead={words.lead}>
       <Section title={words.studio} hint={words.studioHint}>
         <ProblemNote problem={problem} />
         {!answer && !problem && <p role="status">{texts.app.loading}</p>}
-        {answer &&
-          (mayPlan ? (
-            <StudioPlanningForm studioId={studioId} settings={answer} reload={reload} />
-          ) : (
-            <Facts
-              facts={settings.map((code) => {
-                const { value, assumed } = answer[code];
-                const written = writtenSetting({ code, value }, answer.currency, texts);
-                return [words.names[code], assumed ? words.assumed(written) : written];
-              })}
-            />
-          ))}
+        {answer && <StudioPlanningForm studioId={studioId} settings={answer} reload={reload} />}
       </Section>
       {answer && (
         <Section title={words.further} hint={words.furtherHint}>
@@ -56,8 +45,8 @@ export function PlanningPage({ standing }: { standing: StandingView }) {
           />
         </Section>
       )}
-      {answer && <ItemsPart studioId={studioId} currency={answer.currency} mayPlan={mayPlan} />}
-      <ArtistsPart studioId={studioId} mayPlan={mayPlan} />
+      {answer && <ItemsPart studioId={studioId} currency={answer.currency} />}
+      <ArtistsPart studioId={studioId} />
     </Page>
   );
 }

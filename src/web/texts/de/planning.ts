@@ -36,7 +36,6 @@ export const planningTexts: typeof english = {
     studio: 'Das Studio',
     studioHint: 'Was leer bleibt, wird angenommen, und jeder Plan sagt es.',
     leftEmpty: (value, basis) => `Leer: ${value} (${basis}).`,
-    assumed: (value) => `${value}, angenommen`,
     bases: {
       'common practice, no source': 'üblich, ohne Quelle',
       assumption: 'eine Annahme',

@@ -39,7 +39,6 @@ export const planningTexts = {
     studio: 'The studio',
     studioHint: 'What is left empty is assumed, and each plan says so.',
     leftEmpty: (value: string, basis: string) => `Left empty: ${value} (${basis}).`,
-    assumed: (value: string) => `${value}, assumed`,
     bases: {
       'common practice, no source': 'common practice, no source',
       assumption: 'an assumption',
