@@ -16,6 +16,10 @@ const CoursesPage = lazy(async () => ({
   default: (await import('../courses/courses-page.js')).CoursesPage,
 }));
 
+/** What was ordered is looked at when something comes of it. */
+const OrdersPage = lazy(async () => ({ default: (await import('../orders/orders-page.js')).OrdersPage }));
+const OrderPage = lazy(async () => ({ default: (await import('../orders/order-page.js')).OrderPage }));
+
 /** All that is known of one item, drawn. */
 const LinePage = lazy(async () => ({ default: (await import('../plans/line/line-page.js')).LinePage }));
 
@@ -33,6 +37,7 @@ const WhatIfResultPage = lazy(async () => ({
 const pages: readonly AreaPage[] = [
   { path: 'plan', name: (texts) => texts.plans.pages.plan, needs: 'read plans', Open: PlanPage },
   { path: 'what-if', name: (texts) => texts.plans.pages.whatIf, needs: 'read plans', Open: WhatIfPage },
+  { path: 'orders', name: (texts) => texts.orders.page, needs: 'read plans', Open: OrdersPage },
   {
     path: 'suppliers',
     name: (texts) => texts.suppliers.page,
@@ -40,6 +45,7 @@ const pages: readonly AreaPage[] = [
     Open: SuppliersPage,
   },
   { path: 'courses', name: (texts) => texts.courses.page, needs: 'read plans', Open: CoursesPage },
+  { path: 'orders/:id', needs: 'read plans', Open: OrderPage },
   { path: 'suppliers/:id', needs: 'read plans', Open: SupplierPage },
   { path: 'plan/earlier', needs: 'read plans', Open: EarlierPage },
   { path: 'plan/:id', needs: 'read plans', Open: OnePlanPage },

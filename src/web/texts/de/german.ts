@@ -9,6 +9,7 @@ import { commonTexts } from './common.js';
 import { expectedTexts } from './expected.js';
 import { frameTexts } from './frame.js';
 import { offlineTexts } from './offline.js';
+import { ordersTexts } from './orders.js';
 import { photosTexts } from './photos.js';
 import { planLineTexts } from './plan-line.js';
 import { planWhatIfTexts } from './plan-what-if.js';
@@ -55,6 +56,7 @@ export const german: Texts = {
   ...plansTexts,
   ...planLineTexts,
   ...planWhatIfTexts,
+  ...ordersTexts,
   ...suppliersTexts,
   ...planningTexts,
   ...stockTexts,

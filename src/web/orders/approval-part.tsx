@@ -1,0 +1,70 @@
+import { Button, Checkbox } from '@mantine/core';
+import { useRef, useState } from 'react';
+import type { PurchaseOrderView } from '../../reorder/purchase-orders/purchase-orders.views.js';
+import { Fields } from '../frame/fields.js';
+import { Section } from '../frame/section.js';
+import { readAnewIfStale } from '../service/read-anew-if-stale.js';
+import { RequestIds } from '../service/request-ids.js';
+import { useAction } from '../service/use-action.js';
+import { ProblemOrSignInAgain } from '../sign-in/sign-in-again.js';
+import { Sign } from '../stock/sign.js';
+import { useTexts } from '../texts/texts.js';
+import { approveOrder } from './orders.requests.js';
+
+/** What should be looked at first, and the approval. */
+export function ApprovalPart({
+  studioId,
+  order: { id, version, warnings, lines },
+  onChanged,
+}: {
+  studioId: string;
+  order: PurchaseOrderView;
+  onChanged: () => Promise<void>;
+}) {
+  const words = useTexts().orders;
+  const [isRead, setIsRead] = useState(false);
+  const ids = useRef(new RequestIds()).current;
+  const { run, busy, problem } = useAction(async () => {
+    const approval = { version, confirmed: [...new Set(warnings.map(({ code }) => code))] };
+    await readAnewIfStale(
+      () => approveOrder(studioId, id, { id: ids.for(approval), ...approval }),
+      onChanged,
+    );
+    await onChanged();
+  });
+  return (
+    <Section title={words.warnings} hint={words.approveHint}>
+      <Fields onSubmit={() => void run()} label={words.approve}>
+        {warnings.length > 0 && (
+          <>
+            <ul>
+              {warnings.map(({ code, lineNumber }) => (
+                <li key={`${code} ${lineNumber}`}>
+                  <Sign standing="care">
+                    {lineNumber !== null && `${words.ofLine(lineNumber)} `}
+                    {words.warningCodes[code]}
+                  </Sign>
+                </li>
+              ))}
+            </ul>
+            <Checkbox
+              label={words.approveAll}
+              checked={isRead}
+              onChange={(event) => setIsRead(event.currentTarget.checked)}
+            />
+          </>
+        )}
+        <ProblemOrSignInAgain problem={problem} onSignedIn={run} />
+        <div>
+          <Button
+            type="submit"
+            loading={busy}
+            disabled={lines.length === 0 || (warnings.length > 0 && !isRead)}
+          >
+            {words.approve}
+          </Button>
+        </div>
+      </Fields>
+    </Section>
+  );
+}
