@@ -38,6 +38,12 @@ interface Status {
   lastFailure: { at: string; cause: string } | null;
 }
 
+/** Nothing but zeros, which take no time to write. */
+function makeLargeFile(file: string, bytes: number): void {
+  writeFileSync(file, '');
+  truncateSync(file, bytes);
+}
+
 const temporaryFolder = () => mkdtempSync(join(tmpdir(), 'lotward-backup-'));
 
 describe('backups of a running service', () => {
@@ -117,13 +123,13 @@ describe('backups of a running service', () => {
     const keepTwo = { environment: { ...environment, BACKUP_KEEP: '2' } };
     const made: string[] = [];
     const told: string[] = [];
-    for (let count = 0; count < 4; count += 1) {
+    for (let count = 0; count < 3; count += 1) {
       told.push(await commandOutput(['backup'], keepTwo));
       made.push(...readdirSync(folder).filter((name) => !strange.includes(name) && !made.includes(name)));
     }
-    expect(made).toHaveLength(4);
-    expect(readdirSync(folder).sort()).toEqual([...strange, ...made.slice(2)].sort());
-    expect(told[3]).toContain(`Removed the older ${made[1]}.`);
+    expect(made).toHaveLength(3);
+    expect(readdirSync(folder).sort()).toEqual([...strange, ...made.slice(1)].sort());
+    expect(told[2]).toContain(`Removed the older ${made[0]}.`);
   });
 
   it('leave nothing by halves when the disk is full, and say so', async () => {
@@ -161,7 +167,7 @@ describe('backups of a running service', () => {
     // Large enough that the copying can be met.
     const filesFolder = join(service.dataFolder, 'files');
     mkdirSync(filesFolder);
-    writeFileSync(join(filesFolder, 'large'), Buffer.alloc(300_000_000, 'x'));
+    makeLargeFile(join(filesFolder, 'large'), 300_000_000);
     let kill: (signal: NodeJS.Signals) => void = () => undefined;
     const running = runCommand(['backup'], {
       environment,
@@ -404,7 +410,7 @@ describe('a scheduled backup', () => {
     const filesFolder = join(dataFolder, 'files');
     mkdirSync(filesFolder);
     for (let index = 0; index < 40; index += 1) {
-      writeFileSync(join(filesFolder, `photo ${index}`), Buffer.alloc(10_000_000, index));
+      makeLargeFile(join(filesFolder, `photo ${index}`), 10_000_000);
     }
     const folder = join(dataFolder, 'backups');
     // After 1.8 seconds, again and again.
@@ -446,10 +452,10 @@ describe('scheduled backups that fail', () => {
         kind.startsWith('backup'),
       );
     try {
-      const [failed] = await until('an alert', async () => {
-        const found = await alerts();
-        return found.length > 0 ? found : undefined;
-      });
+      // Where the machine is slow, one that is overdue may stand beside it already.
+      const failed = await until('an alert', async () =>
+        (await alerts()).find(({ kind }) => kind === 'backup failed'),
+      );
       expect(failed).toMatchObject({
         kind: 'backup failed',
         facts: { cause: 'a part of its path is no folder', lastGoodAt: null },
