@@ -116,7 +116,9 @@ describe.skipIf(!hasChromium)('what can be ordered, on the pages', () => {
       await page.getByRole('list', { name: 'Offered before' }).getByText('boxes of 20').waitFor();
       await show(page, 'ordering/suppliers', 'Suppliers');
       await page
-        .getByText(/takes 4 days, orders on Thu, from €50.00, delivery €5.90, free from €200.00/)
+        .getByText(
+          /takes 4 days, orders on Thu, smallest order €50.00, delivery €5.90, free delivery from €200.00/,
+        )
         .waitFor();
       expect(await faultsEverywhere(page)).toEqual([]);
       watched.expectNoComplaint();

@@ -6,6 +6,7 @@ import { wordsOfProduct } from '../catalogue/product-words.js';
 import { Fields } from '../frame/fields.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { useEdits } from '../frame/use-edits.js';
+import type { ServiceProblem } from '../service/problem.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
 import { useTexts } from '../texts/texts.js';
@@ -81,7 +82,8 @@ function NewOfferForm({
         inBottles={product.stockForm === 'container'}
         problem={problem}
       />
-      <ProblemNote problem={problem} />
+      {/* What is wrong with a price stands at it. */}
+      <ProblemNote problem={isOfPrices(problem) ? undefined : problem} />
       <Group gap="sm">
         <Button type="submit" loading={busy}>
           {words.addOfferSubmit}
@@ -92,4 +94,9 @@ function NewOfferForm({
       </Group>
     </Fields>
   );
+}
+
+function isOfPrices(problem: ServiceProblem | undefined): boolean {
+  const { faults = [] } = problem?.document ?? {};
+  return faults.length > 0 && faults.every(({ field }) => /^prices[.]\d+[.]/.test(field));
 }

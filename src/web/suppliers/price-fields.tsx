@@ -76,7 +76,6 @@ export function PriceFields({
           {index > 0 && (
             <Button
               variant="default"
-              className={styles.remove ?? ''}
               aria-label={words.removePriceOf(index)}
               onClick={() => set(prices.filter((_, at) => at !== index))}
             >

@@ -24,9 +24,9 @@ export const suppliersTexts: typeof english = {
     takes: (median, most) =>
       median === most ? `dauert ${days(median)}` : `dauert ${median} bis ${days(most)}`,
     ordersOn: (weekdays) => `Bestelltage ${weekdays}`,
-    minimumOf: (amount) => `ab ${amount}`,
+    minimumOf: (amount) => `kleinste Bestellung ${amount}`,
     deliveryOf: (amount) => `Lieferung ${amount}`,
-    freeFrom: (amount) => `frei ab ${amount}`,
+    freeFrom: (amount) => `Lieferung frei ab ${amount}`,
 
     leadTime: 'Wie lange Bestellungen dauern',
     leadTimeHint:

@@ -22,9 +22,9 @@ export const suppliersTexts = {
     takes: (median: number, most: number) =>
       median === most ? `takes ${days(median)}` : `takes ${median} to ${days(most)}`,
     ordersOn: (weekdays: string) => `orders on ${weekdays}`,
-    minimumOf: (amount: string) => `from ${amount}`,
+    minimumOf: (amount: string) => `smallest order ${amount}`,
     deliveryOf: (amount: string) => `delivery ${amount}`,
-    freeFrom: (amount: string) => `free from ${amount}`,
+    freeFrom: (amount: string) => `free delivery from ${amount}`,
 
     leadTime: 'How long orders take',
     leadTimeHint: 'In calendar days from ordering to arrival, learnt from what was ordered and received.',
