@@ -45,7 +45,7 @@ module.exports = {
       severity: 'error',
       comment: 'Distributions and random numbers come from libraries that were checked, and are pure as well.',
       from: { path: '^src/reorder/[a-z0-9/-]+[.]ts$' },
-      to: { pathNot: [ruleFile, '^node_modules/(temporal-polyfill|@stdlib|pure-rand)/'] },
+      to: { pathNot: [ruleFile, '^node_modules/(temporal-polyfill|@stdlib)/'] },
     },
     {
       name: 'web-imports-only-views-and-rules',
