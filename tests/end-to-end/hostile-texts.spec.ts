@@ -29,7 +29,7 @@ const readByRule = [
   'POST /opening-stock/preview text',
   'POST /recalls/files text',
   'PUT /procedures/{procedureId}/kit-list items.*.configuration',
-  'PUT /supplier-terms/{supplierId} contact.mailAddress',
+  'POST /plans whatIf.itemKey',
   'PUT /planning-settings/items itemKey',
   'DELETE /planning-settings/items itemKey',
   'POST /alert-destinations/mail address',
