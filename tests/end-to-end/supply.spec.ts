@@ -1,5 +1,6 @@
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { Studio } from '../../src/identity/studio.entity.js';
 import type {
   TrainingCoursePageView,
   TrainingCourseView,
@@ -15,10 +16,12 @@ import type {
   SupplierTermsPageView,
   SupplierTermsView,
 } from '../../src/reorder/supply/supplier-terms.views.js';
+import { loadSupplyFacts } from '../../src/reorder/supply/supply-facts.query.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
 import { personOfRole, tokenOfPerson } from '../support/signing-in.js';
 import { dayAhead, StockedStudio } from '../support/stocked-studio.js';
+import { Store } from '../support/store.js';
 
 interface Made {
   id: string;
@@ -350,6 +353,80 @@ describe.each(usualEngine)('what can be ordered, on %s', (engine) => {
         body: { currency: 'CHF', inStudioCurrency: true },
       });
       await write('PATCH', '', { currency: 'EUR', version: changed.body.version });
+    });
+  });
+
+  describe('what a plan is told of supply', () => {
+    it('is what stands in the studio’s own money, with what was learnt and paid last', async () => {
+      const sellerId = await supplier('Greyfell');
+      const productId = await studio.product({ name: 'Russet' });
+      const oldId = await studio.product({ name: 'Old russet' });
+      const offer = (more: object = {}) =>
+        service.made<OfferView>('/offers', {
+          ...{ supplierId: sellerId, productId, packContainers: 2, containerPieces: 1, minimumPacks: 1 },
+          prices: [{ fromPacks: 1, packPriceMinor: 4_000 }],
+          lifeOnArrivalDays: 400,
+          ...more,
+        });
+      const standing = await offer();
+      const archived = await offer({ productId: oldId });
+      await service.made(`/products/${oldId}/archive`, { version: 1 });
+      const arrive = async (daysAgo: number, unitCostMinor: number, life: number) =>
+        service.made('/deliveries', {
+          origin: 'purchase',
+          supplierId: sellerId,
+          orderedOn: dayAhead(-daysAgo - 6),
+          occurredAt: `${dayAhead(-daysAgo)}T12:00:00Z`,
+          lines: [
+            {
+              productId,
+              codes: [{ kind: 'lot', code: `GF-${daysAgo}` }],
+              useBy: dayAhead(life - daysAgo),
+              quantity: 1,
+              placeId: await studio.shelf(),
+              unitCostMinor,
+            },
+          ],
+        });
+      await arrive(40, 1_900, 300);
+      await arrive(10, 2_050, 340);
+
+      const store = await Store.open(service.dataFolder, service.databaseUrl);
+      try {
+        const {
+          id: studioId,
+          chainId,
+          timeZone,
+        } = await store.database.reader.manager.findOneByOrFail(Studio, { id: service.studioId });
+        const load = () =>
+          loadSupplyFacts(store.database.read, { studioId, chainId, timeZone }, new Date().toISOString());
+        const facts = await load();
+        expect(facts.offers.find(({ offerId }) => offerId === standing.id)).toMatchObject({
+          leadTime: { basis: 'learnt', orders: 2, medianDays: 6, days95: 6 },
+          // (3 × 400 + 300 + 340) / 5
+          lifeOnArrival: { lifeDays: 368, basis: 'offered and learnt', lots: 2 },
+        });
+        expect(facts.unusableOffers).toContainEqual({
+          ...{ offerId: archived.id, supplierId: sellerId, productId: oldId, reason: 'product archived' },
+        });
+        expect(facts.lastPrices).toContainEqual({
+          ...{ productId, unitCostMinor: 2_050, paidOn: dayAhead(-10), supplierId: sellerId },
+        });
+        expect(facts.suppliers.find(({ supplierId }) => supplierId === sellerId)).toMatchObject({
+          ...{ name: 'Greyfell', orderWeekdays: [], deliveryCostMinor: null, otherCurrency: false },
+        });
+        const { version } = await service.seen<{ version: number }>('');
+        const changed = await write<{ version: number }>('PATCH', '', { currency: 'CHF', version });
+        const elsewhere = await load();
+        expect(elsewhere.offers.map(({ offerId }) => offerId)).not.toContain(standing.id);
+        expect(elsewhere.unusableOffers).toContainEqual(
+          expect.objectContaining({ offerId: standing.id, reason: 'other currency' }),
+        );
+        expect(elsewhere.lastPrices).toEqual([]);
+        await write('PATCH', '', { currency: 'EUR', version: changed.body.version });
+      } finally {
+        await store.close();
+      }
     });
   });
 
