@@ -18,6 +18,7 @@ const CoursesPage = lazy(async () => ({
 
 /** What was ordered is looked at when something comes of it. */
 const OrdersPage = lazy(async () => ({ default: (await import('../orders/orders-page.js')).OrdersPage }));
+const ClaimsPage = lazy(async () => ({ default: (await import('../claims/claims-page.js')).ClaimsPage }));
 const OrderPage = lazy(async () => ({ default: (await import('../orders/order-page.js')).OrderPage }));
 
 /** All that is known of one item, drawn. */
@@ -38,6 +39,7 @@ const pages: readonly AreaPage[] = [
   { path: 'plan', name: (texts) => texts.plans.pages.plan, needs: 'read plans', Open: PlanPage },
   { path: 'what-if', name: (texts) => texts.plans.pages.whatIf, needs: 'read plans', Open: WhatIfPage },
   { path: 'orders', name: (texts) => texts.orders.page, needs: 'read plans', Open: OrdersPage },
+  { path: 'claims', name: (texts) => texts.supplierClaims.page, needs: 'read plans', Open: ClaimsPage },
   {
     path: 'suppliers',
     name: (texts) => texts.suppliers.page,

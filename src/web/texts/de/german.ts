@@ -26,6 +26,7 @@ import { scannerTextsGerman } from './scanner.js';
 import { settingsTexts } from './settings.js';
 import { signInTexts } from './sign-in.js';
 import { stockTexts } from './stock.js';
+import { supplierClaimsTexts } from './supplier-claims.js';
 import { suppliersTexts } from './suppliers.js';
 import { takingInTexts } from './taking-in.js';
 import { todayTexts } from './today.js';
@@ -57,6 +58,7 @@ export const german: Texts = {
   ...planLineTexts,
   ...planWhatIfTexts,
   ...ordersTexts,
+  ...supplierClaimsTexts,
   ...suppliersTexts,
   ...planningTexts,
   ...stockTexts,

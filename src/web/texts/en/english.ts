@@ -25,6 +25,7 @@ import { scannerTexts } from './scanner.js';
 import { settingsTexts } from './settings.js';
 import { signInTexts } from './sign-in.js';
 import { stockTexts } from './stock.js';
+import { supplierClaimsTexts } from './supplier-claims.js';
 import { suppliersTexts } from './suppliers.js';
 import { takingInTexts } from './taking-in.js';
 import { todayTexts } from './today.js';
@@ -58,6 +59,7 @@ export const english = {
   ...planLineTexts,
   ...planWhatIfTexts,
   ...ordersTexts,
+  ...supplierClaimsTexts,
   ...suppliersTexts,
   ...planningTexts,
   ...recallsTexts,
