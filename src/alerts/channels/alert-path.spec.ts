@@ -17,7 +17,7 @@ describe('where an alert leads', () => {
     ['session', 'touch-up mix out of date', {}, `records/sessions/${subjectId}`],
     ['expected delivery', 'delivery late', {}, 'stock/expected'],
     ['supplier', 'order due', {}, 'ordering'],
-    ['purchase order', 'order not sent', {}, 'ordering'],
+    ['purchase order', 'order not sent', {}, `ordering/orders/${subjectId}`],
     ['recall', 'recall open', {}, `recalls/${subjectId}`],
     ['recall notice', 'recall notice found', {}, 'recalls/notices'],
     ['studio', 'drill due', {}, 'recalls/drills'],

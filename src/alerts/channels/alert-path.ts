@@ -29,8 +29,9 @@ export function alertPath(
     case 'expected delivery':
       return `${studio}/stock/expected`;
     case 'supplier':
-    case 'purchase order':
       return `${studio}/ordering`;
+    case 'purchase order':
+      return `${studio}/ordering/orders/${subjectId}`;
     case 'recall':
       return `${studio}/recalls/${subjectId}`;
     case 'recall notice':
