@@ -66,6 +66,7 @@ export function madeStudio(seed: number, { shades = 30, days = 120 } = {}): Dema
   }
   return {
     ...{ weekday, days, recordedFrom: -7 * weeksPast, sessions, bookings, lapsedBookings, owedTouchUps },
+    unmetWants: [],
     courses: [],
     touchUpDays: new Map(procedures.map((procedure) => [procedure, { fromDays: 30, toDays: 40 }])),
     kitLists: [],

@@ -185,7 +185,8 @@ function decide(
   if (nothingMinor <= best.costMinor) {
     const target = facts.settings.serviceTargetPerMille / 1_000;
     const isEnough = nothing.short.mean <= 1 - target && target > 0;
-    return { ...none, decision: isEnough ? 'enough' : 'let run out' };
+    // What is here lasts for now, and is kept all the same.
+    return { ...none, decision: isEnough ? 'enough' : 'let run out', isKept: isEnough };
   }
   let candidate: Candidate = best;
   let followed: Candidate = best;

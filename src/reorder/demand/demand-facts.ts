@@ -14,6 +14,8 @@ export interface DemandFacts {
   recordedFrom: number;
   /** Completed before the day of the plan. */
   sessions: readonly PastSession[];
+  /** What sessions wanted that were never completed. */
+  unmetWants: readonly UnmetWant[];
   /** Planned for the day of the plan or later, not begun, not cancelled. */
   bookings: readonly Booking[];
   /** What became of past bookings that did not take place. */
@@ -52,6 +54,15 @@ export interface SessionAmount {
   amount: number | null;
   /** Answered `none left` at setup: it was needed all the same. */
   refused?: boolean;
+}
+
+/** That none was left of an item a session asked for, once for each session and item: it was needed all the same. */
+export interface UnmetWant extends Visit {
+  sessionId: string;
+  /** The day it was asked for, before that of the plan. */
+  day: number;
+  followsSessionId: string | null;
+  item: string;
 }
 
 export interface Booking extends Visit {

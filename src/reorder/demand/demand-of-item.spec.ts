@@ -92,6 +92,38 @@ describe('the demand of an item', () => {
     expect(codes(refused)).toContain('amount assumed');
   });
 
+  it('counts what sessions wanted that were never completed, and does not learn from them what a session takes', () => {
+    const wants = Array.from({ length: 80 }, (_, index) => ({
+      ...{ procedureId: 'brows', visitKind: 'first session' as const, artistId: 'ada' },
+      ...{ sessionId: `lapsed ${index}`, day: -1 - 4 * index, followsSessionId: null, item: 'needle' },
+    }));
+    const usual = demand({});
+    const more = demand({ unmetWants: wants });
+    const unforeseen = (told: typeof more) =>
+      told.description.weeks.reduce((sum, week) => sum + week.unforeseen, 0);
+    expect(unforeseen(more)).toBeGreaterThan(1.03 * unforeseen(usual));
+    expect(more.model.expected).toEqual(usual.model.expected);
+    const rare = demand(
+      { unmetWants: wants.map((want) => ({ ...want, item: 'wanted only' })) },
+      item('wanted only'),
+    );
+    expect(unitsOf(rare)).toBeGreaterThan(0);
+    expect(codes(rare)).not.toContain('no history');
+  });
+
+  it('tells how its methods did in foretelling the past, and that nothing was scored of a new item', () => {
+    const { methods, origins } = demand({}).description;
+    expect(origins).toBeGreaterThan(0);
+    expect(methods.length).toBeGreaterThan(0);
+    for (const { score, weight } of methods) {
+      expect(weight).toBeGreaterThan(0);
+      expect(score).toBeGreaterThan(0);
+    }
+    const kitLists = [{ procedureId: 'brows', artistId: null, items: [{ item: 'film', quantity: 1 }] }];
+    const fresh = demand({ kitLists }, item('film', { unitsOfKitQuantity: 1, availableFrom: -3 }));
+    expect(fresh.description.methods).toMatchObject([{ method: 'level assumed', score: null }]);
+  });
+
   it('follows the item it replaces, and only when it is linked', () => {
     const linked = demand({}, item('shade 0 new', { replaces: 'shade 0', availableFrom: -5 }));
     expect(codes(linked)).toContain('history of predecessor');

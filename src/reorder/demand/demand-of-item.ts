@@ -45,6 +45,15 @@ export interface DemandAssumption {
   figures: Readonly<Record<string, number | string>>;
 }
 
+/** A method of forecasting with all its variants. */
+export interface DescribedMethod {
+  method: ForecastMethod;
+  /** Those of its variants added up. */
+  weight: number;
+  /** Mean logarithmic score, negated: smaller is better; of its variants, each by its weight. Null: nothing was scored. */
+  score: number | null;
+}
+
 /** What is expected, by how much of it is known, and how the unknown part is foretold: for an explanation. */
 export interface DemandDescription {
   /** Expected units of each seven days from day 0 on. */
@@ -52,8 +61,8 @@ export interface DemandDescription {
   class: SeriesClass;
   adi: number | null;
   cv2: number | null;
-  /** Methods of the main unforeseen series, the most weighted first; weights of a method's variants added up. */
-  methods: { method: ForecastMethod; weight: number }[];
+  /** Methods of the main unforeseen series, the most weighted first. */
+  methods: DescribedMethod[];
   origins: number;
   /** Units of one use, on average. */
   unitsOfUse: number;
@@ -105,7 +114,7 @@ export function demandOfItem(studio: StudioDemand, item: ItemDemandFacts, horizo
       class: main?.class ?? 'no demand',
       adi: main?.adi ?? null,
       cv2: main?.cv2 ?? null,
-      methods: methodsOf(main?.components ?? []),
+      methods: main === undefined ? [] : methodsOf(main),
       origins: main?.origins ?? 0,
       unitsOfUse: meanAmount(learning.amountOfUse),
     },
@@ -116,6 +125,7 @@ export function demandOfItem(studio: StudioDemand, item: ItemDemandFacts, horizo
 interface Learning {
   studio: StudioDemand;
   item: ItemDemandFacts;
+  /** By sessions, and what others wanted that were never completed. */
   uses: readonly UseOfItem[];
   /** Touch-ups that took what the visit before took, and all other uses by sessions. */
   carried: readonly UseOfItem[];
@@ -136,8 +146,13 @@ interface Learning {
 function learn(studio: StudioDemand, item: ItemDemandFacts): Learning {
   const own = studio.usesByItem.get(item.item) ?? [];
   const before = item.replaces === null ? [] : (studio.usesByItem.get(item.replaces) ?? []);
-  const uses = [...joined(own, before)];
-  const amountBySession = new Map(uses.map(({ session, amount }) => [session.id, amount]));
+  const taken = [...joined(own, before)];
+  const wanted = joined(
+    studio.wantsByItem.get(item.item) ?? [],
+    item.replaces === null ? [] : (studio.wantsByItem.get(item.replaces) ?? []),
+  );
+  const uses = [...taken, ...wanted];
+  const amountBySession = new Map(taken.map(({ session, amount }) => [session.id, amount]));
   const carried: UseOfItem[] = [];
   const others: UseOfItem[] = [];
   const changed: UseOfItem[] = [];
@@ -152,14 +167,15 @@ function learn(studio: StudioDemand, item: ItemDemandFacts): Learning {
     ({ visitKind, followsSessionId }) =>
       visitKind === 'touch-up' && followsSessionId !== null && amountBySession.has(followsSessionId),
   ).length;
-  const amounts = amountsOf(uses, item);
+  const carriedOn = carried.filter(({ session }) => amountBySession.has(session.id)).length;
+  const amounts = amountsOf(taken, item);
   const assumed = item.unitsOfKitQuantity ?? ASSUMED_AMOUNT;
   const first = own.reduce((day, { session }) => Math.min(day, session.day), item.availableFrom ?? 0);
   const fromWhen = before.length > 0 || item.availableFrom === null ? studio.facts.recordedFrom : first;
   const availableFrom = Math.max(fromWhen, studio.facts.recordedFrom);
   const usesOfVisit = learnUse(
     studio.weights,
-    uses.map(({ session, amount }) => ({ ...visitOf(session), day: session.day, amount })),
+    taken.map(({ session, amount }) => ({ ...visitOf(session), day: session.day, amount })),
     kitAmounts(studio, item),
     { availableFrom, assumedAmount: assumed },
   );
@@ -167,8 +183,8 @@ function learn(studio: StudioDemand, item: ItemDemandFacts): Learning {
   return {
     ...{ studio, item, uses, carried, others, changed, usesOfVisit, amountBySession },
     carriedOver:
-      (carried.length + TOUCH_UPS_SUPPOSED * studio.carriedOver) /
-      (Math.max(followed, carried.length) + TOUCH_UPS_SUPPOSED),
+      (carriedOn + TOUCH_UPS_SUPPOSED * studio.carriedOver) /
+      (Math.max(followed, carriedOn) + TOUCH_UPS_SUPPOSED),
     amountOfUse: amountDistribution(amounts ?? new Map([[assumed, 1]])),
     amountFrom: amounts ? 'sessions' : named && item.unitsOfKitQuantity !== null ? 'kit list' : 'assumption',
     inherited: before.length,
@@ -436,12 +452,18 @@ function expectedWeeks({ days, expected, unforeseen }: DemandModel): DemandDescr
   return weeks;
 }
 
-function methodsOf(components: readonly CountComponent[]): DemandDescription['methods'] {
-  const weights = new Map<ForecastMethod, number>();
-  for (const { method, weight } of components) weights.set(method, (weights.get(method) ?? 0) + weight);
-  return [...weights]
-    .map(([method, weight]) => ({ method, weight }))
-    .sort((one, other) => other.weight - one.weight);
+function methodsOf({ components, scores }: CountForecast): DescribedMethod[] {
+  const methods = new Map<ForecastMethod, DescribedMethod>();
+  for (const { method, weight } of components) {
+    const known = methods.get(method) ?? { method, weight: 0, score: null };
+    methods.set(method, { ...known, weight: known.weight + weight });
+  }
+  for (const { method, weight, logScore } of scores) {
+    const described = methods.get(method);
+    if (!described || weight <= 0 || logScore === null) continue;
+    described.score = (described.score ?? 0) + (logScore * weight) / described.weight;
+  }
+  return [...methods.values()].sort((one, other) => other.weight - one.weight);
 }
 
 function assumptionsOf(

@@ -23,7 +23,7 @@ const FEWEST_USES_LEARNT_FROM = 5;
 const CARRIED_OVER = 0.85;
 const TOUCH_UPS_SUPPOSED = 10;
 
-/** One use of an item by one session, or that none was left. */
+/** That one session took an item, or would have. */
 export interface UseOfItem {
   session: PastSession;
   amount: number | null;
@@ -35,6 +35,8 @@ export interface StudioDemand {
   sessions: ReadonlyMap<string, PastSession>;
   /** Sessions by artists who are gone stay in: what a procedure takes does not leave with them. */
   usesByItem: ReadonlyMap<string, readonly UseOfItem[]>;
+  /** What sessions wanted that were never completed: they tell how much is needed, but not what a session takes. */
+  wantsByItem: ReadonlyMap<string, readonly UseOfItem[]>;
   weights: SessionWeights;
   bookings: BookingCurve;
   /** By procedure id; `allReturns` for those without a visit. */
@@ -69,6 +71,7 @@ export function studioDemand(facts: DemandFacts): StudioDemand {
     facts,
     sessions,
     usesByItem,
+    wantsByItem: wantsByItem(facts),
     weights: sessionWeights(facts.sessions),
     bookings: learnBookingCurve(firstBookings, facts.lapsedBookings, facts.days),
     ...returnsOf(facts),
@@ -77,6 +80,16 @@ export function studioDemand(facts: DemandFacts): StudioDemand {
     carriedOver: carriedOver(facts, sessions),
     methodPrior: commonWeights(someBacktests(usesByItem, facts.recordedFrom)),
   };
+}
+
+function wantsByItem({ unmetWants }: DemandFacts): Map<string, UseOfItem[]> {
+  const byItem = new Map<string, UseOfItem[]>();
+  for (const { item, sessionId, ...visit } of unmetWants) {
+    const wants = byItem.get(item) ?? [];
+    wants.push({ session: { ...visit, id: sessionId, bookedOn: null, uses: [] }, amount: null });
+    byItem.set(item, wants);
+  }
+  return byItem;
 }
 
 /** Whole weeks from a day of the past until the plan. */

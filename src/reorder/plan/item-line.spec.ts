@@ -18,6 +18,7 @@ const demand: DemandFacts = {
     followsSessionId: null,
     uses: [{ item: 'product needle', amount: 1 + (index % 2) }],
   })),
+  unmetWants: [],
   bookings: [2, 9].map((day) => ({
     procedureId: 'brows',
     visitKind: 'first session' as const,

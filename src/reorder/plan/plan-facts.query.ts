@@ -173,7 +173,7 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
         calledOffOn: row.cancelledAt === null ? null : dayOf(row.cancelledAt),
       })),
       uses,
-      refusals,
+      refusals: refusals.map((row) => ({ ...row, day: dayOf(row.occurredAt) })),
       kitLists,
       courses: courses.map(({ procedureId, heldOn, trainees }) => ({
         procedureId,

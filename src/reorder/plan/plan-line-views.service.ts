@@ -155,7 +155,7 @@ function demandOf(content: PlanLineContent): LineDemandView {
     seriesClass,
     averageDemandInterval: adi,
     sizeVariation: cv2,
-    methods: methods.map(({ method, weight }) => ({ method, weight, score: null })),
+    methods,
     weeksOfHistory,
     byWeek: weeks.map(({ known, halfKnown, unforeseen }, index) => ({
       from: dateOfDay(plannedOn, 7 * index),

@@ -63,7 +63,8 @@ export function sessionRows(read: Read, studioId: string, since: string): Promis
        completed_at AS "completedAt", cancelled_at AS "cancelledAt", follows_session_id AS "followsSessionId",
        recorded_from AS "recordedFrom"
      FROM session
-     WHERE studio_id = $1 AND (state IN ('planned', 'in setup') OR coalesce(completed_at, planned_start) >= $2)
+     WHERE studio_id = $1
+       AND (state IN ('planned', 'in setup') OR coalesce(completed_at, planned_start, planned_at) >= $2)
      ORDER BY coalesce(completed_at, planned_start, planned_at) DESC, id LIMIT ${mostSessions}`,
     [studioId, since],
   );
@@ -132,10 +133,11 @@ export function refusalRows(
   read: Read,
   studioId: string,
   since: string,
-): Promise<{ sessionId: string; productId: string }[]> {
+): Promise<{ sessionId: string; productId: string; occurredAt: string }[]> {
   return read(
-    `SELECT DISTINCT session_id AS "sessionId", product_id AS "productId" FROM unmet_demand
-     WHERE studio_id = $1 AND occurred_at >= $2 ORDER BY session_id, product_id LIMIT ${mostRows}`,
+    `SELECT session_id AS "sessionId", product_id AS "productId", min(occurred_at) AS "occurredAt"
+     FROM unmet_demand WHERE studio_id = $1 AND occurred_at >= $2
+     GROUP BY session_id, product_id ORDER BY session_id, product_id LIMIT ${mostRows}`,
     [studioId, since],
   );
 }

@@ -199,7 +199,7 @@ export class FanView {
 export class MethodWeightView {
   method: string;
   weight: number;
-  /** Mean ranked probability score over the backtest; null: nothing could be scored. */
+  /** Mean logarithmic score of having foretold the past, negated: smaller is better; null: nothing could be scored. */
   score: number | null;
 }
 

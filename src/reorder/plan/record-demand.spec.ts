@@ -48,7 +48,7 @@ describe('what the record says of demand', () => {
           { sessionId: 's', productId: 'umber', pieces: 0, microlitres: 0 },
           { sessionId: 's', productId: 'of another chain', pieces: 1, microlitres: 0 },
         ],
-        refusals: [{ sessionId: 's', productId: 'umber' }],
+        refusals: [{ sessionId: 's', productId: 'umber', day: -3 }],
       }),
       names,
     );
@@ -67,10 +67,45 @@ describe('what the record says of demand', () => {
 
   it('takes what was refused since none was left for needed', () => {
     const facts = recordDemand(
-      record({ sessions: [session('s', {})], refusals: [{ sessionId: 's', productId: 'umber' }] }),
+      record({ sessions: [session('s', {})], refusals: [{ sessionId: 's', productId: 'umber', day: -3 }] }),
       names,
     );
     expect(facts.sessions[0]?.uses).toEqual([{ item: 'product umber', amount: null, refused: true }]);
+  });
+
+  it('counts what was refused to sessions that were never completed, once a session and item, on its day', () => {
+    const open = { completedOn: null };
+    const facts = recordDemand(
+      record({
+        sessions: [
+          session('cancelled', { ...open, state: 'cancelled', plannedOn: null, calledOffOn: -2 }),
+          session('nobody came', { ...open, state: 'not attended', plannedOn: -4 }),
+          session('forgotten', { ...open, state: 'planned', plannedOn: -1 }),
+          session('on a tray', { ...open, state: 'in setup', plannedOn: -1 }),
+          session('to come', { ...open, state: 'planned', plannedOn: 2 }),
+          session('completed later', { completedOn: -1 }),
+        ],
+        uses: [{ sessionId: 'completed later', productId: 'umber', pieces: 0, microlitres: 200 }],
+        refusals: [
+          { sessionId: 'cancelled', productId: 'needle b', day: -2 },
+          { sessionId: 'cancelled', productId: 'needle a', day: -3 },
+          { sessionId: 'cancelled', productId: 'of another chain', day: -3 },
+          { sessionId: 'nobody came', productId: 'umber', day: -4 },
+          { sessionId: 'forgotten', productId: 'umber', day: 0 },
+          { sessionId: 'on a tray', productId: 'umber', day: -1 },
+          { sessionId: 'to come', productId: 'umber', day: -1 },
+          { sessionId: 'completed later', productId: 'umber', day: -2 },
+          { sessionId: 'long ago', productId: 'umber', day: -2 },
+        ],
+      }),
+      names,
+    );
+    const wants = facts.unmetWants.map(({ sessionId, item, day }) => [sessionId, item, day]);
+    expect(wants).toEqual([
+      ['cancelled', 'configuration 3 points', -3],
+      ['nobody came', 'product umber', -4],
+    ]);
+    expect(facts.sessions.flatMap(({ uses }) => uses)).toEqual([{ item: 'product umber', amount: 200 }]);
   });
 
   it('tells bookings from what lapsed, and leaves out what nobody marked', () => {

@@ -7,6 +7,7 @@ import type {
   LapsedBooking,
   PastSession,
   SessionAmount,
+  UnmetWant,
 } from '../demand/demand-facts.js';
 import type { ItemUnit } from '../item.js';
 
@@ -33,6 +34,13 @@ export interface RecordedUse {
   microlitres: number;
 }
 
+/** That none was left of a product a session asked for at setup. */
+export interface RecordedRefusal {
+  sessionId: string;
+  productId: string;
+  day: number;
+}
+
 export interface RecordedKitList {
   procedureId: string;
   artistId: string | null;
@@ -52,7 +60,7 @@ export interface RecordOfDemand {
   sessions: readonly RecordedSession[];
   /** Uses, and what was opened for a session and thrown away. */
   uses: readonly RecordedUse[];
-  refusals: readonly { sessionId: string; productId: string }[];
+  refusals: readonly RecordedRefusal[];
   kitLists: readonly RecordedKitList[];
   courses: readonly { procedureId: string; day: number; trainees: number }[];
   /** Visits whose touch-up is owed and not booked. */
@@ -71,6 +79,7 @@ export function recordDemand(record: RecordOfDemand, names: ItemNames): DemandFa
   const sessions: PastSession[] = [];
   const bookings: Booking[] = [];
   const lapsedBookings: LapsedBooking[] = [];
+  const booked = new Set<string>();
   for (const session of record.sessions) {
     const { id, procedureId, visitKind, artistId, state, bookedOn, plannedOn, completedOn } = session;
     const { followsSessionId } = session;
@@ -82,7 +91,9 @@ export function recordDemand(record: RecordOfDemand, names: ItemNames): DemandFa
       sessions.push({ ...visit, id, day: completedOn, bookedOn: knownOn, followsSessionId, uses });
     } else if (state === 'planned' || state === 'in setup') {
       const day = state === 'in setup' ? 0 : plannedOn;
-      if (day !== null && day >= 0) bookings.push({ ...visit, day, followsSessionId });
+      if (day === null || day < 0) continue;
+      bookings.push({ ...visit, day, followsSessionId });
+      booked.add(id);
     } else if (plannedOn !== null) {
       const calledOffOn = state === 'cancelled' ? (session.calledOffOn ?? plannedOn) : plannedOn;
       lapsedBookings.push({ day: plannedOn, bookedOn, calledOffOn: Math.min(calledOffOn, plannedOn) });
@@ -95,6 +106,7 @@ export function recordDemand(record: RecordOfDemand, names: ItemNames): DemandFa
     days: record.days,
     recordedFrom: first,
     sessions,
+    unmetWants: unmetWants(record, names, booked),
     bookings,
     lapsedBookings,
     courses: record.courses.filter(({ day }) => day >= 0),
@@ -133,6 +145,31 @@ function amountsBySession(
     if (!known.has(item.name)) known.set(item.name, { item: item.name, amount: null, refused: true });
   }
   return bySession;
+}
+
+/** Of sessions never completed; what a booking asked for already is expected of it anyway, and is not wanted twice. */
+function unmetWants(
+  { sessions, refusals }: RecordOfDemand,
+  names: ItemNames,
+  booked: ReadonlySet<string>,
+): UnmetWant[] {
+  const lapsed = new Map(
+    sessions
+      .filter(({ id, state }) => state !== 'completed' && !booked.has(id))
+      .map((session) => [session.id, session] as const),
+  );
+  const wants = new Map<string, UnmetWant>();
+  for (const { sessionId, productId, day } of refusals) {
+    const session = lapsed.get(sessionId);
+    const item = names.ofProduct.get(productId)?.name;
+    if (!session || item === undefined || day >= 0) continue;
+    const key = `${sessionId} ${item}`;
+    const known = wants.get(key);
+    if (known && known.day <= day) continue;
+    const { procedureId, visitKind, artistId, followsSessionId } = session;
+    wants.set(key, { sessionId, procedureId, visitKind, artistId, followsSessionId, day, item });
+  }
+  return [...wants.values()];
 }
 
 function kitListOf({ procedureId, artistId, items }: RecordedKitList, names: ItemNames): KitListFacts {

@@ -31,6 +31,15 @@ describe('what was known on an earlier day', () => {
     );
   });
 
+  it('has what was wanted before it, counted from it', () => {
+    const want = {
+      ...{ procedureId: 'brows', visitKind: 'first session' as const, artistId: 'ada' },
+      ...{ sessionId: 'lapsed', followsSessionId: null, item: 'needle' },
+    };
+    const unmetWants = [-60, -50, -49].map((day) => ({ ...want, day }));
+    expect(factsAsOf({ ...facts, unmetWants }, -50).unmetWants).toEqual([{ ...want, day: -10 }]);
+  });
+
   it('has the sessions before it as past, and those booked before it as bookings', () => {
     const then = factsAsOf(facts, -50);
     expect(then.sessions.every((session) => session.day < 0)).toBe(true);

@@ -29,6 +29,9 @@ export function factsAsOf(facts: DemandFacts, day: number): DemandFacts {
     days: facts.days,
     recordedFrom: Math.min(0, facts.recordedFrom - day),
     sessions: sessions.map((session) => movedBy(session, day)),
+    unmetWants: facts.unmetWants
+      .filter((want) => want.day < day)
+      .map((want) => ({ ...want, day: want.day - day })),
     bookings,
     lapsedBookings: facts.lapsedBookings
       .filter(({ calledOffOn }) => calledOffOn < day)

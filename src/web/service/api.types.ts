@@ -9470,7 +9470,7 @@ export interface components {
         MethodWeightView: {
             method: string;
             weight: number;
-            /** @description Mean ranked probability score over the backtest; null: nothing could be scored. */
+            /** @description Mean logarithmic score of having foretold the past, negated: smaller is better; null: nothing could be scored. */
             score: number | null;
         };
         DemandWeekView: {
