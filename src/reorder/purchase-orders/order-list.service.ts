@@ -47,6 +47,7 @@ export class OrderList {
          supplier.name AS "supplierName", purchase_order.state, purchase_order.plan_id AS "planId",
          purchase_order.currency, COALESCE(line.lines, 0) AS lines, COALESCE(line.sum, 0) AS "linesMinor",
          COALESCE(line.unpriced, 0) AS "unpricedLines", purchase_order.sent_at AS "sentAt",
+         purchase_order.expected_delivery_id AS "expectedDeliveryId",
          expected_delivery.expected_on AS "expectedOn", expected_delivery.ended_as AS "expectedEndedAs",
          (SELECT mail.state FROM purchase_order_mail AS mail
           WHERE mail.studio_id = purchase_order.studio_id AND mail.order_id = purchase_order.id

@@ -144,6 +144,8 @@ export class PurchaseOrderSummaryView {
   linesMinor: number;
   unpricedLines: number;
   sentAt: string | null;
+  /** With what the order, or its rest, was or is expected; null: nothing was. */
+  expectedDeliveryId: string | null;
   /** YYYY-MM-DD; null: nothing is expected. */
   expectedOn: string | null;
   late: boolean;

@@ -1,3 +1,4 @@
+import type { ExpectedDeliveryView } from '../../stock/expected-deliveries/expected-deliveries.views.js';
 import { Choice } from '../frame/choice.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { usePages } from '../service/use-pages.js';
@@ -31,13 +32,8 @@ export function ExpectedField({
   if (items === undefined || (items.length === 0 && !isGone)) return null;
   const choose = (expectedDeliveryId: string) => {
     const chosen = items.find(({ id }) => id === expectedDeliveryId);
-    delivery.change({
-      expectedDeliveryId,
-      ...(chosen && {
-        supplierId: chosen.supplierId,
-        orderedOn: chosen.orderedOn ?? draft.orderedOn,
-      }),
-    });
+    if (chosen) chooseExpected(delivery, chosen);
+    else delivery.change({ expectedDeliveryId });
   };
   return (
     <Choice
@@ -56,4 +52,16 @@ export function ExpectedField({
       onChange={choose}
     />
   );
+}
+
+/** It is this one, and so from its supplier, ordered when it says. */
+export function chooseExpected(
+  delivery: KeptDelivery,
+  { id, supplierId, orderedOn }: Pick<ExpectedDeliveryView, 'id' | 'supplierId' | 'orderedOn'>,
+): void {
+  delivery.change((draft) => ({
+    expectedDeliveryId: id,
+    supplierId,
+    orderedOn: orderedOn ?? draft.orderedOn,
+  }));
 }

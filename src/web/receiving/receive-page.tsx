@@ -13,9 +13,11 @@ import { useTexts } from '../texts/texts.js';
 import { keptDelivery } from './delivery-draft.js';
 import { DeliveryFields } from './delivery-fields.js';
 import { LineEntry, type LineSurroundings } from './line-entry.js';
+import { OutstandingPart } from './outstanding-part.js';
 import { ReceiptPart } from './receipt-part.js';
 import { ScanPart } from './scan-part.js';
 import { TakeInPart } from './take-in-part.js';
+import { useAskedExpected } from './use-asked-expected.js';
 import { useReadings } from './use-readings.js';
 import { useTakingIn } from './use-taking-in.js';
 
@@ -37,6 +39,7 @@ export function ReceivePage({ standing }: { standing: StandingView }) {
   const readings = useReadings(studioId, delivery);
   const taking = useTakingIn(studioId, delivery, { usualPlaceId, currency, timeZone });
   const isTakenIn = draft.receipt !== undefined;
+  useAskedExpected(studioId, delivery, !isTakenIn);
 
   const isUnfinished = !isTakenIn && draft.lines.length > 0;
   useEffect(() => {
@@ -82,6 +85,9 @@ export function ReceivePage({ standing }: { standing: StandingView }) {
       <Section title={words.scanTitle} hint={words.scanTitleHint}>
         <ScanPart field={field} draft={draft} readings={readings} around={around} />
       </Section>
+      {draft.origin === 'purchase' && draft.expectedDeliveryId !== '' && (
+        <OutstandingPart studioId={studioId} expectedDeliveryId={draft.expectedDeliveryId} />
+      )}
       <Section title={words.lines} hint={words.linesHint}>
         {lastOut && (
           <Note kind="plain">

@@ -8794,6 +8794,8 @@ export interface components {
             linesMinor: number;
             unpricedLines: number;
             sentAt: string | null;
+            /** @description With what the order, or its rest, was or is expected; null: nothing was. */
+            expectedDeliveryId: string | null;
             /** @description YYYY-MM-DD; null: nothing is expected. */
             expectedOn: string | null;
             late: boolean;

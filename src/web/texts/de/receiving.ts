@@ -31,6 +31,11 @@ export const receivingTexts: typeof english = {
 
     lines: 'Was ankam',
     linesHint: 'Die zuletzt gescannte Zeile steht oben.',
+    outstandingOf: (number) => `Noch erwartet von Bestellung ${number}`,
+    outstandingHint: 'Was mit dieser Lieferung aufgenommen wird, zählt von selbst dafür.',
+    outstanding: (pieces, ordered) => `${pieces} von ${ordered} Stück`,
+    nothingOutstanding: 'Alles ist angekommen.',
+    toOrder: (number) => `Zur Bestellung ${number}`,
     noLines: 'Noch nichts.',
     unknownProduct: 'Welches Produkt?',
     pieces: (count) => `${count} Stück`,

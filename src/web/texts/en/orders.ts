@@ -92,7 +92,7 @@ export const ordersTexts = {
     priceOf: (name: string, currency: string) => `Price of a pack of ${name}, in ${currency}`,
     noAmount: (currency: string) => `Write an amount such as 12.50 in ${currency}, or leave it empty.`,
     takeOff: 'Take off',
-    takeOffOf: (name: string) => `Take ${name} off`,
+    takeOffOf: (name: string) => `Take off ${name}`,
     change: 'Change the draft',
     addLine: 'Add a product',
     add: 'Add',

@@ -32,6 +32,12 @@ export const receivingTexts = {
 
     lines: 'What arrived',
     linesHint: 'The line that was scanned last stands on top.',
+    outstandingOf: (number: number) => `Still to come of order ${number}`,
+    outstandingHint: 'What is taken in with this delivery counts for it by itself.',
+    outstanding: (pieces: number, ordered: number) =>
+      `${pieces} of ${ordered} ${ordered === 1 ? 'piece' : 'pieces'}`,
+    nothingOutstanding: 'All of it came.',
+    toOrder: (number: number) => `To order ${number}`,
     noLines: 'Nothing yet.',
     unknownProduct: 'Which product?',
     pieces: (count: number) => plural(count, 'piece', 'pieces'),
