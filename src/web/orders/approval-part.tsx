@@ -9,6 +9,7 @@ import { useAction } from '../service/use-action.js';
 import { ProblemOrSignInAgain } from '../sign-in/sign-in-again.js';
 import { Sign } from '../stock/sign.js';
 import { useTexts } from '../texts/texts.js';
+import styles from './orders.module.css';
 import { approveOrder } from './orders.requests.js';
 
 /** What should be looked at first, and the approval. */
@@ -33,11 +34,11 @@ export function ApprovalPart({
     await onChanged();
   });
   return (
-    <Section title={words.warnings} hint={words.approveHint}>
+    <Section title={warnings.length > 0 ? words.warnings : words.approve} hint={words.approveHint}>
       <Fields onSubmit={() => void run()} label={words.approve}>
         {warnings.length > 0 && (
           <>
-            <ul>
+            <ul className={styles.warnings}>
               {warnings.map(({ code, lineNumber }) => (
                 <li key={`${code} ${lineNumber}`}>
                   <Sign standing="care">

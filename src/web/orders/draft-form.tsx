@@ -1,4 +1,4 @@
-import { Button, Group, TextInput } from '@mantine/core';
+import { Button, Group, Stack, TextInput } from '@mantine/core';
 import { useRef, useState } from 'react';
 import type {
   PurchaseOrderLineView,
@@ -41,7 +41,7 @@ export function DraftForm({
     await changeOrder(studioId, id, requestId, { version, ...made.change });
   };
   return (
-    <>
+    <Stack gap="xl" align="stretch">
       {lines.length === 0 && <p>{words.noLines}</p>}
       <ChangeForm label={words.change} edits={edits} version={version} save={save} reload={onChanged}>
         {(problem) => (
@@ -72,7 +72,7 @@ export function DraftForm({
         )}
       </ChangeForm>
       <AddLine studioId={studioId} order={order} onChanged={onChanged} />
-    </>
+    </Stack>
   );
 }
 

@@ -20,7 +20,7 @@ export function OrderDocuments({
   return (
     <>
       <ProblemNote problem={pdf.problem ?? csv.problem} />
-      <Group gap="sm">
+      <Group gap="sm" mt="md">
         <Button
           variant="default"
           loading={pdf.busy}

@@ -17,7 +17,7 @@ export function OrderEntry({ studioId, order }: { studioId: string; order: Purch
     <Entry
       name={words.orderOf(number, supplierName)}
       mark={words.states[state]}
-      isOver={endedAs !== null}
+      isOver={state === 'called off'}
       actions={
         <PageLink
           to={pathOf({ studioId, area: 'ordering' }, 'orders', id)}

@@ -31,17 +31,22 @@ export function ReceiptPart({
         </p>
       ))}
       {differences.length > 0 && (
-        <Entries label={words.differences}>
-          {differences.map((difference) => (
-            <Entry
-              key={difference.deliveryLineId}
-              name={`${difference.makerName} ${lineName(difference)}`}
-              mark={words.differenceKinds[difference.kind]}
-            >
-              <p>{words.pieces(difference.pieces)}</p>
-            </Entry>
-          ))}
-        </Entries>
+        <>
+          <p>
+            <strong>{words.differences}</strong>
+          </p>
+          <Entries label={words.differences}>
+            {differences.map((difference) => (
+              <Entry
+                key={difference.deliveryLineId}
+                name={`${difference.makerName} ${lineName(difference)}`}
+                mark={words.differenceKinds[difference.kind]}
+              >
+                <p>{words.pieces(difference.pieces)}</p>
+              </Entry>
+            ))}
+          </Entries>
+        </>
       )}
       {mayReceive && expected !== null && expected.endedAs === null && (
         <PageLink to={`${pathOf(stock, 'receive')}?expected=${expected.id}`} alone>

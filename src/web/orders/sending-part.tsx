@@ -1,4 +1,4 @@
-import { Button, TextInput } from '@mantine/core';
+import { Button, Group, TextInput } from '@mantine/core';
 import { useRef, useState } from 'react';
 import type { OrderWay } from '../../reorder/purchase-orders/order-states.js';
 import type { PurchaseOrderView } from '../../reorder/purchase-orders/purchase-orders.views.js';
@@ -48,16 +48,20 @@ export function SendingPart({
           onChange={(event) => setExpectedOn(event.currentTarget.value)}
         />
         <ProblemNote problem={byMail.problem} />
-        <div>
+        <Group gap="sm">
           {mailObstacle === null && !isOnTheWay && (
             <Button type="submit" loading={byMail.busy}>
               {mail === null ? words.sendMail : words.sendMailAgain}
             </Button>
           )}
-          <ConfirmButton question={words.sendByHandQuestion} action={() => send('by hand')}>
+          <ConfirmButton
+            variant={mailObstacle === null ? 'default' : 'filled'}
+            question={words.sendByHandQuestion}
+            action={() => send('by hand')}
+          >
             {words.sendByHand}
           </ConfirmButton>
-        </div>
+        </Group>
       </Fields>
     </Section>
   );

@@ -151,7 +151,7 @@ export const catalogueTexts: typeof english = {
     },
     supplier: {
       one: 'Lieferant',
-      hint: 'Wer es dem Studio verkauft hat.',
+      hint: 'Wer es dem Studio verkauft.',
       many: 'Lieferanten',
       manyHint: 'Gewählt, wenn eine Lieferung eingeht.',
       none: 'Es gibt noch keine.',

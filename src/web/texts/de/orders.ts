@@ -127,6 +127,7 @@ export const ordersTexts: typeof english = {
       'Sie haben sie auf anderem Weg gesendet oder tun es gerade. Von nun an wird sie erwartet.',
     expectedOnLabel: 'Spätestens erwartet am',
     expectedOnHint: 'Leer: nach der Lieferzeit des Lieferanten.',
+    endOrTakeBack: 'Zurücknehmen oder beenden',
     documents: 'Dokumente',
     pdf: 'Als PDF',
     csv: 'Als CSV',

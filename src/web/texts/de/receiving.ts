@@ -32,7 +32,8 @@ export const receivingTexts: typeof english = {
     lines: 'Was ankam',
     linesHint: 'Die zuletzt gescannte Zeile steht oben.',
     outstandingOf: (number) => `Noch erwartet von Bestellung ${number}`,
-    outstandingHint: 'Was mit dieser Lieferung aufgenommen wird, zählt von selbst dafür.',
+    outstandingHint:
+      'Was mit dieser Lieferung aufgenommen wird, zählt von selbst dafür; der Rest bleibt erwartet.',
     outstanding: (pieces, ordered) => `${pieces} von ${ordered} Stück`,
     nothingOutstanding: 'Alles ist angekommen.',
     toOrder: (number) => `Zur Bestellung ${number}`,

@@ -153,7 +153,7 @@ export const catalogueTexts = {
     },
     supplier: {
       one: 'Supplier',
-      hint: 'Who sold it to the studio.',
+      hint: 'Who sells it to the studio.',
       many: 'Suppliers',
       manyHint: 'Chosen when a delivery is taken in.',
       none: 'There are none yet.',

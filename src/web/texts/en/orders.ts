@@ -129,6 +129,7 @@ export const ordersTexts = {
       'You have sent it, or are sending it now, by another way. From now on it is expected.',
     expectedOnLabel: 'Expected on, at the latest',
     expectedOnHint: 'Left empty: by the lead time of the supplier.',
+    endOrTakeBack: 'Take it back or end it',
     documents: 'Documents',
     pdf: 'PDF',
     csv: 'CSV',

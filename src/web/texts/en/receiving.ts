@@ -33,7 +33,7 @@ export const receivingTexts = {
     lines: 'What arrived',
     linesHint: 'The line that was scanned last stands on top.',
     outstandingOf: (number: number) => `Still to come of order ${number}`,
-    outstandingHint: 'What is taken in with this delivery counts for it by itself.',
+    outstandingHint: 'What is taken in with this delivery counts for it by itself; the rest stays expected.',
     outstanding: (pieces: number, ordered: number) =>
       `${pieces} of ${ordered} ${ordered === 1 ? 'piece' : 'pieces'}`,
     nothingOutstanding: 'All of it came.',
