@@ -9,14 +9,14 @@ import {
   type ProblemBody,
   type RunningService,
   startService,
-  strictestEngine,
   testOwner,
+  usualEngine,
 } from '../support/service.js';
 import { ServiceClock } from '../support/service-clock.js';
 import { type FurtherStudio, personOfRole, studioOfOtherChain } from '../support/signing-in.js';
 import { TestBrowser } from '../support/test-browser.js';
 
-describe.each(strictestEngine)('tokens on %s', (engine) => {
+describe.each(usualEngine)('tokens on %s', (engine) => {
   const clock = new ServiceClock();
   let service: RunningService;
   let studio: string;

@@ -7,7 +7,7 @@ import { bookingColumns } from '../../src/sessions/bookings/booking-columns.js';
 import type { BookingsPreviewView, TakenInBookingsView } from '../../src/sessions/bookings/bookings.views.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { makeSampleStudio, type SampleStudio } from '../support/sample-studio.js';
-import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
 
 type Refused = ProblemBody & { preview: BookingsPreviewView };
 
@@ -28,7 +28,7 @@ const calendar = (...events: string[][]) =>
 const ahead = (days: number) => new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
 const basic = (day: string) => day.replaceAll('-', '');
 
-describe.each(strictestEngine)('bookings on %s', (engine) => {
+describe.each(usualEngine)('bookings on %s', (engine) => {
   let service: RunningService;
   let sql: PlainSql;
   let studio: SampleStudio;

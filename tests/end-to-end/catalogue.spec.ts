@@ -4,11 +4,11 @@ import type { CompanyView } from '../../src/catalogue/companies.views.js';
 import type { ConfigurationView, EquivalenceView } from '../../src/catalogue/configurations.views.js';
 import type { ProductPageView, ProductView } from '../../src/catalogue/products.views.js';
 import type { SymbolView } from '../../src/catalogue/symbols.views.js';
-import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
 
 const pigmentGtin = '09506000134352';
 
-describe.each(strictestEngine)('the catalogue on %s', (engine) => {
+describe.each(usualEngine)('the catalogue on %s', (engine) => {
   let service: RunningService;
   let maker: CompanyView;
 

@@ -7,11 +7,11 @@ import type { TouchUpView } from '../../src/sessions/touch-up.views.js';
 import { inconsistencies } from '../support/consistency.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { makeSampleStudio, type SampleStudio } from '../support/sample-studio.js';
-import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
 import { personOfRole, type SignedInPerson } from '../support/signing-in.js';
 import { makeTreatedClient, type TreatedClient, texts } from '../support/treated-client.js';
 
-describe.each(strictestEngine)('access to clients on %s', (engine) => {
+describe.each(usualEngine)('access to clients on %s', (engine) => {
   let service: RunningService;
   let studio: SampleStudio;
   let treated: TreatedClient;

@@ -3,7 +3,7 @@ import type { StudioView } from '../../src/identity/studios.views.js';
 import type { ClientExportView } from '../../src/sessions/client-export.views.js';
 import type { BlendView } from '../../src/stock/blends.views.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
-import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
 import { personOfRole } from '../support/signing-in.js';
 import { makeTreatedClient, type TreatedClient, texts } from '../support/treated-client.js';
 
@@ -48,7 +48,7 @@ function undescribed(document: ApiDocument, schema: Schema, value: unknown, path
   ];
 }
 
-describe.each(strictestEngine)('the export for a client on %s', (engine) => {
+describe.each(usualEngine)('the export for a client on %s', (engine) => {
   let service: RunningService;
   let studio: SampleStudio;
   let treated: TreatedClient;

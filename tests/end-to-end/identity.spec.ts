@@ -1,8 +1,8 @@
 import { request } from 'node:http';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
 
-describe.each(strictestEngine)('studios and people on %s', (engine) => {
+describe.each(usualEngine)('studios and people on %s', (engine) => {
   let service: RunningService;
   beforeAll(async () => {
     service = await startService(engine);

@@ -3,14 +3,14 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { PersonView } from '../../src/identity/people.views.js';
 import type { MadeLinkView, RequesterView } from '../../src/identity/sign-in/sign-in.views.js';
 import { PlainSql } from '../support/plain-sql.js';
-import { type RunningService, startService, strictestEngine, testOwner } from '../support/service.js';
+import { type RunningService, startService, testOwner, usualEngine } from '../support/service.js';
 import { ServiceClock } from '../support/service-clock.js';
 import { type FurtherStudio, studioOfOtherChain, testPassword } from '../support/signing-in.js';
 import { TestBrowser } from '../support/test-browser.js';
 
 const otherPassword = 'eight loud drums at noon';
 
-describe.each(strictestEngine)('invitations on %s', (engine) => {
+describe.each(usualEngine)('invitations on %s', (engine) => {
   const clock = new ServiceClock();
   let service: RunningService;
   let owner: TestBrowser;

@@ -8,11 +8,11 @@ import type { ReceiptView } from '../../src/stock/receiving.views.js';
 import { decodeSymbol } from '../demo/symbols.js';
 import { symbolsOn } from '../support/drawn-symbols.js';
 import { type Page, pagesOf, textOn } from '../support/pdf-pages.js';
-import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
 
 const bottleGtin = '09506000134352';
 
-describe.each(strictestEngine)('labels on %s', (engine) => {
+describe.each(usualEngine)('labels on %s', (engine) => {
   let service: RunningService;
   let place: PlaceView;
   let makerId: string;

@@ -13,12 +13,12 @@ import {
   type SampleStudio,
   walkIn,
 } from '../support/sample-studio.js';
-import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
 import { Store } from '../support/store.js';
 
 const daysAgo = (days: number) => new Date(Date.now() - days * 86_400_000).toISOString();
 
-describe.each(strictestEngine)('late records and amendments on %s', (engine) => {
+describe.each(usualEngine)('late records and amendments on %s', (engine) => {
   let service: RunningService;
   let store: Store;
   let studio: SampleStudio;

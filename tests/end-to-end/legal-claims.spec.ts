@@ -1,11 +1,11 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { ClientExportView } from '../../src/sessions/client-export.views.js';
-import { type RunningService, startService, strictestEngine } from '../support/service.js';
+import { type RunningService, startService, usualEngine } from '../support/service.js';
 
 /** More than are read at once. */
 const claimCount = 201;
 
-describe.each(strictestEngine)('a client with many legal claims on %s', (engine) => {
+describe.each(usualEngine)('a client with many legal claims on %s', (engine) => {
   let service: RunningService;
   let clientId: string;
   beforeAll(async () => {

@@ -8,7 +8,7 @@ import type { RecordedUsesView } from '../../src/sessions/late-records.views.js'
 import { pagesOf, textOn } from '../support/pdf-pages.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { makeSampleStudio, receive, type SampleStudio } from '../support/sample-studio.js';
-import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
 import { studioOfOtherChain } from '../support/signing-in.js';
 
 const clientName = 'Wilhelmina Zwetschkenbaum';
@@ -21,7 +21,7 @@ interface Refusal extends ProblemBody {
 const daysAgo = (days: number) =>
   `${new Date(Date.now() - days * 86_400_000).toISOString().slice(0, 10)}T11:00:00.000Z`;
 
-describe.each(strictestEngine)('the end of a recall, on %s', (engine) => {
+describe.each(usualEngine)('the end of a recall, on %s', (engine) => {
   let service: RunningService;
   let studio: SampleStudio;
   let sql: PlainSql;

@@ -12,7 +12,7 @@ import type { OpenedRecallView } from '../../src/recalls/recalls.views.js';
 import type { RecordedUsesView } from '../../src/sessions/late-records.views.js';
 import type { ReceiptView } from '../../src/stock/receiving.views.js';
 import { makeSampleStudio, type SampleStudio } from '../support/sample-studio.js';
-import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
 import { personOfRole } from '../support/signing-in.js';
 import { StockedStudio } from '../support/stocked-studio.js';
 
@@ -25,7 +25,7 @@ interface Bottle {
 const daysAgo = (days: number) =>
   `${new Date(Date.now() - days * 86_400_000).toISOString().slice(0, 10)}T10:00:00.000Z`;
 
-describe.each(strictestEngine)('telling people of a recall, on %s', (engine) => {
+describe.each(usualEngine)('telling people of a recall, on %s', (engine) => {
   let service: RunningService;
   let studio: SampleStudio;
   let stocked: StockedStudio;

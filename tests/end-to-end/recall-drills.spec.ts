@@ -21,7 +21,7 @@ import type { RecordedUsesView } from '../../src/sessions/late-records.views.js'
 import type { OpenHoldPageView } from '../../src/stock/holds.views.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { makeSampleStudio, type ReceivedLine, receive, type SampleStudio } from '../support/sample-studio.js';
-import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
 import { ServiceClock } from '../support/service-clock.js';
 import { type FurtherStudio, personOfRole, studioOfSameChain } from '../support/signing-in.js';
 
@@ -30,7 +30,7 @@ const daysAgo = (days: number) =>
   `${new Date(Date.now() - days * 86_400_000).toISOString().slice(0, 10)}T11:00:00.000Z`;
 const dayIn = (days: number) => new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
 
-describe.each(strictestEngine)('drills and the chain, on %s', (engine) => {
+describe.each(usualEngine)('drills and the chain, on %s', (engine) => {
   const clock = new ServiceClock();
   let service: RunningService;
   let studio: SampleStudio;

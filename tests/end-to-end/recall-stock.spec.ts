@@ -27,7 +27,7 @@ import {
   type SampleStudio,
   walkIn,
 } from '../support/sample-studio.js';
-import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
 import {
   type FurtherStudio,
   personOfRole,
@@ -36,7 +36,7 @@ import {
   studioOfSameChain,
 } from '../support/signing-in.js';
 
-describe.each(strictestEngine)('stock that is recalled, on %s', (engine) => {
+describe.each(usualEngine)('stock that is recalled, on %s', (engine) => {
   let service: RunningService;
   let studio: SampleStudio;
   let sql: PlainSql;

@@ -1,6 +1,6 @@
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
 import { Store } from '../support/store.js';
 
 interface Written {
@@ -28,7 +28,7 @@ interface Procedure {
 const day = 24 * 3_600_000;
 const inDays = (days: number) => new Date(Date.now() + days * day).toISOString();
 
-describe.each(strictestEngine)('sessions on %s', (engine) => {
+describe.each(usualEngine)('sessions on %s', (engine) => {
   let service: RunningService;
   let store: Store;
   let artistId: string;

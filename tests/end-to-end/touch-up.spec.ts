@@ -5,7 +5,7 @@ import type { CompletionView } from '../../src/sessions/completion.views.js';
 import type { SessionView } from '../../src/sessions/session-record.views.js';
 import type { TouchUpView } from '../../src/sessions/touch-up.views.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
-import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
 import { Store } from '../support/store.js';
 
 interface Written {
@@ -19,7 +19,7 @@ const timeZone = 'Europe/Vienna';
 const today = () => Temporal.Now.plainDateISO(timeZone);
 const inDays = (days: number) => today().add({ days }).toString();
 
-describe.each(strictestEngine)('the memory of a touch-up on %s', (engine) => {
+describe.each(usualEngine)('the memory of a touch-up on %s', (engine) => {
   let service: RunningService;
   let store: Store;
   let studio: SampleStudio;
