@@ -53,7 +53,8 @@ export async function walkPlan(
     `the plan is ${plan.state}${plan.failure ? `: ${plan.failure}` : ''}`,
   );
   const { items: lines } = await service.seen<PlanLinePageView>(`/plans/${id}/lines?limit=200`);
-  for (const line of lines) narrator.say(`${line.decision.toUpperCase()}  ${line.sentence}`);
+  for (const line of lines)
+    narrator.say(`${line.decision.toUpperCase()}  ${line.item.label}: ${line.sentence}`);
   const whole = async (productId: string) => {
     const line = lines.find(({ item }) => item.productIds.includes(productId));
     if (!line) throw new Error(`The plan has no line for product ${productId}.`);
@@ -80,10 +81,14 @@ export async function walkPlan(
     `smoked slate is not ordered: of what is here, ${(slate.without.expectedWasteMinor / 100).toFixed(2)} will expire`,
   );
   narrator.say('Assumptions of the plan:');
-  for (const { message } of plan.assumptions) narrator.say(`  ${message}`);
+  for (const { message, items } of plan.assumptions) {
+    narrator.say(`  ${message}${items === null ? '' : ` (${items} ${items === 1 ? 'item' : 'items'})`}`);
+  }
 
   narrator.step('The order is drafted from the plan, approved, and sent');
-  const due = plan.baskets.flatMap((basket) => basket.lines.map(({ lineNumber }) => lineNumber));
+  const due = plan.baskets
+    .filter(({ on }) => on <= day(0))
+    .flatMap((basket) => basket.lines.map(({ lineNumber }) => lineNumber));
   const drafted = await service.made<DraftedOrdersView>('/purchase-orders/from-plan', {
     planId: id,
     lineNumbers: due,
@@ -97,7 +102,10 @@ export async function walkPlan(
     version: approved.version,
     as: 'by hand',
   });
-  narrator.expect(sent.state === 'sent', `order ${sent.number} is sent, and expected on ${sent.expected?.expectedOn}`);
+  narrator.expect(
+    sent.state === 'sent',
+    `order ${sent.number} is sent, and expected on ${sent.expected?.expectedOn}`,
+  );
   const csv = await service.get<string>(`/purchase-orders/${draft.id}/order.csv`);
   for (const line of csv.body.trim().split('\n')) narrator.say(`| ${line.trim()}`);
 }

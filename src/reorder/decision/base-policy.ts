@@ -78,16 +78,20 @@ const longestStockDays = 1_095;
 
 /**
  * The most packs of which the last may still be used in date, after the drawn days at the mean need; the minimum at least.
+ * Of a container that does not keep long once opened most may be discarded, and the next need opens another one.
  */
 export function mostPacks(
   { packContainers, unitsEach, lifeDays, leadTime, minimumPacks }: Replenishment,
+  openedLifeDays: number,
   draws: DemandDraws,
   paths: number = draws.paths,
 ): number {
   const days = Math.min(longestStockDays, lifeDays + 1) + daysQuantile(leadTime, 0.95);
   const drawn = quantileOf(needsOverDays(draws, days, paths), 0.99);
   const beyond = Math.max(0, days - draws.days) * meanNeedPerDay(draws);
-  return Math.max(minimumPacks, 1, Math.ceil((drawn + beyond) / (packContainers * unitsEach)));
+  const usesPerDay = (draws.offsets[draws.paths] ?? 0) / Math.max(1, draws.paths * draws.days);
+  const discarded = Math.min(days / (openedLifeDays + 1), 2 * usesPerDay * days) * unitsEach;
+  return Math.max(minimumPacks, 1, Math.ceil((drawn + beyond + discarded) / (packContainers * unitsEach)));
 }
 
 /** Days from one order day to the next, on average over the horizon; 1 when any day will do. */
@@ -109,7 +113,7 @@ function bestBatch(
 ): { best: BatchCost; smallest: BatchCost } {
   const packUnits = replenishment.packContainers * replenishment.unitsEach;
   const least = Math.max(1, replenishment.minimumPacks);
-  const most = mostPacks(replenishment, draws, paths);
+  const most = mostPacks(replenishment, openedLifeDays, draws, paths);
   const tried = new Map<number, BatchCost>();
   const cost = (packs: number): BatchCost => {
     let known = tried.get(packs);

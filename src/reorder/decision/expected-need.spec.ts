@@ -27,7 +27,7 @@ it('adds up what is booked, owed and unforeseen by day, chance and amount', () =
     ],
   });
   const need = expectedNeed(model, 14);
-  expect(need.bookings).toEqual({ uses: 0.9, units: 3.6 });
+  expect(need.bookings).toEqual({ uses: 0.9, units: 3.6, booked: 1 });
   expect(need.courses).toEqual({ uses: 0, units: 0 });
   expect(need.touchUps.uses).toBeCloseTo(0.3, 12);
   expect(need.unforeseen.uses).toBeCloseTo(3.5, 12);

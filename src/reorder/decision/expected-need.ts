@@ -9,7 +9,8 @@ export function meanAmount({ amounts, weights }: AmountDistribution): number {
 
 /** What is expected of the days before `days`, by where it comes from; units and uses. */
 export interface ExpectedNeed {
-  bookings: { units: number; uses: number };
+  /** `booked`: sessions that are booked and may take it. */
+  bookings: { units: number; uses: number; booked: number };
   courses: { units: number; uses: number };
   touchUps: { units: number; uses: number };
   unforeseen: { units: number; uses: number };
@@ -17,7 +18,7 @@ export interface ExpectedNeed {
 
 export function expectedNeed(model: DemandModel, days: number = model.days): ExpectedNeed {
   const need: ExpectedNeed = {
-    bookings: { units: 0, uses: 0 },
+    bookings: { units: 0, uses: 0, booked: 0 },
     courses: { units: 0, uses: 0 },
     touchUps: { units: 0, uses: 0 },
     unforeseen: { units: 0, uses: 0 },
@@ -27,6 +28,7 @@ export function expectedNeed(model: DemandModel, days: number = model.days): Exp
     const of = need[sources[use.source]];
     of.uses += uses;
     of.units += uses * meanAmount(use.amount);
+    if (use.source === 'booking' && use.chance >= hardly) need.bookings.booked += shareBefore(use, days);
   }
   for (const series of model.unforeseen) {
     const perPeriod = meanOfComponents(series.components);
@@ -39,6 +41,9 @@ export function expectedNeed(model: DemandModel, days: number = model.days): Exp
   }
   return need;
 }
+
+/** A booking that takes it less often than this is none of it. */
+const hardly = 0.01;
 
 const sources = { booking: 'bookings', course: 'courses', 'touch-up': 'touchUps' } as const;
 

@@ -2,7 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { itemFacts, offerOf, type SampleItem, sealed } from '../../../tests/support/planning-samples.js';
 import type { DecisionAssumption, DecisionNote } from './decision-notes.js';
 import type { Reason } from './explanation.js';
-import { amount, assumptionText, lineSentence, money, noteText, reasonText } from './explanation-words.js';
+import {
+  amount,
+  assumptionText,
+  basketText,
+  lineSentence,
+  money,
+  noteText,
+  reasonText,
+} from './explanation-words.js';
 import { decideItem } from './item-decision.js';
 
 const pieces = { unit: 'pieces', currency: 'EUR' } as const;
@@ -34,18 +42,58 @@ describe('amounts and money', () => {
 describe('reasons', () => {
   it.each<[Reason, string]>([
     [
-      { code: 'booked need', units: 4, sessions: 1, until: '2026-12-23' },
+      { code: 'booked need', units: 4, sessions: 0.93, booked: 1, until: '2026-12-23' },
       '1 booked session until 23 December 2026 needs about 4 pieces.',
     ],
     [
-      { code: 'booked need', units: 14, sessions: 5.4, until: '2026-12-23' },
+      { code: 'booked need', units: 14, sessions: 4.6, booked: 5, until: '2026-12-23' },
       '5 booked sessions until 23 December 2026 need about 14 pieces.',
+    ],
+    [
+      { code: 'booked need', units: 0.6, sessions: 0.28, booked: 8, until: '2026-12-23' },
+      'Of 8 sessions booked until 23 December 2026 about 0.3 will take it: 0.6 pieces on average.',
+    ],
+    [
+      { code: 'booked need', units: 0.5, sessions: 0.4, booked: 1, until: '2026-12-23' },
+      '1 session that is booked until 23 December 2026 takes it with a chance of 40 %: 0.5 pieces on average.',
+    ],
+    [
+      { code: 'touch-ups owed', units: 0.7, sessions: 0.32, until: '2026-12-23' },
+      'About 0.3 touch-ups still to be booked until 23 December 2026 need about 0.7 pieces.',
+    ],
+    [
+      { code: 'unforeseen need', units: 0.2, unitsPerWeek: 0.04, until: '2026-12-23' },
+      'What nobody has booked yet needs hardly anything: about 0.2 pieces until 23 December 2026.',
+    ],
+    [
+      { code: 'expires', units: 3, wasteMinor: 0.2, firstOn: '2027-02-26' },
+      'About 3 pieces of what is here or coming will probably expire unused, the first on 26 February 2027.',
     ],
     [{ code: 'in stock', units: 1, containers: 1, opened: 0 }, '1 piece is here.'],
     [{ code: 'in stock', units: 0, containers: 0, opened: 0 }, 'Nothing usable is here.'],
     [
       { code: 'runs short', chance: 0.97, on: '2026-12-16', until: '2027-03-25' },
-      'Without an order it probably runs short around 16 December 2026 (97 % by 25 March 2027).',
+      'Without an order it probably runs short around 16 December 2026, and with a chance of 97 % by 25 March 2027.',
+    ],
+    [
+      { code: 'runs short', chance: 0.996, on: '2026-12-16', until: '2027-03-25' },
+      'Without an order it runs short, probably around 16 December 2026.',
+    ],
+    [
+      { code: 'runs short', chance: 0.51, on: '2027-03-25', until: '2027-03-25' },
+      'Without an order it runs short with a chance of 51 % by 25 March 2027.',
+    ],
+    [
+      { code: 'runs short', chance: 0.2, on: '2026-12-16', until: '2027-03-25' },
+      'Without an order it may run short: with a chance of 20 % by 25 March 2027, hardly before 16 December 2026.',
+    ],
+    [
+      { code: 'too late', shortChance: 0.8, arrival: '2026-12-02' },
+      'With a chance of 80 % some of it will be missing before the order arrives, probably on 2 December 2026.',
+    ],
+    [
+      { code: 'booked in time', share: 0.94, days95: 6, sessionsPerYear: 6.4, unmetPerYear: 0.38 },
+      '94 % of the need is booked at least as early as a delivery takes (6 days for 19 of 20); about 0.4 of 6.4 sessions a year would go without, which is in the cost.',
     ],
     [
       { code: 'lead time', typicalDays: 1, days95: 8 },
@@ -74,18 +122,30 @@ describe('reasons', () => {
       choice: 'let run out',
       chosenBy: 'manager',
       costPerYearMinor: 2_500,
-      otherwise: [{ choice: 'keep in stock', costPerYearMinor: 4_010 }],
+      otherwise: [
+        { choice: 'keep in stock', costPerYearMinor: 4_010, possible: true },
+        { choice: 'order for the appointment', costPerYearMinor: 2_400, possible: false },
+      ],
     };
     expect(reasonText(reason, drops)).toBe(
-      'Letting it run out was chosen: EUR 25.00 a year (keeping it in stock EUR 40.10).',
+      'Letting it run out was chosen: EUR 25.00 a year (keeping it in stock EUR 40.10, ordering it for the appointment is not possible, since nobody books early enough).',
     );
   });
+});
+
+it('says what a basket made of an order', () => {
+  expect(basketText({ packs: 9, on: '2026-12-08' }, { packs: 10, on: '2026-11-26' })).toBe(
+    'It is ordered together with other products of the supplier, 10 packs on 26 November 2026; by itself it would be 9 packs on 8 December 2026, with which the following compares.',
+  );
+  expect(basketText({ packs: 0, on: null }, { packs: 1, on: '2026-11-26' })).toBe(
+    'It is ordered together with other products of the supplier, 1 pack on 26 November 2026; by itself it would be nothing.',
+  );
 });
 
 describe('the sentence of a line', () => {
   it('says what to order today, why, and how long it lasts', () => {
     expect(sentence({ usesPerWeek: 21, batches: [sealed(20, 1)] })).toMatch(
-      /^Order \d+ packs \(\d+ pieces\) for EUR [\d,.]+ today\. Without an order it probably runs short around \d+ December 2026 \(100 % by 25 March 2027\)\. With it the stock lasts about \d+ days, until \d+ \w+ 2027\.$/,
+      /^Order \d+ packs \(\d+ pieces\) for EUR [\d,.]+ today\. Without an order it runs short, probably around \d+ December 2026\. Once it is here, the stock lasts about \d+ days, until \d+ \w+ 2027\.$/,
     );
   });
 
@@ -97,13 +157,31 @@ describe('the sentence of a line', () => {
 
   it('says that there is enough', () => {
     expect(sentence({ usesPerWeek: 1, batches: [sealed(200, 1)] })).toBe(
-      'There is enough. What is here and coming lasts until 25 March 2027 with a chance of 100 %.',
+      'There is enough. What is here and coming lasts until 25 March 2027.',
     );
   });
 
   it('says what expires of what is not ordered', () => {
     expect(sentence({ usesPerWeek: 1, batches: [sealed(200, 1, 115)], days: 240 })).toMatch(
       /About \d+ pieces of what is here or coming will probably expire unused \(EUR [\d.]+\), the first on 21 March 2027\.$/,
+    );
+  });
+
+  it('says what is missing before the order can come, and how long the stock lasts then', () => {
+    const said = sentence({ usesPerWeek: 21, batches: [sealed(3, 1)], paths: 1_000 });
+    expect(said).toMatch(/ today\. Without an order it runs short, .*missing before the order arrives, /);
+    const [, days] = said.match(/Once it is here, the stock lasts about (\d+) days/) ?? [];
+    expect(Number(days)).toBeGreaterThan(20);
+  });
+
+  it('says why a shade is ordered for the appointment only', () => {
+    const said = sentence({
+      usesPerWeek: 0.1,
+      settings: { rangeChoice: 'order for the appointment' },
+      expected: [],
+    });
+    expect(said).toMatch(
+      /^Order it when somebody is booked for it: .* Ordering it for the appointment was chosen: /,
     );
   });
 
@@ -173,6 +251,6 @@ it('has a sentence for each note and assumption, in which every figure is said',
     'What some of the stock cost is not known: EUR 2.67 a millilitre of the cheapest offer is taken.',
   );
   expect(said).toContain(
-    'Even so it runs short with a chance of 40 % before the order arrives, probably on 9 December 2026.',
+    'With a chance of 40 % some of it will be missing before the order arrives, probably on 9 December 2026.',
   );
 });

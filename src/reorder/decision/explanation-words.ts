@@ -21,8 +21,14 @@ export function lineSentence(decision: ItemDecision, wording: Wording): string {
   const sentences = [what];
   if (because !== undefined) sentences.push(reasonText(because, wording));
   if (order !== null && decision.decision !== 'order for the appointment') {
-    const covers = reasons.find(({ code }) => code === 'covers');
-    if (covers !== undefined) sentences.push(reasonText(covers, wording));
+    for (const reason of reasons) {
+      const isWorthIt = reason.code === 'too late' && reason.shortChance >= worthSaying;
+      if (isWorthIt || reason.code === 'covers') sentences.push(reasonText(reason, wording));
+    }
+  }
+  if (decision.decision === 'order for the appointment') {
+    const range = reasons.find(({ code }) => code === 'range');
+    if (range !== undefined) sentences.push(reasonText(range, wording));
   }
   if (order === null) {
     const expires = reasons.find(({ code }) => code === 'expires');
@@ -30,6 +36,9 @@ export function lineSentence(decision: ItemDecision, wording: Wording): string {
   }
   return sentences.join(' ');
 }
+
+/** A chance of missing something before the delivery that is said in short too. */
+const worthSaying = 0.2;
 
 const mainReason: Record<LineDecision, Reason['code']> = {
   'order now': 'runs short',
@@ -68,29 +77,29 @@ export function reasonText(reason: Reason, wording: Wording): string {
   const price = (minor: number) => money(minor, wording);
   switch (reason.code) {
     case 'booked need':
-      return `${booked(reason.sessions)} until ${dateOf(reason.until)} ${needs(reason.sessions)} about ${units(reason.units)}.`;
+      return bookedText(reason, wording);
     case 'course need':
       return `${counted(Math.max(1, Math.round(reason.courses)), 'training course', 'training courses')} until ${dateOf(reason.until)} ${needs(reason.courses)} about ${units(reason.units)}.`;
     case 'touch-ups owed':
-      return `About ${counted(Math.max(1, Math.round(reason.sessions)), 'touch-up', 'touch-ups')} still to be booked until ${dateOf(reason.until)} ${needs(reason.sessions)} about ${units(reason.units)}.`;
+      return `About ${counted(expected(reason.sessions), 'touch-up', 'touch-ups')} still to be booked until ${dateOf(reason.until)} ${expected(reason.sessions) === 1 ? 'needs' : 'need'} about ${units(reason.units)}.`;
     case 'unforeseen need':
-      return `What nobody has booked yet needs about ${units(reason.unitsPerWeek)} a week, ${units(reason.units)} until ${dateOf(reason.until)}.`;
+      return reason.unitsPerWeek < smallestSaid(wording)
+        ? `What nobody has booked yet needs hardly anything: about ${units(reason.units)} until ${dateOf(reason.until)}.`
+        : `What nobody has booked yet needs about ${units(reason.unitsPerWeek)} a week, ${units(reason.units)} until ${dateOf(reason.until)}.`;
     case 'no need expected':
       return `No need is expected until ${dateOf(reason.until)}.`;
     case 'in stock':
       return reason.units === 0 ? 'Nothing usable is here.' : `${inStock(reason, wording)} here.`;
     case 'expires':
-      return `About ${units(reason.units)} of what is here or coming will probably expire unused (${price(reason.wasteMinor)}), the first on ${dateOf(reason.firstOn)}.`;
+      return `About ${units(reason.units)} of what is here or coming will probably expire unused${Math.round(reason.wasteMinor) === 0 ? '' : ` (${price(reason.wasteMinor)})`}, the first on ${dateOf(reason.firstOn)}.`;
     case 'on the way':
       return `${units(reason.units)} ${isOne(reason.units, wording) ? 'is' : 'are'} on the way, probably here by ${dateOf(reason.likely)}.`;
     case 'on hold':
       return `${units(reason.units)} on hold ${isOne(reason.units, wording) ? 'is' : 'are'} not counted.`;
     case 'runs short':
-      return reason.on === null
-        ? `Without an order it runs short with a chance of ${percent(reason.chance)} by ${dateOf(reason.until)}.`
-        : `Without an order it probably runs short around ${dateOf(reason.on)} (${percent(reason.chance)} by ${dateOf(reason.until)}).`;
+      return shortText(reason);
     case 'lasts':
-      return `What is here and coming lasts until ${dateOf(reason.until)} with a chance of ${percent(reason.chance)}.`;
+      return `What is here and coming lasts until ${dateOf(reason.until)}${isSure(reason.chance) ? '' : ` with a chance of ${percent(reason.chance)}`}.`;
     case 'lead time':
       return reason.days95 === 0
         ? 'A delivery is here on the day it is ordered.'
@@ -98,7 +107,9 @@ export function reasonText(reason: Reason, wording: Wording): string {
     case 'order':
       return `${counted(reason.packs, 'pack', 'packs')} with ${units(reason.units)} ordered on ${dateOf(reason.on)} ${reason.packs === 1 ? 'costs' : 'cost'} ${price(reason.priceMinor)}.`;
     case 'covers':
-      return `With it the stock lasts about ${counted(Math.round(reason.days), 'day', 'days')}, until ${dateOf(reason.until)}.`;
+      return `Once it is here, the stock lasts about ${counted(Math.round(reason.days), 'day', 'days')}, until ${dateOf(reason.until)}.`;
+    case 'too late':
+      return noteText(reason, wording);
     case 'why not less':
       return `${counted(reason.packs, 'pack', 'packs')} only would ${more(reason.moreMinor, wording)}${moreUnmet(reason.unmetUnitsMore, wording)}.`;
     case 'why not more':
@@ -112,7 +123,9 @@ export function reasonText(reason: Reason, wording: Wording): string {
     case 'range':
       return rangeText(reason, wording);
     case 'booked in time':
-      return `${percent(reason.share)} of the need is booked at least as early as a delivery takes (${counted(reason.days95, 'day', 'days')} for 19 of 20).`;
+      return reason.share <= 0
+        ? `Nobody books it as early as a delivery takes (${counted(reason.days95, 'day', 'days')} for 19 of 20).`
+        : `${percent(reason.share)} of the need is booked at least as early as a delivery takes (${counted(reason.days95, 'day', 'days')} for 19 of 20); ${reason.unmetPerYear < 0.05 ? 'hardly any' : `about ${tenths(reason.unmetPerYear)}`} of ${tenths(reason.sessionsPerYear)} sessions a year would go without, which is in the cost.`;
     case 'appointments to order for':
       return `${counted(reason.sessions, 'booked session', 'booked sessions')} from ${dateOf(reason.firstOn)} on cannot be served from the shelf: ${units(reason.units)} ${isOne(reason.units, wording) ? 'is' : 'are'} missing.`;
     case 'no offer':
@@ -120,12 +133,29 @@ export function reasonText(reason: Reason, wording: Wording): string {
   }
 }
 
+interface PacksOn {
+  packs: number;
+  on: string | null;
+}
+
+/** What the item by itself would order, where the supplier's basket made something else of it. */
+export function basketText(own: PacksOn, followed: PacksOn): string {
+  const said = ({ packs, on }: PacksOn) =>
+    on === null ? 'nothing' : `${counted(packs, 'pack', 'packs')} on ${dateOf(on)}`;
+  const compared = own.on === null ? '' : ', with which the following compares';
+  return `It is ordered together with other products of the supplier, ${said(followed)}; by itself it would be ${said(own)}${compared}.`;
+}
+
 function rangeText(
   { choice, chosenBy, costPerYearMinor, otherwise }: Extract<Reason, { code: 'range' }>,
   wording: Wording,
 ): string {
   const others = otherwise
-    .map((other) => `${rangeWords[other.choice]} ${money(other.costPerYearMinor, wording)}`)
+    .map(({ choice: other, costPerYearMinor: minor, possible }) =>
+      possible
+        ? `${rangeWords[other]} ${money(minor, wording)}`
+        : `${rangeWords[other]} is not possible, since nobody books early enough`,
+    )
     .join(', ');
   const by = chosenBy === 'manager' ? 'was chosen' : 'costs least';
   return `${capital(rangeWords[choice])} ${by}: ${money(costPerYearMinor, wording)} a year${others === '' ? '' : ` (${others})`}.`;
@@ -163,7 +193,7 @@ export function noteText(note: DecisionNote, wording: Wording): string {
     case 'target of zero':
       return 'With a target of 0 % a missing unit costs nothing, and nothing is worth ordering.';
     case 'too late':
-      return `Even so it runs short with a chance of ${percent(note.shortChance)} before the order arrives, probably on ${dateOf(note.arrival)}.`;
+      return `${isSure(note.shortChance) ? 'Some' : `With a chance of ${percent(note.shortChance)} some`} of it will be missing before the order arrives, probably on ${dateOf(note.arrival)}.`;
     case 'no offer':
       return 'No supplier offers it: add an offer so that it can be planned.';
     case 'no need':
@@ -220,7 +250,7 @@ function perUnit(unitMinor: number, wording: Wording): string {
 
 function percent(share: number): string {
   const value = share * 100;
-  if (value > 99 && value < 100) return 'more than 99 %';
+  if (value >= 99.5 && value < 100) return 'more than 99 %';
   if (value > 0 && value < 1) return 'less than 1 %';
   return `${Math.round(value)} %`;
 }
@@ -239,8 +269,45 @@ function counted(count: number, one: string, several: string): string {
   return `${count.toLocaleString('en', { maximumFractionDigits: 1 })} ${count === 1 ? one : several}`;
 }
 
-function booked(sessions: number): string {
-  return counted(Math.max(1, Math.round(sessions)), 'booked session', 'booked sessions');
+/** Nearly all of those who are booked take it, or only some: a session that seldom does must not seem to need it. */
+function bookedText(
+  { sessions, booked, units, until }: Extract<Reason, { code: 'booked need' }>,
+  wording: Wording,
+): string {
+  const mean = amount(units, wording);
+  if (sessions >= booked * nearlyAll) {
+    const of = counted(booked, 'booked session', 'booked sessions');
+    return `${of} until ${dateOf(until)} ${needs(booked)} about ${mean}.`;
+  }
+  return booked === 1
+    ? `1 session that is booked until ${dateOf(until)} takes it with a chance of ${percent(sessions)}: ${mean} on average.`
+    : `Of ${counted(booked, 'session', 'sessions')} booked until ${dateOf(until)} about ${tenths(sessions)} will take it: ${mean} on average.`;
+}
+
+/** Some of those who are booked never come. */
+const nearlyAll = 0.8;
+
+function shortText({ chance, on, until }: Extract<Reason, { code: 'runs short' }>): string {
+  const by = `with a chance of ${percent(chance)} by ${dateOf(until)}`;
+  if (on === null || on === until) return `Without an order it runs short ${by}.`;
+  if (isSure(chance)) return `Without an order it runs short, probably around ${dateOf(on)}.`;
+  return chance >= 0.5
+    ? `Without an order it probably runs short around ${dateOf(on)}, and ${by}.`
+    : `Without an order it may run short: ${by}, hardly before ${dateOf(on)}.`;
+}
+
+/** What would be said as 100 %. */
+function isSure(chance: number): boolean {
+  return chance >= 0.995;
+}
+
+/** A whole number, of less than one its tenths. */
+function expected(count: number): number {
+  return count >= 0.95 ? Math.round(count) : Math.max(0.1, Math.round(count * 10) / 10);
+}
+
+function tenths(count: number): string {
+  return count < 0.05 && count > 0 ? 'less than 0.1' : counted(count, '', '').trim();
 }
 
 function needs(count: number): string {

@@ -71,7 +71,13 @@ describe('the reasons of a line', () => {
         },
       ],
     });
-    expect(reasons).toContainEqual({ code: 'booked need', units: 1.6, sessions: 0.8, until: '2026-12-23' });
+    expect(reasons).toContainEqual({
+      code: 'booked need',
+      units: 1.6,
+      sessions: 0.8,
+      booked: 1,
+      until: '2026-12-23',
+    });
     expect(reasons).toContainEqual({
       code: 'unforeseen need',
       units: 28,
@@ -86,6 +92,40 @@ describe('the reasons of a line', () => {
     for (const reason of reasonsOf({ usesPerWeek: 21, batches: [sealed(40, 1)], paths: 1_000 })) {
       if ('moreMinor' in reason) expect(reason.moreMinor).toBeGreaterThanOrEqual(-0.01);
     }
+  });
+
+  it('show so of bottles too of which most is discarded once they are open', () => {
+    const decision = decideItem(
+      itemFacts({
+        unit: 'microlitres',
+        usesPerWeek: 0.3,
+        amounts: { amounts: [320], weights: [1] },
+        days: 700,
+        openedLifeDays: 90,
+        offers: [
+          offerOf({
+            packContainers: 1,
+            unitsEach: 10_000,
+            lifeDays: 700,
+            prices: [{ fromPacks: 1, packPriceMinor: 900 }],
+          }),
+        ],
+        settings: { rangeChoice: 'keep in stock', orderCostMinor: 4_000 },
+        paths: 1_000,
+      }),
+    );
+    expect(decision.order?.packs).toBeGreaterThan(1);
+    for (const reason of decision.reasons) {
+      if ('moreMinor' in reason) expect(reason.moreMinor).toBeGreaterThanOrEqual(-0.01);
+    }
+  });
+
+  it('tell what is missing before a delivery can come, and count the days it lasts from then on', () => {
+    const { reasons, after } = decideItem(
+      itemFacts({ usesPerWeek: 21, batches: [sealed(2, 1)], paths: 1_000 }),
+    );
+    expect(reasons.find(({ code }) => code === 'too late')).toMatchObject({ arrival: '2026-12-01' });
+    expect(after.coverDays).toBeGreaterThan(15);
   });
 
   it('tell what expires and what a pack holds too much', () => {

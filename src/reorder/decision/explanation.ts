@@ -10,7 +10,8 @@ import type { RangeChoice } from './range-choice.js';
 
 /** One part of why a line is as it is; units as in the decision. */
 export type Reason =
-  | { code: 'booked need'; units: number; sessions: number; until: string }
+  /** Of `booked` sessions so many will take it, as expected. */
+  | { code: 'booked need'; units: number; sessions: number; booked: number; until: string }
   | { code: 'course need'; units: number; courses: number; until: string }
   | { code: 'touch-ups owed'; units: number; sessions: number; until: string }
   | { code: 'unforeseen need'; units: number; unitsPerWeek: number; until: string }
@@ -23,6 +24,7 @@ export type Reason =
   | { code: 'lasts'; chance: number; until: string }
   | { code: 'lead time'; typicalDays: number; days95: number }
   | { code: 'order'; packs: number; containers: number; units: number; on: string; priceMinor: number }
+  | { code: 'too late'; shortChance: number; arrival: string }
   | { code: 'covers'; days: number; until: string; chanceAfter: number }
   | { code: 'why not less'; packs: number; moreMinor: number; unmetUnits: number; unmetUnitsMore: number }
   | { code: 'why not more'; packs: number; moreMinor: number; wasteUnits: number; wasteUnitsMore: number }
@@ -40,9 +42,9 @@ export type Reason =
       choice: RangeChoice;
       chosenBy: 'manager' | 'cost';
       costPerYearMinor: number;
-      otherwise: { choice: RangeChoice; costPerYearMinor: number }[];
+      otherwise: { choice: RangeChoice; costPerYearMinor: number; possible: boolean }[];
     }
-  | { code: 'booked in time'; share: number; days95: number }
+  | { code: 'booked in time'; share: number; days95: number; sessionsPerYear: number; unmetPerYear: number }
   | { code: 'appointments to order for'; sessions: number; units: number; firstOn: string }
   | { code: 'no offer' };
 
@@ -81,6 +83,7 @@ function needReasons({ demand, plannedOn }: ItemDecisionFacts, days: number): Re
       code: 'booked need',
       units: figure(bookings.units),
       sessions: figure(bookings.uses),
+      booked: Math.max(1, Math.round(bookings.booked)),
       until,
     });
   }
@@ -150,11 +153,22 @@ function rangeReasons(decision: Omit<ItemDecision, 'reasons'>, days95: number): 
       costPerYearMinor: chosen.costPerYearMinor,
       otherwise: range.options
         .filter(({ choice }) => choice !== range.choice)
-        .map(({ choice, costPerYearMinor }) => ({ choice, costPerYearMinor })),
+        .map(({ choice, costPerYearMinor }) => ({
+          choice,
+          costPerYearMinor,
+          possible: choice !== 'order for the appointment' || range.appointmentPossible,
+        })),
     },
   ];
   if (range.choice === 'order for the appointment' || !range.appointmentPossible) {
-    reasons.push({ code: 'booked in time', share: range.bookedInTime, days95 });
+    const appointment = range.options.find(({ choice }) => choice === 'order for the appointment');
+    reasons.push({
+      code: 'booked in time',
+      share: range.bookedInTime,
+      days95,
+      sessionsPerYear: range.sessionsPerYear,
+      unmetPerYear: appointment?.unmetSessionsPerYear ?? 0,
+    });
   }
   return reasons;
 }
@@ -179,6 +193,8 @@ function orderReasons(
   if (order !== null) {
     const { packs, containers, units, on, priceMinor } = order;
     reasons.push({ code: 'order', packs, containers, units, on, priceMinor });
+    const late = notes.find((note) => note.code === 'too late');
+    if (late !== undefined) reasons.push({ ...late });
     const until = dateOfDay(facts.plannedOn, Math.round(after.coverDays));
     reasons.push({ code: 'covers', days: figure(after.coverDays), until, chanceAfter: after.shortChance });
   }

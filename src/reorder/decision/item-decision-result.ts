@@ -72,7 +72,10 @@ export interface Outlook {
   /** What expires or is discarded, of what is here, coming and ordered; also after `until`. */
   expectedWasteUnits: number;
   expectedWasteMinor: number;
-  /** Days that what is here and coming (and ordered first) is expected to last without a later order. */
+  /**
+   * Days that what is here and coming (and ordered first) is expected to last without a later order; what is missing
+   * before an order can arrive does not end them.
+   */
   coverDays: number;
 }
 
@@ -166,7 +169,7 @@ export interface RangeComparison {
   sessionsPerYear: number;
   /** Share of uses that are booked early enough to order for them. */
   bookedInTime: number;
-  /** Whether that share reaches the service target. */
+  /** Whether there is such a share: what it leaves unmet is in the cost. */
   appointmentPossible: boolean;
   options: RangeOption[];
 }

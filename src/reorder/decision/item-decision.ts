@@ -1,10 +1,4 @@
-import {
-  type CostRates,
-  type ItemStock,
-  NEVER,
-  type OrderPolicy,
-  type Replenishment,
-} from '../projection/item-facts.js';
+import { type CostRates, type ItemStock, NEVER, type OrderPolicy } from '../projection/item-facts.js';
 import { chanceShortBefore, type Outcome } from '../projection/outcome.js';
 import { Simulation } from '../projection/simulate.js';
 import { packPriceMinor } from '../supply/pack-cost.js';
@@ -12,6 +6,7 @@ import { orderForBooked } from './appointment-order.js';
 import { basketFigures, figuresOfAppointment } from './basket-figures.js';
 import { orderNothing } from './batch-cost.js';
 import { daysQuantile } from './chances-of-days.js';
+import { coverDays, coverDaysWith } from './cover-days.js';
 import type { ItemDecisionFacts, ItemOffer } from './decision-facts.js';
 import type { DecisionAssumption, DecisionNote } from './decision-notes.js';
 import { meanNeedPerDay } from './drawn-needs.js';
@@ -68,7 +63,7 @@ export function decideItem(given: ItemDecisionFacts): ItemDecision {
   const nothingRates = { unitMinor, orderMinor: 0, shortageMinor: 0, holdingMinorPerDay: 0 };
   const horizon = { days: horizonDays, tailDays: draws.days - horizonDays };
   const nothing = new Simulation(stock, null, draws, nothingRates, horizon).evaluate(orderNothing);
-  const without = outlookOf(nothing, coverDays(facts, null, orderNothing), plannedOn);
+  const without = outlookOf(nothing, coverDays(facts), plannedOn);
   const isNeeded = meanNeedPerDay(draws) > 0;
   if (!isNeeded) notes.push({ code: 'no need' });
   if (offers.length === 0) {
@@ -88,7 +83,10 @@ export function decideItem(given: ItemDecisionFacts): ItemDecision {
 
   const { order, policy } = line;
   const outcome = line.outcome ?? evaluate(chosen, policy, paths);
-  const cover = coverDays(facts, offer.replenishment, { ...policy, reorderPointUnits: null });
+  const cover =
+    line.orderDay === null || order === null
+      ? coverDays(facts)
+      : coverDaysWith(facts, offer.replenishment, { day: line.orderDay, packs: order.packs });
   const after = outlookOf(outcome, cover, plannedOn);
   pushNotes(notes, facts, chosen, line, outcome, isNeeded);
   assumptions.push({
@@ -149,6 +147,8 @@ function horizonBeyondDelivery({ horizonDays, offers, draws }: ItemDecisionFacts
 interface Line {
   decision: ItemDecision['decision'];
   order: PlannedOrder | null;
+  /** The day of the plan is 0; null: nothing is ordered. */
+  orderDay: number | null;
   /** What was chosen among the candidates; null: none of them. */
   candidate: Candidate | null;
   policy: OrderPolicy;
@@ -171,7 +171,7 @@ function decide(
   const { base, search, best, orderDays } = chosen;
   const byPoint = { first: null, reorderPointUnits: base.reorderPointUnits, packs: base.packs };
   const none = {
-    ...{ order: null, candidate: null, policy: orderNothing, outcome: null },
+    ...{ order: null, orderDay: null, candidate: null, policy: orderNothing, outcome: null },
     ...{ isKept: false, isLate: false },
   };
   if (range?.choice === 'order for the appointment') return forAppointment(facts, chosen);
@@ -204,6 +204,7 @@ function decide(
   return {
     decision: day === 0 ? 'order now' : 'order later',
     order: plannedOrder(facts.plannedOn, chosen.offer, candidate.packs, day),
+    orderDay: day,
     candidate,
     policy: search.policy(followed),
     outcome: search.outcome(followed, search.simulation.draws.paths),
@@ -231,6 +232,7 @@ function forAppointment(facts: ItemDecisionFacts, chosen: WeighedOffer): Line {
     return {
       decision: 'order for the appointment',
       order: null,
+      orderDay: null,
       candidate: null,
       policy: orderNothing,
       outcome: null,
@@ -241,6 +243,7 @@ function forAppointment(facts: ItemDecisionFacts, chosen: WeighedOffer): Line {
   return {
     decision: 'order for the appointment',
     order: plannedOrder(facts.plannedOn, chosen.offer, booked.packs, booked.orderDay),
+    orderDay: booked.orderDay,
     candidate: null,
     policy: { first: { day: booked.orderDay, packs: booked.packs }, reorderPointUnits: null, packs: 0 },
     outcome: null,
@@ -272,18 +275,6 @@ function plannedOrder(plannedOn: string, offer: ItemOffer, packs: number, day: n
 
 function evaluate({ search }: WeighedOffer, policy: OrderPolicy, paths: number): Outcome {
   return search.simulation.evaluate(policy, { from: 0, to: paths });
-}
-
-/** Days until it runs short for the first time, on average, as far as needs were drawn; beyond the horizon too. */
-function coverDays(
-  { stock, draws }: ItemDecisionFacts,
-  replenishment: Replenishment | null,
-  policy: OrderPolicy,
-): number {
-  const days = Math.min(draws.days, replenishment?.nextOrderDay.length ?? draws.days);
-  const free = { unitMinor: 0, orderMinor: 0, shortageMinor: 0, holdingMinorPerDay: 0 };
-  const simulation = new Simulation(stock, replenishment, draws, free, { days, tailDays: 0 });
-  return simulation.evaluate(policy, { from: 0, to: coarsePathsOf(draws) }).daysOfCover.mean;
 }
 
 function neighbours(facts: ItemDecisionFacts, chosen: WeighedOffer, at: Candidate): NeighbourCost[] {
@@ -325,7 +316,6 @@ function rangeOf(facts: ItemDecisionFacts, chosen: WeighedOffer, usualUnits: num
     rates: chosen.rates,
     horizonDays,
     usualUnitsPerNeed: usualUnits,
-    target: settings.serviceTargetPerMille / 1_000,
     chosen: settings.rangeChoice,
     paths: Math.min(1_000, draws.paths),
   });

@@ -21,8 +21,6 @@ export interface RangeFacts {
   rates: CostRates;
   horizonDays: number;
   usualUnitsPerNeed: number;
-  /** 0 to 1. */
-  target: number;
   /** The manager's; null: what costs least. */
   chosen: RangeChoice | null;
   paths: number;
@@ -41,14 +39,16 @@ export function isSlow(demand: DemandModel, base: BasePolicy, minimumPacks: numb
 
 /**
  * What each way of keeping a slow item costs in a year once what is here is used up: purchases of what is used, waste,
- * orders and deliveries, holding, and sessions that could not have it. Ordering for the appointment is possible when the
- * share of needs known early enough for a delivery reaches the service target.
+ * orders and deliveries, holding, and sessions that could not have it. Ordering for the appointment is possible as soon as
+ * some needs are known early enough for a delivery: those who come without are in its cost, each at what a missing unit
+ * costs by the service target. To ask beside that for a share booked in time would count them twice, and let the few
+ * bookings from which that share is learnt decide.
  */
 export function compareRange(facts: RangeFacts): RangeComparison {
-  const { replenishment, demand, base, rates, target, chosen } = facts;
+  const { replenishment, demand, base, rates, chosen } = facts;
   const sessionsPerYear = usesPerYear(demand);
   const bookedInTime = shareBookedInTime(demand, replenishment);
-  const appointmentPossible = bookedInTime >= target - 1e-9;
+  const appointmentPossible = bookedInTime > 0;
   const options = [keepInStock(facts), orderForAppointment(facts, bookedInTime), letRunOut(facts)];
   let cheapest: RangeOption | null = null;
   for (const option of options) {

@@ -153,7 +153,10 @@ function searchOffer(
     orderDays,
     dueIndex,
     leastPacks,
-    mostPacks: Math.max(leastPacks, mostPacks(replenishment, draws, coarsePathsOf(draws))),
+    mostPacks: Math.max(
+      leastPacks,
+      mostPacks(replenishment, stock.openedLifeDays, draws, coarsePathsOf(draws)),
+    ),
     coarsePaths: coarsePathsOf(draws),
   });
   const starts = search.coarse();

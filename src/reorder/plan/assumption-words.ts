@@ -1,6 +1,7 @@
+import { money } from '../decision/explanation-words.js';
 import type { KeptAssumption } from './kept-assumptions.js';
 
-type Words = (figures: Record<string, unknown>) => string;
+type Words = (figures: Record<string, unknown>, currency: string) => string;
 
 const number = (value: unknown) =>
   typeof value === 'number' ? String(Math.round(value * 100) / 100) : String(value);
@@ -9,8 +10,8 @@ const percent = (value: unknown) => (typeof value === 'number' ? `${number(value
 const words: Record<string, Words> = {
   'service target assumed': ({ perMille }) =>
     `No service target is set: ${percent(perMille)} of the need is to be met.`,
-  'order cost assumed': ({ costMinor }) =>
-    `No cost of placing an order is set: ${number(costMinor)} minor units are taken.`,
+  'order cost assumed': ({ costMinor }, currency) =>
+    `No cost of placing an order is set: ${money(Number(costMinor), { currency })} is taken.`,
   'holding cost assumed': ({ perMille }) =>
     `No cost of holding stock is set: ${percent(perMille)} of its price a year are taken.`,
   'return rate assumed': () => 'Too few touch-ups are on record: how many clients come back is assumed.',
@@ -36,6 +37,8 @@ const words: Record<string, Words> = {
     'No life after opening is known: an opened bottle is used until its use-by date.',
   'overdue order counted on': () =>
     'An order is later than any was before: it is still counted on, a few days from now.',
+  'content of a delivery unknown': ({ supplier, on }) =>
+    `A delivery of ${supplier} expected on ${on} is of unknown content and not counted.`,
   'replaced by another': () => 'Another product takes its place: what is left is used up.',
   'unit cost from offer': () => 'What the stock cost is not on record: the price of the offer is taken.',
   'unit cost unknown': () => 'What it costs is not known: nothing of it is counted.',
@@ -50,10 +53,14 @@ const words: Record<string, Words> = {
     `${number(horizonDays)} days are looked ahead, and what is left is followed for ${number(tailDays)} more.`,
 };
 
-/** An assumption in an English sentence; one without words of its own is told by its code and figures. */
-export function assumptionWords({ code, figures }: KeptAssumption): string {
+/**
+ * An assumption in an English sentence; one without words of its own is told by its code and figures.
+ *
+ * @param currency ISO 4217, of all money in it
+ */
+export function assumptionWords({ code, figures }: KeptAssumption, currency: string): string {
   const own = words[code];
-  if (own !== undefined) return own(figures);
+  if (own !== undefined) return own(figures, currency);
   const told = Object.entries(figures).map(([name, value]) => `${name} ${number(value)}`);
   return told.length === 0 ? `${code}.` : `${code}: ${told.join(', ')}.`;
 }

@@ -1,5 +1,11 @@
 import { Injectable } from '@nestjs/common';
-import { lineSentence, noteText, reasonText, type Wording } from '../decision/explanation-words.js';
+import {
+  basketText,
+  lineSentence,
+  noteText,
+  reasonText,
+  type Wording,
+} from '../decision/explanation-words.js';
 import type { ExpectedCost, ItemDecision, Outlook } from '../decision/item-decision-result.js';
 import { dateOfDay } from '../decision/plan-days.js';
 import { daysWithin } from '../supply/lead-time.js';
@@ -78,20 +84,14 @@ export class PlanLineViews {
       },
       effort: decision.effort,
       range: decision.range,
-      reasons: decision.reasons.map((reason) => {
-        const { code, ...figures } = reason;
-        return { code, figures, message: reasonText(reason, wording) };
+      reasons: reasonsAsFollowed(decision, followed, wording),
+      remarks: decision.notes.map((note) => {
+        const { code, ...figures } = note;
+        return { code, figures, message: noteText(note, wording) };
       }),
-      remarks: [
-        ...decision.notes.map((note) => {
-          const { code, ...figures } = note;
-          return { code, figures, message: noteText(note, wording) };
-        }),
-        ...changedByBasket(decision, columns),
-      ],
       assumptions: content.assumptions.map((each) => ({
         ...each,
-        message: assumptionWords(each),
+        message: assumptionWords(each, currency),
         items: null,
       })),
       serviceTargetPerMille: content.serviceTargetPerMille,
@@ -122,18 +122,37 @@ function asFollowed(columns: LineColumns, { computed, order }: PlanLineContent):
   };
 }
 
-/** What the item would have ordered by itself, where the supplier's basket made something else of it. */
-function changedByBasket({ order }: ItemDecision, columns: LineColumns): PlanReasonView[] {
-  const own = { packs: order?.packs ?? 0, on: order?.on ?? null };
-  if (own.packs === columns.packs && own.on === columns.orderOn) return [];
-  const byItself = own.on === null ? 'nothing would be ordered' : `it would be ${own.packs} on ${own.on}`;
-  return [
-    {
-      code: 'changed by the basket',
-      figures: { ownPacks: own.packs, ownOn: own.on, packs: columns.packs, on: columns.orderOn },
-      message: `With the supplier's other lines it is ${columns.packs} on ${columns.orderOn}; by itself ${byItself}.`,
-    },
+/**
+ * The reasons, with the order that is followed; where the supplier's basket made it another than the item by itself, this
+ * is said before that one is compared with its neighbours.
+ */
+function reasonsAsFollowed(
+  { reasons, order: own }: ItemDecision,
+  { order }: ItemDecision,
+  wording: Wording,
+): PlanReasonView[] {
+  const views: PlanReasonView[] = reasons.map((reason) => {
+    const { code, ...figures } = reason;
+    if (reason.code !== 'order' || order === null)
+      return { code, figures, message: reasonText(reason, wording) };
+    const { packs, containers, units, on, priceMinor } = order;
+    const followed = { packs, containers, units, on, priceMinor };
+    return { code, figures: followed, message: reasonText({ code: 'order', ...followed }, wording) };
+  });
+  const [packs, on, ownPacks, ownOn] = [
+    order?.packs ?? 0,
+    order?.on ?? null,
+    own?.packs ?? 0,
+    own?.on ?? null,
   ];
+  if (packs === ownPacks && on === ownOn) return views;
+  const compared = views.findIndex(({ code }) => code.startsWith('why not '));
+  views.splice(compared < 0 ? views.length : compared, 0, {
+    code: 'changed by the basket',
+    figures: { ownPacks, ownOn, packs, on },
+    message: basketText({ packs: ownPacks, on: ownOn }, { packs, on }),
+  });
+  return views;
 }
 
 function unitsPerWeek({ computed: { demand } }: PlanLineContent): number {

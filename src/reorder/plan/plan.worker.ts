@@ -341,6 +341,7 @@ function summaryOf(
     assumptions: totalAssumptions(
       facts.settings,
       all.map(({ assumptions }) => assumptions),
+      facts.currency,
     ),
     runningSeconds: Math.round((performance.now() - startedAt) / 100) / 10,
     dueToday: today.length,

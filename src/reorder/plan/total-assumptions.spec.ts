@@ -11,14 +11,16 @@ it('lists what the studio did not set, then counts what was supposed of items', 
   });
   const late = (days: number) => ({ code: 'lead time assumed', figures: { supplier: 'Quill', days } });
   const none = { code: 'no history', figures: {} };
-  const all = totalAssumptions(settings, [
-    [late(14), none],
-    [late(14), late(15), { code: 'looked ahead', figures: {} }],
-    [late(14)],
-  ]);
+  const all = totalAssumptions(
+    settings,
+    [{ code: 'content of a delivery unknown', figures: { supplier: 'Quill', on: '2026-03-02' } }],
+    [[late(14), none], [late(14), late(15), { code: 'looked ahead', figures: {} }], [late(14)]],
+    'EUR',
+  );
   expect(all.map(({ code, items, figures }) => [code, items, figures])).toEqual([
     ['order cost assumed', null, { costMinor: 500 }],
     ['holding cost assumed', null, { perMille: 100 }],
+    ['content of a delivery unknown', null, { supplier: 'Quill', on: '2026-03-02' }],
     ['lead time assumed', 3, {}],
     ['no history', 1, {}],
   ]);

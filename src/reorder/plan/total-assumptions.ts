@@ -11,10 +11,15 @@ export interface TotalAssumption extends KeptAssumption {
 /** What every line has, and no reader of the whole needs. */
 const ofEveryLine = new Set(['delivery shared', 'looked ahead', 'usual amount from expected uses']);
 
-/** All that a plan supposes: what the studio did not set, then what was supposed of items, the most frequent first. */
+/**
+ * All that a plan supposes: what the studio did not set and what of deliveries is not known, then what was supposed of items,
+ * the most frequent first.
+ */
 export function totalAssumptions(
   settings: EffectiveSettings,
+  expected: readonly KeptAssumption[],
   ofItems: readonly (readonly KeptAssumption[])[],
+  currency: string,
 ): TotalAssumption[] {
   const { serviceTargetPerMille, orderCostMinor, holdingPerYearPerMille } = settings;
   const ofStudio: KeptAssumption[] = [];
@@ -27,6 +32,7 @@ export function totalAssumptions(
   if (holdingPerYearPerMille.assumed) {
     ofStudio.push({ code: 'holding cost assumed', figures: { perMille: holdingPerYearPerMille.value } });
   }
+  ofStudio.push(...expected);
   const counted = new Map<string, { first: KeptAssumption; alike: boolean; items: number }>();
   for (const assumptions of ofItems) {
     const seen = new Set<string>();
@@ -40,13 +46,13 @@ export function totalAssumptions(
     }
   }
   return [
-    ...ofStudio.map((each) => ({ ...each, message: assumptionWords(each), items: null })),
+    ...ofStudio.map((each) => ({ ...each, message: assumptionWords(each, currency), items: null })),
     ...[...counted.values()]
       .sort((one, other) => other.items - one.items || (one.first.code < other.first.code ? -1 : 1))
       .map(({ first, alike, items }) => ({
         code: first.code,
         figures: alike ? first.figures : {},
-        message: assumptionWords(first),
+        message: assumptionWords(first, currency),
         items,
       })),
   ];

@@ -24,9 +24,13 @@ describe('a reason of a plan', () => {
     expect(plain(reasonWords(german, { code: 'order', figures: order, message: '' }, of))).toBe(
       '2 Packungen (24 ml) am 26.11.2026 bestellen, für 48,00 €.',
     );
-    const needed = { units: 900, sessions: 2.7, until: '2026-12-24' };
+    const needed = { units: 900, sessions: 2.7, booked: 8, until: '2026-12-24' };
     expect(plain(reasonWords(german, { code: 'booked need', figures: needed, message: '' }, of))).toBe(
-      'Gebucht bis 24.12.2026: etwa 3 Sitzungen mit 0,9 ml.',
+      'Gebucht bis 24.12.2026: 8 Sitzungen; voraussichtlich 3 davon brauchen zusammen 0,9 ml.',
+    );
+    const seldom = { ...needed, units: 70, sessions: 0.28 };
+    expect(plain(reasonWords(german, { code: 'booked need', figures: seldom, message: '' }, of))).toBe(
+      'Gebucht bis 24.12.2026: 8 Sitzungen; voraussichtlich 0,3 davon brauchen zusammen 0,07 ml.',
     );
   });
 

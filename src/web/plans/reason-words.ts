@@ -56,8 +56,8 @@ function writtenFigure(name: string, value: number | string, of: FiguresOf, text
   if (/units(\w*)$/i.test(name)) return writtenUnits(value, of.unit, texts);
   if (/permille$/i.test(name)) return writtenPerMille(value, language);
   if (/(chance\w*|share)$/i.test(name)) return writtenChance(value, texts);
-  // Sessions and courses are expected with their chances; told are whole ones.
-  const told = /^(sessions|courses)$/.test(name) ? Math.max(1, Math.round(value)) : value;
+  // Sessions and courses are expected with their chances; told are whole ones, or tenths of one.
+  const told = /^(sessions|courses)$/.test(name) && value >= 0.95 ? Math.round(value) : value;
   if (/packs$/i.test(name)) return texts.plans.packs(told);
   return new Intl.NumberFormat(language, { maximumFractionDigits: /days/i.test(name) ? 0 : 1 }).format(told);
 }

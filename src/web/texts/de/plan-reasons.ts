@@ -7,8 +7,8 @@ type Known = (Reason | DecisionNote | DecisionAssumption | DemandAssumption)['co
 
 /** The sentences of reasons, remarks and assumptions of a plan, by their codes. */
 export const planReasons: Record<Known, Say> & Record<string, Say> = {
-  'booked need': ({ units, sessions, until }) =>
-    `Gebucht bis ${until}: etwa ${sessions} ${sessions === '1' ? 'Sitzung' : 'Sitzungen'} mit ${units}.`,
+  'booked need': ({ units, sessions, booked, until }) =>
+    `Gebucht bis ${until}: ${booked} ${booked === '1' ? 'Sitzung' : 'Sitzungen'}; voraussichtlich ${sessions} davon brauchen zusammen ${units}.`,
   'course need': ({ units, courses, until }) =>
     `Bis ${until}: ${courses} ${courses === '1' ? 'Schulung' : 'Schulungen'} mit ${units}.`,
   'touch-ups owed': ({ units, sessions, until }) =>
@@ -28,7 +28,7 @@ export const planReasons: Record<Known, Say> & Record<string, Say> = {
     `Eine Lieferung braucht meist ${typicalDays} Tage, 19 von 20 höchstens ${days95}.`,
   order: ({ packs, units, on, priceMinor }) => `${packs} (${units}) am ${on} bestellen, für ${priceMinor}.`,
   covers: ({ days, until, chanceAfter }) =>
-    `Damit reicht es etwa ${days} Tage, bis ${until}. Aussicht, dass es trotzdem ausgeht: ${chanceAfter}.`,
+    `Ist die Lieferung da, reicht es etwa ${days} Tage, bis ${until}. Aussicht, dass es trotzdem ausgeht: ${chanceAfter}.`,
   'why not less': ({ packs, moreMinor, unmetUnits }) =>
     `Nur ${packs}: voraussichtlich ${moreMinor} teurer, bei ${unmetUnits} ungedecktem Bedarf.`,
   'why not more': ({ packs, moreMinor, wasteUnits }) =>
@@ -40,8 +40,8 @@ export const planReasons: Record<Known, Say> & Record<string, Say> = {
   'pack exceeds need': ({ packUnits, wasteMinor }) =>
     `Die kleinste Bestellung hat ${packUnits}, mehr, als haltbar verbraucht werden kann: Davon geht voraussichtlich einiges verloren (${wasteMinor}).`,
   range: ({ choice, costPerYearMinor }) => `Weg: ${choice}, ${costPerYearMinor} im Jahr.`,
-  'booked in time': ({ share, days95 }) =>
-    `${share} der Sitzungen werden mehr als ${days95} Tage vorher gebucht, früh genug, um dafür zu bestellen.`,
+  'booked in time': ({ share, days95, sessionsPerYear, unmetPerYear }) =>
+    `${share} der Sitzungen werden mehr als ${days95} Tage vorher gebucht, früh genug, um dafür zu bestellen; von ${sessionsPerYear} im Jahr gingen etwa ${unmetPerYear} leer aus, was in den Kosten enthalten ist.`,
   'appointments covered': ({ sessions, until }) =>
     `Für ${sessions} gebuchte Sitzungen bis ${until} ist genug da.`,
   'appointments to order for': ({ sessions, units, firstOn }) =>
@@ -99,9 +99,11 @@ export const planReasons: Record<Known, Say> & Record<string, Say> = {
     'Wie lange es geöffnet hält, ist nicht bekannt: Ein geöffneter Behälter wird bis zu seinem Datum verwendet.',
   'overdue order counted on': () =>
     'Eine Bestellung ist später als je eine: Mit ihr wird trotzdem gerechnet, in ein paar Tagen.',
+  'content of a delivery unknown': ({ supplier, on }) =>
+    `Was eine für ${on} erwartete Lieferung von ${supplier} enthält, ist nicht bekannt: Mit ihr wird nicht gerechnet.`,
   'replaced by another': () => 'Ein anderes Produkt tritt an seine Stelle: Was übrig ist, wird aufgebraucht.',
   'changed by the basket': ({ packs, on, ownPacks, ownOn }) =>
-    `Mit den anderen Zeilen des Lieferanten: ${packs} am ${on}; für sich allein: ${ownPacks} am ${ownOn}.`,
+    `Zusammen mit anderen Produkten des Lieferanten: ${packs} am ${on}; für sich allein wären es ${ownPacks} am ${ownOn}, womit das Folgende vergleicht.`,
 
   'no history': () => 'Es wurde noch nie verwendet; der Bedarf ist angenommen.',
   'short history': () => 'Es wird erst seit kurzem verwendet: Die Vorhersage ist grob.',

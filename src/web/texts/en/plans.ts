@@ -203,6 +203,6 @@ export const plansTexts = {
   planReasons: {
     'order cost assumed': ({ costMinor }) => `No cost of placing an order is set: ${costMinor} are taken.`,
     'changed by the basket': ({ packs, on, ownPacks, ownOn }) =>
-      `With the supplier’s other lines it is ${packs} on ${on}; by itself it would be ${ownPacks} on ${ownOn}.`,
+      `It is ordered together with other products of the supplier, ${packs} on ${on}; by itself it would be ${ownPacks} on ${ownOn}, with which the following compares.`,
   } as Record<string, ((written: Record<string, string>) => string) | undefined>,
 };
