@@ -81,7 +81,6 @@ const neverDeleted = [
   'person',
   'place',
   'plan',
-  'plan_line',
   'procedure',
   'product',
   'purchase_order',
@@ -101,7 +100,7 @@ const neverDeleted = [
 ];
 
 /**
- * Settings and names, no record of what happened; or held by the foreign keys of what was recorded; or the state of signing
+ * Settings and names, and what is worked out from the record: no record of what happened; or held by the foreign keys of what was recorded; or the state of signing
  * in, which is cleared when it is old.
  */
 const unguarded = [
@@ -117,6 +116,7 @@ const unguarded = [
   'kit_list',
   'notice_source_state',
   'passkey_challenge',
+  'plan_line',
   'planning_settings',
   'product_gtin',
   'schedule_state',

@@ -13,6 +13,7 @@ import { TrainingCourse } from './courses/training-course.entity.js';
 import { TrainingCoursesController } from './courses/training-courses.controller.js';
 import { TrainingCourses } from './courses/training-courses.service.js';
 import { NightlyPlans } from './plan/nightly-plans.service.js';
+import { OldPlanLines } from './plan/old-plan-lines.service.js';
 import { OrderCalendar } from './plan/order-calendar.service.js';
 import { OrderDueConditions } from './plan/order-due-conditions.service.js';
 import { Plan, PlanLine } from './plan/plan.entity.js';
@@ -117,6 +118,7 @@ const orderProviders = [
     PlanLines,
     PlanLineViews,
     NightlyPlans,
+    OldPlanLines,
     OrderCalendar,
     OrderDueConditions,
     PlanProgress,

@@ -204,10 +204,14 @@ export class Levels {
     const { studioId, recordedAt } = transaction;
     const standing = await transaction.manager.find(StockLevel, { where: { studioId } });
     const known = new Map(standing.map((level) => [levelKey(level.subjectKind, level.subjectId), level]));
+    const pools = await this.pools.load(transaction.read, transaction.actor.chainId);
+    // A configuration's minimum may stand under any key of its pool.
+    const keysOf = new Map(pools.flatMap(({ poolKeys }) => poolKeys.map((key) => [key, poolKeys] as const)));
     const productIds = new Set<string>();
     const taken: TakenMinimum[] = [];
     for (const { subjectKind, subjectId, minimumPieces } of minima) {
-      const level = known.get(levelKey(subjectKind, subjectId));
+      const keys = subjectKind === 'configuration' ? (keysOf.get(subjectId) ?? []) : [];
+      const [level] = [subjectId, ...keys].flatMap((key) => known.get(levelKey(subjectKind, key)) ?? []);
       const before = level?.minimumPieces ?? null;
       if (level && level.planId === null && !named) {
         taken.push({ before, outcome: 'left, since it was set by hand' });

@@ -195,6 +195,43 @@ describe.each(usualEngine)('plans, on %s', (engine) => {
     expect((await lineOf(plan.id, studio.linerId)).level).toMatchObject({ setByHand: false });
   });
 
+  it('knows a level of a configuration under any of the keys that are pooled', async () => {
+    const cartridge = (name: string, machineFit: string) =>
+      service.made<{ id: string }>('/products', {
+        ...{
+          kind: 'cartridge',
+          makerId: studio.makerId,
+          name,
+          notation: '1015CMLT',
+          taper: 'long',
+          machineFit,
+        },
+      });
+    const [one, other] = [await cartridge('Curved', 'pen'), await cartridge('Curved too', 'rotary')];
+    const equal = { productId: one.id, otherProductId: other.id, reason: 'same needle' };
+    await service.made('/configurations/equivalences', equal);
+    await offered(one.id, { containerPieces: 20, prices: [{ fromPacks: 1, packPriceMinor: 1_800 }] });
+    const { configurations } = await service.seen<StockLevelsView>('/stock/levels');
+    const keys = configurations.find(({ productIds }) => productIds.includes(one.id))?.keys ?? [];
+    expect(keys).toHaveLength(2);
+    const level = { subjectKind: 'configuration', subjectId: keys[1] };
+    expect((await service.put('/stock/levels', { ...level, minimumPieces: 3 })).status).toBe(200);
+    const line = await lineOf((await made()).id, one.id);
+    expect(line.item.key).toBe(keys[0]);
+    expect(line.level).toMatchObject({ currentPieces: 3, setByHand: true });
+  });
+
+  it('says of a delivery without an order that nobody knows what it brings', async () => {
+    const expectedOn = dayIn(4);
+    await service.made('/expected-deliveries', { supplierId, expectedOn });
+    const { assumptions } = await made();
+    expect(assumptions).toContainEqual({
+      ...{ code: 'content of a delivery unknown', items: null },
+      figures: { supplier: 'Quill and Daughters', on: expectedOn },
+      message: `A delivery of Quill and Daughters expected on ${expectedOn} is of unknown content and not counted.`,
+    });
+  });
+
   it('ends when it is cancelled, and the next one is made', async () => {
     const [running, waiting] = [
       await ask({ purpose: 'what if', whatIf: { serviceTargetPerMille: 900 } }),

@@ -15,6 +15,7 @@ const environment = { PLAN_PATHS: '20000', PLAN_THREADS: '1' };
 
 describe.each(strictestEngine)('a service killed while it makes a plan, on %s', (engine) => {
   let service: RunningService;
+  const productIds: string[] = [];
 
   beforeAll(async () => {
     service = await startService(engine, { environment });
@@ -25,6 +26,7 @@ describe.each(strictestEngine)('a service killed while it makes a plan, on %s', 
         ...{ kind: 'pigment', makerId: studio.makerId, name: `Shade ${index}`, pigmentRole: 'colour' },
         volumeMicrolitres: 10_000,
       });
+      productIds.push(productId);
       await receive(service, studio, { productId, code: `S-${index}` });
       await service.made('/offers', {
         ...{ supplierId, productId, packContainers: 1, containerPieces: 1, minimumPacks: 1, currency: 'EUR' },
@@ -76,5 +78,15 @@ describe.each(strictestEngine)('a service killed while it makes a plan, on %s', 
     } finally {
       await sql.close();
     }
+  });
+
+  it('makes what is asked of one item beside a whole plan', { timeout: 120_000 }, async () => {
+    const whole = await service.made<PlanView>('/plans', { purpose: 'plan' });
+    await inState(whole.id, ['running']);
+    const of = { itemKind: 'product', itemKey: productIds[0], pricePerMille: 900 };
+    const one = await service.made<PlanView>('/plans', { purpose: 'what if', whatIf: of });
+    expect(await inState(one.id, ['done', 'failed'])).toMatchObject({ state: 'done', sums: { lines: 1 } });
+    expect((await plan(whole.id)).state).toBe('running');
+    expect(await inState(whole.id, ['done', 'failed'])).toMatchObject({ state: 'done' });
   });
 });

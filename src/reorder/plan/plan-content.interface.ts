@@ -37,6 +37,8 @@ export interface KeptAssumption {
 /** What is kept of a line beside its columns: what was found out, and what the basket made of it. */
 export interface PlanLineContent {
   item: PlannedItemView & { unit: ItemUnit };
+  /** What a level of stock may stand under: the product, or every configuration that is pooled. */
+  levelKeys: string[];
   plannedOn: string;
   currency: string;
   computed: ComputedItem;

@@ -36,6 +36,7 @@ import {
   sessionRows,
   sessionWasteRows,
   studioRow,
+  unknownDeliveryRows,
   useRows,
 } from './plan-rows.query.js';
 import type { PlanTask } from './plan-task.interface.js';
@@ -73,6 +74,8 @@ export interface PlanFacts {
   about: ReadonlyMap<string, ItemAbout>;
   suppliers: ReadonlyMap<string, SupplierFacts>;
   settings: EffectiveSettings;
+  /** Of the studio as a whole, beside its settings. */
+  assumptions: StatedAssumption[];
   heldContainers: number;
   itemsLeftOut: number;
   bookingsPerMille: number;
@@ -115,6 +118,7 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
     (await firstReceiptRows(read, studioId)).map((row) => [row.productId, dayOf(row.receivedAt)]),
   );
   const ordered = await orderedRows(read, studioId);
+  const unknownDeliveries = await unknownDeliveryRows(read, studioId);
   const linesPerDelivery = new Map(
     (await linesPerDeliveryRows(read, studioId)).map((row) => [row.supplierId, row.lines / row.deliveries]),
   );
@@ -301,6 +305,7 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
     about,
     suppliers,
     settings,
+    assumptions: unknownDeliveries.map((figures) => ({ code: 'content of a delivery unknown', figures })),
     heldContainers,
     itemsLeftOut: leftOut,
     bookingsPerMille: whatIf.bookingsPerMille ?? 1_000,

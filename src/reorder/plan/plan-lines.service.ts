@@ -65,11 +65,13 @@ export class PlanLines {
     });
     const levels = await this.database.reader.manager.findBy(StockLevel, {
       studioId,
-      subjectId: In(lines.map(({ view }) => view.item.key)),
+      subjectId: In(lines.flatMap(({ kept }) => kept.levelKeys)),
     });
     return lines.map(({ kept, view }) => {
-      const level = levels.find(
-        ({ subjectKind, subjectId }) => subjectKind === view.item.kind && subjectId === view.item.key,
+      const [level] = kept.levelKeys.flatMap(
+        (key) =>
+          levels.find(({ subjectKind, subjectId }) => subjectKind === view.item.kind && subjectId === key) ??
+          [],
       );
       return {
         ...view,

@@ -10,6 +10,8 @@ export const mostProducts = 5_000;
 export const mostSessions = 50_000;
 export const mostUses = 1_000_000;
 const mostRows = 50_000;
+/** Expected ones, each of which is told of. */
+const mostDeliveries = 200;
 
 export interface StudioRow {
   currency: string;
@@ -238,6 +240,24 @@ export function orderedRows(read: Read, studioId: string): Promise<OrderedRow[]>
      WHERE purchase_order.studio_id = $1 AND purchase_order.state IN ('sent', 'received in part')
        AND purchase_order.sent_at IS NOT NULL AND purchase_order_line.removed_at IS NULL
      ORDER BY purchase_order.id, purchase_order_line.line_number LIMIT ${mostRows}`,
+    [studioId],
+  );
+}
+
+/** Deliveries that somebody expects and that no purchase order is behind: nobody wrote down what comes. */
+export function unknownDeliveryRows(
+  read: Read,
+  studioId: string,
+): Promise<{ supplier: string; on: string }[]> {
+  return read(
+    `SELECT DISTINCT supplier.name AS supplier, expected_delivery.expected_on AS "on"
+     FROM expected_delivery JOIN supplier ON supplier.chain_id = expected_delivery.chain_id
+       AND supplier.id = expected_delivery.supplier_id
+     WHERE expected_delivery.studio_id = $1 AND expected_delivery.ended_at IS NULL
+       AND NOT EXISTS (SELECT 1 FROM purchase_order
+         WHERE purchase_order.studio_id = expected_delivery.studio_id
+           AND purchase_order.expected_delivery_id = expected_delivery.id)
+     ORDER BY expected_delivery.expected_on, supplier.name LIMIT ${mostDeliveries}`,
     [studioId],
   );
 }

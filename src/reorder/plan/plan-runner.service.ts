@@ -19,11 +19,20 @@ import { linesWritten, type PlanMessage, type PlanTask, type WrittenLine } from 
 const lookMilliseconds = 15_000;
 /** Of the heap of the thread; what needs more fails instead of taking the service with it. */
 const mostHeapMegabytes = 2_048;
+/** Looked at at once, of all studios. */
+const mostWaiting = 1_000;
 const interrupted = 'The service ended while this plan was made, so it was interrupted. Have another made.';
 
 const tooLarge = `It needs more than ${mostHeapMegabytes} MB of memory, which is the most that a plan may take.`;
 // What it was is for the log, not for people.
 const unknownFault = 'Something went wrong on our side; the log of the service says what. Have another made.';
+
+/** Plans that are made one after the other, beside those of other lanes. */
+interface Lane {
+  takes: (plan: Plan) => boolean;
+  working: Promise<void> | undefined;
+  askedAgain: boolean;
+}
 
 interface Run {
   plan: Plan;
@@ -33,16 +42,21 @@ interface Run {
 }
 
 /**
- * Makes plans, one at a time, in a thread of its own, so that scans do not wait for it. Guarantees: every plan that was
+ * Makes plans in threads of their own, so that scans do not wait for them: one at a time, and beside it one of a single item,
+ * which is quick, so that nobody who asks about an item waits for a whole plan. Guarantees: every plan that was
  * asked for ends as done, cancelled or failed; one that a kill cut off fails when the service is back; lines are only
  * seen of plans that are done. A plan that waits still waits after a restart.
  */
 @Injectable()
 export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
   private readonly logger = new Logger('plans');
-  private current: Run | undefined;
-  private working: Promise<void> | undefined;
-  private askedAgain = false;
+  /** By plan. */
+  private readonly runs = new Map<string, Run>();
+  private readonly lanes: readonly Lane[] = [isOfOneItem, (plan: Plan) => !isOfOneItem(plan)].map((takes) => ({
+    takes,
+    working: undefined,
+    askedAgain: false,
+  }));
   private watch: NodeJS.Timeout | undefined;
 
   constructor(
@@ -67,35 +81,40 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
 
   async onModuleDestroy(): Promise<void> {
     clearInterval(this.watch);
-    await this.current?.worker?.terminate();
-    await this.working;
+    await Promise.all([...this.runs.values()].map(({ worker }) => worker?.terminate()));
+    await Promise.all(this.lanes.map(({ working }) => working));
   }
 
   /** Ends the plan if it runs here; that it ended is on record already. */
   async stop(planId: string): Promise<void> {
-    if (this.current?.plan.id !== planId) return;
-    this.current.stopped = true;
-    await this.current.worker?.terminate();
+    const run = this.runs.get(planId);
+    if (!run) return;
+    run.stopped = true;
+    await run.worker?.terminate();
+  }
+
+  private wake(): void {
+    for (const lane of this.lanes) this.wakeLane(lane);
   }
 
   /** Looks for what waits, unless it is at it. */
-  private wake(): void {
+  private wakeLane(lane: Lane): void {
     if (this.role.ending) return;
-    if (this.working) {
-      this.askedAgain = true;
+    if (lane.working) {
+      lane.askedAgain = true;
       return;
     }
-    this.working = this.work().finally(() => {
-      this.working = undefined;
-      if (!this.askedAgain) return;
-      this.askedAgain = false;
-      this.wake();
+    lane.working = this.work(lane).finally(() => {
+      lane.working = undefined;
+      if (!lane.askedAgain) return;
+      lane.askedAgain = false;
+      this.wakeLane(lane);
     });
   }
 
-  private async work(): Promise<void> {
+  private async work(lane: Lane): Promise<void> {
     try {
-      for (let plan = await this.next(); plan && !this.role.ending; plan = await this.next()) {
+      for (let plan = await this.next(lane); plan && !this.role.ending; plan = await this.next(lane)) {
         await this.make(plan);
       }
     } catch (error) {
@@ -103,23 +122,20 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
     }
   }
 
-  /** One item is quick: it comes before whole plans. */
-  private async next(): Promise<Plan | null> {
+  private async next({ takes }: Lane): Promise<Plan | null> {
     const waiting = await this.database.reader.manager.find(Plan, {
       where: { state: 'waiting' },
       order: { askedAt: 'ASC', id: 'ASC' },
-      take: 100,
+      take: mostWaiting,
     });
-    const isOfOneItem = ({ whatIf }: Plan) =>
-      whatIf !== null && 'itemKey' in whatIf && whatIf.itemKey !== null;
-    return waiting.find(isOfOneItem) ?? waiting[0] ?? null;
+    return waiting.find(takes) ?? null;
   }
 
   private async make(plan: Plan): Promise<void> {
     const actor = await this.studioActors.of(plan.studioId);
     if (!actor) throw new Error(`There is no studio ${plan.studioId}.`);
     const run: Run = { plan, actor, worker: null, stopped: false };
-    this.current = run;
+    this.runs.set(plan.id, run);
     try {
       if (!(await this.moveOn(run, 'reorder.begin-plan', ['waiting'], { state: 'running' }))) return;
       const startedAt = this.clock.now();
@@ -132,7 +148,7 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
       await this.fail(run, isOutOfMemory(error) ? tooLarge : unknownFault);
     } finally {
       this.progress.forget(plan.id);
-      this.current = undefined;
+      this.runs.delete(plan.id);
     }
   }
 
@@ -256,6 +272,10 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
       await this.moveOn({ plan, actor }, 'reorder.fail-plan', ['running'], changes);
     }
   }
+}
+
+function isOfOneItem({ whatIf }: Plan): boolean {
+  return whatIf !== null && 'itemKey' in whatIf && whatIf.itemKey !== null;
 }
 
 function isOutOfMemory(error: unknown): boolean {

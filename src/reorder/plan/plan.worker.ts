@@ -84,7 +84,7 @@ function isOfOneItem({ plan: { whatIf } }: PlanTask): boolean {
 function digestOf(facts: PlanFacts, setting: PlanSetting, whatIf: object | null): string {
   const hash = createHash('sha256');
   const plain = (_: string, value: unknown) => (value instanceof Map ? [...value] : value);
-  hash.update(JSON.stringify([setting, whatIf, facts.currency, facts.settings], plain));
+  hash.update(JSON.stringify([setting, whatIf, facts.currency, facts.settings, facts.assumptions], plain));
   hash.update(JSON.stringify([...facts.suppliers], plain));
   for (const session of facts.demand.sessions) hash.update(JSON.stringify(session));
   hash.update(JSON.stringify({ ...facts.demand, sessions: [] }, plain));
@@ -269,6 +269,7 @@ function contentOf(
       shade: only?.shade ?? null,
       makerName: only?.makerName ?? null,
     },
+    levelKeys: [...item.keys],
     plannedOn,
     currency: facts.currency,
     computed: each,
@@ -340,6 +341,7 @@ function summaryOf(
     baskets: baskets.map((basket) => basketView(basket, facts, lines)),
     assumptions: totalAssumptions(
       facts.settings,
+      facts.assumptions,
       all.map(({ assumptions }) => assumptions),
       facts.currency,
     ),

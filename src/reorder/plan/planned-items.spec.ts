@@ -39,6 +39,7 @@ it('plans cartridges of one configuration together and shades one by one, and le
     ['product', 'f', 'pieces', 'Halden Ink Umber'],
   ]);
   expect(items[0]?.products.map(({ productId }) => productId)).toEqual(['c', 'd']);
+  expect(items.slice(0, 2).map(({ keys }) => keys)).toEqual([['key 1', 'key 2'], ['a']]);
   expect(leftOut).toBe(1);
 });
 

@@ -21,6 +21,8 @@ export interface Pool {
 export interface PlannedItem extends Item {
   /** As people call it. */
   label: string;
+  /** All that it is known by, its own key first: the product, or every configuration that is pooled. */
+  keys: readonly string[];
   products: PlannableProduct[];
 }
 
@@ -56,7 +58,10 @@ export function plannedItems(
     const isConcerned =
       poolKeys.some((each) => concerned.has(each)) ||
       members.some(({ productId }) => concerned.has(productId));
-    add({ kind: 'configuration', key, unit: 'pieces', label: key, products: members }, isConcerned);
+    add(
+      { kind: 'configuration', key, unit: 'pieces', label: key, keys: poolKeys, products: members },
+      isConcerned,
+    );
   }
   for (const product of products) {
     const { productId, stockForm, volumeMicrolitres } = product;
@@ -64,7 +69,10 @@ export function plannedItems(
     // Of a container whose volume nobody knows only the containers can be counted.
     const unit = stockForm === 'container' && volumeMicrolitres !== null ? 'microlitres' : 'pieces';
     const label = productLabel(product);
-    add({ kind: 'product', key: productId, unit, label, products: [product] }, concerned.has(productId));
+    add(
+      { kind: 'product', key: productId, unit, label, keys: [productId], products: [product] },
+      concerned.has(productId),
+    );
   }
   return { items, leftOut };
 }

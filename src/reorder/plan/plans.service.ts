@@ -5,6 +5,7 @@ import { Clock } from '../../platform/clock.js';
 import { Database, type SqlValue } from '../../platform/database/database.js';
 import { defaultPageSize, pageOf, refuseUnknownStart } from '../../platform/page.js';
 import { notFound, Problem } from '../../platform/problem.js';
+import { linesKeptDays } from './old-plan-lines.service.js';
 import { Plan } from './plan.entity.js';
 import type { PlanSummary } from './plan-content.interface.js';
 import { PlanProgress } from './plan-progress.service.js';
@@ -71,7 +72,7 @@ export class Plans {
 
   /**
    * The plan whose lines are those of another.
-   * @throws Problem not-found; wrong-state while it has none
+   * @throws Problem not-found; wrong-state while it has none, and when they were removed
    */
   async withLines(actor: Actor, planId: string): Promise<Plan> {
     const [plan] = await this.find(actor.studioId, [planId]);
@@ -84,10 +85,26 @@ export class Plans {
         { state: plan.state },
       );
     }
-    if (plan.sameAsId === null) return plan;
+    if (plan.sameAsId === null) return this.withAllLines(plan);
     const [same] = await this.find(actor.studioId, [plan.sameAsId]);
     if (!same) throw notFound('plan', plan.sameAsId);
-    return same;
+    return this.withAllLines(same);
+  }
+
+  /** Lines go some at a time: a part of them would look like a plan. */
+  private async withAllLines(plan: Plan): Promise<Plan> {
+    const [row] = await this.database.read<{ lines: number }>(
+      'SELECT count(*) AS lines FROM plan_line WHERE studio_id = $1 AND plan_id = $2',
+      [plan.studioId, plan.id],
+    );
+    const { sums } = (plan.summary ?? {}) as Partial<PlanSummary>;
+    if ((row?.lines ?? 0) >= (sums?.lines ?? 0)) return plan;
+    throw new Problem(
+      409,
+      'wrong-state',
+      `Nothing was ordered from this plan within ${linesKeptDays} days, so its lines were removed. Have another made.`,
+      { state: plan.state },
+    );
   }
 
   viewOf(plan: Plan, summary: PlanSummary | null): PlanView {
