@@ -234,7 +234,6 @@ export class Reorder1795600000013 implements MigrationInterface {
       'offer',
       'training_course',
       'plan',
-      'plan_line',
       'purchase_order',
       'purchase_order_line',
       'purchase_order_mail',
