@@ -92,6 +92,12 @@ describe.skipIf(!hasChromium)('what is ordered and claimed, on the pages', () =>
       await draft.getByLabel('Packs of Umber Umber 3').waitFor();
       await add(/Liner/);
       await draft.getByLabel(/^Packs of Liner/).waitFor();
+      // What is wrong stands at its line, though only that one is handed in.
+      const liners = draft.getByLabel(/^Packs of Liner/);
+      await liners.fill('0');
+      await draft.getByRole('button', { name: 'Save' }).click();
+      await expect.poll(() => liners.getAttribute('aria-invalid')).toBe('true');
+      await liners.fill('1');
       await draft.getByLabel('Packs of Umber Umber 3').fill('3');
       await draft.getByLabel('Price of a pack of Umber Umber 3, in EUR').fill('twenty');
       await draft.getByRole('button', { name: 'Save' }).click();

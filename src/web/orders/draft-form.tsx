@@ -94,7 +94,9 @@ function DraftLine({
   const words = useTexts().orders;
   const ids = useRef(new RequestIds()).current;
   const name = lineName(line);
-  const index = lines.indexOf(line);
+  // Only what was changed is handed in, so faults are counted among the lines that were.
+  const changed = lines.filter(({ id }) => packsOf(id) in edits.changes || priceOf(id) in edits.changes);
+  const index = changed.indexOf(line);
   const takingOff = useAction(async () => {
     const change = { version, takeOff: [line.id] };
     await readAnewIfStale(() => changeOrder(studioId, orderId, ids.for(change), change), onChanged);
