@@ -101,7 +101,7 @@ export class Reorder1795600000013 implements MigrationInterface {
       `CREATE TABLE plan (
         ${ofStudio},
         id TEXT NOT NULL,
-        purpose TEXT NOT NULL ${oneOf('purpose', ['plan', 'what if'])},
+        purpose TEXT NOT NULL ${oneOf('purpose', ['plan', 'what if', 'replay'])},
         what_if TEXT,
         state TEXT NOT NULL ${oneOf('state', ['waiting', 'running', 'done', 'cancelled', 'failed'])},
         planned_on TEXT NOT NULL ${isDate('planned_on')},

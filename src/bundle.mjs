@@ -20,6 +20,7 @@ const programs = {
   'verify.worker': 'src/operations/verify/verify.worker.js',
   'spreadsheet.worker': 'src/platform/spreadsheet.worker.js',
   'plan.worker': 'src/reorder/plan/plan.worker.js',
+  'replay.worker': 'src/reorder/plan/replay.worker.js',
   'plan-items.worker': 'src/reorder/plan/plan-items.worker.js',
 };
 

@@ -43,6 +43,8 @@ import {
   PurchaseOrderMail,
 } from './purchase-orders/purchase-order.entity.js';
 import { PurchaseOrdersController } from './purchase-orders/purchase-orders.controller.js';
+import { ReplaysController } from './replay/replays.controller.js';
+import { Replays } from './replay/replays.service.js';
 import { ArtistPlannings } from './settings/artist-plannings.service.js';
 import { ItemPlannings } from './settings/item-plannings.service.js';
 import { PlanningSettingsController } from './settings/planning-settings.controller.js';
@@ -110,7 +112,7 @@ const orderProviders = [
 /** What to order, how much and why: demand, supply, projection, plan, purchase orders and claims. */
 @Module({
   imports: [IdentityModule, AlertsModule, CatalogueModule, StockModule, SessionsModule],
-  controllers: [...supplyControllers, ...orderControllers, PlansController],
+  controllers: [...supplyControllers, ...orderControllers, ReplaysController, PlansController],
   providers: [
     ...supplyProviders,
     ...orderProviders,
@@ -125,6 +127,7 @@ const orderProviders = [
     PlanRequests,
     PlanRunner,
     PlanLevels,
+    Replays,
   ],
   exports: [Plans],
 })

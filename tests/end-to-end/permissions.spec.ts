@@ -42,6 +42,8 @@ const studioRoutes: Record<string, string> = {
   'GET /plans': 'omarc.',
   'POST /plans': 'om..c.',
   'GET /plans/latest': 'omarc.',
+  'GET /plans/replay': 'omarc.',
+  'POST /plans/replay': 'om..c.',
   'GET /plans/{planId}': 'omarc.',
   'GET /plans/{planId}/lines': 'omarc.',
   'GET /plans/{planId}/lines/{lineNumber}': 'omarc.',

@@ -11,7 +11,7 @@ import {
   type StudioDemand,
 } from '../demand/demand-of-item.js';
 import type { ItemKind, ItemUnit } from '../item.js';
-import { drawDemand, seedOfItem } from '../projection/demand-draws.js';
+import { type DemandDraws, drawDemand, seedOfItem } from '../projection/demand-draws.js';
 import { drawFan, type Fan } from '../projection/fan.js';
 import { type DaysDistribution, type ItemStock, NEVER } from '../projection/item-facts.js';
 import { orderDays } from '../projection/order-days.js';
@@ -107,14 +107,16 @@ export function prepareItem(studio: StudioDemand, facts: PlanItemFacts, setting:
   };
 }
 
-/** Decides on an item: the part that takes its time. */
-export function computeItem({
-  facts,
-  setting,
-  model,
-  demand,
-  demandAssumptions,
-}: PreparedItem): ComputedItem {
+/** What a decision on an item was made from, and the decision. */
+interface Decided {
+  decision: ItemDecision;
+  offers: readonly ItemOffer[];
+  draws: DemandDraws;
+  tail: number;
+}
+
+/** Decides on an item. */
+export function decidePrepared({ facts, setting, model, demand }: PreparedItem): Decided {
   const { kind, key, unit, stock } = facts;
   const { plannedOn, seed, paths } = setting;
   const tail = tailOf(facts, unitsPerDay(demand));
@@ -133,6 +135,15 @@ export function computeItem({
     draws,
     horizonDays: HORIZON_DAYS,
   });
+  return { decision, offers, draws, tail };
+}
+
+/** Decides on an item and draws its fans: the part that takes its time. */
+export function computeItem(prepared: PreparedItem): ComputedItem {
+  const { demand, demandAssumptions } = prepared;
+  const { stock } = prepared.facts;
+  const { paths } = prepared.setting;
+  const { decision, offers, draws, tail } = decidePrepared(prepared);
   const free = { unitMinor: 0, orderMinor: 0, shortageMinor: 0, holdingMinorPerDay: 0 };
   const horizon = { days: HORIZON_DAYS, tailDays: tail };
   const policy = decision.policy;

@@ -142,7 +142,8 @@ export class PlanRequests {
     return new Set(rows.map(({ id }) => id));
   }
 
-  private async refuseTooMany(transaction: Transaction): Promise<void> {
+  /** @throws Problem too-many-requests while many wait already */
+  async refuseTooMany(transaction: Transaction): Promise<void> {
     const [row] = await transaction.query<{ count: number }>(
       `SELECT count(*) AS count FROM plan WHERE studio_id = $1 AND state IN ('waiting', 'running')`,
       [transaction.studioId],

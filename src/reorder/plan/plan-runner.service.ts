@@ -27,6 +27,12 @@ const tooLarge = `It needs more than ${mostHeapMegabytes} MB of memory, which is
 // What it was is for the log, not for people.
 const unknownFault = 'Something went wrong on our side; the log of the service says what. Have another made.';
 
+const threadOf = {
+  plan: './plan.worker.js',
+  'what if': './plan.worker.js',
+  replay: './replay.worker.js',
+} satisfies Record<Plan['purpose'], string>;
+
 /** Plans that are made one after the other, beside those of other lanes. */
 interface Lane {
   takes: (plan: Plan) => boolean;
@@ -52,11 +58,13 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
   private readonly logger = new Logger('plans');
   /** By plan. */
   private readonly runs = new Map<string, Run>();
-  private readonly lanes: readonly Lane[] = [isOfOneItem, (plan: Plan) => !isOfOneItem(plan)].map((takes) => ({
-    takes,
-    working: undefined,
-    askedAgain: false,
-  }));
+  private readonly lanes: readonly Lane[] = [isOfOneItem, (plan: Plan) => !isOfOneItem(plan)].map(
+    (takes) => ({
+      takes,
+      working: undefined,
+      askedAgain: false,
+    }),
+  );
   private watch: NodeJS.Timeout | undefined;
 
   constructor(
@@ -122,13 +130,15 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
     }
   }
 
+  /** Whole plans come before what only looks back. */
   private async next({ takes }: Lane): Promise<Plan | null> {
     const waiting = await this.database.reader.manager.find(Plan, {
       where: { state: 'waiting' },
       order: { askedAt: 'ASC', id: 'ASC' },
       take: mostWaiting,
     });
-    return waiting.find(takes) ?? null;
+    const own = waiting.filter(takes);
+    return own.find(({ purpose }) => purpose !== 'replay') ?? own[0] ?? null;
   }
 
   private async make(plan: Plan): Promise<void> {
@@ -163,7 +173,7 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
       paths: this.config.PLAN_PATHS,
       threads: this.config.PLAN_THREADS,
     };
-    const worker = new Worker(new URL('./plan.worker.js', import.meta.url), {
+    const worker = new Worker(new URL(threadOf[plan.purpose], import.meta.url), {
       workerData: task,
       resourceLimits: { maxOldGenerationSizeMb: mostHeapMegabytes },
     });

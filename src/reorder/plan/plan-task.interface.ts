@@ -1,5 +1,6 @@
 import type { DatabasePlace } from '../../platform/database/snapshot.js';
 import type { DemandFacts } from '../demand/demand-facts.js';
+import type { ReplayResultView } from '../replay/replays.views.js';
 import type { ComputedItem, PlanItemFacts, PlanSetting } from './item-line.js';
 import type { Plan, PlanLine } from './plan.entity.js';
 import type { PlanSummary } from './plan-content.interface.js';
@@ -25,7 +26,8 @@ export type PlanMessage =
   | { kind: 'same'; factsDigest: string; planId: string }
   /** What is wrong with what was asked, in words for whoever asked. */
   | { kind: 'failed'; words: string }
-  | { kind: 'done'; factsDigest: string; summary: PlanSummary };
+  /** `factsDigest` null: of a replay, which is computed anew each time. */
+  | { kind: 'done'; factsDigest: string | null; summary: PlanSummary | ReplayResultView };
 
 /** What the thread is told when lines are written. */
 export const linesWritten = 'written';

@@ -7,8 +7,9 @@ import type { LineDecision, PlanState } from './vocabulary.js';
 export class Plan {
   @PrimaryColumn('text') studioId: string;
   @PrimaryColumn('text') id: string;
-  @Column('text') purpose: 'plan' | 'what if';
-  /** JSON of what is supposed to be different; null for a plan. */
+  /** `replay`: what had come of it if plans had been followed; it has no lines and is never shown as a plan. */
+  @Column('text') purpose: 'plan' | 'what if' | 'replay';
+  /** JSON of what is supposed to be different; null for all but a what-if. */
   @Column('simple-json', { nullable: true }) whatIf: object | null;
   @Column('text') state: PlanState;
   /** The studio's local day it starts from. */

@@ -28,7 +28,7 @@ export class Plans {
     const { studioId } = actor;
     await refuseUnknownStart(this.database.read, 'plan', studioId, after);
     const parameters: SqlValue[] = [studioId];
-    const conditions = ['studio_id = $1'];
+    const conditions = ['studio_id = $1', "purpose <> 'replay'"];
     if (purpose !== undefined) conditions.push(`purpose = $${parameters.push(purpose)}`);
     if (state !== undefined) conditions.push(`state = $${parameters.push(state)}`);
     if (after !== undefined) {
@@ -162,7 +162,7 @@ export class Plans {
   private async find(studioId: string, ids: readonly string[]): Promise<Plan[]> {
     if (ids.length === 0) return [];
     return this.database.reader.manager.find(Plan, {
-      where: { studioId, id: In([...new Set(ids)]) },
+      where: { studioId, id: In([...new Set(ids)]), purpose: In(['plan', 'what if']) },
       order: { askedAt: 'DESC', id: 'DESC' },
     });
   }

@@ -48,7 +48,8 @@ export class WhatIfView {
 /** A plan in the list of plans. */
 export class PlanView {
   id: string;
-  purpose: 'plan' | 'what if';
+  /** `replay` only in the answer to ending one: it is not among the plans. */
+  purpose: 'plan' | 'what if' | 'replay';
   whatIf: WhatIfView | null;
   state: PlanState;
   /** The studio's local day it starts from. */
@@ -360,9 +361,10 @@ export class RangeChoiceView {
 export class RangeDecisionView {
   /** What counts. */
   choice: RangeChoice;
-  /** What costs least; the manager's own choice wins over it. */
-  cheapest: RangeChoice;
-  chosenBy: 'manager' | 'cost';
+  /** What the figures say; the manager's own choice wins over it. */
+  advised: RangeChoice;
+  /** Service target: the way that costs least of those that meet it. Cost: the one that costs least of all. */
+  chosenBy: 'manager' | 'service target' | 'cost';
   sessionsPerYear: number;
   /** Share of uses that are booked early enough to order for them. */
   bookedInTime: number;

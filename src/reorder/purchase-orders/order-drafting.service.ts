@@ -261,7 +261,7 @@ async function chosenLines(
 ): Promise<{ plan: Plan; lines: { lineNumber: number; offerId: string; packs: number }[] }> {
   const { studioId, manager } = transaction;
   const plan = await manager.findOneBy(Plan, { studioId, id: planId });
-  if (!plan) throw notFound('plan', planId);
+  if (!plan || plan.purpose === 'replay') throw notFound('plan', planId);
   if (plan.state !== 'done') {
     throw new Problem(
       409,

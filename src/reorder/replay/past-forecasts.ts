@@ -77,5 +77,11 @@ function unitsBetween(
       byItem.set(item, known);
     }
   }
+  for (const { item, day } of facts.unmetWants) {
+    if (day < from || day >= to) continue;
+    const known = byItem.get(item) ?? { units: 0, unknown: 0 };
+    known.unknown++;
+    byItem.set(item, known);
+  }
   return byItem;
 }

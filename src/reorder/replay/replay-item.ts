@@ -78,15 +78,26 @@ export interface ReplayResult {
 
 /** Walks through the past as if it had been ordered by a decision, which sees nothing of the days to come. */
 export function replayItem(past: ItemPast, decide: Decide): ReplayResult {
+  const steps = replaySteps(past);
+  let step = steps.next();
+  while (!step.done) step = steps.next(decide(step.value));
+  return step.value;
+}
+
+/**
+ * The same step by step, so that many items are walked through day by day together: gives each morning on which it is asked
+ * what to order, and is told the packs.
+ */
+export function* replaySteps(past: ItemPast): Generator<ReplayMorning, ReplayResult, number> {
   const { terms, firstDay } = past;
   const coming: { day: number; containers: number }[] = [];
   const orders: ReplayResult['orders'] = [];
   // What had been ordered before the first morning comes as it came.
   const before = past.arrivals.filter(({ orderedOn, day }) => orderedOn < firstDay && day >= firstDay);
-  return walk(past, orders, (day, shelf) => {
+  return yield* walk(past, orders, function* (day, shelf) {
     shelf.add(before.filter((arrival) => arrival.day === day).map(({ batch }) => batch));
     if ((day - firstDay) % Math.max(1, terms.reviewEveryDays) === 0) {
-      const packs = decide(morningOf(past, day, shelf, coming, before));
+      const packs = yield morningOf(past, day, shelf, coming, before);
       if (!(Number.isSafeInteger(packs) && packs >= 0)) {
         throw new RangeError(`${packs} packs were ordered. Allowed are whole numbers from 0.`);
       }
@@ -110,16 +121,20 @@ export function replayReal(past: ItemPast): ReplayResult {
     known.packs += batch.containers / Math.max(1, terms.packContainers);
     orders.set(orderId, known);
   }
-  return walk(past, [...orders.values()], (day, shelf) =>
-    shelf.add(past.arrivals.filter((arrival) => arrival.day === day).map(({ batch }) => batch)),
-  );
+  const steps = walk(past, [...orders.values()], function* (day, shelf) {
+    shelf.add(past.arrivals.filter((arrival) => arrival.day === day).map(({ batch }) => batch));
+  });
+  // Nobody is asked anything: the first step is the end.
+  const { done, value } = steps.next();
+  if (!done) throw new Error('What really came was asked about.');
+  return value;
 }
 
-function walk(
+function* walk(
   past: ItemPast,
   orders: ReplayResult['orders'],
-  morning: (day: number, shelf: StockWalk) => void,
-): ReplayResult {
+  morning: (day: number, shelf: StockWalk) => Generator<ReplayMorning, void, number>,
+): Generator<ReplayMorning, ReplayResult, number> {
   const { terms, firstDay } = past;
   const packUnits = terms.packContainers * terms.unitsEach;
   const shelf = new StockWalk(past.openedLifeDays, packUnits > 0 ? terms.packMinor / packUnits : 0);
@@ -128,7 +143,7 @@ function walk(
   for (const { day, units } of past.needs) needs.set(day, (needs.get(day) ?? 0) + Math.max(0, units));
   const sums = { needed: 0, unmet: 0, short: 0, waste: 0, wasteMinor: 0, unitDays: 0 };
   for (let day = firstDay; day < 0; day++) {
-    morning(day, shelf);
+    yield* morning(day, shelf);
     const needed = needs.get(day) ?? 0;
     const missing = shelf.take(day, needed);
     const waste = shelf.discard(day);

@@ -3355,6 +3355,24 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{studioId}/plans/replay": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What had come of it if plans had been followed over the record, beside what was ordered: the latest answer. */
+        get: operations["Replays_latest"];
+        put?: never;
+        /** Has it worked out anew; it waits its turn and runs in the background. It ends like a plan: …/plans/{planId}/cancel. */
+        post: operations["Replays_make"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{studioId}/plans": {
         parameters: {
             query?: never;
@@ -9192,6 +9210,131 @@ export interface components {
             /** @description What the supplier made good, minor units of the claim's currency; null: goods, or not said. */
             settledMinor?: number | null;
         };
+        ReplayView: {
+            id: string;
+            /** @enum {string} */
+            state: "cancelled" | "waiting" | "running" | "done" | "failed";
+            /** @description The day before which it looks back, ISO. */
+            plannedOn: string;
+            askedAt: string;
+            endedAt: string | null;
+            /** @description Why it failed. */
+            failure: string | null;
+            /** @description Steps done, and in all; null: not known yet. */
+            stepsDone: number | null;
+            steps: number | null;
+            version: number;
+        };
+        RecordTooShortView: {
+            recordedDays: number;
+            neededDays: number;
+        };
+        ReplaySumsView: {
+            /** @description Over items: a day on which two were missing counts twice. */
+            shortDays: number;
+            /** @description Items that were ever missing. */
+            shortItems: number;
+            wasteMinor: number;
+            orders: number;
+            /** @description What was left in the end would cost so much anew; it is in no cost. */
+            endMinor: number;
+            costMinor: number;
+        };
+        FixedLevelsView: {
+            minimumUnits: number;
+            maximumUnits: number;
+            /** @description Whether the minimum is the level that somebody set; else it is 1.5 times the need of a lead time and a week. */
+            byHand: boolean;
+        };
+        ReplayOutcomeView: {
+            /** @description Days on which something needed was missing, and how much of it in all. */
+            shortDays: number;
+            unmetUnits: number;
+            wasteUnits: number;
+            wasteMinor: number;
+            orders: number;
+            orderedUnits: number;
+            /** @description What was left in the end, and what it would cost anew. */
+            endUnits: number;
+            endMinor: number;
+            /** @description Waste, shortages, orders and keeping; not the goods themselves. */
+            costMinor: number;
+        };
+        ReplayItemView: {
+            /** @enum {string} */
+            itemKind: "product" | "configuration";
+            itemKey: string;
+            label: string;
+            /** @enum {string} */
+            unit: "pieces" | "microlitres";
+            /** @description The first day, ISO; later than that of the whole when the item is newer. */
+            from: string;
+            neededUnits: number;
+            fixedLevels: components["schemas"]["FixedLevelsView"];
+            plan: components["schemas"]["ReplayOutcomeView"];
+            asOrdered: components["schemas"]["ReplayOutcomeView"];
+            fixed: components["schemas"]["ReplayOutcomeView"];
+        };
+        ReplayCalibrationView: {
+            /** @description 0 to 1. */
+            level: number;
+            /** @description Weeks of items that were foretold. */
+            forecasts: number;
+            /** @description Of them: how often it was enough. */
+            enough: number;
+            /** @description How often it should have been, 0 to 1: units are whole, so it is the level or more. */
+            claimed: number;
+            /** @description Of the share that was enough, if forecasts were right and independent. */
+            standardError: number;
+            /** @enum {string} */
+            verdict: "as claimed" | "too seldom" | "too often" | "too few to tell";
+        };
+        ReplayAssumptionView: {
+            code: string;
+            figures: {
+                [key: string]: number;
+            };
+            /** @description An English sentence. */
+            message: string;
+        };
+        ReplayResultView: {
+            /** @description Null: the record is long enough. Else nothing was replayed. */
+            tooShort: components["schemas"]["RecordTooShortView"] | null;
+            /** @description The first and the last day, ISO. */
+            from: string;
+            until: string;
+            weeks: number;
+            currency: string;
+            items: number;
+            /** @description Left out since nobody offers them, and since there are more than are replayed. */
+            itemsWithoutOffer: number;
+            itemsBeyondLimit: number;
+            plan: components["schemas"]["ReplaySumsView"];
+            asOrdered: components["schemas"]["ReplaySumsView"];
+            fixed: components["schemas"]["ReplaySumsView"];
+            /** @description At most 200, those with the largest difference between the plan and what was ordered first. */
+            lines: components["schemas"]["ReplayItemView"][];
+            calibration: components["schemas"]["ReplayCalibrationView"][];
+            /** @description Weeks that were foretold, of each item. */
+            calibrationWeeks: number;
+            assumptions: components["schemas"]["ReplayAssumptionView"][];
+            runningSeconds: number;
+        };
+        ReplaysView: {
+            /** @description The latest that was asked for, whatever became of it; null: none was. */
+            run: components["schemas"]["ReplayView"] | null;
+            /** @description The latest that is done; null: none is. */
+            done: components["schemas"]["ReplayView"] | null;
+            /** @description Of `done`. */
+            result: components["schemas"]["ReplayResultView"] | null;
+        };
+        MakeReplayDto: {
+            /**
+             * Format: uuid
+             * @description Made by the client, a UUID (version 7 preferred). Sent again with the same content it gets the first answer.
+             */
+            id: string;
+        };
         ExtraSessionsDto: {
             /** Format: uuid */
             procedureId: string;
@@ -9255,8 +9398,11 @@ export interface components {
         };
         PlanView: {
             id: string;
-            /** @enum {string} */
-            purpose: "plan" | "what if";
+            /**
+             * @description `replay` only in the answer to ending one: it is not among the plans.
+             * @enum {string}
+             */
+            purpose: "plan" | "what if" | "replay";
             whatIf: components["schemas"]["WhatIfView"] | null;
             /** @enum {string} */
             state: "cancelled" | "waiting" | "running" | "done" | "failed";
@@ -9370,8 +9516,11 @@ export interface components {
         };
         PlanDetailView: {
             id: string;
-            /** @enum {string} */
-            purpose: "plan" | "what if";
+            /**
+             * @description `replay` only in the answer to ending one: it is not among the plans.
+             * @enum {string}
+             */
+            purpose: "plan" | "what if" | "replay";
             whatIf: components["schemas"]["WhatIfView"] | null;
             /** @enum {string} */
             state: "cancelled" | "waiting" | "running" | "done" | "failed";
@@ -19592,6 +19741,70 @@ export interface operations {
                 };
                 content: {
                     "text/plain": string;
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Replays_latest: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReplaysView"];
+                };
+            };
+            /** @description Anything else */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    Replays_make: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                studioId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MakeReplayDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReplayView"];
                 };
             };
             /** @description Anything else */

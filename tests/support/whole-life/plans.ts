@@ -1,4 +1,5 @@
 import type { PlanView } from '../../../src/reorder/plan/plans.views.js';
+import type { ReplaysView, ReplayView } from '../../../src/reorder/replay/replays.views.js';
 import { until } from '../waiting.js';
 import type { RecordingService } from './recording-service.js';
 
@@ -31,5 +32,11 @@ export async function livePlans(service: RecordingService): Promise<{ planId: st
     return state === 'done' ? state : undefined;
   });
   await service.made(`/plans/${plan.id}/levels`);
+  const replay = await service.made<ReplayView>('/plans/replay');
+  await until('a replay', async () => {
+    const { run } = await service.seen<ReplaysView>('/plans/replay');
+    if (run?.state === 'failed') throw new Error(run.failure ?? '');
+    return run?.id === replay.id && run.state === 'done' ? run : undefined;
+  });
   return { planId: plan.id };
 }

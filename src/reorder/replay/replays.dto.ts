@@ -1,0 +1,3 @@
+import { WriteDto } from '../../platform/request.dto.js';
+
+export class MakeReplayDto extends WriteDto {}
