@@ -229,4 +229,16 @@ describe.skipIf(!hasChromium)('what to order, on the pages', () => {
       expect(await auditor.page.getByRole('button', { name: /^(Plan anew|Draft)/ }).count()).toBe(0);
       auditor.expectNoComplaint();
     }));
+
+  it('look back on what plans would have come to, and say when the record is too short for it', () =>
+    withDevices(async (browser) => {
+      const watched = await openAsOwner(browser, service);
+      const { page } = watched;
+      await show(page, 'replay');
+      await page.getByRole('heading', { level: 2, name: 'Nobody looked back yet' }).waitFor();
+      await press(page, 'Look back now');
+      await page.getByText('The record is too short to look back: it has 70 days').waitFor();
+      expect(await faultsEverywhere(page)).toEqual([]);
+      watched.expectNoComplaint();
+    }));
 });

@@ -34,6 +34,9 @@ const WhatIfPage = lazy(async () => ({
 const WhatIfResultPage = lazy(async () => ({
   default: (await import('../plans/what-if/what-if-result-page.js')).WhatIfResultPage,
 }));
+const ReplayPage = lazy(async () => ({
+  default: (await import('../plans/replay/replay-page.js')).ReplayPage,
+}));
 
 const pages: readonly AreaPage[] = [
   { path: 'plan', name: (texts) => texts.plans.pages.plan, needs: 'read plans', Open: PlanPage },
@@ -49,6 +52,7 @@ const pages: readonly AreaPage[] = [
   { path: 'courses', name: (texts) => texts.courses.page, needs: 'read plans', Open: CoursesPage },
   { path: 'orders/:id', needs: 'read plans', Open: OrderPage },
   { path: 'suppliers/:id', needs: 'read plans', Open: SupplierPage },
+  { path: 'replay', name: (texts) => texts.replay.page, needs: 'read plans', Open: ReplayPage },
   { path: 'plan/earlier', needs: 'read plans', Open: EarlierPage },
   { path: 'plan/:id', needs: 'read plans', Open: OnePlanPage },
   { path: 'plan/:id/lines/:line', needs: 'read plans', Open: LinePage },

@@ -14,14 +14,18 @@ export function PlanProgress({
   plan: { id, state, items, itemsDone },
   mayStop,
   onStopped,
+  words: own,
 }: {
   studioId: string;
-  plan: PlanView;
+  plan: Pick<PlanView, 'id' | 'state' | 'items' | 'itemsDone'>;
   mayStop: boolean;
   onStopped: () => Promise<void>;
+  /** What is being worked out; left out: a plan. */
+  words?: { running: string; waiting: string; done: (done: number, all: number) => string };
 }) {
   const texts = useTexts();
   const words = texts.plans;
+  const { running, waiting, done } = own ?? { ...words, done: words.progress };
   const ids = useRef(new RequestIds()).current;
   const stopping = useAction(async () => {
     await cancelPlan(studioId, id, { id: ids.for({ stop: id }) });
@@ -30,13 +34,13 @@ export function PlanProgress({
   const known = items !== null && items > 0;
   return (
     <div className={styles.progress}>
-      <p role="status">{state === 'waiting' ? words.waiting : words.running}</p>
+      <p role="status">{state === 'waiting' ? waiting : running}</p>
       <progress
         className={styles.bar}
-        aria-label={words.running}
+        aria-label={running}
         {...(known && { max: items, value: itemsDone ?? 0 })}
       />
-      {known && <p className={styles.count}>{words.progress(itemsDone ?? 0, items)}</p>}
+      {known && <p className={styles.count}>{done(itemsDone ?? 0, items)}</p>}
       <ProblemNote problem={stopping.problem} />
       {mayStop && (
         <Button variant="default" loading={stopping.busy} onClick={() => void stopping.run()}>

@@ -3,7 +3,11 @@ import { Note } from '../frame/note.js';
 import { useTexts } from '../texts/texts.js';
 
 /** What became of a run of a plan, where that is not plain from what is shown. */
-export function RunNote({ run: { state, failure, sameAsId } }: { run: PlanView }) {
+export function RunNote({
+  run: { state, failure, sameAsId },
+}: {
+  run: Pick<PlanView, 'state' | 'failure' | 'sameAsId'>;
+}) {
   const texts = useTexts();
   const words = texts.plans;
   if (state === 'failed') {

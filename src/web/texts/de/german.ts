@@ -12,6 +12,7 @@ import { offlineTexts } from './offline.js';
 import { ordersTexts } from './orders.js';
 import { photosTexts } from './photos.js';
 import { planLineTexts } from './plan-line.js';
+import { planReplayTexts } from './plan-replay.js';
 import { planWhatIfTexts } from './plan-what-if.js';
 import { planningTexts } from './planning.js';
 import { plansTexts } from './plans.js';
@@ -57,6 +58,7 @@ export const german: Texts = {
   ...plansTexts,
   ...planLineTexts,
   ...planWhatIfTexts,
+  ...planReplayTexts,
   ...ordersTexts,
   ...supplierClaimsTexts,
   ...suppliersTexts,

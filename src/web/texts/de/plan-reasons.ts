@@ -119,4 +119,26 @@ export const planReasons: Record<Known, Say> & Record<string, Say> = {
   'history of predecessor': () => 'Der Verlauf des Produkts, an dessen Stelle es tritt, zählt mit.',
   'artist leaves': () => 'Wer es verwendet, geht; der Bedarf endet mit dem letzten Tag.',
   'bookings after the last day': () => 'Für jemanden, der geht, sind Sitzungen nach dem letzten Tag gebucht.',
+
+  // Of a look back.
+  'weekly look': ({ days }) =>
+    `Plan und feste Bestände sehen alle ${days} Tage ins Regal; der Plan, der jede Nacht entsteht, sieht öfter hin.`,
+  'fewer paths': ({ paths }) => `Jede Entscheidung wägt ${paths} Verläufe ab, weniger als ein Plan.`,
+  'terms of today': () =>
+    'Preise, Packungen, Lieferzeiten, Haltbarkeit bei der Ankunft und Einstellungen sind die von heute, und eine Bestellung braucht die übliche Zeit.',
+  'lists of today': () =>
+    'Bestückungslisten, Zeiträume für Nachbehandlungen und eine eingestellte Rückkehrquote sind die von heute: Was sie waren, ist nicht aufbewahrt.',
+  'bookings known in part': () =>
+    'Von den Buchungen von damals sind die bekannt, die stattfanden und deren Buchungstag aufgeschrieben ist. Abgesagte, Kurse und Nachbehandlungen ohne diesen Tag fehlen; der Plan wusste also weniger, als er gewusst hätte.',
+  'first expired first': () =>
+    'Was zuerst endet, wird zuerst verwendet, und was endet, am selben Tag entsorgt: in allen dreien, auch „wie bestellt wurde“, was von dem abweichen kann, was geschah.',
+  'no holds': () =>
+    'Sperren, Übungsbestand, Zählungen, Bruch und Ware von oder an andere Studios bleiben außen vor.',
+  'gifts come to all': () =>
+    'Geschenke, Muster, Anfangsbestand und was vorher bestellt war, kommen in allen dreien.',
+  'no shared baskets': () =>
+    'Bestellungen zählen Artikel für Artikel, jede mit ihrem Anteil an einer Lieferung: Zusammengelegt wird nichts.',
+  'shortage as weighed': () => 'Was fehlt, kostet, was der Plan selbst dafür angesetzt hat.',
+  'amounts assumed': ({ needs }) =>
+    `${needs} Verwendungen ohne aufgeschriebene Menge, oder für die nichts da war, zählen wie übliche.`,
 };

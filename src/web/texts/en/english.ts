@@ -11,6 +11,7 @@ import { offlineTexts } from './offline.js';
 import { ordersTexts } from './orders.js';
 import { photosTexts } from './photos.js';
 import { planLineTexts } from './plan-line.js';
+import { planReplayTexts } from './plan-replay.js';
 import { planWhatIfTexts } from './plan-what-if.js';
 import { planningTexts } from './planning.js';
 import { plansTexts } from './plans.js';
@@ -58,6 +59,7 @@ export const english = {
   ...plansTexts,
   ...planLineTexts,
   ...planWhatIfTexts,
+  ...planReplayTexts,
   ...ordersTexts,
   ...supplierClaimsTexts,
   ...suppliersTexts,
