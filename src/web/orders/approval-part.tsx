@@ -9,6 +9,7 @@ import { useAction } from '../service/use-action.js';
 import { ProblemOrSignInAgain } from '../sign-in/sign-in-again.js';
 import { Sign } from '../stock/sign.js';
 import { useTexts } from '../texts/texts.js';
+import { lineName } from './line-name.js';
 import styles from './orders.module.css';
 import { approveOrder } from './orders.requests.js';
 
@@ -16,14 +17,23 @@ import { approveOrder } from './orders.requests.js';
 export function ApprovalPart({
   studioId,
   order: { id, version, warnings, lines },
+  isEdited,
   onChanged,
 }: {
   studioId: string;
   order: PurchaseOrderView;
+  /** Whether something is written that was not saved: it would not be approved. */
+  isEdited: boolean;
   onChanged: () => Promise<void>;
 }) {
   const words = useTexts().orders;
-  const [isRead, setIsRead] = useState(false);
+  // What was read are the warnings of one version; another one has its own.
+  const [readVersion, setReadVersion] = useState<number>();
+  const isRead = readVersion === version;
+  const nameOf = (lineNumber: number) => {
+    const line = lines.find((each) => each.lineNumber === lineNumber);
+    return line ? lineName(line) : words.ofLine(lineNumber);
+  };
   const ids = useRef(new RequestIds()).current;
   const { run, busy, problem } = useAction(async () => {
     const approval = { version, confirmed: [...new Set(warnings.map(({ code }) => code))] };
@@ -42,7 +52,7 @@ export function ApprovalPart({
               {warnings.map(({ code, lineNumber }) => (
                 <li key={`${code} ${lineNumber}`}>
                   <Sign standing="care">
-                    {lineNumber !== null && `${words.ofLine(lineNumber)} `}
+                    {lineNumber !== null && `${nameOf(lineNumber)}: `}
                     {words.warningCodes[code]}
                   </Sign>
                 </li>
@@ -51,16 +61,17 @@ export function ApprovalPart({
             <Checkbox
               label={words.approveAll}
               checked={isRead}
-              onChange={(event) => setIsRead(event.currentTarget.checked)}
+              onChange={(event) => setReadVersion(event.currentTarget.checked ? version : undefined)}
             />
           </>
         )}
+        {isEdited && <p>{words.saveFirst}</p>}
         <ProblemOrSignInAgain problem={problem} onSignedIn={run} />
         <div>
           <Button
             type="submit"
             loading={busy}
-            disabled={lines.length === 0 || (warnings.length > 0 && !isRead)}
+            disabled={isEdited || lines.length === 0 || (warnings.length > 0 && !isRead)}
           >
             {words.approve}
           </Button>

@@ -8,7 +8,7 @@ import { Choice } from '../frame/choice.js';
 import { Entries, Entry } from '../frame/entries.js';
 import { Fields } from '../frame/fields.js';
 import { ProblemNote } from '../frame/problem-note.js';
-import { type Edits, useEdits } from '../frame/use-edits.js';
+import type { Edits } from '../frame/use-edits.js';
 import type { ServiceProblem } from '../service/problem.js';
 import { readAnewIfStale } from '../service/read-anew-if-stale.js';
 import { RequestIds } from '../service/request-ids.js';
@@ -19,25 +19,26 @@ import { nameOfOffer, wordsOfOffer } from '../suppliers/offer-words.js';
 import { unreadableAmounts } from '../suppliers/unreadable-amounts.js';
 import { useTexts } from '../texts/texts.js';
 import { lineName } from './line-name.js';
-import { changeOfOrder, draftOfOrder, type OrderDraft, packsOf, priceOf } from './order-draft.js';
+import { changeOfOrder, type OrderDraft, packsOf, priceOf } from './order-draft.js';
 import { changeOrder, offersOf } from './orders.requests.js';
 
 /** Changes a draft: packs and prices, what brings it costs, lines taken off and added. */
 export function DraftForm({
   studioId,
   order,
+  edits,
   onChanged,
 }: {
   studioId: string;
   order: PurchaseOrderView;
+  edits: Edits<OrderDraft>;
   onChanged: () => Promise<void>;
 }) {
   const words = useTexts().orders;
-  const edits = useEdits<OrderDraft>(draftOfOrder(order));
   const { id, version, currency, lines } = order;
   const save = async (requestId: string) => {
     const made = changeOfOrder(edits.changes, order);
-    if ('unreadable' in made) throw unreadableAmounts(made.unreadable, words.noAmount(currency));
+    if ('unreadable' in made) throw unreadableAmounts(made.unreadable, words.noNumber(currency));
     await changeOrder(studioId, id, requestId, { version, ...made.change });
   };
   return (

@@ -35,6 +35,12 @@ describe('the draft of an order', () => {
     });
   });
 
+  it('names what is no number of packs', () => {
+    for (const packs of ['', 'abc', '0', '1.5', '-1']) {
+      expect(changeOfOrder({ [packsOf('a')]: packs }, order)).toEqual({ unreadable: [packsOf('a')] });
+    }
+  });
+
   it('names what is no amount', () => {
     expect(changeOfOrder({ [priceOf('a')]: 'ten', delivery: '1.234' }, order)).toEqual({
       unreadable: [priceOf('a'), 'delivery'],

@@ -27,7 +27,7 @@ export function draftOfOrder({
 /**
  * What was written otherwise, as it is handed in.
  * @param changes the fields that were written
- * @returns the change; or the fields that are no amount of the currency
+ * @returns the change; or the fields that hold no number of packs, or no amount of the currency
  */
 export function changeOfOrder(
   changes: Partial<OrderDraft>,
@@ -39,6 +39,10 @@ export function changeOfOrder(
     if (minor === undefined) unreadable.push(field);
     return minor ?? null;
   };
+  const count = (text: string, field: string) => {
+    if (!/^\s*[1-9]\d*\s*$/.test(text)) unreadable.push(field);
+    return Number(text);
+  };
   const change = lines.flatMap(({ id }) => {
     const packs = changes[packsOf(id)];
     const price = changes[priceOf(id)];
@@ -46,7 +50,7 @@ export function changeOfOrder(
     return [
       {
         lineId: id,
-        ...(packs !== undefined && { packs: Number(packs) }),
+        ...(packs !== undefined && { packs: count(packs, packsOf(id)) }),
         ...(price !== undefined && { packPriceMinor: amount(price, priceOf(id)) }),
       },
     ];

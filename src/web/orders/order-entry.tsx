@@ -32,13 +32,13 @@ export function OrderEntry({ studioId, order }: { studioId: string; order: Purch
         {[
           words.lines(lines),
           writtenMoney(linesMinor, currency, texts.language),
-          unpricedLines > 0 && words.unpriced(unpricedLines),
           expectedOn !== null && words.expectedOn(writtenDay(expectedOn, texts.language)),
           endedAs !== null && words.endings[endedAs],
         ]
           .filter((part) => part !== false)
           .join(', ')}
       </p>
+      {unpricedLines > 0 && <p>{words.unpriced(unpricedLines)}</p>}
       {late && (
         <p>
           <Sign standing="care">{words.late}</Sign>

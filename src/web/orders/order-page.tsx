@@ -1,13 +1,14 @@
 import { useCallback } from 'react';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import type { PurchaseOrderView } from '../../reorder/purchase-orders/purchase-orders.views.js';
+import { NoSuchPage } from '../frame/no-such-page.js';
 import { Page } from '../frame/page.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
+import { isProblem } from '../service/problem.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
-import { ApprovalPart } from './approval-part.js';
-import { DraftForm } from './draft-form.js';
+import { DraftPart } from './draft-part.js';
 import { MailNote } from './mail-note.js';
 import { OrderDocuments } from './order-documents.js';
 import { OrderFacts } from './order-facts.js';
@@ -34,6 +35,7 @@ export function OrderPage({ standing, id: orderId }: { standing: StandingView; i
   }, [reload]);
   const mayPlan = permissions.includes('plan orders');
   const mayPlace = permissions.includes('place orders');
+  if (problem && isProblem(problem, 'not-found')) return <NoSuchPage />;
   const can = (step: PurchaseOrderView['steps'][number]) => order?.steps.includes(step) === true;
   return (
     <Page above={studioName} title={order ? words.orderOf(order.number, order.supplierName) : words.title}>
@@ -44,17 +46,14 @@ export function OrderPage({ standing, id: orderId }: { standing: StandingView; i
           <Section title={words.facts}>
             <OrderFacts studioId={studioId} order={order} />
             {order.mail && <MailNote studioId={studioId} mail={order.mail} />}
-            <OrderDocuments studioId={studioId} order={order} />
+            {mayPlace && <OrderDocuments studioId={studioId} order={order} />}
           </Section>
-          <Section title={words.whatIsOrdered}>
-            {mayPlan && can('change') ? (
-              <DraftForm studioId={studioId} order={order} onChanged={reloaded} />
-            ) : (
+          {mayPlan && can('change') ? (
+            <DraftPart studioId={studioId} order={order} mayPlace={mayPlace} onChanged={reloaded} />
+          ) : (
+            <Section title={words.whatIsOrdered}>
               <OrderLines order={order} />
-            )}
-          </Section>
-          {mayPlace && can('approve') && (
-            <ApprovalPart studioId={studioId} order={order} onChanged={reloaded} />
+            </Section>
           )}
           {mayPlace && can('send') && <SendingPart studioId={studioId} order={order} onChanged={reloaded} />}
           {order.sentAt !== null && (

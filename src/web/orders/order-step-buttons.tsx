@@ -13,7 +13,7 @@ const bareSteps = ['draft again', 'close', 'call off'] as const;
 /** What ends an order, or makes it a draft again. */
 export function OrderStepButtons({
   studioId,
-  order: { id, version, steps, state },
+  order: { id, version, steps, state, sentAt },
   onChanged,
 }: {
   studioId: string;
@@ -45,7 +45,10 @@ export function OrderStepButtons({
           </ConfirmButton>
         )}
         {steps.includes('call off') && (
-          <ConfirmButton question={words.callOffQuestion} action={() => take('call-off')}>
+          <ConfirmButton
+            question={sentAt === null ? words.callOffUnsentQuestion : words.callOffQuestion}
+            action={() => take('call-off')}
+          >
             {state === 'received in part' ? words.callOffRest : words.callOff}
           </ConfirmButton>
         )}

@@ -7,13 +7,12 @@ export const ordersTexts: typeof english = {
     page: 'Bestellungen',
     title: 'Bestellungen',
     lead: 'Aus dem Plan oder von Hand entworfen, freigegeben, gesendet, in Teilen aufgenommen.',
-    underWay: 'Unterwegs',
-    noneUnderWay: 'Keine Bestellung ist unterwegs. Entwerfen Sie eine aus dem Plan oder unten von Hand.',
+    underWay: 'Laufend',
+    noneUnderWay: 'Keine Bestellung läuft. Entwerfen Sie eine aus dem Plan oder unten von Hand.',
     all: 'Alle Bestellungen',
     none: 'Noch wurde nichts bestellt.',
     byHand: 'Von Hand entwerfen',
-    byHandHint:
-      'Sie wird aus dem gefüllt, was der Lieferant anbietet, und lässt sich ändern, solange sie ein Entwurf ist.',
+    byHandHint: 'Sie beginnt leer; fügen Sie hinzu, was der Lieferant anbietet.',
     draftSubmit: 'Bestellung entwerfen',
     offerHint: 'Was dieser Lieferant anbietet.',
     noOffers:
@@ -86,8 +85,9 @@ export const ordersTexts: typeof english = {
     packsOf: (name) => `Packungen von ${name}`,
     priceLabel: (currency) => `Preis einer Packung, in ${currency}`,
     priceOf: (name, currency) => `Preis einer Packung ${name}, in ${currency}`,
-    noAmount: (currency) =>
-      `Schreiben Sie einen Betrag wie 12,50 in ${currency}, oder lassen Sie das Feld leer.`,
+    noNumber: (currency) =>
+      `Schreiben Sie Packungen als ganze Zahl ab 1 und Beträge wie 12,50 in ${currency} oder gar nichts.`,
+    saveFirst: 'Speichern Sie zuerst, was Sie geändert haben: freigegeben wird nur, was gespeichert ist.',
     takeOff: 'Streichen',
     takeOffOf: (name) => `${name} streichen`,
     change: 'Entwurf ändern',
@@ -146,6 +146,8 @@ export const ordersTexts: typeof english = {
     pieces: (count) => plural(count, 'Stück', 'Stück'),
     callOff: 'Abbestellen',
     callOffRest: 'Den Rest abbestellen',
+    callOffUnsentQuestion:
+      'Sie wurde nicht gesendet, also muss niemand davon erfahren. Sie bleibt als abbestellt in der Liste.',
     callOffQuestion:
       'Es wird nichts mehr davon erwartet. Sagen Sie es dem Lieferanten selbst: gesendet wird nichts.',
     close: 'Mit dem, was fehlt, abschließen',

@@ -19,7 +19,7 @@ export const ordersTexts = {
     all: 'All orders',
     none: 'Nothing was ordered yet.',
     byHand: 'Draft one by hand',
-    byHandHint: 'It is filled from what the supplier offers, and changed as long as it is a draft.',
+    byHandHint: 'It begins empty; add what the supplier offers.',
     draftSubmit: 'Draft an order',
     offerHint: 'What this supplier offers.',
     noOffers: 'This supplier offers nothing yet. Add its offers under Suppliers first.',
@@ -90,7 +90,9 @@ export const ordersTexts = {
     packsOf: (name: string) => `Packs of ${name}`,
     priceLabel: (currency: string) => `Price of a pack, in ${currency}`,
     priceOf: (name: string, currency: string) => `Price of a pack of ${name}, in ${currency}`,
-    noAmount: (currency: string) => `Write an amount such as 12.50 in ${currency}, or leave it empty.`,
+    noNumber: (currency: string) =>
+      `Write packs as a whole number from 1, and amounts such as 12.50 in ${currency} or nothing.`,
+    saveFirst: 'Save what you changed first: only what is saved is approved.',
     takeOff: 'Take off',
     takeOffOf: (name: string) => `Take off ${name}`,
     change: 'Change the draft',
@@ -148,6 +150,7 @@ export const ordersTexts = {
     pieces: (count: number) => plural(count, 'piece', 'pieces'),
     callOff: 'Call off',
     callOffRest: 'Call off the rest',
+    callOffUnsentQuestion: 'It was not sent, so nobody has to be told. It stays in the list as called off.',
     callOffQuestion: 'Nothing more of it is expected. Tell the supplier yourself: nothing is sent.',
     close: 'Close with what is missing',
     closeQuestion:
