@@ -3,7 +3,7 @@ import type { ItemUnit } from '../item.js';
 import type { LineDecision } from '../plan/vocabulary.js';
 import type { DecisionAssumption, DecisionNote } from './decision-notes.js';
 import type { Reason } from './explanation.js';
-import type { ItemDecision } from './item-decision-result.js';
+import type { ItemDecision, RangeComparison } from './item-decision-result.js';
 import type { RangeChoice } from './range-choice.js';
 
 /** How an item and its money are said. */
@@ -157,9 +157,14 @@ function rangeText(
         : `${rangeWords[other]} is not possible, since nobody books early enough`,
     )
     .join(', ');
-  const by = chosenBy === 'manager' ? 'was chosen' : 'costs least';
-  return `${capital(rangeWords[choice])} ${by}: ${money(costPerYearMinor, wording)} a year${others === '' ? '' : ` (${others})`}.`;
+  return `${capital(rangeWords[choice])} ${chosenWords[chosenBy]}: ${money(costPerYearMinor, wording)} a year${others === '' ? '' : ` (${others})`}.`;
 }
+
+const chosenWords: Record<RangeComparison['chosenBy'], string> = {
+  manager: 'was chosen',
+  'service target': 'costs least of what meets the service target, or comes nearest to it',
+  cost: 'costs least',
+};
 
 const rangeWords: Record<RangeChoice, string> = {
   'keep in stock': 'keeping it in stock',

@@ -40,7 +40,7 @@ export type Reason =
   | {
       code: 'range';
       choice: RangeChoice;
-      chosenBy: 'manager' | 'cost';
+      chosenBy: 'manager' | 'service target' | 'cost';
       costPerYearMinor: number;
       otherwise: { choice: RangeChoice; costPerYearMinor: number; possible: boolean }[];
     }

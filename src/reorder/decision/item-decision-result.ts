@@ -162,9 +162,10 @@ export interface Effort {
 export interface RangeComparison {
   /** What counts. */
   choice: RangeChoice;
-  /** What costs least; the manager's own choice wins over it. */
-  cheapest: RangeChoice;
-  chosenBy: 'manager' | 'cost';
+  /** What the figures say; the manager's own choice wins over it. */
+  advised: RangeChoice;
+  /** Service target: the way that costs least of those that meet it. Cost: the one that costs least of all. */
+  chosenBy: 'manager' | 'service target' | 'cost';
   /** Uses a year that are to be expected. */
   sessionsPerYear: number;
   /** Share of uses that are booked early enough to order for them. */

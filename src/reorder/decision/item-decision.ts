@@ -177,20 +177,27 @@ function decide(
   if (range?.choice === 'order for the appointment') return forAppointment(facts, chosen);
   if (range?.choice === 'let run out') {
     // Nobody keeps it for those who may come; who is booked already may still be worth an order.
-    const isWorthIt = range.chosenBy === 'cost' && best.costMinor < nothingMinor;
+    const isWorthIt = range.chosenBy !== 'manager' && best.costMinor < nothingMinor;
     const booked = isWorthIt ? forAppointment(facts, chosen) : null;
     return booked?.order ? booked : { ...none, decision: 'let run out' };
   }
-  if (!isNeeded) return { ...none, decision: 'enough' };
-  if (nothingMinor <= best.costMinor) {
-    const target = facts.settings.serviceTargetPerMille / 1_000;
-    const isEnough = nothing.short.mean <= 1 - target && target > 0;
-    // What is here lasts for now, and is kept all the same.
-    return { ...none, decision: isEnough ? 'enough' : 'let run out', isKept: isEnough };
-  }
+  const isKeptByHand = range?.chosenBy === 'manager';
+  if (!isNeeded) return { ...none, decision: 'enough', isKept: isKeptByHand };
   let candidate: Candidate = best;
   let followed: Candidate = best;
-  if (best.dayIndex === 0 && orderDays.length > 1) {
+  if (nothingMinor <= best.costMinor) {
+    const { serviceTargetPerMille, shortageCostMinor } = facts.settings;
+    const target = serviceTargetPerMille / 1_000;
+    const isEnough = nothing.short.mean <= 1 - target && target > 0;
+    // What is here lasts for now, and is kept all the same.
+    if (isEnough) return { ...none, decision: 'enough', isKept: true };
+    const isVain = shortageCostMinor !== null || target <= 0 || base.smallest.usedUnits <= 0;
+    if (isVain && !isKeptByHand) return { ...none, decision: 'let run out' };
+    // By the target a missing unit costs what one too many does, not what a session is worth that cannot be done: that no
+    // order pays by it is no reason not to meet the target.
+    candidate = { dayIndex: dueIndexOf(facts, chosen), packs: base.packs };
+    followed = candidate;
+  } else if (best.dayIndex === 0 && orderDays.length > 1) {
     // Waiting for the next order day and looking at the shelf again may be better than any day fixed today.
     const waiting = { dayIndex: 0, packs: 0 };
     const later = search.bestFrom(1);
@@ -211,6 +218,15 @@ function decide(
     isKept: true,
     isLate: false,
   };
+}
+
+/** The next order day when what is here and coming has fallen to the reorder point; else the one that meets the target. */
+function dueIndexOf({ stock }: ItemDecisionFacts, { base, dueIndex }: WeighedOffer): number {
+  let units = 0;
+  for (const { containers, unitsEach, lastDay } of stock.batches)
+    if (lastDay >= 0) units += containers * unitsEach;
+  for (const { containers, unitsEach } of stock.onTheWay) units += containers * unitsEach;
+  return units <= base.reorderPointUnits ? 0 : dueIndex;
 }
 
 /** Nothing that is not kept, or not needed, is put into a basket. */
@@ -317,6 +333,7 @@ function rangeOf(facts: ItemDecisionFacts, chosen: WeighedOffer, usualUnits: num
     horizonDays,
     usualUnitsPerNeed: usualUnits,
     chosen: settings.rangeChoice,
+    target: settings.shortageCostMinor === null ? settings.serviceTargetPerMille / 1_000 : null,
     paths: Math.min(1_000, draws.paths),
   });
 }

@@ -38,7 +38,7 @@ describe('the range decision', () => {
     const { decision, range, order } = decideItem(
       itemFacts(shade({ usesPerWeek: 0.02, settings: { shortageCostMinor: 1_000 } })),
     );
-    expect(range?.cheapest).toBe('let run out');
+    expect(range?.advised).toBe('let run out');
     expect(decision).toBe('let run out');
     expect(order).toBeNull();
   });
@@ -71,7 +71,7 @@ describe('the range decision', () => {
         }),
       ),
     );
-    expect(range?.cheapest).toBe('let run out');
+    expect(range?.advised).toBe('let run out');
     expect(decision).toBe('order for the appointment');
     expect(order?.packs).toBe(1);
   });
@@ -92,7 +92,7 @@ describe('the range decision', () => {
       ],
     });
     const { decision, range } = decideItem(itemFacts(sample));
-    expect(range).toMatchObject({ cheapest: 'order for the appointment', appointmentPossible: true });
+    expect(range).toMatchObject({ advised: 'order for the appointment', appointmentPossible: true });
     expect(decision).toBe('order for the appointment');
   });
 
@@ -112,7 +112,7 @@ describe('the range decision', () => {
       ],
     });
     const { decision, range } = decideItem(itemFacts({ ...sample, paths: 1_000 }));
-    expect(range).toMatchObject({ cheapest: 'order for the appointment', appointmentPossible: true });
+    expect(range).toMatchObject({ advised: 'order for the appointment', appointmentPossible: true });
     expect(range?.bookedInTime).toBeCloseTo(0.94, 6);
     expect(decision).toBe('order for the appointment');
     const cost = new Map(range?.options.map(({ choice, costPerYearMinor }) => [choice, costPerYearMinor]));
@@ -122,14 +122,14 @@ describe('the range decision', () => {
   it('keeps in stock what half come for unbooked, when going without is dear', () => {
     const sample = shade({ usesPerWeek: 0.3, unknownShares: [0.5], settings: { shortageCostMinor: 20_000 } });
     const { range } = decideItem(itemFacts(sample));
-    expect(range).toMatchObject({ cheapest: 'keep in stock', appointmentPossible: true });
+    expect(range).toMatchObject({ advised: 'keep in stock', appointmentPossible: true });
   });
 
   it('does not order for appointments what walk-ins want', () => {
     const { range } = decideItem(
       itemFacts(shade({ usesPerWeek: 0.3, settings: { shortageCostMinor: 20_000 } })),
     );
-    expect(range).toMatchObject({ cheapest: 'keep in stock', appointmentPossible: false, bookedInTime: 0 });
+    expect(range).toMatchObject({ advised: 'keep in stock', appointmentPossible: false, bookedInTime: 0 });
   });
 
   it('does what the manager chose and shows what the others cost', () => {
@@ -139,7 +139,7 @@ describe('the range decision', () => {
       ),
     );
     expect(decision).toBe('let run out');
-    expect(range).toMatchObject({ choice: 'let run out', cheapest: 'keep in stock', chosenBy: 'manager' });
+    expect(range).toMatchObject({ choice: 'let run out', advised: 'keep in stock', chosenBy: 'manager' });
     expect(range?.options.map(({ choice }) => choice)).toEqual([
       'keep in stock',
       'order for the appointment',
@@ -178,4 +178,84 @@ it('knows the share that is booked before a delivery would have to be ordered', 
   const leadTime = { days: [3, 8], weights: [0.5, 0.5] };
   expect(shareBookedInTime(model, replenishmentOf({ leadTime }))).toBeCloseTo(0.5 * 0.7 + 0.5 * 0.2, 12);
   expect(shareBookedInTime(demandOf({ usesPerWeek: 0 }), replenishmentOf())).toBe(1);
+});
+
+/** One bottle of 24.00 that keeps 90 days, for two uses in two months. */
+const dearBottle = {
+  usesPerWeek: 2 / 8.5,
+  openedLifeDays: 90,
+  offers: [
+    offerOf({
+      packContainers: 1,
+      unitsEach: 10_000,
+      lifeDays: 90,
+      prices: [{ fromPacks: 1, packPriceMinor: 2_400 }],
+    }),
+  ],
+};
+
+describe('where the service target says what a missing unit costs', () => {
+  it('never lets run out what is needed because its pack is dear', () => {
+    for (const serviceTargetPerMille of [500, 950]) {
+      const { decision, range, order, reorderPoint, after } = decideItem(
+        itemFacts(shade({ ...dearBottle, settings: { serviceTargetPerMille } })),
+      );
+      expect(range).toMatchObject({ choice: 'keep in stock', chosenBy: 'service target' });
+      expect(range?.options).toHaveLength(3);
+      expect(decision).toBe('order now');
+      expect(order?.packs).toBe(1);
+      expect(reorderPoint?.units).toBeGreaterThan(0);
+      const [keep] = range?.options ?? [];
+      const wanted = range?.sessionsPerYear ?? 0;
+      expect(keep?.unmetSessionsPerYear).toBeLessThanOrEqual(wanted * (1 - serviceTargetPerMille / 1_000));
+      expect(after.expectedUnmetUnits).toBeGreaterThan(0);
+    }
+  });
+
+  it('lets it run out by cost where a session was given its worth by hand', () => {
+    const { decision, range } = decideItem(
+      itemFacts(shade({ ...dearBottle, settings: { shortageCostMinor: 50 } })),
+    );
+    expect(range).toMatchObject({ choice: 'let run out', chosenBy: 'cost' });
+    expect(decision).toBe('let run out');
+  });
+
+  it('does not wait for appointments that leave more unmet than the target allows', () => {
+    const sample = { ...dearBottle, unknownShares: [0.8], settings: { serviceTargetPerMille: 900 } };
+    expect(decideItem(itemFacts(shade(sample))).range).toMatchObject({ advised: 'keep in stock' });
+  });
+
+  it('lets run out what nobody needs, what is not to be met, and what cannot be used in date', () => {
+    const [offer] = dearBottle.offers;
+    if (offer === undefined) throw new Error('no offer');
+    const spoilt = { ...offer, replenishment: { ...offer.replenishment, lifeDays: -1 } };
+    for (const sample of [
+      { usesPerWeek: 0 },
+      { settings: { serviceTargetPerMille: 0 } },
+      { offers: [spoilt] },
+    ]) {
+      const { range, decision } = decideItem(itemFacts(shade({ ...dearBottle, ...sample })));
+      expect(range).toMatchObject({ choice: 'let run out', chosenBy: 'cost' });
+      expect(decision).toBe('let run out');
+    }
+  });
+});
+
+describe('what the manager keeps in stock', () => {
+  it('is kept, and ordered at the reorder point, even with a target of 0 %', () => {
+    const settings = { rangeChoice: 'keep in stock', serviceTargetPerMille: 0 } as const;
+    const empty = decideItem(itemFacts(shade({ ...dearBottle, settings })));
+    expect(empty).toMatchObject({ decision: 'order now', order: { packs: 1 } });
+    expect(empty.reorderPoint?.units).toBeGreaterThan(0);
+    const full = decideItem(itemFacts(shade({ ...dearBottle, settings, batches: [sealed(2, 10_000, 80)] })));
+    expect(['order later', 'enough']).toContain(full.decision);
+    expect(full.reorderPoint?.units).toBeGreaterThan(0);
+  });
+
+  it('keeps its reorder point while nobody needs it', () => {
+    const settings = { rangeChoice: 'keep in stock' } as const;
+    const { decision, reorderPoint } = decideItem(itemFacts(shade({ usesPerWeek: 0, settings })));
+    expect(decision).toBe('enough');
+    expect(reorderPoint).not.toBeNull();
+  });
 });

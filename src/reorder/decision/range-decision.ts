@@ -21,8 +21,10 @@ export interface RangeFacts {
   rates: CostRates;
   horizonDays: number;
   usualUnitsPerNeed: number;
-  /** The manager's; null: what costs least. */
+  /** The manager's; null: what the figures say. */
   chosen: RangeChoice | null;
+  /** The service target, where it says what a missing unit costs, 0 to 1; null: that was set by hand. */
+  target: number | null;
   paths: number;
 }
 
@@ -40,33 +42,62 @@ export function isSlow(demand: DemandModel, base: BasePolicy, minimumPacks: numb
 /**
  * What each way of keeping a slow item costs in a year once what is here is used up: purchases of what is used, waste,
  * orders and deliveries, holding, and sessions that could not have it. Ordering for the appointment is possible as soon as
- * some needs are known early enough for a delivery: those who come without are in its cost, each at what a missing unit
- * costs by the service target. To ask beside that for a share booked in time would count them twice, and let the few
- * bookings from which that share is learnt decide.
+ * some needs are known early enough for a delivery: those who come without are in its cost.
+ *
+ * What a missing unit costs by the service target is the price of one unit too many: it says how much to keep, not what a
+ * session is worth that cannot be done. So unless that worth was set by hand, nothing is let run out because it is cheaper:
+ * of the ways that meet the target the one that costs least is taken, or else the one that comes nearest to it.
  */
 export function compareRange(facts: RangeFacts): RangeComparison {
   const { replenishment, demand, base, rates, chosen } = facts;
   const sessionsPerYear = usesPerYear(demand);
   const bookedInTime = shareBookedInTime(demand, replenishment);
   const appointmentPossible = bookedInTime > 0;
-  const options = [keepInStock(facts), orderForAppointment(facts, bookedInTime), letRunOut(facts)];
-  let cheapest: RangeOption | null = null;
-  for (const option of options) {
-    if (option.choice === 'order for the appointment' && !appointmentPossible) continue;
-    if (cheapest === null || option.costPerYearMinor < cheapest.costPerYearMinor - 1e-9) cheapest = option;
-  }
-  // Nothing is needed, or needs cost nothing: there is nothing to keep it for.
-  const noNeed = sessionsPerYear <= 0 || base.meanNeedPerDay <= 0 || rates.shortageMinor <= 0;
-  const best: RangeChoice = noNeed ? 'let run out' : (cheapest?.choice ?? 'keep in stock');
+  const keep = keepInStock(facts);
+  const appointment = orderForAppointment(facts, bookedInTime);
+  const runOut = letRunOut(facts);
+  const options = [keep, appointment, runOut];
+  const served = appointmentPossible ? [keep, appointment] : [keep];
+  // Nothing is needed, needs cost nothing, or nothing could be used in date: there is nothing to keep it for.
+  const isVain =
+    sessionsPerYear <= 0 ||
+    base.meanNeedPerDay <= 0 ||
+    rates.shortageMinor <= 0 ||
+    base.smallest.usedUnits <= 0;
+  const byTarget = facts.target !== null && !isVain;
+  const sensible = byTarget ? meetingTarget(served, sessionsPerYear, facts.target ?? 0) : [...served, runOut];
+  const advised = isVain ? runOut.choice : cheapestOf(sensible, keep).choice;
   return {
-    choice: chosen ?? best,
-    cheapest: best,
-    chosenBy: chosen === null ? 'cost' : 'manager',
+    choice: chosen ?? advised,
+    advised,
+    chosenBy: chosen !== null ? 'manager' : byTarget ? 'service target' : 'cost',
     sessionsPerYear: figure(sessionsPerYear),
     bookedInTime: figure(bookedInTime),
     appointmentPossible,
     options,
   };
+}
+
+/** Those that leave no more unmet than the target allows; when none does, the one that leaves least. */
+function meetingTarget(
+  options: readonly RangeOption[],
+  sessionsPerYear: number,
+  target: number,
+): RangeOption[] {
+  const allowed = (1 - target) * sessionsPerYear;
+  const meeting = options.filter(({ unmetSessionsPerYear }) => unmetSessionsPerYear <= allowed);
+  if (meeting.length > 0) return meeting;
+  const least = Math.min(...options.map(({ unmetSessionsPerYear }) => unmetSessionsPerYear));
+  return options.filter(({ unmetSessionsPerYear }) => unmetSessionsPerYear <= least);
+}
+
+/** Of equal ones the first. */
+function cheapestOf(options: readonly RangeOption[], otherwise: RangeOption): RangeOption {
+  let cheapest: RangeOption | null = null;
+  for (const option of options) {
+    if (cheapest === null || option.costPerYearMinor < cheapest.costPerYearMinor - 1e-9) cheapest = option;
+  }
+  return cheapest ?? otherwise;
 }
 
 /** The share of needs that is known when there is still time for a delivery, over the lead times. */

@@ -9776,12 +9776,15 @@ export interface components {
              */
             choice: "keep in stock" | "order for the appointment" | "let run out";
             /**
-             * @description What costs least; the manager's own choice wins over it.
+             * @description What the figures say; the manager's own choice wins over it.
              * @enum {string}
              */
-            cheapest: "keep in stock" | "order for the appointment" | "let run out";
-            /** @enum {string} */
-            chosenBy: "manager" | "cost";
+            advised: "keep in stock" | "order for the appointment" | "let run out";
+            /**
+             * @description Service target: the way that costs least of those that meet it. Cost: the one that costs least of all.
+             * @enum {string}
+             */
+            chosenBy: "manager" | "service target" | "cost";
             sessionsPerYear: number;
             /** @description Share of uses that are booked early enough to order for them. */
             bookedInTime: number;

@@ -21,8 +21,8 @@ export function RangeSection({ line: { item, currency, range } }: { line: PlanLi
       <p>
         {words.rangeChosen[range.chosenBy](texts.rangeChoices[range.choice])}
         {range.chosenBy === 'manager' &&
-          range.cheapest !== range.choice &&
-          ` ${words.rangeCheapest(texts.rangeChoices[range.cheapest])}`}
+          range.advised !== range.choice &&
+          ` ${words.rangeAdvised(texts.rangeChoices[range.advised])}`}
       </p>
       <p>
         {words.bookedInTime(

@@ -148,7 +148,7 @@ export const planLineTexts: typeof english = {
     targetHint: 'Von 0 bis 100, etwa 97,5.',
     shortageCost: (currency) => `Was eine Sitzung kostet, die es nicht haben kann, in ${currency}`,
     shortageCostHint: 'Zählt anstelle des Ziels.',
-    rangeChoiceHint: 'Der Plan nimmt, was am wenigsten kostet, außer Sie sagen es anders.',
+    rangeChoiceHint: 'Der Plan geht nach Zielquote und Kosten, außer Sie sagen es anders.',
     planDecides: 'wie der Plan entscheidet',
     notAllowed:
       'Das Ziel ist ein Anteil von 0 bis 100 Prozent, die Kosten ein Geldbetrag ab 0. Berichtigen Sie, was dasteht, oder lassen Sie es leer.',
@@ -157,9 +157,11 @@ export const planLineTexts: typeof english = {
     rangeHint: 'Was jede Art, es zu halten, in einem Jahr kostet, vom leeren Regal an.',
     rangeChosen: {
       cost: (choice) => `Am wenigsten kostet: ${choice}.`,
+      'service target': (choice) =>
+        `Erreicht die Zielquote zu den geringsten Kosten oder kommt ihr am nächsten: ${choice}.`,
       manager: (choice) => `Von Hand gesetzt: ${choice}.`,
     },
-    rangeCheapest: (choice) => `Nach Kosten wäre es: ${choice}.`,
+    rangeAdvised: (choice) => `Nach den Zahlen wäre es: ${choice}.`,
     bookedInTime: (share, sessions) =>
       `Etwa ${sessions} Sitzungen im Jahr wollen es; ${share} davon sind früh genug gebucht, um dafür zu bestellen.`,
     appointmentImpossible: 'zu wenige, um nur zum Termin zu bestellen',

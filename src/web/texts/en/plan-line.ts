@@ -149,7 +149,7 @@ export const planLineTexts = {
     targetHint: 'From 0 to 100, such as 97.5.',
     shortageCost: (currency: string) => `What a session that cannot have it costs, in ${currency}`,
     shortageCostHint: 'Counts instead of the target.',
-    rangeChoiceHint: 'The plan goes by what costs least, unless you say otherwise.',
+    rangeChoiceHint: 'The plan goes by the service target and cost, unless you say otherwise.',
     planDecides: 'as the plan decides',
     notAllowed:
       'The target is a share from 0 to 100 per cent, the cost an amount of money from 0 on. Correct what is written, or leave it empty.',
@@ -158,9 +158,11 @@ export const planLineTexts = {
     rangeHint: 'What each way of keeping it costs in a year, from an empty shelf on.',
     rangeChosen: {
       cost: (choice: string) => `${choice[0]?.toUpperCase()}${choice.slice(1)} costs least.`,
+      'service target': (choice: string) =>
+        `Meets the service target at the least cost, or comes nearest to it: ${choice}.`,
       manager: (choice: string) => `Set by hand: ${choice}.`,
     },
-    rangeCheapest: (choice: string) => `By cost it would be: ${choice}.`,
+    rangeAdvised: (choice: string) => `By the figures it would be: ${choice}.`,
     bookedInTime: (share: string, sessions: string) =>
       `About ${sessions} sessions a year want it; ${share} of them are booked early enough to order for them.`,
     appointmentImpossible: 'too few to order for appointments only',
