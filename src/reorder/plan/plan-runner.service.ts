@@ -130,7 +130,7 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
     }
   }
 
-  /** Whole plans come before what only looks back. */
+  /** Those asked for first come first, whole plans before what only looks back. */
   private async next({ takes }: Lane): Promise<Plan | null> {
     const waiting = await this.database.reader.manager.find(Plan, {
       where: { state: 'waiting' },
