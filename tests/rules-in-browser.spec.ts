@@ -67,7 +67,6 @@ const withoutSpec: Record<string, string> = {
   'src/reorder/projection/path-stock.ts': 'the stock of a simulation, checked in simulate.spec.ts',
   'src/reorder/projection/simulation-bounds.ts': 'what a simulation refuses, checked in simulate.spec.ts',
   'src/reorder/purchase-orders/order-states.ts': 'words',
-  'src/reorder/replay/plan-then.ts': 'the plan’s decision on facts of then, checked end to end in replay.spec.ts',
   'src/reorder/replay/replay-assumptions.ts': 'sentences',
   'src/reorder/settings/planning-assumptions.ts': 'numbers, checked in effective-settings.spec.ts',
   'src/reorder/supply/pack-price.ts': 'a type',
