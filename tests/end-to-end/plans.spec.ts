@@ -11,7 +11,7 @@ import type {
 } from '../../src/reorder/plan/plans.views.js';
 import type { OfferView } from '../../src/reorder/supply/offers.views.js';
 import type { StockLevelsView } from '../../src/stock/levels.views.js';
-import { makeSampleStudio, receive, type SampleStudio } from '../support/sample-studio.js';
+import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
 import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
 import { until } from '../support/waiting.js';
 
@@ -219,6 +219,18 @@ describe.each(usualEngine)('plans, on %s', (engine) => {
     const line = await lineOf((await made()).id, one.id);
     expect(line.item.key).toBe(keys[0]);
     expect(line.level).toMatchObject({ currentPieces: 3, setByHand: true });
+  });
+
+  it('takes for needed what was refused to a session that was cancelled, none being left', async () => {
+    const session = await walkIn(service, studio);
+    const wanted = { productId: studio.thinnerId, occurredAt: noon(-2) };
+    expect(await service.made(`/sessions/${session}/scans`, wanted)).toMatchObject({ verdict: 'refused' });
+    await service.made(`/sessions/${session}/cancellation`);
+    const line = await lineOf((await made()).id, studio.thinnerId);
+    expect(line.demand.unforeseenUnits).toBeGreaterThan(0);
+    const codes = line.assumptions.map(({ code }) => code);
+    expect(codes).toContain('amount assumed');
+    expect(codes).not.toContain('no history');
   });
 
   it('says of a delivery without an order that nobody knows what it brings', async () => {
