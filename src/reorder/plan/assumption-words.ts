@@ -37,6 +37,28 @@ const words: Record<string, Words> = {
     'No life after opening is known: an opened bottle is used until its use-by date.',
   'overdue order counted on': () =>
     'An order is later than any was before: it is still counted on, a few days from now.',
+  'overdue order left out': ({ order, pieces }) =>
+    `Order ${order} is so late that it is taken for lost: its ${number(pieces)} pieces are not counted on. Call it off, or write the day on which it comes.`,
+  'approved order counted on': ({ order, pieces }) =>
+    `Order ${order} is approved and not sent yet: its ${number(pieces)} pieces are counted on as if it went today.`,
+  'drafted already': ({ order, pieces }) =>
+    `${number(pieces)} pieces stand in the draft of order ${order}, which is not counted on until it is approved.`,
+  'every lot is caught on arrival': ({ product }) =>
+    `${product} is recalled without a limit to some lots: all that comes of it is put on hold on arrival, so nothing of it is ordered or counted on.`,
+  'some lots are caught on arrival': ({ product, lots }) =>
+    `Of ${product} some lots are recalled and put on hold on arrival: ${lots}. That others come is taken for granted.`,
+  'belongs to single artists': ({ pieces }) =>
+    `Of what is here, ${number(pieces)} belong to single artists, and are counted whoever needs them.`,
+  'goes with its owner': ({ pieces }) =>
+    `Of what is here, ${number(pieces)} belong to an artist who leaves, and are counted until that last day.`,
+  'owner has left': ({ pieces }) =>
+    `Of what is here, ${number(pieces)} belong to an artist who has left, and are not counted.`,
+  'offer left out, other currency': ({ supplier }) =>
+    `An offer of ${supplier} is in another currency than the studio's, and is left out.`,
+  'offer left out, product archived': ({ supplier }) =>
+    `An offer of ${supplier} is of a product that is archived, and is left out.`,
+  'terms in another currency left out': ({ supplier }) =>
+    `Minimum and delivery cost of ${supplier} are in another currency than the studio's, and are left out.`,
   'content of a delivery unknown': ({ supplier, on }) =>
     `A delivery of ${supplier} expected on ${on} is of unknown content and not counted.`,
   'replaced by another': () => 'Another product takes its place: what is left is used up.',

@@ -2,7 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { NEVER } from '../projection/item-facts.js';
 import { itemStock, openedLifeDays, type StockedContainer } from './item-stock.js';
 
-const setting = { day: '2026-03-02', timeZone: 'Europe/Vienna', assumedOpenedLife: 'P6M' };
+const setting = {
+  day: '2026-03-02',
+  timeZone: 'Europe/Vienna',
+  assumedOpenedLife: 'P6M',
+  lastDayOfOwner: new Map(),
+};
 const bottle = (facts: Partial<StockedContainer> = {}): StockedContainer => ({
   containerId: 'c',
   lotId: 'l',
@@ -17,6 +22,7 @@ const bottle = (facts: Partial<StockedContainer> = {}): StockedContainer => ({
   openedLife: null,
   usableThrough: null,
   holds: [],
+  ownerId: null,
   unitCostMinor: 3_000,
   ...facts,
 });
@@ -58,6 +64,24 @@ describe('the stock of an item', () => {
       expiredContainers: 1,
       practiceContainers: 1,
     });
+  });
+
+  it('counts what belongs to single artists until they leave', () => {
+    const lastDayOfOwner = new Map([
+      ['ana', 10],
+      ['bea', -1],
+    ]);
+    const { batches, counts, owned } = itemStock(
+      [bottle(), ...['ana', 'bea', 'cleo'].map((ownerId) => bottle({ ownerId }))],
+      'microlitres',
+      { ...setting, lastDayOfOwner },
+    );
+    expect(batches).toEqual([
+      { containers: 1, unitsEach: 10_000, lastDay: 10, opened: false, costEachMinor: 0 },
+      { containers: 2, unitsEach: 10_000, lastDay: 304, opened: false, costEachMinor: 3_000 },
+    ]);
+    expect(counts).toMatchObject({ usableUnits: 30_000, containers: 3 });
+    expect(owned).toEqual({ pieces: 2, leavingPieces: 1, leftPieces: 1 });
   });
 
   it('takes pieces of a box one by one', () => {

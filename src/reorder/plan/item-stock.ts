@@ -9,6 +9,8 @@ import { dayNumber } from './local-day-numbers.js';
 export interface StockedContainer extends ContainerOnHand {
   microlitres: number;
   volumeMicrolitres: number | null;
+  /** The one artist it belongs to; null: the studio. */
+  ownerId: string | null;
   /** Of one piece: a bottle, or a piece in a box; null: nobody wrote it down. */
   unitCostMinor: number | null;
 }
@@ -26,16 +28,35 @@ export interface StockCounts {
   nextLastDay: string | null;
 }
 
+/** Pieces that belong to single artists: a bottle is one. */
+export interface OwnedPieces {
+  /** Those that count, whoever needs them. */
+  pieces: number;
+  /** Of these: what goes with an owner who leaves, and counts until their last day. */
+  leavingPieces: number;
+  /** Left out: their owners have left. */
+  leftPieces: number;
+}
+
+interface StockSetting {
+  /** The studio's local day, ISO, that is day 0. */
+  day: string;
+  timeZone: string;
+  assumedOpenedLife: string | null;
+  /** The last day here of whoever leaves, from `day`; before 0: they have left. */
+  lastDayOfOwner: ReadonlyMap<string, number>;
+}
+
 /**
- * What may be used of an item, in equal containers. Held, expired and practice containers are left out and counted.
- *
- * @param day the studio's local day, ISO, that is day 0
+ * What may be used of an item, in equal containers. Held, expired and practice containers are left out and counted; so is
+ * what belongs to somebody who has left, and what belongs to somebody who leaves counts until their last day.
  */
 export function itemStock(
   containers: readonly StockedContainer[],
   unit: ItemUnit,
-  { day, timeZone, assumedOpenedLife }: { day: string; timeZone: string; assumedOpenedLife: string | null },
-): { batches: Batch[]; counts: StockCounts } {
+  { day, timeZone, assumedOpenedLife, lastDayOfOwner }: StockSetting,
+): { batches: Batch[]; counts: StockCounts; owned: OwnedPieces } {
+  const owned: OwnedPieces = { pieces: 0, leavingPieces: 0, leftPieces: 0 };
   const batches = new Map<string, Batch>();
   const counts: StockCounts = {
     usableUnits: 0,
@@ -48,7 +69,7 @@ export function itemStock(
     nextLastDay: null,
   };
   for (const container of containers) {
-    const { pieces, microlitres, state, holds, volumeMicrolitres, unitCostMinor } = container;
+    const { pieces, microlitres, state, holds, volumeMicrolitres, unitCostMinor, ownerId } = container;
     const units = unit === 'pieces' ? pieces : microlitres;
     if (pieces <= 0 || units <= 0 || state === 'finished' || state === 'discarded') continue;
     if (state === 'practice only') {
@@ -61,11 +82,19 @@ export function itemStock(
       continue;
     }
     const { lastDay } = lastUsableDay({ ...containerLife(container, assumedOpenedLife), timeZone });
-    const last = lastDay === null ? NEVER : dayNumber(lastDay, day);
-    if (last < 0) {
+    const lifeEnds = lastDay === null ? NEVER : dayNumber(lastDay, day);
+    if (lifeEnds < 0) {
       counts.expiredContainers += 1;
       continue;
     }
+    const ownerLeaves = (ownerId === null ? undefined : lastDayOfOwner.get(ownerId)) ?? NEVER;
+    if (ownerLeaves < 0) {
+      owned.leftPieces += pieces;
+      continue;
+    }
+    if (ownerId !== null) owned.pieces += pieces;
+    if (ownerLeaves < NEVER) owned.leavingPieces += pieces;
+    const last = Math.min(lifeEnds, ownerLeaves);
     counts.usableUnits += units;
     counts.containers += 1;
     const opened = state === 'opened' && unit === 'microlitres';
@@ -75,10 +104,12 @@ export function itemStock(
     }
     const each = unit === 'pieces' ? 1 : microlitres;
     // Of a bottle that is opened its share of the price.
+    // What goes with its owner is no loss of the studio's.
+    const paid = ownerLeaves < lifeEnds ? 0 : unitCostMinor;
     const costEachMinor =
-      unitCostMinor === null || unit === 'pieces' || volumeMicrolitres === null
-        ? unitCostMinor
-        : Math.round((unitCostMinor * Math.min(microlitres, volumeMicrolitres)) / volumeMicrolitres);
+      paid === null || unit === 'pieces' || volumeMicrolitres === null
+        ? paid
+        : Math.round((paid * Math.min(microlitres, volumeMicrolitres)) / volumeMicrolitres);
     const key = `${last} ${each} ${opened} ${costEachMinor}`;
     const batch = batches.get(key);
     const more = unit === 'pieces' ? pieces : 1;
@@ -88,7 +119,7 @@ export function itemStock(
   const sorted = [...batches.values()].sort(
     (one, other) => one.lastDay - other.lastDay || other.unitsEach - one.unitsEach,
   );
-  return { batches: sorted, counts };
+  return { batches: sorted, counts, owned };
 }
 
 /**

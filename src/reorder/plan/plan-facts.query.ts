@@ -5,8 +5,10 @@ import type { Read } from '../../platform/database/database.js';
 import { owedTouchUps } from '../../sessions/owed-touch-ups.query.js';
 import { ContainerFacts } from '../../stock/container-facts.service.js';
 import { HoldsInForce } from '../../stock/holds-in-force.service.js';
+import { LotFactsReader } from '../../stock/lot-matching/lot-facts.service.js';
+import type { LotScope } from '../../stock/lot-matching/lot-scope.js';
 import type { DemandFacts } from '../demand/demand-facts.js';
-import { NEVER, type OnTheWay } from '../projection/item-facts.js';
+import { type DaysDistribution, NEVER, type OnTheWay } from '../projection/item-facts.js';
 import {
   type EffectiveSettings,
   effectiveItemSettings,
@@ -16,25 +18,29 @@ import { planningAssumptions } from '../settings/planning-assumptions.js';
 import { artistPlannings, itemPlannings, planningSettings } from '../settings/planning-settings.query.js';
 import type { OfferFacts, SupplierFacts, SupplyFacts } from '../supply/supply-facts.js';
 import { loadSupplyFacts } from '../supply/supply-facts.query.js';
+import { type CaughtOnArrival, caughtOnArrival } from './caught-on-arrival.js';
 import { LONGEST_DAYS } from './item-horizon.js';
 import type { PlanItemFacts, PlanOffer } from './item-line.js';
 import { itemStock, openedLifeDays, type StockCounts } from './item-stock.js';
 import { dayNumber, localDayNumbers } from './local-day-numbers.js';
-import { arrivalOfOrder } from './on-the-way.js';
+import { arrivalOfOrder, isDayByLeadTime } from './on-the-way.js';
 import {
   blendedRows,
   courseRows,
+  draftedRows,
   firstReceiptRows,
   kitListRows,
   linesPerDeliveryRows,
   lotCostRows,
   type OrderedRow,
   orderedRows,
+  ownerRows,
   procedureRows,
   productRows,
   refusalRows,
   sessionRows,
   sessionWasteRows,
+  standingScopes,
   studioRow,
   unknownDeliveryRows,
   useRows,
@@ -118,6 +124,14 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
     (await firstReceiptRows(read, studioId)).map((row) => [row.productId, dayOf(row.receivedAt)]),
   );
   const ordered = await orderedRows(read, studioId);
+  const drafted = await draftedRows(read, studioId);
+  const scopes = await standingScopes(read, studioId);
+  const lastDayOfOwner = new Map(
+    (await ownerRows(read, studioId)).flatMap(({ personId, hasLeft, lastDay }) => {
+      if (hasLeft === 1) return [[personId, -1] as const];
+      return lastDay === null ? [] : [[personId, dayNumber(lastDay, plannedOn)] as const];
+    }),
+  );
   const unknownDeliveries = await unknownDeliveryRows(read, studioId);
   const linesPerDelivery = new Map(
     (await linesPerDeliveryRows(read, studioId)).map((row) => [row.supplierId, row.lines / row.deliveries]),
@@ -146,6 +160,7 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
       ...blended.map(({ productId }) => productId),
       ...refusals.map(({ productId }) => productId),
       ...supply.offers.map(({ productId }) => productId),
+      ...supply.unusableOffers.map(({ productId }) => productId),
       ...ordered.map(({ productId }) => productId),
       ...kitLists.flatMap(({ items }) => items.flatMap(({ productId }) => productId ?? [])),
       ...itemSettings.map(({ itemKey }) => itemKey),
@@ -220,12 +235,15 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
       replacesProductId === null ? [] : [[replacesProductId, itemKey] as const],
     ),
   );
+  const caughtOf = await caughtProducts(read, chainId, scopes, planned);
   const about = new Map<string, ItemAbout>();
   const items: PlanItemFacts[] = [];
   let heldContainers = 0;
   const containersOf = groupBy(containers, ({ productId }) => productId);
   const offersOf = groupBy(supply.offers, ({ productId }) => productId);
+  const unusableOf = groupBy(supply.unusableOffers, ({ productId }) => productId);
   const orderedOf = groupBy(ordered, ({ productId }) => productId);
+  const draftedOf = groupBy(drafted, ({ productId }) => productId);
   const blendedOf = groupBy(blended, ({ productId }) => productId);
 
   for (const item of planned) {
@@ -235,17 +253,34 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
     const assumptions: StatedAssumption[] = [];
     const ids = item.products.map(({ productId }) => productId);
     const own = ids.flatMap((id) => containersOf.get(id) ?? []);
-    const { batches, counts } = itemStock(
+    const { batches, counts, owned } = itemStock(
       own.map((container) => ({
         ...container,
         unitCostMinor: costs.get(container.lotId) ?? lastPrices.get(container.productId) ?? null,
       })),
       unit,
-      { day: plannedOn, timeZone, assumedOpenedLife: studio.assumedOpenedLife },
+      { day: plannedOn, timeZone, assumedOpenedLife: studio.assumedOpenedLife, lastDayOfOwner },
     );
     heldContainers += counts.heldContainers;
-    const offers = ids.flatMap((id) => offersOf.get(id) ?? []);
-    const onTheWay = ids
+    for (const { code, pieces } of [
+      { code: 'belongs to single artists', pieces: owned.pieces },
+      { code: 'goes with its owner', pieces: owned.leavingPieces },
+      { code: 'owner has left', pieces: owned.leftPieces },
+    ]) {
+      if (pieces > 0) assumptions.push({ code, figures: { pieces } });
+    }
+    assumptions.push(...assumptionsOfCaught(item, caughtOf));
+    const usable = ids.filter((id) => caughtOf.get(id)?.lots !== 'every');
+    const offers = usable.flatMap((id) => offersOf.get(id) ?? []);
+    for (const { supplierId, reason } of ids.flatMap((id) => unusableOf.get(id) ?? [])) {
+      const supplier = suppliers.get(supplierId)?.name ?? supplierId;
+      assumptions.push({ code: `offer left out, ${reason}`, figures: { supplier } });
+    }
+    for (const row of ids.flatMap((id) => draftedOf.get(id) ?? [])) {
+      const { orderNumber: order, orderedPieces: pieces } = row;
+      assumptions.push({ code: 'drafted already', figures: { order, pieces } });
+    }
+    const onTheWay = usable
       .flatMap((id) => orderedOf.get(id) ?? [])
       .flatMap((row) => comingOf(row, item, supply, suppliers, dayOf, plannedOn, assumptions));
     const [product] = item.products;
@@ -390,17 +425,76 @@ function comingOf(
   const product = products.find(({ productId }) => productId === row.productId);
   const unitsEach = unit === 'pieces' ? 1 : (product?.volumeMicrolitres ?? null);
   if (outstanding <= 0 || unitsEach === null) return [];
-  const leadTime = suppliers.get(row.supplierId)?.leadTime.distribution ?? {
-    days: [planningAssumptions.leadTimeDays.value],
-    weights: [1],
-  };
-  const sentOn = Math.min(0, dayOf(row.sentAt));
-  const expectedOn = row.expectedOn === null ? null : dayNumber(row.expectedOn, plannedOn);
-  const { arrival, overdue } = arrivalOfOrder({ sentOn, expectedOn }, leadTime);
-  if (overdue)
+  const ofOrder = { order: row.orderNumber, pieces: outstanding };
+  const { since, saidOn, leadTime } = placedOrder(row, supply, suppliers, dayOf, plannedOn);
+  if (row.sentAt === null) assumptions.push({ code: 'approved order counted on', figures: ofOrder });
+  const { arrival, overdue } = arrivalOfOrder({ since, saidOn }, leadTime);
+  if (arrival === null) {
+    assumptions.push({ code: 'overdue order left out', figures: ofOrder });
+    return [];
+  }
+  if (overdue) {
     assumptions.push({ code: 'overdue order counted on', figures: { units: outstanding * unitsEach } });
+  }
   const life = supply.lives.find(({ productId }) => productId === row.productId)?.lifeOnArrival.lifeDays;
   return [{ containers: outstanding, unitsEach, arrival, lifeDays: life ?? NEVER }];
+}
+
+/** When an order was placed and, where a person wrote it, when it comes. */
+function placedOrder(
+  row: OrderedRow,
+  { offers }: SupplyFacts,
+  suppliers: ReadonlyMap<string, SupplierFacts>,
+  dayOf: (instant: string) => number,
+  plannedOn: string,
+): { since: number; saidOn: number | null; leadTime: DaysDistribution } {
+  const ofSupplier = offers.filter(({ supplierId }) => supplierId === row.supplierId);
+  const offer =
+    ofSupplier.find(({ offerId }) => offerId === row.offerId) ??
+    ofSupplier.find(({ productId }) => productId === row.productId);
+  const supplier = suppliers.get(row.supplierId)?.leadTime.distribution;
+  const leadTime = offer?.leadTime.distribution ??
+    supplier ?? { days: [planningAssumptions.leadTimeDays.value], weights: [1] };
+  const sentOn = row.sentAt === null ? 0 : Math.min(0, dayOf(row.sentAt));
+  const arrivedOn = row.lastArrivedAt === null ? null : Math.min(0, dayOf(row.lastArrivedAt));
+  const since = Math.max(sentOn, arrivedOn ?? sentOn);
+  const numberOf = (day: string | null) => (day === null ? null : dayNumber(day, plannedOn));
+  const expectedOn = numberOf(row.expectedOn);
+  if (row.dayChanged === 1) return { since, saidOn: expectedOn, leadTime };
+  if (row.sentAs !== 'by hand') return { since, saidOn: numberOf(row.saidInMail), leadTime };
+  const possible = [leadTime, ...ofSupplier.map((each) => each.leadTime.distribution)];
+  if (supplier) possible.push(supplier);
+  const isWritten =
+    expectedOn !== null &&
+    !isDayByLeadTime(sentOn, expectedOn, possible) &&
+    !isDayByLeadTime(since, expectedOn, possible);
+  return { since, saidOn: isWritten ? expectedOn : null, leadTime };
+}
+
+/** By product, where anything of it will be caught. */
+async function caughtProducts(
+  read: Read,
+  chainId: string,
+  scopes: readonly LotScope[],
+  planned: readonly PlannedItem[],
+): Promise<Map<string, CaughtOnArrival>> {
+  if (scopes.length === 0) return new Map();
+  const ids = planned.flatMap(({ products }) => products.map(({ productId }) => productId));
+  const products = await new LotFactsReader().products(read, chainId, ids);
+  return new Map([...products].map(([id, product]) => [id, caughtOnArrival(scopes, product)]));
+}
+
+function assumptionsOfCaught(
+  { products }: PlannedItem,
+  caughtOf: ReadonlyMap<string, CaughtOnArrival>,
+): StatedAssumption[] {
+  return products.flatMap(({ productId, productName, shade }): StatedAssumption[] => {
+    const caught = caughtOf.get(productId);
+    const product = shade === null ? productName : `${productName} ${shade}`;
+    if (caught?.lots === 'every') return [{ code: 'every lot is caught on arrival', figures: { product } }];
+    if (caught?.lots !== 'some') return [];
+    return [{ code: 'some lots are caught on arrival', figures: { product, lots: caught.named.join(', ') } }];
+  });
 }
 
 function assumptionsOfOffer(
@@ -417,6 +511,9 @@ function assumptionsOfOffer(
       code: 'life on arrival assumed',
       figures: { supplier, days: lifeOnArrival.lifeDays },
     });
+  }
+  if (suppliers.get(supplierId)?.otherCurrency === true) {
+    assumptions.push({ code: 'terms in another currency left out', figures: { supplier } });
   }
   if (suppliers.get(supplierId)?.deliveryCostMinor === null) {
     const costMinor = planningAssumptions.deliveryCostMinor.value;

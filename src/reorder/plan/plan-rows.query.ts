@@ -1,5 +1,6 @@
 import type { Read } from '../../platform/database/database.js';
 import type { VisitKind } from '../../sessions/vocabulary.js';
+import type { LotScope } from '../../stock/lot-matching/lot-scope.js';
 import type { PlannableProduct } from './planned-items.js';
 
 /*
@@ -182,7 +183,7 @@ export function courseRows(
   );
 }
 
-/** What a piece of a lot cost, as its latest delivery says in the studio's currency. */
+/** What a piece of a lot cost, as its deliveries say in the studio's currency; of several prices, the highest. */
 export function lotCostRows(
   read: Read,
   studioId: string,
@@ -211,37 +212,91 @@ export function firstReceiptRows(
   );
 }
 
-export interface OrderedRow {
-  orderId: string;
+/** A line of a purchase order. */
+interface OrderLineRow {
+  orderNumber: number;
   supplierId: string;
   productId: string;
+  offerId: string | null;
   orderedPieces: number;
-  receivedPieces: number;
-  sentAt: string;
-  expectedOn: string | null;
 }
 
-/** Lines of purchase orders that were sent and are not received whole. */
+export interface OrderedRow extends OrderLineRow {
+  /** Of the product that was ordered. */
+  receivedPieces: number;
+  /** Null: it is approved and about to be sent. */
+  sentAt: string | null;
+  sentAs: 'mail' | 'by hand' | null;
+  /** When the part of the order came that came last; null: none did. */
+  lastArrivedAt: string | null;
+  expectedOn: string | null;
+  /** Somebody changed the day on which it is expected. */
+  dayChanged: 0 | 1;
+  /** The day that was written when it was mailed; null: none was. */
+  saidInMail: string | null;
+}
+
+const orderLineColumns = `purchase_order.number AS "orderNumber", purchase_order.supplier_id AS "supplierId",
+  purchase_order_line.product_id AS "productId", purchase_order_line.offer_id AS "offerId",
+  purchase_order_line.packs * purchase_order_line.pack_containers * purchase_order_line.container_pieces
+    AS "orderedPieces"`;
+
+/** Lines of purchase orders that were approved or sent and are not received whole. */
 export function orderedRows(read: Read, studioId: string): Promise<OrderedRow[]> {
   return read<OrderedRow>(
-    `SELECT purchase_order.id AS "orderId", purchase_order.supplier_id AS "supplierId",
-       purchase_order_line.product_id AS "productId",
-       purchase_order_line.packs * purchase_order_line.pack_containers * purchase_order_line.container_pieces
-         AS "orderedPieces",
+    `SELECT ${orderLineColumns},
        coalesce((SELECT sum(delivery_line.quantity_pieces) FROM delivery_line
+           JOIN lot ON lot.studio_id = delivery_line.studio_id AND lot.id = delivery_line.lot_id
          WHERE delivery_line.studio_id = purchase_order_line.studio_id
-           AND delivery_line.order_line_id = purchase_order_line.id), 0) AS "receivedPieces",
-       purchase_order.sent_at AS "sentAt", expected_delivery.expected_on AS "expectedOn"
+           AND delivery_line.order_line_id = purchase_order_line.id
+           AND lot.product_id = purchase_order_line.product_id), 0) AS "receivedPieces",
+       purchase_order.sent_at AS "sentAt", purchase_order.sent_as AS "sentAs",
+       (SELECT max(delivery.occurred_at) FROM purchase_order_line AS other
+           JOIN delivery_line ON delivery_line.studio_id = other.studio_id AND delivery_line.order_line_id = other.id
+           JOIN delivery ON delivery.studio_id = delivery_line.studio_id AND delivery.id = delivery_line.delivery_id
+         WHERE other.studio_id = purchase_order.studio_id AND other.order_id = purchase_order.id) AS "lastArrivedAt",
+       expected_delivery.expected_on AS "expectedOn",
+       CASE WHEN expected_delivery.version > 1 THEN 1 ELSE 0 END AS "dayChanged",
+       (SELECT max(mail.expected_on) FROM purchase_order_mail AS mail
+         WHERE mail.studio_id = purchase_order.studio_id AND mail.order_id = purchase_order.id
+           AND mail.state IN ('waiting', 'sent')) AS "saidInMail"
      FROM purchase_order
        JOIN purchase_order_line ON purchase_order_line.studio_id = purchase_order.studio_id
          AND purchase_order_line.order_id = purchase_order.id
        LEFT JOIN expected_delivery ON expected_delivery.studio_id = purchase_order.studio_id
-         AND expected_delivery.id = purchase_order.expected_delivery_id
-     WHERE purchase_order.studio_id = $1 AND purchase_order.state IN ('sent', 'received in part')
-       AND purchase_order.sent_at IS NOT NULL AND purchase_order_line.removed_at IS NULL
-     ORDER BY purchase_order.id, purchase_order_line.line_number LIMIT ${mostRows}`,
+         AND expected_delivery.id = purchase_order.expected_delivery_id AND expected_delivery.ended_at IS NULL
+     WHERE purchase_order.studio_id = $1 AND purchase_order.state IN ('approved', 'sent', 'received in part')
+       AND purchase_order_line.removed_at IS NULL
+     ORDER BY purchase_order.number, purchase_order_line.line_number LIMIT ${mostRows}`,
     [studioId],
   );
+}
+
+/** Lines of drafts: what they ask for is not ordered yet. */
+export function draftedRows(read: Read, studioId: string): Promise<OrderLineRow[]> {
+  return read<OrderLineRow>(
+    `SELECT ${orderLineColumns}
+     FROM purchase_order
+       JOIN purchase_order_line ON purchase_order_line.studio_id = purchase_order.studio_id
+         AND purchase_order_line.order_id = purchase_order.id
+     WHERE purchase_order.studio_id = $1 AND purchase_order.state = 'draft'
+       AND purchase_order_line.removed_at IS NULL
+     ORDER BY purchase_order.number, purchase_order_line.line_number LIMIT ${mostRows}`,
+    [studioId],
+  );
+}
+
+/** Holds on lots that are yet to arrive and that nobody has ended. */
+export async function standingScopes(read: Read, studioId: string): Promise<LotScope[]> {
+  const rows = await read<{ scope: string }>(
+    `SELECT scope FROM standing_hold WHERE studio_id = $1 AND NOT EXISTS (
+       SELECT 1 FROM standing_hold_end
+       WHERE standing_hold_end.studio_id = standing_hold.studio_id
+         AND standing_hold_end.standing_hold_id = standing_hold.id)
+     ORDER BY recorded_at, id LIMIT ${mostRows}`,
+    [studioId],
+  );
+  return rows.map(({ scope }) => JSON.parse(scope) as LotScope);
 }
 
 /** Deliveries that somebody expects and that no purchase order is behind: nobody wrote down what comes. */
@@ -273,6 +328,23 @@ export function linesPerDeliveryRows(
        ON delivery_line.studio_id = delivery.studio_id AND delivery_line.delivery_id = delivery.id
      WHERE delivery.studio_id = $1 AND delivery.origin = 'purchase' AND delivery.supplier_id IS NOT NULL
      GROUP BY delivery.supplier_id ORDER BY delivery.supplier_id LIMIT ${mostRows}`,
+    [studioId],
+  );
+}
+
+/** Who owns containers, and until when they work here. */
+export function ownerRows(
+  read: Read,
+  studioId: string,
+): Promise<{ personId: string; hasLeft: 0 | 1; lastDay: string | null }[]> {
+  return read(
+    `SELECT person.id AS "personId", CASE WHEN person.state = 'left' THEN 1 ELSE 0 END AS "hasLeft",
+       coalesce(planning.leaves_on, person.until) AS "lastDay"
+     FROM person LEFT JOIN artist_planning AS planning
+       ON planning.studio_id = person.studio_id AND planning.person_id = person.id
+     WHERE person.studio_id = $1 AND EXISTS (SELECT 1 FROM container
+       WHERE container.studio_id = person.studio_id AND container.owner_id = person.id)
+     ORDER BY person.id LIMIT ${mostRows}`,
     [studioId],
   );
 }

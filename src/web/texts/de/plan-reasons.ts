@@ -99,6 +99,27 @@ export const planReasons: Record<Known, Say> & Record<string, Say> = {
     'Wie lange es geöffnet hält, ist nicht bekannt: Ein geöffneter Behälter wird bis zu seinem Datum verwendet.',
   'overdue order counted on': () =>
     'Eine Bestellung ist später als je eine: Mit ihr wird trotzdem gerechnet, in ein paar Tagen.',
+  'overdue order left out': ({ order, pieces }) =>
+    `Bestellung ${order} ist so spät, dass sie als verloren gilt: Mit ihren ${pieces} Stück wird nicht gerechnet. Zieh sie zurück, oder schreib auf, wann sie kommt.`,
+  'approved order counted on': ({ order, pieces }) =>
+    `Bestellung ${order} ist freigegeben und noch nicht gesendet: Mit ihren ${pieces} Stück wird gerechnet, als ginge sie heute hinaus.`,
+  'drafted already': ({ order, pieces }) =>
+    `${pieces} Stück stehen im Entwurf der Bestellung ${order}; mit ihm wird erst gerechnet, wenn er freigegeben ist.`,
+  'every lot is caught on arrival': ({ product }) =>
+    `${product} ist zurückgerufen, und zwar nicht nur einzelne Chargen: Was davon kommt, wird sofort gesperrt; es wird nicht bestellt, und mit nichts davon wird gerechnet.`,
+  'some lots are caught on arrival': ({ product, lots }) =>
+    `Von ${product} sind einige Chargen zurückgerufen und werden beim Eintreffen gesperrt: ${lots}. Gerechnet wird damit, dass andere kommen.`,
+  'belongs to single artists': ({ pieces }) =>
+    `${pieces} Stück gehören einzelnen; sie zählen, wer immer sie braucht.`,
+  'goes with its owner': ({ pieces }) =>
+    `${pieces} Stück gehören jemandem, der geht: Sie zählen bis zum letzten Tag.`,
+  'owner has left': ({ pieces }) => `${pieces} Stück gehören jemandem, der gegangen ist; sie zählen nicht.`,
+  'offer left out, other currency': ({ supplier }) =>
+    `Ein Angebot von ${supplier} ist in einer anderen Währung als der des Studios; es bleibt außer Betracht.`,
+  'offer left out, product archived': ({ supplier }) =>
+    `Ein Angebot von ${supplier} gilt einem archivierten Produkt; es bleibt außer Betracht.`,
+  'terms in another currency left out': ({ supplier }) =>
+    `Mindestbestellung und Lieferkosten von ${supplier} sind in einer anderen Währung als der des Studios; sie bleiben außer Betracht.`,
   'content of a delivery unknown': ({ supplier, on }) =>
     `Was eine für ${on} erwartete Lieferung von ${supplier} enthält, ist nicht bekannt: Mit ihr wird nicht gerechnet.`,
   'replaced by another': () => 'Ein anderes Produkt tritt an seine Stelle: Was übrig ist, wird aufgebraucht.',
