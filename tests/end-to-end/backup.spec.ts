@@ -19,7 +19,7 @@ import { backUpBeforeMigrating } from '../../src/operations/backup/before-migrat
 import { digestOf } from '../../src/platform/canonical-json.js';
 import { readConfig } from '../../src/platform/config.js';
 import { backupsIn } from '../support/backups.js';
-import { commandOutput, runCommand } from '../support/commands.js';
+import { CommandsInTurn, commandOutput, runCommand } from '../support/commands.js';
 import {
   allMigrations,
   makeOlderRecord,
@@ -217,7 +217,17 @@ describe('a restore', () => {
     return () => rmSync(away, { recursive: true });
   });
 
-  afterAll(() => service.dispose());
+  const inTurn = new CommandsInTurn();
+  afterAll(() => {
+    inTurn.end();
+    return service.dispose();
+  });
+
+  async function printed(parameters: string[], environment: Record<string, string> = {}): Promise<string> {
+    const { code, out, err } = await inTurn.run(parameters, environment);
+    expect([code, err]).toEqual([0, '']);
+    return out;
+  }
 
   /** A copy of the backup with something done to it. */
   function changed(change: (folder: string) => void): string {
@@ -229,7 +239,7 @@ describe('a restore', () => {
 
   async function refusal(parameters: string[], environment: Record<string, string> = {}): Promise<string> {
     const into = join(away, 'fresh');
-    const { code, err } = await runCommand(['restore', '--into', into, ...parameters], { environment });
+    const { code, err } = await inTurn.run(['restore', '--into', into, ...parameters], environment);
     expect(code).toBe(1);
     expect(err).not.toContain('    at ');
     // Nothing half there.
@@ -256,7 +266,7 @@ describe('a restore', () => {
 
   it('brings back a record with faults too, since there may be no better one, and says so', async () => {
     const [faulty, into] = [join(away, 'faulty'), join(away, 'fresh')];
-    await commandOutput(['restore', whole, '--into', faulty, '--keys', keyFile]);
+    await printed(['restore', whole, '--into', faulty, '--keys', keyFile]);
     const sql = await PlainSql.connect({ dataFolder: faulty }, 'write');
     await sql.rows(
       `INSERT INTO place (studio_id, id, name, kind, created_at)
@@ -265,7 +275,7 @@ describe('a restore', () => {
     await sql.close();
     await commandOutput(['backup'], { environment: { DATA_DIR: faulty } });
     const backup = backupsIn(join(faulty, 'backups'))[0]?.folder ?? '';
-    const { code, out } = await runCommand(['restore', backup, '--into', into, '--keys', keyFile]);
+    const { code, out } = await inTurn.run(['restore', backup, '--into', into, '--keys', keyFile]);
     expect(code).toBe(2);
     expect(out).toContain('place by hand');
     expect(out).toContain('It was put into place with these faults');
@@ -276,8 +286,8 @@ describe('a restore', () => {
     const into = join(away, 'fresh');
     mkdirSync(into);
     copyFileSync(keyFile, join(into, 'master-keys.json'));
-    await commandOutput(['restore', whole, '--into', into]);
-    expect(await commandOutput(['people'], { environment: { DATA_DIR: into } })).toContain('Owner');
+    await printed(['restore', whole, '--into', into]);
+    expect(await printed(['people'], { DATA_DIR: into })).toContain('Owner');
   });
 
   it('erases again who was erased since the backup was made, wherever the list of them lies', async () => {
@@ -301,7 +311,7 @@ describe('a restore', () => {
     };
 
     const beside = join(away, 'beside');
-    const told = await commandOutput(['restore', backup, '--into', beside, '--keys', keyFile]);
+    const told = await printed(['restore', backup, '--into', beside, '--keys', keyFile]);
     expect(told).toContain('Erased again: one client');
     expect(told).toContain('Everything fits together.');
     expect(await restoredClients(beside)).toMatchObject({ [kept.id]: 0, [erased.id]: 1 });
@@ -311,11 +321,11 @@ describe('a restore', () => {
 
     const alone = join(away, 'alone');
     cpSync(backup, alone, { recursive: true });
-    const without = await commandOutput(['restore', alone, '--into', join(away, 'a'), '--keys', keyFile]);
+    const without = await printed(['restore', alone, '--into', join(away, 'a'), '--keys', keyFile]);
     expect(without).toContain('No list of erasures (erasures.jsonl) lies beside the backup.');
     expect(await restoredClients(join(away, 'a'))).toMatchObject({ [erased.id]: 0 });
     const named = join(away, 'b');
-    await commandOutput(['restore', alone, '--into', named, '--keys', keyFile, '--erasures', list]);
+    await printed(['restore', alone, '--into', named, '--keys', keyFile, '--erasures', list]);
     expect(await restoredClients(named)).toMatchObject({ [kept.id]: 0, [erased.id]: 1 });
   });
 
@@ -384,7 +394,7 @@ describe('a restore', () => {
     const into = join(away, 'used');
     mkdirSync(into);
     writeFileSync(join(into, 'lotward.sqlite'), '');
-    const { code, err } = await runCommand(['restore', whole, '--into', into, '--keys', keyFile]);
+    const { code, err } = await inTurn.run(['restore', whole, '--into', into, '--keys', keyFile]);
     expect([code, err]).toEqual([1, expect.stringContaining('is not empty: there is lotward.sqlite')]);
     expect(readdirSync(into)).toEqual(['lotward.sqlite']);
   });

@@ -2,7 +2,7 @@ import { rmSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import type { PersonView } from '../../src/identity/people.views.js';
 import type { RequesterView } from '../../src/identity/sign-in/sign-in.views.js';
-import { type CommandResult, runCommand, settingsOf } from '../support/commands.js';
+import { type CommandResult, CommandsInTurn, runCommand, settingsOf } from '../support/commands.js';
 import { PlainSql } from '../support/plain-sql.js';
 import {
   type RunningService,
@@ -14,7 +14,7 @@ import {
 import { testPassword } from '../support/signing-in.js';
 import { TestBrowser } from '../support/test-browser.js';
 
-// Each command is a process that starts the whole program.
+// Some commands are processes that start the whole program.
 vi.setConfig({ testTimeout: 180_000 });
 
 /** The last line of what was printed. */
@@ -26,9 +26,15 @@ describe.each(usualEngine)('commands beside a running service on %s', (engine) =
   beforeAll(async () => {
     service = await startService(engine);
   });
-  afterAll(() => service.dispose());
+  afterAll(() => {
+    inTurn.end();
+    return service.dispose();
+  });
 
-  const run = (...given: string[]) => runCommand(given, { environment: settingsOf(service) });
+  const inTurn = new CommandsInTurn();
+  /** In a process of its own, as from the shell. */
+  const runAlone = (...given: string[]) => runCommand(given, { environment: settingsOf(service) });
+  const run = (...given: string[]) => inTurn.run(given, settingsOf(service));
   const accept = async (link: string, body: object) => {
     const browser = new TestBrowser(service.url);
     await browser.done('POST', '/invitation/accept', { secret: link.split('#')[1], ...body });
@@ -36,7 +42,7 @@ describe.each(usualEngine)('commands beside a running service on %s', (engine) =
   };
 
   it('people: lists studios and who works there', async () => {
-    const { code, out, err } = await run('people');
+    const { code, out, err } = await runAlone('people');
     expect([code, err]).toEqual([0, '']);
     expect(out).toMatch(
       new RegExp(`^My studio {2}${service.studioId}\n {2}${idForm} {2}owner, active, signs in: Owner\n$`),
@@ -44,7 +50,7 @@ describe.each(usualEngine)('commands beside a running service on %s', (engine) =
   });
 
   it('add-person: adds one, with a link by which they come in', async () => {
-    const added = await run('add-person', '--name', 'Bea Roth', '--role', 'artist');
+    const added = await runAlone('add-person', '--name', 'Bea Roth', '--role', 'artist');
     expect([added.code, added.err]).toEqual([0, '']);
     expect(added.out).toMatch(
       /^It works once, until 20[\d-]+T[\d:.]+Z\. Open it in the browser of that person:\n/,
@@ -63,7 +69,7 @@ describe.each(usualEngine)('commands beside a running service on %s', (engine) =
   });
 
   it('sign-in-link: lets the owner back in who forgot the password', async () => {
-    const made = await run('sign-in-link');
+    const made = await runAlone('sign-in-link');
     expect([made.code, made.err]).toEqual([0, '']);
     const newPassword = 'eleven new lamps shine';
     const browser = await accept(lastLine(made), { password: newPassword });
@@ -91,7 +97,7 @@ describe.each(usualEngine)('commands beside a running service on %s', (engine) =
   });
 
   it('make-token: as the owner, or as a person within scopes', async () => {
-    const made = await run('make-token', '--name', 'till', '--days', '2');
+    const made = await runAlone('make-token', '--name', 'till', '--days', '2');
     expect([made.code, made.err]).toEqual([0, '']);
     expect(made.out).toMatch(/^Shown once; it expires 20[\d-]+T[\d:.]+Z:\nlotward_[\w-]{43}\n$/);
     const till = new TestBrowser(service.url, { authorization: `Bearer ${lastLine(made)}` });
@@ -152,7 +158,7 @@ describe.each(usualEngine)('commands beside a running service on %s', (engine) =
 
   it('ask for the studio when there are several', async () => {
     await service.made('/chain/studios', { name: 'Sister', timeZone: 'UTC' });
-    const unclear = await run('add-person', '--name', 'x', '--role', 'artist');
+    const unclear = await runAlone('add-person', '--name', 'x', '--role', 'artist');
     expect([unclear.code, unclear.out]).toEqual([1, '']);
     expect(unclear.err).toContain('There are several studios: name one with --studio');
     const clear = await run('add-person', '--name', 'x', '--role', 'artist', '--studio', service.studioId);

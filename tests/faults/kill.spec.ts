@@ -5,7 +5,7 @@ import { SeededRandom } from '../support/random.js';
 import { makeSampleStudio } from '../support/sample-studio.js';
 import { type Answer, type ProblemBody, type RunningService, startService } from '../support/service.js';
 import { type SentWrite, StudioLoad } from '../support/studio-load.js';
-import { wait } from '../support/waiting.js';
+import { until, wait } from '../support/waiting.js';
 
 const kills = process.env.SOAK ? 1_000 : 12;
 /** The record grows; a new one after so many kills keeps each look at all of it short. */
@@ -15,6 +15,7 @@ const workers = 4;
 /** Those acknowledged last are the ones a kill would lose. */
 const acknowledgementsRepeated = 12;
 const longestWorkMilliseconds = 800;
+const muchAcknowledged = 12;
 
 async function seenBySql<Result>(service: RunningService, look: (sql: PlainSql) => Promise<Result>) {
   const sql = await PlainSql.connect(service, 'read');
@@ -79,9 +80,11 @@ describe('a service that is killed while people write', () => {
   });
 
   /** Kills the service at a random moment of its work and starts it again on what it left. */
-  async function killAndRestart(): Promise<void> {
+  async function killAndRestart(leastAcknowledged: number): Promise<void> {
+    const before = load.acknowledged.length;
     const work = load.run(workers);
     await wait(random.between(5, longestWorkMilliseconds));
+    await until('work to lose', () => load.acknowledged.length >= before + leastAcknowledged || undefined);
     await service.stop('SIGKILL');
     await work;
     service = await startService('sqlite', { dataFolder: service.dataFolder });
@@ -96,7 +99,8 @@ describe('a service that is killed while people write', () => {
         await newRecord();
       }
       const before = load.acknowledged.length;
-      await killAndRestart();
+      // However busy the machine is, half the kills have much to lose; the others come when they come.
+      await killAndRestart(kill % 2 === 0 ? muchAcknowledged : 0);
       const fresh = load.acknowledged.slice(before);
       acknowledged += fresh.length;
       refused.push(...load.refused.splice(0));
@@ -128,7 +132,7 @@ describe('a service that is killed while people write', () => {
   );
 
   it('had work to lose', () => {
-    expect(acknowledged).toBeGreaterThan(kills * 5);
+    expect(acknowledged).toBeGreaterThanOrEqual((kills / 2) * muchAcknowledged);
     expect(completions.acknowledged).toBeGreaterThan(0);
     // A box that is empty is the only thing that may stand in the way of this work.
     const refusals = refused.filter(

@@ -1,4 +1,5 @@
-import { spawn } from 'node:child_process';
+import { type ChildProcess, fork, spawn } from 'node:child_process';
+import { once } from 'node:events';
 import type { DataPlace } from './plain-sql.js';
 
 export interface CommandResult {
@@ -46,6 +47,51 @@ export function runCommand(
     child.once('error', reject);
     child.once('close', (code) => resolve({ code, out, err }));
   });
+}
+
+/**
+ * Runs commands one after another in one process of theirs, so that only the first starts the program: for what they refuse
+ * and what they print. What is asked of the process itself is for `runCommand`.
+ */
+export class CommandsInTurn {
+  private process: ChildProcess | undefined;
+  private last: Promise<unknown> = Promise.resolve();
+
+  run(parameters: readonly string[], environment: Record<string, string> = {}): Promise<CommandResult> {
+    const result = this.last.then(() => this.runNow(parameters, environment));
+    this.last = result.catch(() => undefined);
+    return result;
+  }
+
+  end(): void {
+    this.process?.disconnect();
+    this.process = undefined;
+  }
+
+  private async runNow(
+    parameters: readonly string[],
+    environment: Record<string, string>,
+  ): Promise<CommandResult> {
+    this.process ??= fork('tests/support/commands-in-turn.mjs', {
+      env: { PATH: process.env.PATH, TZ: 'UTC' },
+      execArgv: [],
+    });
+    const child = this.process;
+    const abort = new AbortController();
+    const { signal } = abort;
+    const answered = once(child, 'message', { signal });
+    const ended = once(child, 'exit', { signal }).then(([code]) => {
+      throw new Error(`The process of the commands ended with ${code} during ${parameters.join(' ')}.`);
+    });
+    child.send({ parameters, environment });
+    try {
+      const [result] = await Promise.race([answered, ended]);
+      return result as CommandResult;
+    } finally {
+      abort.abort();
+      ended.catch(() => undefined);
+    }
+  }
 }
 
 /** The settings with which a command works on the data of a service, which may be running. */
