@@ -202,6 +202,8 @@ function orderReasons(
   for (const { change, packs, on, cost, expectedUnmetUnits, expectedWasteUnits } of neighbours) {
     if (order === null) break;
     const moreMinor = figure(cost.totalMinor - chosen.totalMinor);
+    // Where the target decides against cost, cost is no reason.
+    if (moreMinor < 0) continue;
     if (change === 'one pack less') {
       const unmetUnitsMore = figure(expectedUnmetUnits - after.expectedUnmetUnits);
       reasons.push({

@@ -3,6 +3,7 @@ import { chanceShortBefore, type Outcome } from '../projection/outcome.js';
 import { Simulation } from '../projection/simulate.js';
 import { packPriceMinor } from '../supply/pack-cost.js';
 import { orderForBooked } from './appointment-order.js';
+import type { BasePolicy } from './base-policy.js';
 import { basketFigures, figuresOfAppointment } from './basket-figures.js';
 import { orderNothing } from './batch-cost.js';
 import { daysQuantile } from './chances-of-days.js';
@@ -168,7 +169,7 @@ function decide(
   nothingMinor: number,
   isNeeded: boolean,
 ): Line {
-  const { base, search, best, orderDays } = chosen;
+  const { base, search, best, orderDays, dueIndex } = chosen;
   const byPoint = { first: null, reorderPointUnits: base.reorderPointUnits, packs: base.packs };
   const none = {
     ...{ order: null, orderDay: null, candidate: null, policy: orderNothing, outcome: null },
@@ -195,7 +196,11 @@ function decide(
     if (isVain && !isKeptByHand) return { ...none, decision: 'let run out' };
     // By the target a missing unit costs what one too many does, not what a session is worth that cannot be done: that no
     // order pays by it is no reason not to meet the target.
-    candidate = { dayIndex: dueIndexOf(facts, chosen), packs: base.packs };
+    candidate = { dayIndex: isDue(facts.stock, base) ? 0 : dueIndex, packs: base.packs };
+    followed = candidate;
+  } else if (range !== null && range.chosenBy !== 'cost' && isDue(facts.stock, base)) {
+    // Nor to put it off.
+    candidate = { ...best, dayIndex: 0 };
     followed = candidate;
   } else if (best.dayIndex === 0 && orderDays.length > 1) {
     // Waiting for the next order day and looking at the shelf again may be better than any day fixed today.
@@ -220,13 +225,14 @@ function decide(
   };
 }
 
-/** The next order day when what is here and coming has fallen to the reorder point; else the one that meets the target. */
-function dueIndexOf({ stock }: ItemDecisionFacts, { base, dueIndex }: WeighedOffer): number {
+/** Whether what is here and coming has fallen to the reorder point. */
+function isDue({ batches, onTheWay }: ItemStock, { reorderPointUnits }: BasePolicy): boolean {
   let units = 0;
-  for (const { containers, unitsEach, lastDay } of stock.batches)
+  for (const { containers, unitsEach, lastDay } of batches) {
     if (lastDay >= 0) units += containers * unitsEach;
-  for (const { containers, unitsEach } of stock.onTheWay) units += containers * unitsEach;
-  return units <= base.reorderPointUnits ? 0 : dueIndex;
+  }
+  for (const { containers, unitsEach } of onTheWay) units += containers * unitsEach;
+  return units <= reorderPointUnits;
 }
 
 /** Nothing that is not kept, or not needed, is put into a basket. */

@@ -212,6 +212,12 @@ describe('where the service target says what a missing unit costs', () => {
     }
   });
 
+  it('does not put off an order that is due because waiting is cheap', () => {
+    const { order, after } = decideItem(itemFacts(shade({ ...dearBottle, usesPerWeek: 0.1, paths: 400 })));
+    expect(order?.on).toBe('2026-11-26');
+    expect(after.shortChance).toBeLessThan(0.3);
+  });
+
   it('lets it run out by cost where a session was given its worth by hand', () => {
     const { decision, range } = decideItem(
       itemFacts(shade({ ...dearBottle, settings: { shortageCostMinor: 50 } })),
