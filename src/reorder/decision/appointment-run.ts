@@ -1,5 +1,6 @@
 import type { DemandDraws } from '../projection/demand-draws.js';
 import { NEVER } from '../projection/item-facts.js';
+import { type KeptContainers, luck, takeUnits } from './kept-containers.js';
 
 /** How an item is ordered for those who are booked. */
 export interface AppointmentTerms {
@@ -8,7 +9,7 @@ export interface AppointmentTerms {
   minimumPacks: number;
   lifeDays: number;
   openedLifeDays: number;
-  /** Share of needs that are known early enough to order for them. */
+  /** Share of needs that are known early enough to order for them, and are ordered for. */
   bookedInTime: number;
 }
 
@@ -21,13 +22,6 @@ export interface AppointmentOutcome {
   wastedUnits: number;
   orders: number;
   packs: number;
-}
-
-interface Kept {
-  containers: number;
-  units: number;
-  lastDay: number;
-  opened: boolean;
 }
 
 /**
@@ -56,7 +50,7 @@ export function runForAppointments(
 function runPath(draws: DemandDraws, terms: AppointmentTerms, path: number, sum: AppointmentOutcome): void {
   const { packContainers, unitsEach, minimumPacks, lifeDays, openedLifeDays, bookedInTime } = terms;
   const packUnits = packContainers * unitsEach;
-  let shelf: Kept[] = [];
+  let shelf: KeptContainers[] = [];
   const end = draws.offsets[path + 1] ?? 0;
   for (let index = draws.offsets[path] ?? 0; index < end; index++) {
     const day = draws.eventDays[index] ?? 0;
@@ -78,7 +72,7 @@ function runPath(draws: DemandDraws, terms: AppointmentTerms, path: number, sum:
       here += packs * packUnits;
     }
     const used = Math.min(here, need);
-    take(shelf, used, day, openedLifeDays);
+    takeUnits(shelf, used, day, openedLifeDays);
     shelf = shelf.filter(({ containers }) => containers > 0);
     sum.needs += 1;
     sum.usedUnits += used;
@@ -88,34 +82,4 @@ function runPath(draws: DemandDraws, terms: AppointmentTerms, path: number, sum:
   for (const { containers, units, lastDay } of shelf) {
     if (lastDay < draws.days) sum.wastedUnits += containers * units;
   }
-}
-
-/** Opened ones first, then the first to expire. */
-function take(shelf: Kept[], units: number, day: number, openedLifeDays: number): void {
-  shelf.sort((left, right) => Number(right.opened) - Number(left.opened) || left.lastDay - right.lastDay);
-  let missing = units;
-  for (const kept of [...shelf]) {
-    if (missing <= 0) return;
-    const whole = Math.min(kept.containers, Math.floor(missing / kept.units));
-    kept.containers -= whole;
-    missing -= whole * kept.units;
-    if (missing <= 0 || kept.containers === 0) continue;
-    kept.containers -= 1;
-    const opened = openedLifeDays >= NEVER ? NEVER : day + openedLifeDays;
-    shelf.push({
-      containers: 1,
-      units: kept.units - missing,
-      lastDay: kept.opened ? kept.lastDay : Math.min(kept.lastDay, opened),
-      opened: true,
-    });
-    missing = 0;
-  }
-}
-
-/** Even between 0 and 1, the same for the same path and need. */
-function luck(path: number, need: number): number {
-  let bits = Math.imul(path + 1, 0x9e37_79b1) ^ Math.imul(need + 1, 0x85eb_ca6b);
-  bits = Math.imul(bits ^ (bits >>> 16), 0x7feb_352d);
-  bits = Math.imul(bits ^ (bits >>> 15), 0x846c_a68b);
-  return ((bits ^ (bits >>> 16)) >>> 0) / 2 ** 32;
 }

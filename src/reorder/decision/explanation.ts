@@ -1,5 +1,5 @@
 import { NEVER, type Replenishment } from '../projection/item-facts.js';
-import { orderForBooked } from './appointment-order.js';
+import type { AppointmentOrder } from './appointment-order.js';
 import { daysQuantile } from './chances-of-days.js';
 import type { ItemDecisionFacts } from './decision-facts.js';
 import { expectedNeed } from './expected-need.js';
@@ -59,6 +59,7 @@ export function explain(
   facts: ItemDecisionFacts,
   decision: Omit<ItemDecision, 'reasons'>,
   replenishment: Replenishment | null,
+  booked: AppointmentOrder | null,
 ): Reason[] {
   const days95 = replenishment === null ? 0 : daysQuantile(replenishment.leadTime, 0.95);
   const toldDays = Math.min(facts.horizonDays, Math.max(shortestTold, days95 + 14));
@@ -70,7 +71,7 @@ export function explain(
   if (replenishment === null) reasons.push({ code: 'no offer' });
   else reasons.push({ code: 'lead time', typicalDays: daysQuantile(replenishment.leadTime, 0.5), days95 });
   reasons.push(...rangeReasons(decision, days95));
-  reasons.push(...orderReasons(facts, decision, replenishment));
+  reasons.push(...orderReasons(facts, decision, booked));
   return reasons;
 }
 
@@ -176,19 +177,16 @@ function rangeReasons(decision: Omit<ItemDecision, 'reasons'>, days95: number): 
 function orderReasons(
   facts: ItemDecisionFacts,
   { decision, order, after, costs, notes }: Omit<ItemDecision, 'reasons'>,
-  replenishment: Replenishment | null,
+  booked: AppointmentOrder | null,
 ): Reason[] {
   const reasons: Reason[] = [];
-  if (decision === 'order for the appointment' && replenishment !== null) {
-    const booked = orderForBooked(facts.demand, facts.stock, replenishment);
-    if (booked !== null) {
-      reasons.push({
-        code: 'appointments to order for',
-        sessions: booked.sessions,
-        units: booked.units,
-        firstOn: dateOfDay(facts.plannedOn, booked.neededDay),
-      });
-    }
+  if (decision === 'order for the appointment' && booked !== null) {
+    reasons.push({
+      code: 'appointments to order for',
+      sessions: booked.sessions,
+      units: booked.units,
+      firstOn: dateOfDay(facts.plannedOn, booked.neededDay),
+    });
   }
   if (order !== null) {
     const { packs, containers, units, on, priceMinor } = order;

@@ -2,7 +2,7 @@ import { type CostRates, type ItemStock, NEVER, type OrderPolicy } from '../proj
 import { chanceShortBefore, type Outcome } from '../projection/outcome.js';
 import { Simulation } from '../projection/simulate.js';
 import { packPriceMinor } from '../supply/pack-cost.js';
-import { orderForBooked } from './appointment-order.js';
+import { type AppointmentOrder, orderForBooked } from './appointment-order.js';
 import type { BasePolicy } from './base-policy.js';
 import { basketFigures, figuresOfAppointment } from './basket-figures.js';
 import { orderNothing } from './batch-cost.js';
@@ -28,7 +28,7 @@ import type {
 } from './item-decision-result.js';
 import { outlookOf } from './outlook.js';
 import { dateOfDay } from './plan-days.js';
-import { compareRange, isSlow } from './range-decision.js';
+import { compareRange, isSlow, stakesOf } from './range-decision.js';
 import { offerWithinBounds, settingsWithinBounds } from './settings-within-bounds.js';
 import { largestNeed } from './shortage-cost.js';
 import {
@@ -129,7 +129,7 @@ export function decideItem(given: ItemDecisionFacts): ItemDecision {
     assumptions,
     policy: { ...policy, offerId: offer.offerId },
   };
-  return { ...decision, reasons: explain(facts, decision, offer.replenishment) };
+  return { ...decision, reasons: explain(facts, decision, offer.replenishment, line.booked) };
 }
 
 /** Long enough that what an order brings is seen: a delivery that takes longer than the horizon would serve nobody. */
@@ -157,6 +157,8 @@ interface Line {
   outcome: Outcome | null;
   /** Whether it is kept in stock, by a reorder point. */
   isKept: boolean;
+  /** Who is booked, or owed a touch-up, that it is ordered for; null: nobody. */
+  booked: AppointmentOrder | null;
   /** An order for the booked came too late to be sure. */
   isLate: boolean;
 }
@@ -173,7 +175,7 @@ function decide(
   const byPoint = { first: null, reorderPointUnits: base.reorderPointUnits, packs: base.packs };
   const none = {
     ...{ order: null, orderDay: null, candidate: null, policy: orderNothing, outcome: null },
-    ...{ isKept: false, isLate: false },
+    ...{ isKept: false, booked: null, isLate: false },
   };
   if (range?.choice === 'order for the appointment') return forAppointment(facts, chosen);
   if (range?.choice === 'let run out') {
@@ -221,6 +223,7 @@ function decide(
     policy: search.policy(followed),
     outcome: search.outcome(followed, search.simulation.draws.paths),
     isKept: true,
+    booked: null,
     isLate: false,
   };
 }
@@ -249,7 +252,12 @@ function figuresForBasket(
 
 function forAppointment(facts: ItemDecisionFacts, chosen: WeighedOffer): Line {
   const { replenishment } = chosen.offer;
-  const booked = orderForBooked(facts.demand, facts.stock, replenishment);
+  const booked = orderForBooked(
+    facts.demand,
+    facts.stock,
+    replenishment,
+    stakesOf(chosen.base, chosen.rates, replenishment),
+  );
   if (booked === null || booked.orderDay > announcedDays) {
     return {
       decision: 'order for the appointment',
@@ -259,6 +267,7 @@ function forAppointment(facts: ItemDecisionFacts, chosen: WeighedOffer): Line {
       policy: orderNothing,
       outcome: null,
       isKept: false,
+      booked,
       isLate: false,
     };
   }
@@ -270,6 +279,7 @@ function forAppointment(facts: ItemDecisionFacts, chosen: WeighedOffer): Line {
     policy: { first: { day: booked.orderDay, packs: booked.packs }, reorderPointUnits: null, packs: 0 },
     outcome: null,
     isKept: false,
+    booked,
     isLate: booked.late,
   };
 }
@@ -544,5 +554,5 @@ function withoutOffer(
     assumptions,
     policy: null,
   };
-  return { ...decision, reasons: explain(facts, decision, null) };
+  return { ...decision, reasons: explain(facts, decision, null, null) };
 }

@@ -265,3 +265,37 @@ describe('what the manager keeps in stock', () => {
     expect(reorderPoint).not.toBeNull();
   });
 });
+
+describe('what is ordered for appointments', () => {
+  const bookings = (count: number, chance: number) =>
+    Array.from({ length: count }, (_, index) => ({
+      ...{ source: 'booking' as const, chance, firstDay: 10 + 2 * index, dayWeights: [1] },
+      amount: { amounts: [500], weights: [1] },
+    }));
+  const decide = (expected: ReturnType<typeof bookings>) =>
+    decideItem(
+      itemFacts(
+        shade({
+          ...dearBottle,
+          ...{ usesPerWeek: 0, expected, paths: 300 },
+          settings: { rangeChoice: 'order for the appointment' },
+        }),
+      ),
+    );
+
+  it('is a shade that one in five of many bookings takes', () => {
+    const { order, after, without, reasons } = decide(bookings(17, 0.2));
+    expect(order).toMatchObject({ packs: 1, on: '2026-11-28' });
+    expect(without.shortChance).toBeGreaterThan(0.9);
+    expect(after.shortChance).toBeLessThan(0.1);
+    expect(reasons.some(({ code }) => code === 'appointments to order for')).toBe(true);
+  });
+
+  it('is not a shade that a single session hardly ever takes, which is then not what waiting is good for', () => {
+    const { order, range } = decide(bookings(1, 0.07));
+    expect(order).toBeNull();
+    const [, appointment] = range?.options ?? [];
+    expect(appointment).toMatchObject({ deliveriesPerYear: 0 });
+    expect(range?.advised).toBe('keep in stock');
+  });
+});

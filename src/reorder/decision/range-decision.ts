@@ -3,6 +3,7 @@ import type { DemandDraws } from '../projection/demand-draws.js';
 import { type CostRates, type ItemStock, NEVER, type Replenishment } from '../projection/item-facts.js';
 import { Simulation } from '../projection/simulate.js';
 import { packPriceMinor } from '../supply/pack-cost.js';
+import { type AppointmentStakes, shareOrderedFor } from './appointment-order.js';
 import { runForAppointments } from './appointment-run.js';
 import type { BasePolicy } from './base-policy.js';
 import { shelfOf } from './batch-cost.js';
@@ -76,6 +77,17 @@ export function compareRange(facts: RangeFacts): RangeComparison {
     appointmentPossible,
     options,
   };
+}
+
+/** What is at stake with an order for appointments: of one nobody turns out to need, the share that is wasted is lost. */
+export function stakesOf(
+  { smallest, packUnits }: BasePolicy,
+  { shortageMinor, orderMinor }: CostRates,
+  { prices }: Replenishment,
+): AppointmentStakes {
+  const { packs, wastedUnits } = smallest;
+  const price = packs * packPriceMinor(prices, packs) + orderMinor;
+  return { shortageMinor, lossMinor: (price * wastedUnits) / (packs * packUnits) };
 }
 
 /** Those that leave no more unmet than the target allows; when none does, the one that leaves least. */
@@ -167,7 +179,13 @@ function orderForAppointment(facts: RangeFacts, bookedInTime: number): RangeOpti
   const { replenishment, openedLifeDays, draws, base, rates, paths } = facts;
   const { packContainers, unitsEach, lifeDays } = replenishment;
   const minimumPacks = Math.max(1, replenishment.minimumPacks);
-  const terms = { packContainers, unitsEach, minimumPacks, lifeDays, openedLifeDays, bookedInTime };
+  // Of what is booked in time, that is ordered for which is known well enough.
+  const orderedFor =
+    bookedInTime * shareOrderedFor(facts.demand, replenishment, stakesOf(base, rates, replenishment));
+  const terms = {
+    ...{ packContainers, unitsEach, minimumPacks, lifeDays, openedLifeDays },
+    bookedInTime: orderedFor,
+  };
   const run = runForAppointments(draws, terms, paths);
   const wastedMinor = run.wastedUnits * rates.unitMinor;
   return option(facts, 'order for the appointment', draws.days / yearDays, {
