@@ -15,6 +15,8 @@ export interface OwedTouchUp {
   plannedOn: string | null;
   /** Whether a visit of any kind is planned to follow it, whenever. */
   isFollowed: boolean;
+  /** The last of the studio's local days for which such a visit is planned; null: none has a day. */
+  followedOn: string | null;
   version: number;
 }
 
@@ -26,6 +28,7 @@ interface OwedRow {
   toDays: number;
   plannedVisits: number;
   plannedStart: string | null;
+  lastPlannedStart: string | null;
   version: number;
 }
 
@@ -55,7 +58,8 @@ export async function owedTouchUps(
        procedure.touch_up_from_days AS "fromDays", procedure.touch_up_to_days AS "toDays", session.version,
        (SELECT count(*) ${following} AND following.state = 'planned') AS "plannedVisits",
        (SELECT min(following.planned_start) ${following} AND following.state = 'planned'
-          AND following.visit_kind = 'touch-up') AS "plannedStart"
+          AND following.visit_kind = 'touch-up') AS "plannedStart",
+       (SELECT max(following.planned_start) ${following} AND following.state = 'planned') AS "lastPlannedStart"
      FROM session
        JOIN procedure ON procedure.studio_id = session.studio_id AND procedure.id = session.procedure_id
        JOIN client ON client.studio_id = session.studio_id AND client.id = session.client_id
@@ -65,12 +69,13 @@ export async function owedTouchUps(
      ORDER BY session.completed_at DESC, session.id LIMIT ${mostOwed}`,
     [studioId, `${earliest.toString()}T00:00:00.000Z`, ...kinds],
   );
-  return rows.flatMap(({ fromDays, toDays, plannedVisits, plannedStart, ...session }) => {
+  return rows.flatMap(({ fromDays, toDays, plannedVisits, plannedStart, lastPlannedStart, ...session }) => {
     const window = touchUpWindow(localDay(session.completedAt, timeZone), { fromDays, toDays });
     const plannedDay = plannedStart === null ? null : localDay(plannedStart, timeZone);
     // One that nobody came to, and nobody marked so, says nothing of the day.
     const plannedOn = plannedDay !== null && plannedDay >= from ? plannedDay : null;
     if (plannedOn === null && window.closesOn < from) return [];
-    return [{ ...session, window, plannedOn, isFollowed: plannedVisits > 0 }];
+    const followedOn = lastPlannedStart === null ? null : localDay(lastPlannedStart, timeZone);
+    return [{ ...session, window, plannedOn, isFollowed: plannedVisits > 0, followedOn }];
   });
 }

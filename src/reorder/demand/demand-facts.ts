@@ -104,6 +104,10 @@ export interface ItemDemandFacts {
   availableFrom: number | null;
   /** The item it takes the place of, whose history counts as its own; null: none is linked. */
   replaces: string | null;
+  /** The day from which the need of the one it replaces is its own; left out: at once. */
+  inheritsFrom?: number;
+  /** The day from which another one takes its place and its need; left out: never. */
+  replacedFrom?: number;
   /** Taken for other things than sessions: blends, practice. */
   otherUses: readonly { day: number; amount: number }[];
 }

@@ -80,6 +80,24 @@ describe('the demand of an item', () => {
     expect(use).toMatchObject({ chance: 1, firstDay: 9, amount: { amounts: [12], weights: [1] } });
   });
 
+  it('has the trainees of a course without a kit list use what first sessions do, and says so', () => {
+    const courses = [{ procedureId: 'brows', day: 9, trainees: 12 }];
+    const told = demand({ kitLists: [], courses });
+    const uses = source(told.model, 'course');
+    const units = uses.reduce(
+      (sum, { chance, amount }) =>
+        sum + chance * amount.amounts.reduce((mean, each, at) => mean + each * (amount.weights[at] ?? 0), 0),
+      0,
+    );
+    // Each session takes at least one needle.
+    expect(units).toBeGreaterThan(11);
+    expect(codes(told)).toContain('course without kit list');
+    const listed = [{ procedureId: 'brows', artistId: null, items: [] }];
+    const none = demand({ kitLists: listed, courses });
+    expect(source(none.model, 'course')).toEqual([]);
+    expect(codes(none)).not.toContain('course without kit list');
+  });
+
   it('counts what was refused because none was left', () => {
     const sessions = facts.sessions.map((session) => ({
       ...session,

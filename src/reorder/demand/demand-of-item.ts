@@ -1,6 +1,7 @@
 import { FEWEST_PERIODS } from './backtest.js';
 import { type CountForecast, forecastCounts } from './count-forecast.js';
-import type { Booking, ItemDemandFacts, Visit } from './demand-facts.js';
+import { demandBetween } from './demand-between.js';
+import type { BookedCourse, Booking, ItemDemandFacts, KitListFacts, Visit } from './demand-facts.js';
 import type {
   AmountDistribution,
   CountComponent,
@@ -40,6 +41,7 @@ export interface DemandAssumption {
     | 'attendance assumed'
     | 'weekdays assumed'
     | 'history of predecessor'
+    | 'course without kit list'
     | 'artist leaves'
     | 'bookings after the last day';
   figures: Readonly<Record<string, number | string>>;
@@ -96,6 +98,31 @@ const LARGEST_DISPERSION = 1_000;
  * @param horizonDays until which an order made now has to last; the forecast is judged by about as long, at most four weeks
  */
 export function demandOfItem(studio: StudioDemand, item: ItemDemandFacts, horizonDays: number): ItemDemand {
+  const { days } = studio.facts;
+  const whole = demandWithHistory(studio, item, horizonDays);
+  const inheritsFrom = item.replaces === null ? 0 : (item.inheritsFrom ?? 0);
+  const replacedFrom = item.replacedFrom ?? days;
+  if (inheritsFrom <= 0 && replacedFrom >= days) return whole;
+  // Until it inherits, only its own history counts.
+  const early =
+    inheritsFrom <= 0
+      ? { expected: [], unforeseen: [] }
+      : demandBetween(
+          demandWithHistory(studio, { ...item, replaces: null }, horizonDays).model,
+          0,
+          Math.min(inheritsFrom, replacedFrom),
+        );
+  const late = demandBetween(whole.model, inheritsFrom, replacedFrom);
+  const model: DemandModel = {
+    days,
+    expected: [...early.expected, ...late.expected],
+    unforeseen: [...early.unforeseen, ...late.unforeseen],
+  };
+  return { ...whole, model, description: { ...whole.description, weeks: expectedWeeks(model) } };
+}
+
+/** The demand by the item's own history and the one it inherits, as if it had always been its own. */
+function demandWithHistory(studio: StudioDemand, item: ItemDemandFacts, horizonDays: number): ItemDemand {
   const learning = learn(studio, item);
   const unforeseen = unforeseenUses(learning, horizonDays);
   const expected = joinSmallChances([
@@ -256,19 +283,35 @@ function bookingsHeld({ facts }: StudioDemand): Booking[] {
   );
 }
 
-function courseUses({ studio, item, amountOfUse, amountFrom }: Learning): ExpectedUse[] {
-  const { facts } = studio;
-  return facts.courses.flatMap(({ procedureId, day, trainees }) => {
-    if (day < 0 || day >= facts.days || !(trainees > 0)) return [];
-    const lists = facts.kitLists.filter((list) => list.procedureId === procedureId);
-    const list = lists.find(({ artistId }) => artistId === null) ?? lists[0];
-    const line = list?.items.find((each) => each.item === item.item);
+function courseUses(learning: Learning): ExpectedUse[] {
+  const { studio, item, amountOfUse, amountFrom } = learning;
+  return coursesAhead(studio).flatMap(({ list, procedureId, day, trainees }) => {
+    if (list === undefined) {
+      const { chance, amount } = usesOfTrainee(learning, procedureId);
+      return chance > 0 ? Array.from({ length: trainees }, () => onDay('course', day, chance, amount)) : [];
+    }
+    const line = list.items.find((each) => each.item === item.item);
     if (!line) return [];
     const each =
       item.unitsOfKitQuantity ?? (amountFrom === 'sessions' ? meanAmount(amountOfUse) : ASSUMED_AMOUNT);
     const amount = certain(Math.round(trainees * line.quantity * each));
     return amount ? [onDay('course', day, 1, amount)] : [];
   });
+}
+
+/** Courses within the days looked ahead, each with the kit list it goes by. */
+function coursesAhead({ facts }: StudioDemand): (BookedCourse & { list: KitListFacts | undefined })[] {
+  return facts.courses
+    .filter(({ day, trainees }) => day >= 0 && day < facts.days && trainees > 0)
+    .map((course) => {
+      const lists = facts.kitLists.filter((list) => list.procedureId === course.procedureId);
+      return { ...course, list: lists.find(({ artistId }) => artistId === null) ?? lists[0] };
+    });
+}
+
+/** Without a kit list a trainee uses what a first session of the procedure does, whoever holds it. */
+function usesOfTrainee({ usesOfVisit }: Learning, procedureId: string): LearntUse {
+  return usesOfVisit({ procedureId, visitKind: 'first session', artistId: '' });
 }
 
 function owedUses({ studio, amountBySession, carriedOver, amountOfUse }: Learning): ExpectedUse[] {
@@ -428,7 +471,8 @@ function meanOf(component: CountComponent): number {
   return component.counts.reduce((sum, count) => sum + count, 0) / Math.max(1, component.counts.length);
 }
 
-function expectedWeeks({ days, expected, unforeseen }: DemandModel): DemandDescription['weeks'] {
+/** Expected units of each seven days from day 0 on. */
+export function expectedWeeks({ days, expected, unforeseen }: DemandModel): DemandDescription['weeks'] {
   const weeks = Array.from({ length: Math.ceil(days / 7) }, () => ({
     known: 0,
     halfKnown: 0,
@@ -491,7 +535,14 @@ function assumptionsOf(
       units: meanAmount(amountOfUse),
     });
   }
-  if (inherited > 0) add('history of predecessor', { item: item.replaces ?? '', uses: inherited });
+  if (inherited > 0) {
+    const fromDay = item.inheritsFrom ?? 0;
+    add('history of predecessor', { item: item.replaces ?? '', uses: inherited, fromDay });
+  }
+  const withoutList = coursesAhead(studio).filter(
+    ({ list, procedureId }) => list === undefined && usesOfTrainee(learning, procedureId).chance > 0,
+  ).length;
+  if (withoutList > 0) add('course without kit list', { courses: withoutList });
   if (!isNeeded) return assumptions;
 
   if (allReturns.visits < FEWEST_SESSIONS) {

@@ -37,6 +37,8 @@ const words: Record<string, Words> = {
     'No life after opening is known: an opened bottle is used until its use-by date.',
   'overdue order counted on': () =>
     'An order is later than any was before: it is still counted on, a few days from now.',
+  'cannot be computed': () =>
+    'Something went wrong on our side, so it could not be computed: decide on it by hand. The log of the service says what.',
   'overdue order left out': ({ order, pieces }) =>
     `Order ${order} is so late that it is taken for lost: its ${number(pieces)} pieces are not counted on. Call it off, or write the day on which it comes.`,
   'approved order counted on': ({ order, pieces }) =>
@@ -61,6 +63,12 @@ const words: Record<string, Words> = {
     `Minimum and delivery cost of ${supplier} are in another currency than the studio's, and are left out.`,
   'content of a delivery unknown': ({ supplier, on }) =>
     `A delivery of ${supplier} expected on ${on} is of unknown content and not counted.`,
+  'planned without a day': ({ sessions }) =>
+    `${number(sessions)} planned sessions have no day, and are not counted.`,
+  'past and never closed': ({ sessions }) =>
+    `${number(sessions)} sessions were planned for a day of the past and never closed, and are not counted.`,
+  'course without kit list': ({ courses }) =>
+    `${number(courses)} booked courses are of procedures without a kit list: each trainee is taken to use what a first session does.`,
   'replaced by another': () => 'Another product takes its place: what is left is used up.',
   'unit cost from offer': () => 'What the stock cost is not on record: the price of the offer is taken.',
   'unit cost unknown': () => 'What it costs is not known: nothing of it is counted.',

@@ -8,6 +8,9 @@ import { HoldsInForce } from '../../stock/holds-in-force.service.js';
 import { LotFactsReader } from '../../stock/lot-matching/lot-facts.service.js';
 import type { LotScope } from '../../stock/lot-matching/lot-scope.js';
 import type { DemandFacts } from '../demand/demand-facts.js';
+import { studioDemand } from '../demand/studio-demand.js';
+import { inSuccession } from '../demand/succession.js';
+import { GRACE_DAYS } from '../demand/touch-ups-owed.js';
 import { type DaysDistribution, NEVER, type OnTheWay } from '../projection/item-facts.js';
 import {
   type EffectiveSettings,
@@ -19,7 +22,7 @@ import { artistPlannings, itemPlannings, planningSettings } from '../settings/pl
 import type { OfferFacts, SupplierFacts, SupplyFacts } from '../supply/supply-facts.js';
 import { loadSupplyFacts } from '../supply/supply-facts.query.js';
 import { type CaughtOnArrival, caughtOnArrival } from './caught-on-arrival.js';
-import { LONGEST_DAYS } from './item-horizon.js';
+import { HORIZON_DAYS, LONGEST_DAYS } from './item-horizon.js';
 import type { PlanItemFacts, PlanOffer } from './item-line.js';
 import { itemStock, openedLifeDays, type StockCounts } from './item-stock.js';
 import { dayNumber, localDayNumbers } from './local-day-numbers.js';
@@ -48,7 +51,7 @@ import {
 import type { PlanTask } from './plan-task.interface.js';
 import { itemName, type PlannedItem, plannedItems } from './planned-items.js';
 import type { WhatIfView } from './plans.views.js';
-import { recordDemand } from './record-demand.js';
+import { type RecordedSession, recordDemand, sessionsLeftOut } from './record-demand.js';
 import { supposedBookings, supposedLeadTime, supposedPrices } from './supposed.js';
 
 /** What happened longer ago says nothing of what is to come. */
@@ -148,7 +151,9 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
   const kitLists = await kitListRows(read, studioId);
   const procedures = await procedureRows(read, studioId);
   const courses = await courseRows(read, studioId, plannedOn);
-  const owed = await owedTouchUps(read, { studioId, timeZone, from: plannedOn });
+  // Clients come so long after the window has closed: until then a touch-up is still owed.
+  const owedFrom = today.subtract({ days: GRACE_DAYS }).toString();
+  const owed = await owedTouchUps(read, { studioId, timeZone, from: owedFrom });
 
   const archived = new Set(products.filter((product) => product.archived).map(({ productId }) => productId));
   const here = new Set(containers.map(({ productId }) => productId));
@@ -180,17 +185,20 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
     }),
   );
 
+  const recorded = sessions.map(
+    (row): RecordedSession => ({
+      ...row,
+      bookedOn: bookedOn(row, dayOf),
+      plannedOn: row.plannedStart === null ? null : dayOf(row.plannedStart),
+      completedOn: row.completedAt === null ? null : dayOf(row.completedAt),
+      calledOffOn: row.cancelledAt === null ? null : dayOf(row.cancelledAt),
+    }),
+  );
   const demand = recordDemand(
     {
       weekday: today.dayOfWeek,
       days: LONGEST_DAYS,
-      sessions: sessions.map((row) => ({
-        ...row,
-        bookedOn: bookedOn(row, dayOf),
-        plannedOn: row.plannedStart === null ? null : dayOf(row.plannedStart),
-        completedOn: row.completedAt === null ? null : dayOf(row.completedAt),
-        calledOffOn: row.cancelledAt === null ? null : dayOf(row.cancelledAt),
-      })),
+      sessions: recorded,
       uses,
       refusals: refusals.map((row) => ({ ...row, day: dayOf(row.occurredAt) })),
       kitLists,
@@ -199,7 +207,10 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
         day: dayNumber(heldOn, plannedOn),
         trainees,
       })),
-      owed: owed.filter(({ isFollowed }) => !isFollowed).map(({ sessionId }) => sessionId),
+      owed: owed.map(({ sessionId, followedOn }) => ({
+        sessionId,
+        followedOn: followedOn === null ? null : dayNumber(followedOn, plannedOn),
+      })),
       touchUpDays: new Map(procedures.map(({ id, fromDays, toDays }) => [id, { fromDays, toDays }])),
       lastDays: new Map(
         artists.flatMap(({ personId, leavesOn, worksUntil }) => {
@@ -235,6 +246,15 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
       replacesProductId === null ? [] : [[replacesProductId, itemKey] as const],
     ),
   );
+  // What of one item depends on the stock of another, if one takes the place of the other.
+  const linked = new Set(
+    itemSettings.flatMap(({ itemKind, itemKey, replacesProductId }) =>
+      replacesProductId === null
+        ? []
+        : [nameOf(itemKind, itemKey) ?? '', ofProduct.get(replacesProductId)?.name ?? ''],
+    ),
+  );
+  const isAsked = (name: string) => whatIf.itemKey === null || name === wanted;
   const caughtOf = await caughtProducts(read, chainId, scopes, planned);
   const about = new Map<string, ItemAbout>();
   const items: PlanItemFacts[] = [];
@@ -249,7 +269,7 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
   for (const item of planned) {
     const { kind, key, unit } = item;
     const name = itemName(item);
-    if (whatIf.itemKey !== null && name !== wanted) continue;
+    if (!isAsked(name) && !linked.has(name)) continue;
     const assumptions: StatedAssumption[] = [];
     const ids = item.products.map(({ productId }) => productId);
     const own = ids.flatMap((id) => containersOf.get(id) ?? []);
@@ -261,7 +281,7 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
       unit,
       { day: plannedOn, timeZone, assumedOpenedLife: studio.assumedOpenedLife, lastDayOfOwner },
     );
-    heldContainers += counts.heldContainers;
+    if (isAsked(name)) heldContainers += counts.heldContainers;
     for (const { code, pieces } of [
       { code: 'belongs to single artists', pieces: owned.pieces },
       { code: 'goes with its owner', pieces: owned.leavingPieces },
@@ -333,14 +353,18 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
       offers: new Map(offers.map((offer) => [offer.offerId, offer])),
     });
   }
+  const succeeding = linked.size === 0 ? items : inSuccession(studioDemand(supposed), items, HORIZON_DAYS);
   return {
     currency: studio.currency,
     demand: supposed,
-    items,
+    items: succeeding.filter((item) => isAsked(itemName(item))),
     about,
     suppliers,
     settings,
-    assumptions: unknownDeliveries.map((figures) => ({ code: 'content of a delivery unknown', figures })),
+    assumptions: [
+      ...unknownDeliveries.map((figures) => ({ code: 'content of a delivery unknown', figures })),
+      ...sessionsLeftOut(recorded).map(({ code, sessions }) => ({ code, figures: { sessions } })),
+    ],
     heldContainers,
     itemsLeftOut: leftOut,
     bookingsPerMille: whatIf.bookingsPerMille ?? 1_000,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type RecordedSession, type RecordOfDemand, recordDemand } from './record-demand.js';
+import { type RecordedSession, type RecordOfDemand, recordDemand, sessionsLeftOut } from './record-demand.js';
 
 const session = (id: string, facts: Partial<RecordedSession>): RecordedSession => ({
   id,
@@ -119,7 +119,7 @@ describe('what the record says of demand', () => {
           session('nobody came', { state: 'not attended', plannedOn: -4, completedOn: null }),
           session('today', { completedOn: 0 }),
         ],
-        owed: ['today', 'planned'],
+        owed: ['today', 'planned'].map((sessionId) => ({ sessionId, followedOn: null })),
       }),
       names,
     );
@@ -130,6 +130,37 @@ describe('what the record says of demand', () => {
     ]);
     expect(facts.sessions).toEqual([]);
     expect(facts.owedTouchUps).toEqual([]);
+  });
+
+  it('owes a touch-up still when the visit that was to follow is over and nobody marked it', () => {
+    const owed = [
+      { sessionId: 'a', followedOn: null },
+      { sessionId: 'b', followedOn: -1 },
+      { sessionId: 'c', followedOn: 0 },
+    ];
+    const sessions = owed.map(({ sessionId }) => session(sessionId, {}));
+    expect(recordDemand(record({ sessions, owed }), names).owedTouchUps).toEqual([
+      { sessionId: 'a' },
+      { sessionId: 'b' },
+    ]);
+  });
+
+  it('counts planned sessions that are no part of the demand: without a day, or past and never closed', () => {
+    const open = { state: 'planned' as const, completedOn: null };
+    expect(
+      sessionsLeftOut([
+        session('done', {}),
+        session('no day', { ...open, plannedOn: null }),
+        session('forgotten', { ...open, plannedOn: -1 }),
+        session('forgotten too', { ...open, plannedOn: -9 }),
+        session('today', { ...open, plannedOn: 0 }),
+        session('on a tray', { state: 'in setup', plannedOn: -1, completedOn: null }),
+      ]),
+    ).toEqual([
+      { code: 'planned without a day', sessions: 1 },
+      { code: 'past and never closed', sessions: 2 },
+    ]);
+    expect(sessionsLeftOut([session('done', {})])).toEqual([]);
   });
 
   it('reads kit lists by item', () => {

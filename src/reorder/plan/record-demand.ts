@@ -63,8 +63,11 @@ export interface RecordOfDemand {
   refusals: readonly RecordedRefusal[];
   kitLists: readonly RecordedKitList[];
   courses: readonly { procedureId: string; day: number; trainees: number }[];
-  /** Visits whose touch-up is owed and not booked. */
-  owed: readonly string[];
+  /**
+   * Visits whose touch-up is owed, and the last day for which a visit is planned to follow; null: none is. One that is
+   * planned for a day of the past, and that nobody marked, hides nothing.
+   */
+  owed: readonly { sessionId: string; followedOn: number | null }[];
   touchUpDays: ReadonlyMap<string, TouchUpDays>;
   lastDays: ReadonlyMap<string, number>;
   returnPerMille: number | null;
@@ -110,12 +113,31 @@ export function recordDemand(record: RecordOfDemand, names: ItemNames): DemandFa
     bookings,
     lapsedBookings,
     courses: record.courses.filter(({ day }) => day >= 0),
-    owedTouchUps: record.owed.filter((id) => past.has(id)).map((sessionId) => ({ sessionId })),
+    owedTouchUps: record.owed
+      .filter(({ sessionId, followedOn }) => past.has(sessionId) && (followedOn === null || followedOn < 0))
+      .map(({ sessionId }) => ({ sessionId })),
     touchUpDays: record.touchUpDays,
     kitLists: record.kitLists.map((list) => kitListOf(list, names)),
     lastDays: record.lastDays,
     returnPerMille: record.returnPerMille,
   };
+}
+
+/** How many sessions nobody can say the day of, or what became of them: they are no part of the demand. */
+export function sessionsLeftOut(
+  sessions: readonly RecordedSession[],
+): { code: 'planned without a day' | 'past and never closed'; sessions: number }[] {
+  const planned = sessions.filter(({ state }) => state === 'planned');
+  return [
+    {
+      code: 'planned without a day' as const,
+      sessions: planned.filter(({ plannedOn }) => plannedOn === null).length,
+    },
+    {
+      code: 'past and never closed' as const,
+      sessions: planned.filter(({ plannedOn }) => plannedOn !== null && plannedOn < 0).length,
+    },
+  ].filter((each) => each.sessions > 0);
 }
 
 function amountsBySession(

@@ -51,11 +51,11 @@ export function factsAsOf(facts: DemandFacts, day: number): DemandFacts {
   };
 }
 
-/** What was known of an item on the morning of an earlier day. */
+/** What was known of an item on the morning of an earlier day. When one passes its need on is a fact of now. */
 export function itemFactsAsOf(item: ItemDemandFacts, day: number): ItemDemandFacts {
-  const { availableFrom } = item;
+  const { availableFrom, inheritsFrom, replacedFrom, ...lasting } = item;
   return {
-    ...item,
+    ...lasting,
     availableFrom: availableFrom === null ? null : Math.min(0, availableFrom - day),
     otherUses: item.otherUses
       .filter((use) => use.day < day)

@@ -99,6 +99,8 @@ export const planReasons: Record<Known, Say> & Record<string, Say> = {
     'Wie lange es geöffnet hält, ist nicht bekannt: Ein geöffneter Behälter wird bis zu seinem Datum verwendet.',
   'overdue order counted on': () =>
     'Eine Bestellung ist später als je eine: Mit ihr wird trotzdem gerechnet, in ein paar Tagen.',
+  'cannot be computed': () =>
+    'Bei uns ist etwas schiefgegangen, es ließ sich nicht berechnen: Entscheide von Hand. Was es war, steht im Protokoll des Dienstes.',
   'overdue order left out': ({ order, pieces }) =>
     `Bestellung ${order} ist so spät, dass sie als verloren gilt: Mit ihren ${pieces} Stück wird nicht gerechnet. Zieh sie zurück, oder schreib auf, wann sie kommt.`,
   'approved order counted on': ({ order, pieces }) =>
@@ -122,6 +124,11 @@ export const planReasons: Record<Known, Say> & Record<string, Say> = {
     `Mindestbestellung und Lieferkosten von ${supplier} sind in einer anderen Währung als der des Studios; sie bleiben außer Betracht.`,
   'content of a delivery unknown': ({ supplier, on }) =>
     `Was eine für ${on} erwartete Lieferung von ${supplier} enthält, ist nicht bekannt: Mit ihr wird nicht gerechnet.`,
+  'planned without a day': ({ sessions }) => `Geplante Sitzungen ohne Tag: ${sessions}; sie zählen nicht.`,
+  'past and never closed': ({ sessions }) =>
+    `Für einen vergangenen Tag geplante und nie abgeschlossene Sitzungen: ${sessions}; sie zählen nicht.`,
+  'course without kit list': ({ courses }) =>
+    `Gebuchte Schulungen ohne Packliste für ihr Verfahren: ${courses}; je Teilnehmer wird gerechnet, was eine Erstbehandlung braucht.`,
   'replaced by another': () => 'Ein anderes Produkt tritt an seine Stelle: Was übrig ist, wird aufgebraucht.',
   'changed by the basket': ({ packs, on, ownPacks, ownOn }) =>
     `Zusammen mit anderen Produkten des Lieferanten: ${packs} am ${on}; für sich allein wären es ${ownPacks} am ${ownOn}, womit das Folgende vergleicht.`,
