@@ -163,6 +163,7 @@ function rangeText(
 const chosenWords: Record<RangeComparison['chosenBy'], string> = {
   manager: 'was chosen',
   'service target': 'costs least of what meets the service target, or comes nearest to it',
+  'too seldom': 'is best, since fewer than one use is expected while a pack keeps',
   cost: 'costs least',
 };
 

@@ -40,7 +40,7 @@ export type Reason =
   | {
       code: 'range';
       choice: RangeChoice;
-      chosenBy: 'manager' | 'service target' | 'cost';
+      chosenBy: 'manager' | 'service target' | 'too seldom' | 'cost';
       costPerYearMinor: number;
       otherwise: { choice: RangeChoice; costPerYearMinor: number; possible: boolean }[];
     }

@@ -180,7 +180,8 @@ function decide(
   if (range?.choice === 'order for the appointment') return forAppointment(facts, chosen);
   if (range?.choice === 'let run out') {
     // Nobody keeps it for those who may come; who is booked already may still be worth an order.
-    const isWorthIt = range.chosenBy !== 'manager' && best.costMinor < nothingMinor;
+    const isWorthIt =
+      range.chosenBy === 'too seldom' || (range.chosenBy === 'cost' && best.costMinor < nothingMinor);
     const booked = isWorthIt ? forAppointment(facts, chosen) : null;
     return booked?.order ? booked : { ...none, decision: 'let run out' };
   }

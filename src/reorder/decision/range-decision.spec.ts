@@ -296,6 +296,17 @@ describe('what is ordered for appointments', () => {
     expect(order).toBeNull();
     const [, appointment] = range?.options ?? [];
     expect(appointment).toMatchObject({ deliveriesPerYear: 0 });
-    expect(range?.advised).toBe('keep in stock');
+    expect(range?.advised).toBe('order for the appointment');
+  });
+
+  it('buys no bottle on suspicion of what has fewer than one use to expect in its life, but for who is known to take it', () => {
+    const seldom = shade({ ...dearBottle, usesPerWeek: 0.05, unknownShares: bookedEarly, paths: 300 });
+    const { decision, order, range } = decideItem(itemFacts(seldom));
+    expect(range).toMatchObject({ choice: 'order for the appointment', chosenBy: 'too seldom' });
+    expect(decision).toBe('order for the appointment');
+    expect(order).toBeNull();
+    const walkIns = { ...seldom, unknownShares: [1], expected: bookings(1, 0.95) };
+    expect(decideItem(itemFacts({ ...walkIns, expected: [] })).decision).toBe('let run out');
+    expect(decideItem(itemFacts(walkIns)).order?.packs).toBe(1);
   });
 });

@@ -33,6 +33,8 @@ const yearDays = 365;
 /** Used less often, or lasting longer, an item is slow: it is asked whether to keep it at all. */
 const slowUsesPerYear = 26;
 const slowOrderDays = 180;
+/** Nothing is kept for longer, though it may last. */
+const longestKeptDays = 3 * yearDays;
 
 /** Whether an item is used so seldom, or comes in so much at once, that the question arises how to keep it. */
 export function isSlow(demand: DemandModel, base: BasePolicy, minimumPacks: number): boolean {
@@ -47,7 +49,9 @@ export function isSlow(demand: DemandModel, base: BasePolicy, minimumPacks: numb
  *
  * What a missing unit costs by the service target is the price of one unit too many: it says how much to keep, not what a
  * session is worth that cannot be done. So unless that worth was set by hand, nothing is let run out because it is cheaper:
- * of the ways that meet the target the one that costs least is taken, or else the one that comes nearest to it.
+ * of the ways that meet the target the one that costs least is taken, or else the one that comes nearest to it. Only what
+ * has fewer than one use to expect while a pack keeps is not kept: a target alone would buy a bottle of every shade that one
+ * session of many may take. It is ordered when somebody is known to need it.
  */
 export function compareRange(facts: RangeFacts): RangeComparison {
   const { replenishment, demand, base, rates, chosen } = facts;
@@ -66,17 +70,24 @@ export function compareRange(facts: RangeFacts): RangeComparison {
     rates.shortageMinor <= 0 ||
     base.smallest.usedUnits <= 0;
   const byTarget = facts.target !== null && !isVain;
+  const isTooSeldom = byTarget && usesOfPack(sessionsPerYear, replenishment) < 1;
   const sensible = byTarget ? meetingTarget(served, sessionsPerYear, facts.target ?? 0) : [...served, runOut];
-  const advised = isVain ? runOut.choice : cheapestOf(sensible, keep).choice;
+  const unkept = appointmentPossible && !isVain ? appointment.choice : runOut.choice;
+  const advised = isVain || isTooSeldom ? unkept : cheapestOf(sensible, keep).choice;
   return {
     choice: chosen ?? advised,
     advised,
-    chosenBy: chosen !== null ? 'manager' : byTarget ? 'service target' : 'cost',
+    chosenBy: chosen !== null ? 'manager' : isTooSeldom ? 'too seldom' : byTarget ? 'service target' : 'cost',
     sessionsPerYear: figure(sessionsPerYear),
     bookedInTime: figure(bookedInTime),
     appointmentPossible,
     options,
   };
+}
+
+/** Uses to be expected while a pack keeps. */
+function usesOfPack(sessionsPerYear: number, { lifeDays }: Replenishment): number {
+  return (sessionsPerYear * Math.min(lifeDays, longestKeptDays)) / yearDays;
 }
 
 /** What is at stake with an order for appointments: of one nobody turns out to need, the share that is wasted is lost. */

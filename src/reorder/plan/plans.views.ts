@@ -363,8 +363,11 @@ export class RangeDecisionView {
   choice: RangeChoice;
   /** What the figures say; the manager's own choice wins over it. */
   advised: RangeChoice;
-  /** Service target: the way that costs least of those that meet it. Cost: the one that costs least of all. */
-  chosenBy: 'manager' | 'service target' | 'cost';
+  /**
+   * Service target: the way that costs least of those that meet it. Too seldom: fewer than one use is expected while a pack
+   * keeps, so it is not kept. Cost: the way that costs least of all.
+   */
+  chosenBy: 'manager' | 'service target' | 'too seldom' | 'cost';
   sessionsPerYear: number;
   /** Share of uses that are booked early enough to order for them. */
   bookedInTime: number;

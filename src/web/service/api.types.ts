@@ -9781,10 +9781,11 @@ export interface components {
              */
             advised: "keep in stock" | "order for the appointment" | "let run out";
             /**
-             * @description Service target: the way that costs least of those that meet it. Cost: the one that costs least of all.
+             * @description Service target: the way that costs least of those that meet it. Too seldom: fewer than one use is expected while a pack
+             *     keeps, so it is not kept. Cost: the way that costs least of all.
              * @enum {string}
              */
-            chosenBy: "manager" | "service target" | "cost";
+            chosenBy: "manager" | "service target" | "too seldom" | "cost";
             sessionsPerYear: number;
             /** @description Share of uses that are booked early enough to order for them. */
             bookedInTime: number;

@@ -157,6 +157,8 @@ export const planLineTexts: typeof english = {
     rangeHint: 'Was jede Art, es zu halten, in einem Jahr kostet, vom leeren Regal an.',
     rangeChosen: {
       cost: (choice) => `Am wenigsten kostet: ${choice}.`,
+      'too seldom': (choice) =>
+        `Solange eine Packung haltbar ist, ist weniger als eine Anwendung zu erwarten: ${choice}.`,
       'service target': (choice) =>
         `Erreicht die Zielquote zu den geringsten Kosten oder kommt ihr am nächsten: ${choice}.`,
       manager: (choice) => `Von Hand gesetzt: ${choice}.`,

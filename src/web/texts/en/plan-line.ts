@@ -158,6 +158,7 @@ export const planLineTexts = {
     rangeHint: 'What each way of keeping it costs in a year, from an empty shelf on.',
     rangeChosen: {
       cost: (choice: string) => `${choice[0]?.toUpperCase()}${choice.slice(1)} costs least.`,
+      'too seldom': (choice: string) => `Fewer than one use is expected while a pack keeps: ${choice}.`,
       'service target': (choice: string) =>
         `Meets the service target at the least cost, or comes nearest to it: ${choice}.`,
       manager: (choice: string) => `Set by hand: ${choice}.`,
