@@ -48,7 +48,7 @@ export function madeStudio(seed: number, { shades = 30, days = 120 } = {}): Dema
         continue;
       }
       if (random() < 0.07) {
-        lapsedBookings.push({ day, bookedOn: day - ahead, calledOffOn: day });
+        lapsedBookings.push({ visitKind: visit.visitKind, day, bookedOn: day - ahead, calledOffOn: day });
         continue;
       }
       const id = `session ${number++}`;

@@ -65,7 +65,7 @@ export function negativeBinomialProbabilities(mean: number, dispersion: number):
 }
 
 /** The chances of 0, 1, 2, … uses in so many periods, by one component alone. */
-export function componentProbabilities(component: CountComponent, periods: number): ArrayLike<number> {
+function componentProbabilities(component: CountComponent, periods: number): ArrayLike<number> {
   // Sums of independent negative binomials with one success probability are negative binomial again.
   return component.kind === 'negative binomial'
     ? negativeBinomialProbabilities(component.mean * periods, component.dispersion)

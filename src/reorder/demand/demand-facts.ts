@@ -71,6 +71,7 @@ export interface Booking extends Visit {
 }
 
 export interface LapsedBooking {
+  visitKind: VisitKind;
   /** The day it was planned for. */
   day: number;
   bookedOn: number | null;

@@ -1,6 +1,6 @@
 /** Longer series are not foretold better, and larger counts are no studio's. */
 export const MOST_PERIODS_READ = 1_000;
-export const LARGEST_COUNT_READ = 100_000;
+const LARGEST_COUNT_READ = 100_000;
 
 /** Blank, or as statistics programs write that nothing is known. */
 const nothing = /^(NA|NaN|null|-)?$/i;

@@ -19,6 +19,20 @@ describe('what all items of a studio share', () => {
     expect(studio.methodPrior.reduce((sum, weight) => sum + weight, 0)).toBeCloseTo(1, 9);
   });
 
+  it('learns from bookings of one kind how many take place: what became of touch-ups says nothing of others', () => {
+    const facts = madeStudio(1);
+    const touchUps = Array.from({ length: 200 }, (_, index) => ({
+      ...{ visitKind: 'touch-up' as const, day: -1 - index, bookedOn: -40 - index, calledOffOn: -1 - index },
+    }));
+    const attended = (lapsedBookings: typeof facts.lapsedBookings) =>
+      studioDemand({ ...facts, lapsedBookings }).bookings.attended;
+    expect(attended([...facts.lapsedBookings, ...touchUps])).toEqual(attended(facts.lapsedBookings));
+    const others = touchUps.map((each) => ({ ...each, visitKind: 'first session' as const }));
+    expect(attended([...facts.lapsedBookings, ...others])[0]).toBeLessThan(
+      0.95 * (attended(facts.lapsedBookings)[0] ?? 0),
+    );
+  });
+
   it('supposes everything of a studio without a record', () => {
     const empty = {
       ...madeStudio(1),

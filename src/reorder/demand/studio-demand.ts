@@ -10,7 +10,7 @@ import { weekdayShares } from './weekday-shares.js';
 /** Uses are counted by weeks, the last of which ends the day before the plan. */
 export const PERIOD_DAYS = 7;
 /** Older weeks tell nothing any more. */
-export const MOST_PERIODS = 104;
+const MOST_PERIODS = 104;
 /** Weeks whose sum a forecast is judged by: about a lead time and the time between orders. */
 export const HORIZON_PERIODS = 4;
 /** Clients who come back for a touch-up, where neither the studio nor its record says. [C] */
@@ -63,6 +63,7 @@ export function studioDemand(facts: DemandFacts): StudioDemand {
     }
   }
   const firstBookings = facts.sessions.filter(({ visitKind }) => visitKind !== 'touch-up');
+  const firstLapsed = facts.lapsedBookings.filter(({ visitKind }) => visitKind !== 'touch-up');
   const shares = weekdayShares(
     facts.sessions.map(({ day }) => day),
     facts.weekday,
@@ -73,7 +74,7 @@ export function studioDemand(facts: DemandFacts): StudioDemand {
     usesByItem,
     wantsByItem: wantsByItem(facts),
     weights: sessionWeights(facts.sessions),
-    bookings: learnBookingCurve(firstBookings, facts.lapsedBookings, facts.days),
+    bookings: learnBookingCurve(firstBookings, firstLapsed, facts.days),
     ...returnsOf(facts),
     weekdays: shares ?? new Array<number>(PERIOD_DAYS).fill(1 / PERIOD_DAYS),
     weekdaysAssumed: shares === null,

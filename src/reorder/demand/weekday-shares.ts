@@ -1,5 +1,5 @@
 /** Fewer sessions do not tell which days a studio is closed. */
-export const FEWEST_FOR_WEEKDAYS = 20;
+const FEWEST_FOR_WEEKDAYS = 20;
 
 /**
  * Of each ISO weekday, Monday first: the share of a week's sessions that falls on it. A day nobody ever worked is closed: 0.

@@ -125,8 +125,8 @@ describe('what the record says of demand', () => {
     );
     expect(facts.bookings.map(({ day }) => day)).toEqual([5, 0]);
     expect(facts.lapsedBookings).toEqual([
-      { day: 4, bookedOn: -20, calledOffOn: -2 },
-      { day: -4, bookedOn: -20, calledOffOn: -4 },
+      { visitKind: 'first session', day: 4, bookedOn: -20, calledOffOn: -2 },
+      { visitKind: 'first session', day: -4, bookedOn: -20, calledOffOn: -4 },
     ]);
     expect(facts.sessions).toEqual([]);
     expect(facts.owedTouchUps).toEqual([]);

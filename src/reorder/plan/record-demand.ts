@@ -99,7 +99,12 @@ export function recordDemand(record: RecordOfDemand, names: ItemNames): DemandFa
       booked.add(id);
     } else if (plannedOn !== null) {
       const calledOffOn = state === 'cancelled' ? (session.calledOffOn ?? plannedOn) : plannedOn;
-      lapsedBookings.push({ day: plannedOn, bookedOn, calledOffOn: Math.min(calledOffOn, plannedOn) });
+      lapsedBookings.push({
+        visitKind,
+        day: plannedOn,
+        bookedOn,
+        calledOffOn: Math.min(calledOffOn, plannedOn),
+      });
     }
   }
   const past = new Set(sessions.map(({ id }) => id));

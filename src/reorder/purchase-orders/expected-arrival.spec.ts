@@ -6,6 +6,7 @@ const arrival = (orderId: string, days: number) => ({
   orderId,
   orderedOn: '2026-01-01',
   arrivedOn: new Date(Date.UTC(2026, 0, 1 + days)).toISOString().slice(0, 10),
+  pieces: 1,
 });
 const quoted = leadTimeOf([], 5);
 

@@ -36,6 +36,7 @@ export function factsAsOf(facts: DemandFacts, day: number): DemandFacts {
     lapsedBookings: facts.lapsedBookings
       .filter(({ calledOffOn }) => calledOffOn < day)
       .map((lapsed) => ({
+        visitKind: lapsed.visitKind,
         day: lapsed.day - day,
         bookedOn: lapsed.bookedOn === null ? null : lapsed.bookedOn - day,
         calledOffOn: lapsed.calledOffOn - day,

@@ -11,10 +11,11 @@ import {
   QUOTE_COUNTS_AS_ORDERS,
 } from './lead-time.js';
 
-const arrival = (orderId: string, days: number, orderedOn = '2026-03-20'): OrderArrival => ({
+const arrival = (orderId: string, days: number, orderedOn = '2026-03-20', pieces = 1): OrderArrival => ({
   orderId,
   orderedOn,
   arrivedOn: DateTime.fromISO(orderedOn, { zone: 'utc' }).plus({ days }).toISODate() ?? '',
+  pieces,
 });
 
 describe('the lead time of a supplier', () => {
@@ -60,6 +61,15 @@ describe('the lead time of a supplier', () => {
     const { distribution, orders } = leadTimeOf([arrival('a', 2), arrival('a', 8), arrival('b', 8)], null);
     expect(orders).toBe(2);
     expect(distribution).toEqual({ days: [2, 8], weights: [0.25, 0.75] });
+  });
+
+  it('weighs parts of an order by the pieces they brought', () => {
+    const parts = [arrival('a', 2, '2026-03-20', 1), arrival('a', 20, '2026-03-20', 99)];
+    expect(leadTimeOf(parts, null)).toMatchObject({
+      orders: 1,
+      medianDays: 20,
+      distribution: { days: [2, 20], weights: [0.01, 0.99] },
+    });
   });
 
   it('leaves out and counts what came before its order or later than a year', () => {

@@ -15,6 +15,7 @@ export interface OrderArrival {
   /** The studio's local days, ISO `YYYY-MM-DD`. */
   orderedOn: string;
   arrivedOn: string;
+  pieces: number;
 }
 
 export interface LeadTime {
@@ -33,22 +34,23 @@ export interface LeadTime {
 
 /**
  * How long a supplier takes: the days its orders took, and what it says as if it were three orders more. An order counts
- * once; parts of it share its weight. Without orders and without a word of the supplier an assumption stands.
+ * once; parts of it share its weight by the pieces they brought. Without orders and without a word of the supplier an assumption stands.
  */
 export function leadTimeOf(arrivals: readonly OrderArrival[], quotedDays: number | null): LeadTime {
-  const parts = new Map<string, { orderedOn: string; days: number[] }>();
+  const orders = new Map<string, { orderedOn: string; parts: { days: number; pieces: number }[] }>();
   let leftOut = 0;
-  for (const { orderId, orderedOn, arrivedOn } of arrivals) {
+  for (const { orderId, orderedOn, arrivedOn, pieces } of arrivals) {
     const days = daysBetween(orderedOn, arrivedOn);
     if (days < 0 || days > LONGEST_LEAD_TIME_DAYS) {
       leftOut += 1;
       continue;
     }
-    const order = parts.get(orderId);
-    if (order) order.days.push(days);
-    else parts.set(orderId, { orderedOn, days: [days] });
+    const part = { days, pieces: Math.max(1, pieces) };
+    const order = orders.get(orderId);
+    if (order) order.parts.push(part);
+    else orders.set(orderId, { orderedOn, parts: [part] });
   }
-  const orders = [...parts.entries()]
+  const latest = [...orders.entries()]
     .sort(([oneId, one], [otherId, other]) =>
       one.orderedOn === other.orderedOn
         ? oneId < otherId
@@ -61,15 +63,18 @@ export function leadTimeOf(arrivals: readonly OrderArrival[], quotedDays: number
     .slice(0, MOST_ORDERS);
   const weights = new Map<number, number>();
   const add = (days: number, weight: number) => weights.set(days, (weights.get(days) ?? 0) + weight);
-  for (const [, { days }] of orders) for (const each of days) add(each, 1 / days.length);
+  for (const [, { parts }] of latest) {
+    const all = parts.reduce((sum, { pieces }) => sum + pieces, 0);
+    for (const { days, pieces } of parts) add(days, pieces / all);
+  }
   if (quotedDays !== null) add(quotedDays, QUOTE_COUNTS_AS_ORDERS);
-  else if (orders.length === 0) add(planningAssumptions.leadTimeDays.value, 1);
+  else if (latest.length === 0) add(planningAssumptions.leadTimeDays.value, 1);
   const distribution = normalised(weights);
   return {
     distribution,
-    basis: basisOf(orders.length, quotedDays),
+    basis: basisOf(latest.length, quotedDays),
     quotedDays,
-    orders: orders.length,
+    orders: latest.length,
     leftOut,
     medianDays: daysWithin(distribution, 0.5),
     days95: daysWithin(distribution, 0.95),

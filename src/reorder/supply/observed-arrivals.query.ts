@@ -7,13 +7,19 @@ const yearsSeen = 3;
 /** The latest lines of deliveries that are looked at. */
 const mostLines = 20_000;
 
+const supplierOfDelivery = 'coalesce(delivery.supplier_id, purchase_order.supplier_id)';
+
 /** A line of a delivery that was bought, and what is known of its order. */
 export interface ObservedArrival {
   deliveryId: string;
   /** The purchase order it answers, else the delivery itself. */
   orderId: string;
+  /** The one the delivery names, else the one its order went to. */
   supplierId: string | null;
   productId: string;
+  pieces: number;
+  /** The product its order asked for; null: no order names it. */
+  orderedProductId: string | null;
   /** The studio's local days, ISO `YYYY-MM-DD`; null: nobody wrote down when it was ordered. */
   orderedOn: string | null;
   arrivedOn: string;
@@ -29,6 +35,8 @@ interface Row {
   occurredAt: string;
   orderedOn: string | null;
   productId: string;
+  pieces: number;
+  orderedProductId: string | null;
   useBy: string | null;
   unitCostMinor: number | null;
   currency: string | null;
@@ -54,10 +62,11 @@ export async function observedArrivals(
     .toString({ fractionalSecondDigits: 3 });
   const parameters: SqlValue[] = [studioId, since];
   const named = (suppliers ?? []).map((id) => `$${parameters.push(id)}`).join(', ');
-  const ofSuppliers = suppliers === undefined ? '' : `AND delivery.supplier_id IN (${named})`;
+  const ofSuppliers = suppliers === undefined ? '' : `AND ${supplierOfDelivery} IN (${named})`;
   const rows = await read<Row>(
-    `SELECT delivery.id AS "deliveryId", delivery.supplier_id AS "supplierId", delivery.occurred_at AS "occurredAt",
+    `SELECT delivery.id AS "deliveryId", ${supplierOfDelivery} AS "supplierId", delivery.occurred_at AS "occurredAt",
        delivery.ordered_on AS "orderedOn", lot.product_id AS "productId", lot.use_by AS "useBy",
+       delivery_line.quantity_pieces AS pieces, purchase_order_line.product_id AS "orderedProductId",
        delivery_line.unit_cost_minor AS "unitCostMinor", delivery_line.currency,
        purchase_order.id AS "purchaseOrderId", purchase_order.sent_at AS "sentAt"
      FROM delivery

@@ -6,14 +6,16 @@ const line = (changes: Partial<ArrivedLine> = {}): ArrivedLine => ({
   orderId: 'order',
   supplierId: 'supplier',
   productId: 'umber',
+  pieces: 2,
+  orderedProductId: null,
   orderedOn: '2026-02-01',
   arrivedOn: '2026-02-05',
   ...changes,
 });
 
-it('counts a delivery once, however many lines it had', () => {
+it('counts a delivery once, with the pieces of all its lines', () => {
   expect(orderArrivals([line(), line({ productId: 'ochre' })], 'supplier')).toEqual([
-    { orderId: 'order', orderedOn: '2026-02-01', arrivedOn: '2026-02-05' },
+    { orderId: 'order', orderedOn: '2026-02-01', arrivedOn: '2026-02-05', pieces: 4 },
   ]);
 });
 
@@ -32,4 +34,10 @@ it('passes over other suppliers, other products when one is asked for, and what 
   expect(orderArrivals([line()], 'supplier', 'ochre')).toEqual([]);
   expect(orderArrivals([line()], 'supplier', 'umber')).toHaveLength(1);
   expect(orderArrivals([line({ orderedOn: null })], 'supplier')).toEqual([]);
+});
+
+it('takes another product than was ordered for no arrival of the order', () => {
+  expect(orderArrivals([line({ orderedProductId: 'ochre' })], 'supplier')).toEqual([]);
+  const lines = [line({ orderedProductId: 'umber' }), line({ orderedProductId: 'ochre' })];
+  expect(orderArrivals(lines, 'supplier')).toMatchObject([{ pieces: 2 }]);
 });

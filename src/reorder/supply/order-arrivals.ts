@@ -6,13 +6,16 @@ export interface ArrivedLine {
   orderId: string;
   supplierId: string | null;
   productId: string;
+  pieces: number;
+  /** The product its order asked for; null: no order names it. */
+  orderedProductId: string | null;
   orderedOn: string | null;
   arrivedOn: string;
 }
 
 /**
- * The arrivals of a supplier's orders: each delivery of an order once, however many lines it had. What nobody knows the
- * order day of is passed over.
+ * The arrivals of a supplier's orders: each delivery of an order once, with the pieces of all its lines. What nobody knows
+ * the order day of is passed over, and so is another product than was ordered: what was ordered has not come with it.
  *
  * @param productId only those that brought it; left out: all
  */
@@ -23,10 +26,13 @@ export function orderArrivals(
 ): OrderArrival[] {
   const arrivals = new Map<string, OrderArrival>();
   for (const line of lines) {
-    const { orderId, orderedOn, arrivedOn } = line;
+    const { orderId, orderedOn, arrivedOn, pieces } = line;
     if (line.supplierId !== supplierId || orderedOn === null) continue;
     if (productId !== undefined && line.productId !== productId) continue;
-    arrivals.set(`${orderId} ${line.deliveryId}`, { orderId, orderedOn, arrivedOn });
+    if (line.orderedProductId !== null && line.orderedProductId !== line.productId) continue;
+    const key = `${orderId} ${line.deliveryId}`;
+    const before = arrivals.get(key)?.pieces ?? 0;
+    arrivals.set(key, { orderId, orderedOn, arrivedOn, pieces: before + pieces });
   }
   return [...arrivals.values()];
 }
