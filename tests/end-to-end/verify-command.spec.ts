@@ -2,15 +2,23 @@ import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { Attacker } from '../support/attacker.js';
-import { type CommandResult, runCommand, settingsOf } from '../support/commands.js';
+import { type CommandResult, CommandsInTurn, runCommand, settingsOf } from '../support/commands.js';
 import { exportLog } from '../support/exported-log.js';
 import { type DataPlace, PlainSql } from '../support/plain-sql.js';
 import { copyOfRecord } from '../support/record-copy.js';
 import { makeSampleStudio, receive } from '../support/sample-studio.js';
 import { startService, usualEngine } from '../support/service.js';
 
+const inTurn = new CommandsInTurn();
+afterAll(() => inTurn.end());
+
 function verify(data: DataPlace, ...given: string[]): Promise<CommandResult> {
-  return runCommand(['verify', ...given], { environment: settingsOf(data) });
+  return inTurn.run(['verify', ...given], settingsOf(data));
+}
+
+/** In a process of its own, as from the shell. */
+function verifyAlone(data: DataPlace): Promise<CommandResult> {
+  return runCommand(['verify'], { environment: settingsOf(data) });
 }
 
 describe.each(usualEngine)('npm run cli -- verify, on %s', (engine) => {
@@ -24,7 +32,7 @@ describe.each(usualEngine)('npm run cli -- verify, on %s', (engine) => {
     const studio = await makeSampleStudio(service);
     await receive(service, studio, { productId: studio.umberId });
     studioId = service.studioId;
-    const running = await verify(service);
+    const running = await verifyAlone(service);
     expect(running, 'while the service runs').toMatchObject({ code: 0, err: '' });
     await service.stop();
     // The handing out of the log leaves an entry without rows at the end of the chain.
@@ -57,7 +65,7 @@ describe.each(usualEngine)('npm run cli -- verify, on %s', (engine) => {
   ];
 
   it('says in sentences what it looked at, and ends with 0 when everything fits', async () => {
-    const { code, out, err } = await verify(original);
+    const { code, out, err } = await verifyAlone(original);
     expect({ code, err }).toEqual({ code: 0, err: '' });
     expect(out).toMatch(new RegExp(`^Studio My studio \\(${studioId}\\)$`, 'm'));
     expect(out).toMatch(/^ {2}Audit log: \d+ entries; its head is entry \d+, [0-9a-f]{64}\.$/m);
@@ -70,7 +78,7 @@ describe.each(usualEngine)('npm run cli -- verify, on %s', (engine) => {
   });
 
   it('ends with 2 and names the first row that is wrong, and how many things are', async () => {
-    const { code, out } = await verify(
+    const { code, out } = await verifyAlone(
       await tampered(
         "UPDATE person SET role = 'manager' WHERE role = 'owner'",
         'UPDATE balance SET pieces = pieces + 1',

@@ -82,7 +82,7 @@ describe('the search for texts', () => {
   });
 });
 
-describe.each(engines)('after the demo and all else, on %s,', (engine) => {
+describe.each(engines)('after the demo and all else, on %s,', { timeout: 240_000 }, (engine) => {
   const folder = mkdtempSync(join(tmpdir(), 'lotward-personal-'));
   const writeAheadLog = join(folder, 'lotward.sqlite-wal');
   let service: RunningService;
