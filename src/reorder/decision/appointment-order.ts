@@ -1,6 +1,6 @@
 import type { DemandModel, ExpectedUse } from '../demand/demand-model.js';
 import type { ItemStock, Replenishment } from '../projection/item-facts.js';
-import { daysQuantile } from './chances-of-days.js';
+import { daysWithin } from '../supply/lead-time.js';
 import { meanAmount } from './expected-need.js';
 import { type KeptContainers, luck, takeUnits } from './kept-containers.js';
 
@@ -54,7 +54,7 @@ export function orderForBooked(
   stakes: AppointmentStakes,
 ): AppointmentOrder | null {
   const packUnits = replenishment.packContainers * replenishment.unitsEach;
-  const lead = daysQuantile(replenishment.leadTime, 0.95);
+  const lead = daysWithin(replenishment.leadTime, 0.95);
   const paths = missingOnPaths(demand, stock);
   const start = daysOf(paths).find((day) => isWorthAnOrder(paths, day, replenishment, stakes));
   if (start === undefined) return null;
@@ -140,7 +140,7 @@ function missingOf(needs: readonly Missing[], { batches, onTheWay, openedLifeDay
     ...{ containers, units: unitsEach, lastDay, opened },
   }));
   const coming = onTheWay.map(({ containers, unitsEach, arrival, lifeDays }) => {
-    const arrives = daysQuantile(arrival, 0.95);
+    const arrives = daysWithin(arrival, 0.95);
     return { arrives, kept: { containers, units: unitsEach, lastDay: arrives + lifeDays, opened: false } };
   });
   coming.sort((left, right) => left.arrives - right.arrives);

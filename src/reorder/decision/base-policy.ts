@@ -1,7 +1,7 @@
 import type { DemandDraws } from '../projection/demand-draws.js';
 import { type CostRates, NEVER, type Replenishment } from '../projection/item-facts.js';
+import { daysWithin } from '../supply/lead-time.js';
 import { type BatchCost, batchCost } from './batch-cost.js';
-import { daysQuantile } from './chances-of-days.js';
 import { meanNeedPerDay, needsOverDays, needsOverLeadTime, quantileOf } from './drawn-needs.js';
 import type { LeftWorth } from './expected-cost.js';
 
@@ -66,7 +66,7 @@ export function basePolicy(
       lifeDays: lifeDays >= NEVER ? NEVER : Math.max(0, lifeDays - (draws.days - horizonDays)),
       usableShare: best.usedUnits / (best.packs * packUnits),
     },
-    protectionDays95: daysQuantile(replenishment.leadTime, 0.95) + reviewDays,
+    protectionDays95: daysWithin(replenishment.leadTime, 0.95) + reviewDays,
     cycleDays: Math.max(1, Math.min(lastingDays, longestStockDays, replenishment.lifeDays + 1)),
     meanNeedPerDay: perDay,
     protectionNeeds,
@@ -86,7 +86,7 @@ export function mostPacks(
   draws: DemandDraws,
   paths: number = draws.paths,
 ): number {
-  const days = Math.min(longestStockDays, lifeDays + 1) + daysQuantile(leadTime, 0.95);
+  const days = Math.min(longestStockDays, lifeDays + 1) + daysWithin(leadTime, 0.95);
   const drawn = quantileOf(needsOverDays(draws, days, paths), 0.99);
   const beyond = Math.max(0, days - draws.days) * meanNeedPerDay(draws);
   const usesPerDay = (draws.offsets[draws.paths] ?? 0) / Math.max(1, draws.paths * draws.days);

@@ -1,8 +1,8 @@
 import type { DemandDraws } from '../projection/demand-draws.js';
 import type { Batch, ItemStock, Replenishment } from '../projection/item-facts.js';
 import { Simulation } from '../projection/simulate.js';
+import { daysWithin } from '../supply/lead-time.js';
 import { orderNothing } from './batch-cost.js';
-import { daysQuantile } from './chances-of-days.js';
 import { coarsePathsOf } from './weigh-offers.js';
 
 interface Needed {
@@ -27,7 +27,7 @@ export function coverDaysWith(
   replenishment: Replenishment,
   order: { day: number; packs: number },
 ): number {
-  const lead = daysQuantile(replenishment.leadTime, 0.5);
+  const lead = daysWithin(replenishment.leadTime, 0.5);
   const arrival = order.day + lead;
   const usual: Replenishment = { ...replenishment, leadTime: { days: [lead], weights: [1] } };
   const days = Math.min(draws.days, replenishment.nextOrderDay.length);

@@ -1,6 +1,6 @@
 import type { DemandDraws } from '../projection/demand-draws.js';
 import type { DaysDistribution } from '../projection/item-facts.js';
-import { daysQuantile } from './chances-of-days.js';
+import { daysWithin } from '../supply/lead-time.js';
 
 /** Fractional parts of its multiples lie evenly between 0 and 1. */
 const goldenRatio = 0.618_033_988_749_894_9;
@@ -21,7 +21,7 @@ export function needsOverLeadTime(
   untilDay: number,
   paths: number = draws.paths,
 ): Float64Array {
-  const longest = daysQuantile(leadTime, 1) + extraDays;
+  const longest = daysWithin(leadTime, 1) + extraDays;
   const starts = windowStarts(Math.min(untilDay, draws.days), longest, draws.days);
   const lengths = leadTimesInTurn(leadTime, paths);
   const needs = new Float64Array(starts.length * paths);
@@ -101,7 +101,7 @@ function windowStarts(untilDay: number, length: number, days: number): number[] 
 function leadTimesInTurn(leadTime: DaysDistribution, paths: number): Int32Array {
   const lengths = new Int32Array(paths);
   for (let path = 0; path < paths; path++) {
-    lengths[path] = daysQuantile(leadTime, (((path + 0.5) * goldenRatio) % 1) + 1e-12);
+    lengths[path] = daysWithin(leadTime, (((path + 0.5) * goldenRatio) % 1) + 1e-12);
   }
   return lengths;
 }

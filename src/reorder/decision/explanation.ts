@@ -1,6 +1,6 @@
 import { NEVER, type Replenishment } from '../projection/item-facts.js';
+import { daysWithin } from '../supply/lead-time.js';
 import type { AppointmentOrder } from './appointment-order.js';
-import { daysQuantile } from './chances-of-days.js';
 import type { ItemDecisionFacts } from './decision-facts.js';
 import { expectedNeed } from './expected-need.js';
 import { figure } from './figure.js';
@@ -61,7 +61,7 @@ export function explain(
   replenishment: Replenishment | null,
   booked: AppointmentOrder | null,
 ): Reason[] {
-  const days95 = replenishment === null ? 0 : daysQuantile(replenishment.leadTime, 0.95);
+  const days95 = replenishment === null ? 0 : daysWithin(replenishment.leadTime, 0.95);
   const toldDays = Math.min(facts.horizonDays, Math.max(shortestTold, days95 + 14));
   const reasons: Reason[] = [
     ...needReasons(facts, toldDays),
@@ -69,7 +69,7 @@ export function explain(
     ...shortReasons(decision.without),
   ];
   if (replenishment === null) reasons.push({ code: 'no offer' });
-  else reasons.push({ code: 'lead time', typicalDays: daysQuantile(replenishment.leadTime, 0.5), days95 });
+  else reasons.push({ code: 'lead time', typicalDays: daysWithin(replenishment.leadTime, 0.5), days95 });
   reasons.push(...rangeReasons(decision, days95));
   reasons.push(...orderReasons(facts, decision, booked));
   return reasons;
@@ -121,7 +121,7 @@ function stockReasons({ stock, onHoldUnits, plannedOn }: ItemDecisionFacts, with
   const reasons: Reason[] = [{ code: 'in stock', units, containers, opened }];
   for (const { containers: coming, unitsEach, arrival } of stock.onTheWay) {
     if (coming * unitsEach === 0) continue;
-    const likely = dateOfDay(plannedOn, Math.max(0, daysQuantile(arrival, 0.5)));
+    const likely = dateOfDay(plannedOn, Math.max(0, daysWithin(arrival, 0.5)));
     reasons.push({ code: 'on the way', units: coming * unitsEach, likely });
   }
   if (onHoldUnits > 0) reasons.push({ code: 'on hold', units: onHoldUnits });

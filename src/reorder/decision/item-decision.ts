@@ -1,12 +1,12 @@
 import { type CostRates, type ItemStock, NEVER, type OrderPolicy } from '../projection/item-facts.js';
 import { chanceShortBefore, type Outcome } from '../projection/outcome.js';
 import { Simulation } from '../projection/simulate.js';
+import { daysWithin } from '../supply/lead-time.js';
 import { packPriceMinor } from '../supply/pack-cost.js';
 import { type AppointmentOrder, orderForBooked } from './appointment-order.js';
 import type { BasePolicy } from './base-policy.js';
 import { basketFigures, figuresOfAppointment } from './basket-figures.js';
 import { orderNothing } from './batch-cost.js';
-import { daysQuantile } from './chances-of-days.js';
 import { coverDays, coverDaysWith } from './cover-days.js';
 import type { ItemDecisionFacts, ItemOffer } from './decision-facts.js';
 import type { DecisionAssumption, DecisionNote } from './decision-notes.js';
@@ -137,7 +137,7 @@ function horizonBeyondDelivery({ horizonDays, offers, draws }: ItemDecisionFacts
   let days = horizonDays;
   for (const { replenishment } of offers) {
     const { leadTime, nextOrderDay } = replenishment;
-    const wanted = 2 * daysQuantile(leadTime, 0.95) + shortestLook;
+    const wanted = 2 * daysWithin(leadTime, 0.95) + shortestLook;
     days = Math.max(days, Math.min(wanted, draws.days, nextOrderDay.length));
   }
   // All offers are weighed over the same days.
@@ -300,8 +300,8 @@ function plannedOrder(plannedOn: string, offer: ItemOffer, packs: number, day: n
     priceMinor: price * packs,
     on: dateOfDay(plannedOn, day),
     arrival: {
-      likely: dateOfDay(plannedOn, day + daysQuantile(leadTime, 0.5)),
-      late: dateOfDay(plannedOn, day + daysQuantile(leadTime, 0.95)),
+      likely: dateOfDay(plannedOn, day + daysWithin(leadTime, 0.5)),
+      late: dateOfDay(plannedOn, day + daysWithin(leadTime, 0.95)),
     },
   };
 }
@@ -453,7 +453,7 @@ function pushNotes(
 ): void {
   const { settings, plannedOn, draws } = facts;
   const { prices, minimumPacks, lifeDays, leadTime } = offer.replenishment;
-  const lead95 = daysQuantile(leadTime, 0.95);
+  const lead95 = daysWithin(leadTime, 0.95);
   const { smallest } = base;
   const smallestUnits = smallest.packs * base.packUnits;
   if (isNeeded && lifeDays < NEVER && lead95 > lifeDays) {
@@ -498,7 +498,7 @@ function pushNotes(
     notes.push({ code: 'order day forced earlier', wanted: dateOfDay(plannedOn, dueDay), on: order.on });
   }
   const allowed = 1 - settings.serviceTargetPerMille / 1_000;
-  const arrives = (orderDays[candidate?.dayIndex ?? 0] ?? 0) + daysQuantile(leadTime, 0.5);
+  const arrives = (orderDays[candidate?.dayIndex ?? 0] ?? 0) + daysWithin(leadTime, 0.5);
   const shortBefore = chanceShortBefore(outcome, arrives);
   if (line.isLate || (day === orderDays[0] && shortBefore > Math.max(allowed, 0.01))) {
     notes.push({ code: 'too late', shortChance: figure(shortBefore), arrival: order.arrival.likely });

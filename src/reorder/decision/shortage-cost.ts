@@ -1,7 +1,7 @@
 import type { DemandDraws } from '../projection/demand-draws.js';
 import { type CostRates, NEVER, type Replenishment } from '../projection/item-facts.js';
+import { daysWithin } from '../supply/lead-time.js';
 import type { BasePolicy } from './base-policy.js';
-import { daysQuantile } from './chances-of-days.js';
 import { needsOverDays, quantileOf, shareBelow } from './drawn-needs.js';
 
 /** One unit more than a protection interval turned out to need. */
@@ -49,7 +49,7 @@ export function oneTooMany(
   let wasteChance = 0;
   if (lifeDays < NEVER) {
     // The last unit of what is there when the order is placed and of the order itself: FEFO uses it last.
-    const days = Math.round(daysQuantile(leadTime, 0.5)) + lifeDays + 1;
+    const days = Math.round(daysWithin(leadTime, 0.5)) + lifeDays + 1;
     const position = base.reorderPointUnits + 1 + base.packs * base.packUnits;
     const leftOver = Math.max(target, shareBelow(base.protectionNeeds, base.reorderPointUnits + 1), 1e-9);
     wasteChance = Math.min(1, shareNotUsed(draws, days, position, base.meanNeedPerDay, paths) / leftOver);

@@ -2,8 +2,8 @@ import { type DemandDraws, drawDemand } from '../projection/demand-draws.js';
 import type { CostRates } from '../projection/item-facts.js';
 import { firstShortDay, type Outcome } from '../projection/outcome.js';
 import { Simulation } from '../projection/simulate.js';
+import { daysWithin } from '../supply/lead-time.js';
 import { type BasePolicy, basePolicy, mostPacks } from './base-policy.js';
-import { daysQuantile } from './chances-of-days.js';
 import type { DecisionSettings, ItemDecisionFacts, ItemOffer } from './decision-facts.js';
 import { FirstOrderSearch, type PricedCandidate } from './first-order.js';
 import { type OneTooMany, oneTooMany, shortageFromTarget } from './shortage-cost.js';
@@ -141,7 +141,7 @@ function searchOffer(
   const { replenishment } = offer;
   const orderDays = orderDaysWithin(replenishment.nextOrderDay, horizonDays);
   const shortDay = firstShortDay(nothing, Math.max(1 - target, 1 / draws.paths)) ?? horizonDays;
-  const dueDay = shortDay - daysQuantile(replenishment.leadTime, 0.95);
+  const dueDay = shortDay - daysWithin(replenishment.leadTime, 0.95);
   const dueIndex = indexBy(orderDays, dueDay);
   const leastPacks = Math.max(1, replenishment.minimumPacks);
   const horizon = { days: horizonDays, tailDays: draws.days - horizonDays };

@@ -21,7 +21,7 @@ export interface Batch {
   costEachMinor: number | null;
 }
 
-/** How likely it is that something takes so many days; the weights add up to 1. */
+/** How likely it is that something takes so many days, by rising days; the weights add up to 1. */
 export interface DaysDistribution {
   days: readonly number[];
   weights: readonly number[];

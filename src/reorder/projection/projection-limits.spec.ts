@@ -4,12 +4,12 @@
  */
 import normalDensity from '@stdlib/stats-base-dists-normal-pdf';
 import { describe, expect, it } from 'vitest';
+import { economicOrderQuantity, lotSizeCost, newsvendor } from '../../../tests/support/stock-theory.js';
 import type { DemandModel } from '../demand/demand-model.js';
 import { type DemandDraws, drawDemand } from './demand-draws.js';
 import { type Batch, type CostRates, NEVER, type Replenishment } from './item-facts.js';
 import type { Estimate } from './outcome.js';
 import { Simulation } from './simulate.js';
-import { economicOrderQuantity, lotSizeCost, newsvendor } from './stock-theory.js';
 
 const seed = 20_261_126;
 const one = { amounts: [1], weights: [1] };

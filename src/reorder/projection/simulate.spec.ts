@@ -5,7 +5,7 @@ import { type CostRates, type ItemStock, NEVER, type OrderPolicy, type Replenish
 import { orderDays } from './order-days.js';
 import type { Outcome } from './outcome.js';
 import { numberOf } from './random-numbers.js';
-import { evaluatePolicy, type Horizon, Simulation } from './simulate.js';
+import { type Horizon, Simulation } from './simulate.js';
 
 interface Case {
   stock: ItemStock;
@@ -582,3 +582,15 @@ describe('one path', () => {
     ).toThrow('The days looked ahead: 11 was given; a whole number of 1 to 10 is allowed.');
   });
 });
+
+/** One policy tried once. */
+function evaluatePolicy(
+  stock: ItemStock,
+  replenishment: Replenishment | null,
+  draws: DemandDraws,
+  policy: OrderPolicy,
+  rates: CostRates,
+  horizon: Horizon,
+): Outcome {
+  return new Simulation(stock, replenishment, draws, rates, horizon).evaluate(policy);
+}

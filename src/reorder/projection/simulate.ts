@@ -435,15 +435,3 @@ export class Simulation {
     };
   }
 }
-
-/** One policy tried once; for several of one item make a `Simulation` and keep it. */
-export function evaluatePolicy(
-  stock: ItemStock,
-  replenishment: Replenishment | null,
-  draws: DemandDraws,
-  policy: OrderPolicy,
-  rates: CostRates,
-  horizon: Horizon,
-): Outcome {
-  return new Simulation(stock, replenishment, draws, rates, horizon).evaluate(policy);
-}

@@ -8,7 +8,7 @@ import {
   newsvendor,
   normalReorderPoint,
   unitNormalLoss,
-} from './stock-theory.js';
+} from '../support/stock-theory.js';
 
 describe('the economic order quantity', () => {
   it('is that of Snyder & Shen, Fundamentals of Supply Chain Theory, 2nd ed., example 3.1 [S; to these digits by R]', () => {
