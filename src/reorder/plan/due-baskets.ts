@@ -3,25 +3,31 @@ export interface PlannedBasket {
   supplierId: string;
   supplierName: string;
   on: string;
-  /** How many products. */
-  lines: number;
+  productIds: readonly string[];
 }
 
-export interface DueBasket extends PlannedBasket {
+export interface DueBasket extends Omit<PlannedBasket, 'productIds'> {
+  /** How many products. */
+  lines: number;
   planId: string;
 }
 
-/** The next order of each supplier that is to be placed by a plan, unless one was drafted since the plan was made. */
+/**
+ * The next order of each supplier that is to be placed by a plan, as far as it is not ordered or drafted otherwise.
+ *
+ * @param orderedProductIds of drafts, and of orders since the plan was made; whichever supplier brings them
+ */
 export function dueBaskets(
   baskets: readonly PlannedBasket[],
   { id }: { id: string },
-  draftedSuppliers: readonly string[],
+  orderedProductIds: readonly string[],
 ): DueBasket[] {
-  const drafted = new Set(draftedSuppliers);
+  const ordered = new Set(orderedProductIds);
   const next = new Map<string, DueBasket>();
-  for (const { supplierId, supplierName, on, lines } of baskets) {
+  for (const { supplierId, supplierName, on, productIds } of baskets) {
+    const lines = productIds.filter((productId) => !ordered.has(productId)).length;
     const known = next.get(supplierId);
-    if (drafted.has(supplierId) || lines === 0 || (known !== undefined && known.on <= on)) continue;
+    if (lines === 0 || (known !== undefined && known.on <= on)) continue;
     next.set(supplierId, { supplierId, supplierName, on, lines, planId: id });
   }
   return [...next.values()].sort(

@@ -124,6 +124,18 @@ describe('an item of a plan', () => {
     expect(compute(item({ stock: nothing, offers: [] })).decision.decision).toBe('cannot be ordered');
   });
 
+  it('shows the need by as many bookings as are supposed', () => {
+    const known = (bookingsPerMille: number) =>
+      compute(item(), { bookingsPerMille }).demand.weeks.reduce(
+        (sums, week) => ({ known: sums.known + week.known, unforeseen: sums.unforeseen + week.unforeseen }),
+        { known: 0, unforeseen: 0 },
+      );
+    const usual = known(1_000);
+    expect(known(0)).toEqual({ known: 0, unforeseen: 0 });
+    expect(known(500).known).toBeCloseTo(usual.known / 2, 9);
+    expect(known(2_000).unforeseen).toBeCloseTo(2 * usual.unforeseen, 9);
+  });
+
   it('needs more when more is booked', () => {
     const usual = compute(item());
     const busy = compute(item(), { bookingsPerMille: 3_000 });

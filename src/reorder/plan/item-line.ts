@@ -8,6 +8,7 @@ import {
   type DemandAssumption,
   type DemandDescription,
   demandOfItem,
+  expectedWeeks,
   type StudioDemand,
 } from '../demand/demand-of-item.js';
 import type { ItemKind, ItemUnit } from '../item.js';
@@ -98,11 +99,12 @@ const fanPaths = 400;
 /** Works out what will be needed of an item: the quick part, by which is known whether the rest was done before. */
 export function prepareItem(studio: StudioDemand, facts: PlanItemFacts, setting: PlanSetting): PreparedItem {
   const { model, assumptions, description } = demandOfItem(studio, facts.demand, HORIZON_DAYS);
+  const supposed = supposedDemand(model, setting.bookingsPerMille);
   return {
     facts,
     setting,
-    model: supposedDemand(model, setting.bookingsPerMille),
-    demand: { ...description, weeks: description.weeks.slice(0, Math.ceil(HORIZON_DAYS / 7)) },
+    model: supposed,
+    demand: { ...description, weeks: expectedWeeks(supposed).slice(0, Math.ceil(HORIZON_DAYS / 7)) },
     demandAssumptions: assumptions,
   };
 }

@@ -8,12 +8,17 @@ import { StudioActors } from '../../identity/studio-actors.service.js';
 import type { Actor } from '../../platform/actor.js';
 import { Clock } from '../../platform/clock.js';
 import { Database } from '../../platform/database/database.js';
+import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
+import { nightlyStep } from './nightly-step.js';
 import { PlanRequests } from './plan-requests.service.js';
+import type { PlanState } from './vocabulary.js';
 
 const purpose = 'plans';
 /** By the studio's clock: nobody works, and it is there in the morning. */
 const plannedAt = '03:00';
+/** Of one day. */
+const mostPlans = 100;
 
 /**
  * Has a plan made each night in every studio with offers, unless one of that day was asked for already. The first one is
@@ -63,26 +68,30 @@ export class NightlyPlans implements OnModuleInit {
   }
 
   private async make(actor: Actor): Promise<void> {
-    const isAsked = await this.transactions.quietly(actor, async (transaction) => {
-      const today = localDay(transaction.recordedAt, actor.timeZone);
-      const [plan] = await transaction.query<{ id: string }>(
-        `SELECT id FROM plan WHERE studio_id = $1 AND purpose = 'plan' AND planned_on = $2
-           AND state IN ('waiting', 'running', 'done') LIMIT 1`,
-        [actor.studioId, today],
-      );
-      if (plan) await this.states.noteDone(transaction, purpose, this.clock.now());
-      return plan !== undefined;
+    const step = await this.transactions.quietly(actor, async (transaction) => {
+      const found = await this.stepOf(transaction);
+      // One that fails is not done: it is asked for again.
+      if (found === 'rest') await this.states.noteDone(transaction, purpose, this.clock.now());
+      return found;
     });
-    if (isAsked) return;
+    if (step !== 'ask') return;
     const id = uuidv7();
     const subject = { kind: 'plan', id };
     const request = { id: null, action: 'reorder.make-plan', subject, content: null };
     await this.transactions.write(actor, request, async (transaction) => {
       await transaction.lockStudio();
       // Another process may have asked meanwhile; equal facts would only be found equal.
-      if (!this.isDue(actor, await this.states.doneAt(transaction, purpose))) return;
-      await this.requests.put(transaction, id, 'plan', null);
-      await this.states.noteDone(transaction, purpose, this.clock.now());
+      if ((await this.stepOf(transaction)) === 'ask') await this.requests.put(transaction, id, 'plan', null);
     });
+  }
+
+  private async stepOf(transaction: Transaction): Promise<ReturnType<typeof nightlyStep>> {
+    const { studioId, recordedAt, actor } = transaction;
+    const plans = await transaction.query<{ state: PlanState }>(
+      `SELECT state FROM plan WHERE studio_id = $1 AND purpose = 'plan' AND planned_on = $2
+       ORDER BY asked_at DESC LIMIT ${mostPlans}`,
+      [studioId, localDay(recordedAt, actor.timeZone)],
+    );
+    return nightlyStep(plans.map(({ state }) => state));
   }
 }

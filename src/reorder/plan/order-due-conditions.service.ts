@@ -11,7 +11,7 @@ import type { PlanSummary } from './plan-content.interface.js';
 
 export const orderDue = 'order due';
 const subjectKind = 'supplier';
-const mostOrders = 1_000;
+const mostProducts = 5_000;
 
 interface LatestRow {
   id: string;
@@ -31,16 +31,25 @@ export async function ordersAhead(read: Read, studioId: string): Promise<DueBask
     [studioId],
   );
   if (!latest || latest.summary === null) return [];
-  const drafted = await read<{ supplierId: string }>(
-    `SELECT DISTINCT supplier_id AS "supplierId" FROM purchase_order
-     WHERE studio_id = $1 AND state <> 'called off' AND created_at >= $2 ORDER BY supplier_id LIMIT ${mostOrders}`,
+  const ordered = await read<{ productId: string }>(
+    `SELECT DISTINCT line.product_id AS "productId"
+     FROM purchase_order JOIN purchase_order_line AS line
+       ON line.studio_id = purchase_order.studio_id AND line.order_id = purchase_order.id
+     WHERE purchase_order.studio_id = $1 AND line.removed_at IS NULL
+       AND (purchase_order.state = 'draft'
+         OR (purchase_order.state <> 'called off'
+           AND coalesce(purchase_order.approved_at, purchase_order.created_at) >= $2))
+     ORDER BY line.product_id LIMIT ${mostProducts}`,
     [studioId, latest.askedAt],
   );
   const { baskets = [] } = JSON.parse(latest.summary) as Partial<PlanSummary>;
   return dueBaskets(
-    baskets.map((basket) => ({ ...basket, lines: basket.lines.length })),
+    baskets.map(({ supplierId, supplierName, on, lines }) => ({
+      ...{ supplierId, supplierName, on },
+      productIds: lines.map(({ productId }) => productId),
+    })),
     latest,
-    drafted.map(({ supplierId }) => supplierId),
+    ordered.map(({ productId }) => productId),
   );
 }
 

@@ -3,7 +3,7 @@ import type { Actor } from '../../platform/actor.js';
 import { placeholders, type SqlValue } from '../../platform/database/database.js';
 import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
-import { invalidField } from '../../platform/problem.js';
+import { invalidField, Problem } from '../../platform/problem.js';
 import { Levels } from '../../stock/levels.service.js';
 import type { PlanLineContent } from './plan-content.interface.js';
 import type { TakeLevelsDto } from './plans.dto.js';
@@ -27,9 +27,19 @@ export class PlanLevels {
     private readonly levels: Levels,
   ) {}
 
-  /** @throws Problem not-found; wrong-state while the plan is not done; invalid-fields when a line has no reorder point */
+  /**
+   * @throws Problem not-found; wrong-state while the plan is not done, and of a what-if; invalid-fields when a line has no
+   * reorder point
+   */
   async take(actor: Actor, planId: string, dto: TakeLevelsDto): Promise<LevelsTakenView> {
     const plan = await this.plans.withLines(actor, planId);
+    if (plan.purpose !== 'plan') {
+      throw new Problem(
+        409,
+        'wrong-state',
+        'This is a what-if, and its reorder points are of what is only supposed. Take them from a plan.',
+      );
+    }
     return this.transactions.write(
       actor,
       {

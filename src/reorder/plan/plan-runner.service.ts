@@ -121,9 +121,16 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
   }
 
   private async work(lane: Lane): Promise<void> {
+    /** One that could not even be ended is left to the next look: the others do not wait for it. */
+    const passedOver = new Set<string>();
+    const next = () => this.next(lane, passedOver);
     try {
-      for (let plan = await this.next(lane); plan && !this.role.ending; plan = await this.next(lane)) {
-        await this.make(plan);
+      for (let plan = await next(); plan && !this.role.ending; plan = await next()) {
+        const { id } = plan;
+        await this.make(plan).catch((error: unknown) => {
+          passedOver.add(id);
+          this.logger.error(`The plan ${id} could be neither made nor ended, trying on: ${String(error)}`);
+        });
       }
     } catch (error) {
       this.logger.error(`Plans could not be looked for, trying on: ${String(error)}`);
@@ -131,13 +138,13 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
   }
 
   /** Those asked for first come first, whole plans before what only looks back. */
-  private async next({ takes }: Lane): Promise<Plan | null> {
+  private async next({ takes }: Lane, passedOver: ReadonlySet<string>): Promise<Plan | null> {
     const waiting = await this.database.reader.manager.find(Plan, {
       where: { state: 'waiting' },
       order: { askedAt: 'ASC', id: 'ASC' },
       take: mostWaiting,
     });
-    const own = waiting.filter(takes);
+    const own = waiting.filter((plan) => takes(plan) && !passedOver.has(plan.id));
     return own.find(({ purpose }) => purpose !== 'replay') ?? own[0] ?? null;
   }
 
@@ -202,6 +209,9 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
       case 'lines':
         await this.write(run, message.lines);
         worker.postMessage(linesWritten);
+        return false;
+      case 'fault':
+        this.logger.error(message.words);
         return false;
       case 'failed':
         await this.fail(run, message.words);

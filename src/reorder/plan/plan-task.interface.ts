@@ -24,6 +24,8 @@ export type PlanMessage =
   | { kind: 'progress'; done: number; items: number }
   | { kind: 'lines'; lines: WrittenLine[] }
   | { kind: 'same'; factsDigest: string; planId: string }
+  /** What went wrong with a part of it, for the log: the rest goes on. */
+  | { kind: 'fault'; words: string }
   /** What is wrong with what was asked, in words for whoever asked. */
   | { kind: 'failed'; words: string }
   /** `factsDigest` null: of a replay, which is computed anew each time. */
@@ -48,6 +50,8 @@ export interface AnsweredItem extends Pick<PlanItemFacts, 'kind' | 'key'> {
   factsDigest: string;
   /** Null: it is computed already. */
   computed: ComputedItem | null;
+  /** Why it could not be computed, for the log; null: it was. */
+  fault: string | null;
 }
 
 export type ItemsAnswer = AnsweredItem[];

@@ -34,6 +34,10 @@ const itemsAtOnce = 4;
 const linesAtOnce = 20;
 const progressMilliseconds = 250;
 const mostKnownLines = 20_000;
+/** Of lines that are taken over, in one look-up. */
+const linesReadAtOnce = 100;
+/** Of the heap of each thread that computes items. */
+const mostHeapMegabytes = 1_024;
 
 const say = (message: PlanMessage) => parentPort?.postMessage(message);
 
@@ -69,7 +73,10 @@ async function make(task: PlanTask): Promise<void> {
     say({ kind: 'progress', done: 0, items: facts.items.length });
     const known = await knownLines(snapshot, task);
     const answers = await computed(task, facts, setting, new Set(known.keys()));
-    const done = await Promise.all(answers.map((answer) => withKnown(snapshot, task, known, answer)));
+    for (const { kind, key, fault } of answers) {
+      if (fault !== null) say({ kind: 'fault', words: `The ${kind} ${key} could not be computed: ${fault}` });
+    }
+    const done = await withKnown(snapshot, task, known, answers);
     await finish(task, facts, done, factsDigest, startedAt);
   } finally {
     await snapshot.close();
@@ -89,6 +96,8 @@ function digestOf(facts: PlanFacts, setting: PlanSetting, whatIf: object | null)
   for (const session of facts.demand.sessions) hash.update(JSON.stringify(session));
   hash.update(JSON.stringify({ ...facts.demand, sessions: [] }, plain));
   for (const item of facts.items) hash.update(JSON.stringify(item));
+  // What is shown of it beside: names, labels, what was told of its supply.
+  for (const about of facts.about.values()) hash.update(JSON.stringify(about, plain));
   return hash.digest('hex');
 }
 
@@ -121,22 +130,37 @@ async function knownLines({ read }: Snapshot, { studio, plan }: PlanTask): Promi
   );
 }
 
+/** What was computed before is read from where it stands, all at once. */
 async function withKnown(
   { read }: Snapshot,
   { studio }: PlanTask,
   known: ReadonlyMap<string, Known>,
-  answer: AnsweredItem,
-): Promise<Done> {
-  if (answer.computed !== null) return { ...answer, computed: answer.computed, takenOverFromId: null };
-  const line = known.get(answer.factsDigest);
-  const [row] = await read<{ content: string }>(
-    'SELECT content FROM plan_line WHERE studio_id = $1 AND plan_id = $2 AND line_number = $3',
-    [studio.studioId, line?.planId ?? '', line?.lineNumber ?? 0],
+  answers: readonly AnsweredItem[],
+): Promise<Done[]> {
+  const wanted = answers.flatMap(({ computed, factsDigest }) =>
+    computed === null ? (known.get(factsDigest) ?? []) : [],
   );
-  if (!row) throw new Error('A line that was to be taken over is not there.');
-  const content = JSON.parse(row.content) as PlanLineContent;
-  const takenOverFromId = content.takenOverFromId ?? line?.planId ?? null;
-  return { ...answer, computed: content.computed, takenOverFromId };
+  const contents = new Map<string, string>();
+  for (let at = 0; at < wanted.length; at += linesReadAtOnce) {
+    const lines = wanted.slice(at, at + linesReadAtOnce);
+    const which = lines.map(
+      (_, index) => `(plan_id = $${2 * index + 2} AND line_number = $${2 * index + 3})`,
+    );
+    const rows = await read<Known & { content: string }>(
+      `SELECT plan_id AS "planId", line_number AS "lineNumber", content FROM plan_line
+       WHERE studio_id = $1 AND (${which.join(' OR ')})`,
+      [studio.studioId, ...lines.flatMap(({ planId, lineNumber }) => [planId, lineNumber])],
+    );
+    for (const { planId, lineNumber, content } of rows) contents.set(`${planId} ${lineNumber}`, content);
+  }
+  return answers.map((answer): Done => {
+    if (answer.computed !== null) return { ...answer, computed: answer.computed, takenOverFromId: null };
+    const line = known.get(answer.factsDigest);
+    const content = contents.get(`${line?.planId} ${line?.lineNumber}`);
+    if (content === undefined) throw new Error('A line that was to be taken over is not there.');
+    const { computed, takenOverFromId } = JSON.parse(content) as PlanLineContent;
+    return { ...answer, computed, takenOverFromId: takenOverFromId ?? line?.planId ?? null };
+  });
 }
 
 /** Has all items computed by threads, some at a time for each. */
@@ -157,6 +181,7 @@ function computed(
     for (let index = 0; index < count; index += 1) {
       const worker = new Worker(new URL('./plan-items.worker.js', import.meta.url), {
         workerData: itemsTask,
+        resourceLimits: { maxOldGenerationSizeMb: mostHeapMegabytes },
       });
       workers.push(worker);
       const give = () => {
@@ -248,7 +273,7 @@ function contentOf(
   plannedOn: string,
   facts: PlanFacts,
   line: FinishedLine,
-  { computed: each, takenOverFromId }: Done,
+  { computed: each, takenOverFromId, fault }: Done,
   { item, counts, onTheWayUnits, assumptions }: ItemAbout,
   planItem: PlanItemFacts,
 ): PlanLineContent {
@@ -286,7 +311,10 @@ function contentOf(
         lifeDays: own.lifeDays >= NEVER ? null : own.lifeDays,
       };
     }),
-    assumptions: keptAssumptions(each, assumptions),
+    assumptions: keptAssumptions(
+      each,
+      fault === null ? assumptions : [{ code: 'cannot be computed', figures: {} }, ...assumptions],
+    ),
     serviceTargetPerMille: planItem.settings.serviceTargetPerMille,
     weeksOfHistory: Math.floor(-facts.demand.recordedFrom / 7),
     stakeMinor: line.stakeMinor,

@@ -66,8 +66,38 @@ describe('what is supposed to be different', () => {
       ['booking', 0.4],
       ['touch-up', 0.8],
     ]);
-    expect(supposed.unforeseen[0]?.components).toMatchObject([{ mean: 5 }, { counts: [0, 3, 10] }]);
+    expect(supposed.unforeseen[0]?.components).toMatchObject([
+      { mean: 5 },
+      { counts: [0, 2, 10], weight: 0.25 },
+      { counts: [0, 3, 10], weight: 0.25 },
+    ]);
     expect(supposedDemand(model, 0).expected.map(({ source }) => source)).toEqual(['touch-up']);
     expect(supposedDemand(model, 1_000)).toBe(model);
+  });
+
+  it('keeps the mean of counts, also of single ones, at any factor', () => {
+    const unforeseen = {
+      components: [
+        { method: 'bootstrap' as const, weight: 1, kind: 'empirical' as const, counts: [0, 0, 1, 0] },
+      ],
+      periodDays: 7,
+      dayShares: new Float64Array(7),
+      unknownShares: new Float64Array(7),
+      amount: { amounts: [1], weights: [1] },
+    };
+    for (const perMille of [0, 100, 400, 1_400, 2_000]) {
+      const supposed = supposedDemand({ days: 7, expected: [], unforeseen: [unforeseen] }, perMille);
+      const components = supposed.unforeseen[0]?.components ?? [];
+      expect(components.reduce((sum, { weight }) => sum + weight, 0)).toBeCloseTo(1, 9);
+      const mean = components.reduce(
+        (sum, each) =>
+          sum +
+          (each.kind === 'empirical'
+            ? (each.weight * each.counts.reduce((all, count) => all + count, 0)) / 4
+            : 0),
+        0,
+      );
+      expect(mean).toBeCloseTo(perMille / 4_000, 9);
+    }
   });
 });

@@ -65,7 +65,7 @@ export function supposedDemand(model: DemandModel, perMille: number): DemandMode
     expected: model.expected.flatMap((use) => (use.source === 'booking' ? timesUse(use, factor) : [use])),
     unforeseen: model.unforeseen.map((use) => ({
       ...use,
-      components: use.components.map((component) => timesComponent(component, factor)),
+      components: use.components.flatMap((component) => timesComponent(component, factor)),
     })),
   };
 }
@@ -79,7 +79,20 @@ function timesUse(use: ExpectedUse, factor: number): ExpectedUse[] {
   return uses;
 }
 
-function timesComponent(component: CountComponent, factor: number): CountComponent {
-  if (component.kind === 'negative binomial') return { ...component, mean: component.mean * factor };
-  return { ...component, counts: component.counts.map((count) => Math.round(count * factor)) };
+/** Counts stay whole: as often the next one above and below that their mean is times the factor. */
+function timesComponent(component: CountComponent, factor: number): CountComponent[] {
+  if (component.kind === 'negative binomial') return [{ ...component, mean: component.mean * factor }];
+  const { counts, weight } = component;
+  const below = counts.map((count) => Math.floor(count * factor));
+  const above = counts.map((count) => Math.ceil(count * factor));
+  const [wanted, least, most] = [factor * sum(counts), sum(below), sum(above)];
+  const share = most === least ? 0 : (wanted - least) / (most - least);
+  return [
+    { ...component, counts: below, weight: weight * (1 - share) },
+    { ...component, counts: above, weight: weight * share },
+  ].filter((each) => each.weight > 0);
+}
+
+function sum(counts: readonly number[]): number {
+  return counts.reduce((total, count) => total + count, 0);
 }
