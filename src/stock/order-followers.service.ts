@@ -27,6 +27,8 @@ export interface RecordedDelivery {
 export interface OrderFollower {
   /** The line of an order that each line answers, where nobody said it; in the order of the lines. */
   answered(transaction: Transaction, delivery: ArrivingDelivery): Promise<(string | null)[]>;
+  /** Which order is underway and expected with it, in words; null: none. */
+  awaiting(transaction: Transaction, expectedDeliveryId: string): Promise<string | null>;
   /** Moves on the orders whose lines were answered, in the transaction of the delivery and under the studio's lock. */
   received(transaction: Transaction, delivery: RecordedDelivery): Promise<void>;
 }
@@ -47,6 +49,10 @@ export class OrderFollowers {
   async answered(transaction: Transaction, delivery: ArrivingDelivery): Promise<(string | null)[]> {
     const named = delivery.lines.map(({ orderLineId }) => orderLineId ?? null);
     return this.follower?.answered(transaction, delivery) ?? named;
+  }
+
+  async awaiting(transaction: Transaction, expectedDeliveryId: string): Promise<string | null> {
+    return (await this.follower?.awaiting(transaction, expectedDeliveryId)) ?? null;
   }
 
   async received(transaction: Transaction, delivery: RecordedDelivery): Promise<void> {

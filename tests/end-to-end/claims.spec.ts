@@ -180,14 +180,33 @@ describe.each(strictestEngine)('claims against suppliers (%s)', (engine) => {
 
     expect((await service.post(`/claims/${claim.id}/sent`, { version: 1 })).status).toBe(409);
     const sent = await service.made<ClaimView>(`/claims/${claim.id}/sent`, { version: 2 });
-    expect(sent).toMatchObject({ state: 'sent', steps: ['settle', 'drop'] });
-    const late = await service.patch<ProblemBody>(`/claims/${claim.id}`, { version: 3, pieces: 9 });
-    expect([late.status, late.body.code]).toEqual([409, 'wrong-state']);
+    expect(sent).toMatchObject({ state: 'sent', steps: ['change', 'settle', 'drop'] });
+    // The same goods are claimed once, and no more of them than came.
+    const same = { supplierId, deliveryLineId: delivery.lines[0]?.id, reason: 'other', pieces: 1 };
+    const twice = await service.post<ProblemBody>('/claims', same);
+    expect([twice.status, twice.body.code]).toEqual([409, 'already-exists']);
+    const onPurpose = await service.made<ClaimView>('/claims', { ...same, again: true });
+    await service.made(`/claims/${onPurpose.id}/dropped`, { version: 1 });
+    const many = await service.post<ProblemBody>('/claims', { ...same, again: true, pieces: 3 });
+    expect(many.body.faults?.map(({ field }) => field)).toEqual(['pieces']);
+    const more = await service.patch<ProblemBody>(`/claims/${claim.id}`, { version: 3, pieces: 3 });
+    expect(more.body.faults?.map(({ field }) => field)).toEqual(['pieces']);
+    const elsewhere = (await service.made<Made>('/suppliers', { name: 'Ostwind Bedarf' })).id;
+    const foreign = await service.post<ProblemBody>('/claims', {
+      ...{ ...same, again: true, supplierId: elsewhere },
+    });
+    expect(foreign.body.faults?.map(({ field }) => field)).toEqual(['deliveryLineId']);
+    // What was sent is corrected, and sent again.
+    const corrected = await service.patch<ClaimView>(`/claims/${claim.id}`, { version: 3, pieces: 2 });
+    expect(corrected.body).toMatchObject({ state: 'open', pieces: 2, sentAt: null });
+    await service.made(`/claims/${claim.id}/sent`, { version: 4 });
     const settled = await service.made<ClaimView>(`/claims/${claim.id}/settled`, {
-      version: 3,
+      version: 5,
       settledMinor: 50,
     });
     expect(settled).toMatchObject({ state: 'settled', settledMinor: 50, steps: [] });
+    const late = await service.patch<ProblemBody>(`/claims/${claim.id}`, { version: 6, pieces: 1 });
+    expect([late.status, late.body.code]).toEqual([409, 'wrong-state']);
     const standing = await service.seen<ClaimPageView>('/claims');
     expect(standing.items.some(({ id }) => id === claim.id)).toBe(false);
     const page = await service.seen<ClaimPageView>('/claims?state=settled&limit=1');

@@ -132,22 +132,26 @@ describe.each(strictestEngine)('purchase orders (%s)', (engine) => {
   const settled = (id: string) =>
     until(`the mail of ${id}`, async () => {
       const order = await seen(id);
-      return order.mail !== null && order.mail.state !== 'waiting' ? order : undefined;
+      // An order and its mail are read one after the other: what is settled is read anew.
+      return order.mail !== null && order.mail.state !== 'waiting' ? seen(id) : undefined;
     });
 
-  async function planOf(lines: { offerId: string | null; packs: number }[]): Promise<string> {
+  async function planOf(
+    lines: { offerId: string | null; packs: number; content?: object }[],
+    purpose: 'plan' | 'what if' = 'plan',
+  ): Promise<string> {
     const planId = uuidv7();
     const now = new Date().toISOString();
     await sql.rows(
       `INSERT INTO plan (studio_id, id, purpose, state, planned_on, seed, asked_at, ended_at, version)
-       VALUES ($1, $2, 'plan', 'done', '2026-03-01', 1, $3, $4, 1)`,
-      [service.studioId, planId, now, now],
+       VALUES ($1, $2, $3, 'done', '2026-03-01', 1, $4, $5, 1)`,
+      [service.studioId, planId, purpose, now, now],
     );
-    for (const [index, { offerId, packs }] of lines.entries()) {
+    for (const [index, { offerId, packs, content = {} }] of lines.entries()) {
       await sql.rows(
         `INSERT INTO plan_line (studio_id, id, plan_id, line_number, item_kind, item_key, decision, offer_id, packs,
            facts_digest, content)
-         VALUES ($1, $2, $3, $4, 'product', $5, $6, $7, $8, '-', '{}')`,
+         VALUES ($1, $2, $3, $4, 'product', $5, $6, $7, $8, '-', $9)`,
         [
           service.studioId,
           uuidv7(),
@@ -157,6 +161,7 @@ describe.each(strictestEngine)('purchase orders (%s)', (engine) => {
           packs > 0 ? 'order now' : 'enough',
           offerId,
           packs,
+          JSON.stringify(content),
         ],
       );
     }
@@ -196,14 +201,45 @@ describe.each(strictestEngine)('purchase orders (%s)', (engine) => {
       totalMinor: 19_200,
       minimumOrderMinor: 5_000,
     });
-    // Asked again, the same orders; asked anew, what is drafted already is said.
+    // Asked again, the same orders; asked anew, the latest order of the product is said.
     expect(await service.made(`${at}/from-plan`, request)).toEqual({ orders });
     const twice = await problem(service.post(`${at}/from-plan`, { planId, lineNumbers: [3] }));
-    expect(twice).toMatchObject({ status: 409, code: 'already-exists', orderId: orders[0]?.id });
+    expect(twice).toMatchObject({ status: 409, code: 'already-exists', orderId: orders[1]?.id });
     const again = await service.made<DraftedOrdersView>(`${at}/from-plan`, {
       ...{ planId, lineNumbers: [3], again: true },
     });
     expect(again.orders[0]?.number).toBe(3);
+  });
+
+  it('are not drafted from what was only supposed, nor twice from the next plan', async () => {
+    const supposed = await planOf([{ offerId: umberOffer, packs: 9 }], 'what if');
+    const refused = await problem(
+      service.post(`${at}/from-plan`, { planId: supposed, lineNumbers: [1], again: true }),
+    );
+    expect(refused).toMatchObject({ status: 409, code: 'wrong-state' });
+    const productId = await studio.product({ name: 'Lash', shade: 'Soot' });
+    const prices = [{ fromPacks: 1, packPriceMinor: 500 }];
+    const offerId = await offer(pellwormId, productId, 'PW-9', 1, 1, prices);
+    const elsewhere = await offer(nordlichtId, productId, 'N-9', 50, 1, prices);
+    const draftOf = (planId: string, more: object = {}) =>
+      service.post(`${at}/from-plan`, { planId, lineNumbers: [1], ...more });
+    const first = await draftOf(await planOf([{ offerId, packs: 7 }]));
+    expect(first.status).toBe(201);
+    // The next plan names another offer of the same product; its pack was smaller then, and dearer.
+    const kept = { offerId: elsewhere, packContainers: 1, prices: [{ fromPacks: 1, packPriceMinor: 600 }] };
+    const next = await planOf([
+      { offerId: elsewhere, packs: 7, content: { currency: 'EUR', offers: [kept] } },
+    ]);
+    await planOf([]);
+    expect(await problem(draftOf(next))).toMatchObject({ status: 409, code: 'already-exists' });
+    const again = await draftOf(next, { again: true });
+    const [order] = (again.body as DraftedOrdersView).orders;
+    expect(order?.warnings.map(({ code, lineNumber }) => [code, lineNumber])).toEqual([
+      ['plan not the latest', null],
+      ['plan is old', null],
+      ['offer changed since the plan', 1],
+    ]);
+    expect(order?.warnings[2]?.message).toMatch(/packs of 1, now 50; .*6\.00 a pack, now .*5\.00/);
   });
 
   it('are edited while they are drafts, by prices of the offer or by hand', async () => {
@@ -235,11 +271,14 @@ describe.each(strictestEngine)('purchase orders (%s)', (engine) => {
       ['price not known', 3],
     ]);
     expect((await change(2, { takeOff: [umber.id] })).status).toBe(409);
+    // A price written by hand stays when the packs change.
+    const fewer = (await change(3, { change: [{ lineId: umber.id, packs: 3 }] })).body;
+    expect(lineOf(fewer, umberId)).toMatchObject({ packs: 3, packPriceMinor: 2_000 });
     const foreign = await problem(
       service.post(at, { supplierId: nordlichtId, lines: [{ offerId: umberOffer, packs: 1 }, { packs: 1 }] }),
     );
     expect(foreign.faults?.map(({ field }) => field)).toEqual(['lines.0.offerId', 'lines.1.offerId']);
-    await service.made(`${at}/${order.id}/call-off`, { version: 3 });
+    await service.made(`${at}/${order.id}/call-off`, { version: 4 });
     expect(await seen(order.id)).toMatchObject({ state: 'called off', endedAs: 'called off', steps: [] });
   });
 
@@ -351,6 +390,36 @@ describe.each(strictestEngine)('purchase orders (%s)', (engine) => {
     expect(mail.received).toHaveLength(1);
   });
 
+  it('end a mail that was taken and could not be recorded, and one that was cut off too often', async () => {
+    const approved = await approve(await draft(usual()));
+    const days = 'UPDATE supplier_terms SET quoted_lead_time_days = $1 WHERE supplier_id = $2';
+    // Expected so late that it is taken for a slip: the order cannot be written down as sent.
+    await sql.rows(days, [5_000, pellwormId]);
+    await send(approved, 'mail');
+    const ended = await settled(approved.id);
+    await sql.rows(days, [5, pellwormId]);
+    expect(ended).toMatchObject({
+      state: 'approved',
+      expected: null,
+      mail: { state: 'failed', attempts: 1 },
+    });
+    expect(ended.mail?.lastError).toContain('The mail server took it; do not send it again');
+    expect(mail.received).toHaveLength(1);
+    expect(await send(ended, 'by hand')).toMatchObject({ state: 'sent' });
+    mail.forget();
+    const [cutOff, another] = [await approve(await draft(usual())), await approve(await draft(usual()))];
+    await sql.rows(
+      `INSERT INTO purchase_order_mail (studio_id, id, order_id, state, attempts, begun, next_attempt_at, version,
+         created_at)
+       VALUES ($1, $2, $3, 'waiting', 0, 16, $4, 1, $5)`,
+      [service.studioId, uuidv7(), cutOff.id, daysAgo(1), daysAgo(1)],
+    );
+    await send(another, 'mail');
+    expect((await settled(another.id)).state).toBe('sent');
+    expect((await settled(cutOff.id)).mail).toMatchObject({ state: 'failed', nextAttemptAt: null });
+    expect(mail.received).toHaveLength(1);
+  });
+
   it('cannot go by mail to a supplier without an address', async () => {
     const other = await draft([{ productId: umberId, packs: 1, packPriceMinor: 100 }], nordlichtId);
     expect(other.mailObstacle).toBe('no mail address');
@@ -408,6 +477,21 @@ describe.each(strictestEngine)('purchase orders (%s)', (engine) => {
     await deliver([goods(umberId, 1, { orderLineId: umber.id })]);
     expect(lineOf(await seen(order.id), umberId)).toMatchObject({ receivedPieces: 6 });
     expect((await seen(order.id)).state).toBe('closed');
+  });
+
+  it('stay awaited when another product came, and while nobody calls off the order itself', async () => {
+    const order = await sentByHand([{ offerId: umberOffer, packs: 3 }]);
+    await deliver([goods(linerId, 4, { orderLineId: lineOf(order, umberId).id })]);
+    const awaited = await seen(order.id);
+    expect(awaited).toMatchObject({ state: 'sent', expected: { endedAs: null } });
+    expect(awaited.expected?.id).not.toBe(order.expected?.id);
+    for (const step of ['call-off', 'received']) {
+      const refused = await problem(service.post(`/expected-deliveries/${awaited.expected?.id}/${step}`, {}));
+      expect(refused).toMatchObject({ status: 409, code: 'wrong-state' });
+      expect(refused.detail).toContain(`Order ${order.number}`);
+    }
+    await service.made(`${at}/${order.id}/call-off`, { version: awaited.version });
+    expect((await seen(order.id)).expected).toMatchObject({ endedAs: 'called off' });
   });
 
   it('end with what is missing, called off or owed', async () => {

@@ -2,12 +2,14 @@ import { expect, it } from 'vitest';
 import { claimStateAfter, claimStepsOf } from './claim-steps.js';
 import { claimStates } from './vocabulary.js';
 
-it('changes only what the supplier was not told of, and nothing that ended', () => {
-  expect(claimStates.filter((state) => claimStepsOf(state).includes('change'))).toEqual(['open']);
+it('changes what the supplier was told of too, and nothing that ended', () => {
+  expect(claimStates.filter((state) => claimStepsOf(state).includes('change'))).toEqual(['open', 'sent']);
   expect(claimStepsOf('settled')).toEqual([]);
   expect(claimStepsOf('dropped')).toEqual([]);
 });
 
-it('leads to a state of its own by each step', () => {
-  expect((['send', 'settle', 'drop'] as const).map(claimStateAfter)).toEqual(['sent', 'settled', 'dropped']);
+it('leads to a state of its own by each step; what was changed is sent again', () => {
+  const steps = ['change', 'send', 'settle', 'drop'] as const;
+  expect(steps.map(claimStateAfter)).toEqual(['open', 'sent', 'settled', 'dropped']);
+  expect(claimStepsOf(claimStateAfter('change'))).toContain('send');
 });

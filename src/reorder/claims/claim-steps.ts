@@ -1,12 +1,11 @@
 import type { ClaimState } from './vocabulary.js';
 
 /** What a person may do with a claim. */
-export const claimSteps = ['change', 'send', 'settle', 'drop'] as const;
-export type ClaimStep = (typeof claimSteps)[number];
+export type ClaimStep = 'change' | 'send' | 'settle' | 'drop';
 
 const byState: Readonly<Record<ClaimState, readonly ClaimStep[]>> = {
   open: ['change', 'send', 'settle', 'drop'],
-  sent: ['settle', 'drop'],
+  sent: ['change', 'settle', 'drop'],
   settled: [],
   dropped: [],
 };
@@ -16,7 +15,7 @@ export function claimStepsOf(state: ClaimState): readonly ClaimStep[] {
   return byState[state];
 }
 
-/** Where a step leads. */
-export function claimStateAfter(step: Exclude<ClaimStep, 'change'>): ClaimState {
-  return ({ send: 'sent', settle: 'settled', drop: 'dropped' } as const)[step];
+/** Where a step leads. What the supplier was told of and was changed since has to be sent again. */
+export function claimStateAfter(step: ClaimStep): ClaimState {
+  return ({ change: 'open', send: 'sent', settle: 'settled', drop: 'dropped' } as const)[step];
 }

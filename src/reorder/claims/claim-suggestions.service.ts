@@ -83,7 +83,7 @@ export class ClaimSuggestions {
     const faults = await this.faultyPieces(studioId, lines);
     const orderLines = await this.orderLines(studioId, lines, deliveryId === undefined ? since : null);
     const arrived = await this.arrived(studioId, orderLines);
-    const claimed = await this.claimed(studioId);
+    const claimed = await this.claimed(studioId, lines, orderLines);
 
     const byLine = new Map(lines.map((line) => [line.deliveryLineId, line]));
     const byOrderLine = new Map(orderLines.map((line) => [line.id, line]));
@@ -263,11 +263,30 @@ export class ClaimSuggestions {
     return arrived;
   }
 
-  private async claimed(studioId: string): Promise<string[]> {
+  /** What is claimed of these lines, whatever became of it. */
+  private async claimed(
+    studioId: string,
+    lines: readonly LineRow[],
+    orderLines: readonly OrderLineRow[],
+  ): Promise<string[]> {
+    const parameters: SqlValue[] = [studioId];
+    const among = (column: string, ids: readonly string[]) =>
+      ids.length === 0 ? [] : [`${column} IN (${ids.map((id) => `$${parameters.push(id)}`).join(', ')})`];
+    const conditions = [
+      ...among(
+        'delivery_line_id',
+        lines.map(({ deliveryLineId }) => deliveryLineId),
+      ),
+      ...among(
+        'order_line_id',
+        orderLines.map(({ id }) => id),
+      ),
+    ];
+    if (conditions.length === 0) return [];
     const rows = await this.database.read<Parameters<typeof suggestionKey>[0]>(
       `SELECT DISTINCT reason, order_line_id AS "orderLineId", delivery_line_id AS "deliveryLineId"
-       FROM supplier_claim WHERE studio_id = $1`,
-      [studioId],
+       FROM supplier_claim WHERE studio_id = $1 AND (${conditions.join(' OR ')})`,
+      parameters,
     );
     return rows.map(suggestionKey);
   }

@@ -54,7 +54,7 @@ export class ClaimsController {
     return this.claims.open(actor, dto);
   }
 
-  /** Changes an open claim. */
+  /** Changes a claim; one that was sent is open again. */
   @Needs('place orders')
   @Patch(':claimId')
   change(

@@ -1,4 +1,4 @@
-import { IsIn, IsInt, IsOptional, Max, Min } from 'class-validator';
+import { IsBoolean, IsIn, IsInt, IsOptional, Max, Min } from 'class-validator';
 import { MayBeLeftOut } from '../../platform/may-be-left-out.js';
 import { NamedId } from '../../platform/named-id.js';
 import { RawText } from '../../platform/raw-text.js';
@@ -34,6 +34,8 @@ export class OpenClaimDto extends WriteDto {
   @IsOptional() @IsInt() @Min(0) @Max(mostMinor) amountMinor?: number | null;
   /** For the supplier; no client is named here. It is kept sealed. */
   @IsOptional() @RawText(longestNote) note?: string | null;
+  /** Claim also what is claimed already for the same reason. Left out: that is refused. */
+  @MayBeLeftOut() @IsBoolean() again?: boolean;
 }
 
 export class ChangeClaimDto extends WriteDto {

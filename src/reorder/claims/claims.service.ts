@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { In, IsNull } from 'typeorm';
 import { Supplier } from '../../catalogue/supplier.entity.js';
 import { Studio } from '../../identity/studio.entity.js';
 import type { Actor } from '../../platform/actor.js';
@@ -6,8 +7,9 @@ import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { DataKeys } from '../../platform/encryption/data-keys.service.js';
 import { invalidField, notFound, Problem, staleVersion } from '../../platform/problem.js';
-import { DeliveryLine } from '../../stock/delivery.entity.js';
+import { Delivery, DeliveryLine } from '../../stock/delivery.entity.js';
 import { Lot } from '../../stock/lot.entity.js';
+import { orderedPieces } from '../purchase-orders/order-receipt.js';
 import { PurchaseOrder, PurchaseOrderLine } from '../purchase-orders/purchase-order.entity.js';
 import { sealedAsNote } from './claim-list.service.js';
 import { claimRows, viewOfClaim } from './claim-rows.query.js';
@@ -18,6 +20,8 @@ import { SupplierClaim } from './supplier-claim.entity.js';
 
 const what = 'claim';
 
+type ClaimedGoods = Pick<SupplierClaim, 'orderLineId' | 'deliveryLineId' | 'lotId' | 'pieces'>;
+
 /** Opens, changes and ends claims against suppliers. Notes are sealed, each under a key of its own. */
 @Injectable()
 export class Claims {
@@ -26,11 +30,16 @@ export class Claims {
     private readonly dataKeys: DataKeys,
   ) {}
 
-  /** @throws Problem not-found; invalid-fields when what it names does not belong together */
+  /**
+   * @throws Problem not-found; invalid-fields when what it names does not belong together, or for more pieces than came or
+   * were ordered; already-exists while the same is claimed already
+   */
   open(actor: Actor, dto: OpenClaimDto): Promise<ClaimView> {
     const { id, supplierId, reason, pieces, amountMinor = null, note = null } = dto;
     return this.write(actor, 'open', id, dto, async (transaction) => {
       const named = await namedGoods(transaction, dto);
+      await refuseTooMany(transaction, { ...named, pieces });
+      if (!dto.again) await refuseStanding(transaction, { ...named, reason });
       await transaction.insert(SupplierClaim, {
         ...named,
         ...(await this.sealed(transaction, id, note)),
@@ -52,12 +61,18 @@ export class Claims {
     });
   }
 
-  /** @throws Problem not-found, wrong-state, stale-version */
+  /**
+   * What was sent is open again, for the supplier was told of something else.
+   * @throws Problem not-found, wrong-state, stale-version; invalid-fields for more pieces than came or were ordered
+   */
   change(actor: Actor, id: string, dto: ChangeClaimDto): Promise<ClaimView> {
     return this.write(actor, 'change', id, dto, async (transaction) => {
       const { version, pieces, amountMinor, note } = dto;
       const claim = await this.forStep(transaction, id, 'change', version);
+      if (pieces !== undefined) await refuseTooMany(transaction, { ...claim, pieces });
       const changes: Partial<SupplierClaim> = {
+        state: claimStateAfter('change'),
+        sentAt: null,
         ...(pieces !== undefined && { pieces }),
         ...(amountMinor !== undefined && {
           amountMinor,
@@ -169,8 +184,59 @@ async function namedGoods(
   if (deliveryLineId !== null) {
     const line = await manager.findOneBy(DeliveryLine, { studioId, id: deliveryLineId });
     if (!line) throw notFound('delivery line', deliveryLineId);
+    const delivery = await manager.findOneByOrFail(Delivery, { studioId, id: line.deliveryId });
+    if (delivery.supplierId !== null && delivery.supplierId !== supplierId) {
+      throw invalidField('deliveryLineId', 'It is a line of a delivery of another supplier');
+    }
     lot ??= line.lotId;
     if (lot !== line.lotId) throw invalidField('lotId', 'The line of the delivery brought another lot');
   }
   return { orderLineId, deliveryLineId, lotId: lot };
+}
+
+/**
+ * The same goods are claimed once for each reason, until that claim ends.
+ * @throws Problem already-exists
+ */
+async function refuseStanding(
+  { studioId, manager }: Transaction,
+  {
+    orderLineId,
+    deliveryLineId,
+    lotId,
+    reason,
+  }: Omit<ClaimedGoods, 'pieces'> & Pick<SupplierClaim, 'reason'>,
+): Promise<void> {
+  const goods =
+    deliveryLineId !== null
+      ? { deliveryLineId }
+      : orderLineId !== null
+        ? { orderLineId, deliveryLineId: IsNull() }
+        : lotId !== null && { lotId, orderLineId: IsNull(), deliveryLineId: IsNull() };
+  if (goods === false) return;
+  const standing = await manager.findOneBy(SupplierClaim, {
+    ...{ studioId, reason, ...goods },
+    state: In(['open', 'sent']),
+  });
+  if (!standing) return;
+  throw new Problem(
+    409,
+    'already-exists',
+    `These goods are claimed already for the same reason, ${standing.pieces} pieces. Change that claim, or open another on purpose.`,
+    { claimId: standing.id },
+  );
+}
+
+/** @throws Problem invalid-fields */
+async function refuseTooMany(
+  { studioId, manager }: Transaction,
+  { orderLineId, deliveryLineId, pieces }: ClaimedGoods,
+): Promise<void> {
+  const came = deliveryLineId && (await manager.findOneBy(DeliveryLine, { studioId, id: deliveryLineId }));
+  const ordered = orderLineId && (await manager.findOneBy(PurchaseOrderLine, { studioId, id: orderLineId }));
+  if (!came && !ordered) return;
+  const most = Math.max(came ? came.quantityPieces : 0, ordered ? orderedPieces(ordered) : 0);
+  if (pieces > most) {
+    throw invalidField('pieces', `No more than ${most} can be claimed: so many came or were ordered`);
+  }
 }

@@ -11,7 +11,7 @@ import { faultsProblem, invalidField, notFound, Problem } from '../../platform/p
 import { OrderDueConditions } from '../plan/order-due-conditions.service.js';
 import { Plan, PlanLine } from '../plan/plan.entity.js';
 import { Offer } from '../supply/offer.entity.js';
-import { draftedOffers, type OfferOfLine, offeredPackPrice } from './order-facts.service.js';
+import { type OfferOfLine, offeredPackPrice, orderedProducts } from './order-facts.service.js';
 import { OrderRegister } from './order-register.service.js';
 import { OrderViews } from './order-views.service.js';
 import { PurchaseOrder, PurchaseOrderLine } from './purchase-order.entity.js';
@@ -42,7 +42,7 @@ export class OrderDrafting {
   /**
    * One order for each supplier of the chosen lines.
    * @throws Problem not-found; wrong-state while the plan is not done; invalid-fields for lines that say nothing to order;
-   * already-exists for what stands in an order of this plan already
+   * already-exists for what stands in an order of this plan already, or in any that is not sent yet
    */
   fromPlan(actor: Actor, dto: DraftFromPlanDto): Promise<DraftedOrdersView> {
     const request = {
@@ -57,7 +57,14 @@ export class OrderDrafting {
       const { plan, lines } = await chosenLines(transaction, dto);
       const offers = await manager.findBy(Offer, { studioId, id: In(lines.map(({ offerId }) => offerId)) });
       const byId = new Map(offers.map((offer) => [offer.id, offer]));
-      if (!dto.again) await refuseDrafted(transaction, plan, lines);
+      if (!dto.again) {
+        const ordered = lines.map(({ lineNumber, offerId }) => {
+          const productId = byId.get(offerId)?.productId;
+          if (productId === undefined) throw notFound('offer', offerId);
+          return { lineNumber, productId };
+        });
+        await refuseOrdered(transaction, plan, ordered);
+      }
       const currency = await this.currency(transaction);
       const bySupplier = new Map<string, NewLine[]>();
       for (const { offerId, packs } of lines) {
@@ -120,7 +127,11 @@ export class OrderDrafting {
         if (packs !== undefined) changes.packs = packs;
         if (packPriceMinor !== undefined) changes.packPriceMinor = packPriceMinor;
         else if (packs !== undefined && packs !== line.packs && line.offerId !== null) {
-          changes.packPriceMinor = offeredPackPrice(offers.get(line.offerId) ?? null, packs);
+          // A price of one's own stays; only the offer's follows the offer.
+          const offer = offers.get(line.offerId) ?? null;
+          if (line.packPriceMinor === offeredPackPrice(offer, line.packs)) {
+            changes.packPriceMinor = offeredPackPrice(offer, packs);
+          }
         }
         if (Object.keys(changes).length > 0)
           await transaction.update(PurchaseOrderLine, { studioId, id: lineId }, changes);
@@ -262,6 +273,13 @@ async function chosenLines(
   const { studioId, manager } = transaction;
   const plan = await manager.findOneBy(Plan, { studioId, id: planId });
   if (!plan || plan.purpose === 'replay') throw notFound('plan', planId);
+  if (plan.purpose === 'what if') {
+    throw new Problem(
+      409,
+      'wrong-state',
+      'This plan supposes what is not so. Orders are drafted from a plan of the record as it stands; ask for one.',
+    );
+  }
   if (plan.state !== 'done') {
     throw new Problem(
       409,
@@ -291,19 +309,19 @@ async function chosenLines(
 }
 
 /** @throws Problem already-exists */
-async function refuseDrafted(
+async function refuseOrdered(
   { read, studioId }: Transaction,
   { id, sameAsId }: Plan,
-  lines: readonly { lineNumber: number; offerId: string }[],
+  lines: readonly { lineNumber: number; productId: string }[],
 ): Promise<void> {
-  const drafted = await draftedOffers(read, studioId, sameAsId === null ? [id] : [id, sameAsId]);
-  for (const { lineNumber, offerId } of lines) {
-    const order = drafted.get(offerId);
+  const ordered = await orderedProducts(read, studioId, sameAsId === null ? [id] : [id, sameAsId]);
+  for (const { lineNumber, productId } of lines) {
+    const order = ordered.get(productId);
     if (!order) continue;
     throw new Problem(
       409,
       'already-exists',
-      `Line ${lineNumber} of the plan stands in order ${order.number} already. Change that one, or draft it again on purpose.`,
+      `The product of line ${lineNumber} of the plan stands in order ${order.number} already. Change that one, or draft it again on purpose.`,
       { orderId: order.orderId, lineNumber },
     );
   }

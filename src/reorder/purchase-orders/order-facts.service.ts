@@ -8,6 +8,7 @@ import { orderArrivals } from '../supply/order-arrivals.js';
 import { packPriceMinor } from '../supply/pack-cost.js';
 import type { PackPrice } from '../supply/pack-price.js';
 import { SupplierContacts } from '../supply/supplier-contacts.service.js';
+import { type PlanOfOrder, planOfOrder } from './order-plan.query.js';
 import { type ArrivedLine, type OrderReceipt, orderReceipt } from './order-receipt.js';
 import { type OrderSums, orderSums } from './order-sums.js';
 import type { PurchaseOrder, PurchaseOrderMail } from './purchase-order.entity.js';
@@ -72,6 +73,8 @@ export interface OrderFacts {
   supplierName: string;
   /** Those that stand, by their number. */
   lines: OrderLineFacts[];
+  /** Of a draft; null: it was drafted from none. */
+  plan: PlanOfOrder | null;
   terms: TermsOfOrder;
   sums: OrderSums;
   arrived: ArrivedGoods[];
@@ -133,6 +136,7 @@ export class OrderFactsReader {
     const lines = await linesOf(read, studioId, orderId, order.currency);
     const arrived = await arrivedOf(read, studioId, orderId);
     const contact = await this.contacts.of(read, studioId, order.supplierId);
+    const offerIds = lines.flatMap(({ offerId }) => offerId ?? []);
     // Amounts of another currency say nothing here.
     const sameCurrency = termsCurrency === order.currency;
     const terms: TermsOfOrder = {
@@ -147,6 +151,7 @@ export class OrderFactsReader {
       order,
       supplierName,
       lines,
+      plan: order.state === 'draft' ? await planOfOrder(read, order, offerIds) : null,
       terms,
       // What was approved stands, whatever the terms say by now.
       sums: orderSums(lines, order.deliveryCostMinor, order.approvedAt === null ? terms : null),
@@ -264,20 +269,24 @@ async function latestMail(read: Read, studioId: string, orderId: string): Promis
   return row ?? null;
 }
 
-/** The orders drafted from plans that were not called off, by the offers they name. */
-export async function draftedOffers(
+/**
+ * The orders in which products stand already, by product: those drafted from these plans that were not called off, and all
+ * that are not sent yet, for no plan counts them as on the way.
+ */
+export async function orderedProducts(
   read: Read,
   studioId: string,
   planIds: readonly string[],
 ): Promise<Map<string, { orderId: string; number: number }>> {
-  const rows = await read<{ offerId: string; orderId: string; number: number }>(
-    `SELECT line.offer_id AS "offerId", purchase_order.id AS "orderId", purchase_order.number
+  const rows = await read<{ productId: string; orderId: string; number: number }>(
+    `SELECT line.product_id AS "productId", purchase_order.id AS "orderId", purchase_order.number
      FROM purchase_order JOIN purchase_order_line AS line
        ON line.studio_id = purchase_order.studio_id AND line.order_id = purchase_order.id
-     WHERE purchase_order.studio_id = $1 AND purchase_order.plan_id IN (${placeholders(planIds)})
-       AND purchase_order.state <> 'called off' AND line.removed_at IS NULL AND line.offer_id IS NOT NULL
+     WHERE purchase_order.studio_id = $1 AND line.removed_at IS NULL
+       AND (purchase_order.state IN ('draft', 'approved')
+         OR (purchase_order.plan_id IN (${placeholders(planIds)}) AND purchase_order.state <> 'called off'))
      ORDER BY purchase_order.number`,
     [studioId, ...planIds],
   );
-  return new Map(rows.map(({ offerId, ...order }) => [offerId, order]));
+  return new Map(rows.map(({ productId, ...order }) => [productId, order]));
 }

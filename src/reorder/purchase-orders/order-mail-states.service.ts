@@ -66,11 +66,19 @@ export class OrderMailStates {
     return true;
   }
 
-  /** Writes down that an attempt begins. Undefined: none is due. */
+  /**
+   * Writes down that an attempt begins. One that was begun as often as it may be, and never ended, is given up: whatever
+   * cuts it off would do so for ever, and each time the supplier may get it.
+   * @returns it waits, or has failed; undefined: none is due
+   */
   async begin(transaction: Transaction, id: string): Promise<PurchaseOrderMail | undefined> {
     const { studioId, recordedAt, manager } = transaction;
     const mail = await manager.findOneBy(PurchaseOrderMail, { studioId, id, state: 'waiting' });
     if (!mail || mail.nextAttemptAt > recordedAt) return undefined;
+    if (mail.begun >= orderMailBackoff.maximumAttempts) {
+      const lastError = `It was begun ${mail.begun} times, and cut off. Ask the supplier whether it came.`;
+      return this.change(transaction, mail, { lastError, state: 'failed', settledAt: recordedAt });
+    }
     const nextAttemptAt = leaseEnd(recordedAt, mail.begun - mail.attempts);
     return this.change(transaction, mail, { begun: mail.begun + 1, nextAttemptAt });
   }

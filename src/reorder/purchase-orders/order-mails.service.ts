@@ -86,8 +86,29 @@ export class OrderMails implements OnModuleInit {
 
   private async attempt(actor: Actor, id: string): Promise<void> {
     const begun = await this.begin(actor, id);
-    if (begun === undefined) return;
+    if (begun?.state !== 'waiting') return;
     const failure = await this.handOver(actor, begun);
+    try {
+      await this.end(actor, begun, failure);
+    } catch (error) {
+      // Left waiting, it would be mailed again and again.
+      const message = error instanceof Error ? error.message : String(error);
+      const taken =
+        failure === null
+          ? 'The mail server took it; do not send it again, but mark it as sent by hand. '
+          : `${failure.message} `;
+      await this.end(actor, begun, new SendFailure(`${taken}It could not be recorded: ${message}`, true));
+      throw error;
+    }
+    if (failure !== null) {
+      this.logger.warn(
+        `The mail ${id} of an order was not taken: ${failure.message} It stands in the order.`,
+      );
+    }
+  }
+
+  /** @param failure null: the mail server took it, and in the same transaction the order is sent */
+  private async end(actor: Actor, begun: PurchaseOrderMail, failure: SendFailure | null): Promise<void> {
     await this.transactions.write(
       actor,
       {
@@ -99,7 +120,8 @@ export class OrderMails implements OnModuleInit {
       async (transaction) => {
         await transaction.lockStudio();
         const ended = await this.states.end(transaction, begun, failure);
-        if (!ended) throw new Error(`The mail ${id} was ended by somebody else while it was handed over.`);
+        if (!ended)
+          throw new Error(`The mail ${begun.id} was ended by somebody else while it was handed over.`);
         if (failure === null) {
           const { studioId, manager, read } = transaction;
           const order = await manager.findOneByOrFail(PurchaseOrder, { studioId, id: begun.orderId });
@@ -107,14 +129,9 @@ export class OrderMails implements OnModuleInit {
           await this.placing.sent(transaction, facts, order, 'mail', begun.expectedOn);
         }
         await this.notSent.reevaluate(transaction, begun.orderId);
-        transaction.note({ mailId: id, mailState: ended.state });
+        transaction.note({ mailId: begun.id, mailState: ended.state });
       },
     );
-    if (failure !== null) {
-      this.logger.warn(
-        `The mail ${id} of an order was not taken: ${failure.message} It stands in the order.`,
-      );
-    }
   }
 
   private async begin(actor: Actor, id: string): Promise<PurchaseOrderMail | undefined> {
@@ -129,6 +146,7 @@ export class OrderMails implements OnModuleInit {
         await transaction.lockStudio();
         const mail = await this.states.begin(transaction, id);
         if (!mail) throw new NothingDue();
+        if (mail.state === 'failed') await this.notSent.reevaluate(transaction, mail.orderId);
         return mail;
       });
     } catch (error) {

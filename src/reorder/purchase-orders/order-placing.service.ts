@@ -44,7 +44,7 @@ export class OrderPlacing {
           'This order is empty. Add what is to be ordered, then approve it.',
         );
       }
-      const warnings = warningsOf(facts);
+      const warnings = warningsOf(facts, localDay(transaction.recordedAt, actor.timeZone));
       const open = warnings.filter(({ code }) => !dto.confirmed?.includes(code));
       if (open.length > 0) {
         const said = open.map(({ message }) => message).join(' ');

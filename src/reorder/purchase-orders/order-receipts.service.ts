@@ -16,7 +16,8 @@ import { OrderMailStates } from './order-mail-states.service.js';
 import { OrderNotSentConditions } from './order-not-sent-conditions.service.js';
 import { answeredLines } from './order-receipt.js';
 import { OrderRegister } from './order-register.service.js';
-import { afterReceipt } from './order-steps.js';
+import type { PurchaseOrderState } from './order-states.js';
+import { afterReceipt, isUnderway } from './order-steps.js';
 
 /**
  * Follows what arrives of orders, in the transaction of the delivery: how much came, whether the order is closed, and by
@@ -57,6 +58,14 @@ export class OrderReceipts implements OrderFollower, OnModuleInit {
     );
   }
 
+  async awaiting({ read, studioId }: Transaction, expectedDeliveryId: string): Promise<string | null> {
+    const [order] = await read<{ number: number; state: PurchaseOrderState }>(
+      'SELECT number, state FROM purchase_order WHERE studio_id = $1 AND expected_delivery_id = $2',
+      [studioId, expectedDeliveryId],
+    );
+    return order && isUnderway(order.state) ? orderReference(order.number) : null;
+  }
+
   async received(transaction: Transaction, delivery: RecordedDelivery): Promise<void> {
     const ids = [...new Set(delivery.orderLineIds)];
     if (ids.length === 0) return;
@@ -83,7 +92,8 @@ export class OrderReceipts implements OrderFollower, OnModuleInit {
   ): Promise<void> {
     const { order, receipt, expected } = facts;
     const state = afterReceipt(order.state, receipt);
-    const underway = state === 'received in part';
+    // What came may be none of what was ordered: all of it is then awaited still.
+    const underway = isUnderway(state);
     if (order.state === 'approved') await this.mails.withdrawIdle(transaction, order.id);
     if (order.expectedDeliveryId !== null && expected?.endedAs !== 'called off') {
       await this.expected.cameWith(transaction, order.expectedDeliveryId, delivery.id);

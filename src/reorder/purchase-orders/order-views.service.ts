@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { Temporal } from 'temporal-polyfill';
 import { productLabel } from '../../catalogue/product-label.js';
 import { localDay } from '../../identity/local-day.js';
 import type { Actor } from '../../platform/actor.js';
@@ -7,6 +8,7 @@ import type { Read } from '../../platform/database/database.js';
 import { isLateDelivery } from '../../stock/expected-deliveries/late-delivery.js';
 import { writtenMoney } from '../written-money.js';
 import { type OrderFacts, OrderFactsReader, offeredPackPrice } from './order-facts.service.js';
+import { orderedPieces } from './order-receipt.js';
 import { stepsOf } from './order-steps.js';
 import { lineMinor } from './order-sums.js';
 import { type OrderWarning, orderWarnings } from './order-warnings.js';
@@ -50,7 +52,7 @@ export class OrderViews {
       steps: [...stepsOf(order.state)],
       lines: linesOf(facts),
       sums: { ...sums, minimumOrderMinor: terms.minimumOrderMinor },
-      warnings: order.state === 'draft' ? warningsOf(facts) : [],
+      warnings: order.state === 'draft' ? warningsOf(facts, today) : [],
       mailObstacle: this.mailObstacle(facts),
       mail: mail && mailViewOf(mail),
       expected: expected && {
@@ -63,8 +65,14 @@ export class OrderViews {
   }
 }
 
-/** What should be looked at before the order is approved. */
-export function warningsOf({ order, supplierName, lines, sums, terms }: OrderFacts): OrderWarning[] {
+/**
+ * What should be looked at before the order is approved.
+ * @param today the studio's local day, ISO `YYYY-MM-DD`
+ */
+export function warningsOf(
+  { order, supplierName, lines, plan, sums, terms }: OrderFacts,
+  today: string,
+): OrderWarning[] {
   return orderWarnings({
     supplier: supplierName,
     lines: lines.map((line) => ({
@@ -78,9 +86,15 @@ export function warningsOf({ order, supplierName, lines, sums, terms }: OrderFac
         minimumPacks: line.offer.minimumPacks,
         packPriceMinor: offeredPackPrice(line.offer, line.packs),
       },
+      packPieces: orderedPieces({ ...line, packs: 1 }),
+      planned: line.offerId === null ? null : (plan?.packOf(line.offerId, line.packs) ?? null),
     })),
     linesMinor: sums.linesMinor,
     minimumOrderMinor: terms.minimumOrderMinor,
+    plan: plan && {
+      ageDays: Temporal.PlainDate.from(plan.plannedOn).until(today, { largestUnit: 'days' }).days,
+      wasLatest: plan.wasLatest,
+    },
     money: (minor) => writtenMoney(minor, order.currency),
   });
 }

@@ -8,6 +8,8 @@ const line = (more: Partial<LineToApprove> = {}): LineToApprove => ({
   packs: 3,
   packPriceMinor: 2_490,
   offer: { ended: false, minimumPacks: 1, packPriceMinor: 2_490 },
+  packPieces: 1,
+  planned: null,
   ...more,
 });
 const order = (more: Partial<OrderToApprove> = {}): OrderToApprove => ({
@@ -15,6 +17,7 @@ const order = (more: Partial<OrderToApprove> = {}): OrderToApprove => ({
   lines: [line()],
   linesMinor: 7_470,
   minimumOrderMinor: 5_000,
+  plan: null,
   money: (minor) => `€${minor}`,
   ...more,
 });
@@ -50,5 +53,27 @@ describe('an order before it is approved', () => {
       ['price not known', 4],
       ['price changed', 5],
     ]);
+  });
+
+  const planned = { packPieces: 1, packPriceMinor: 2_490 };
+
+  it('is told what changed of a pack since the plan counted with it', () => {
+    expect(codes(order({ lines: [line({ planned })] }))).toEqual([]);
+    // A price of another currency says nothing.
+    const unsaid = { ...planned, packPriceMinor: null };
+    expect(codes(order({ lines: [line({ planned: unsaid })] }))).toEqual([]);
+    const [warning] = orderWarnings(order({ lines: [line({ packs: 7, packPieces: 50, planned })] }));
+    expect(warning).toMatchObject({ code: 'offer changed since the plan', lineNumber: 1 });
+    expect(warning?.message).toContain('packs of 1, now 50');
+    const dearer = line({ planned: { ...planned, packPriceMinor: 1_990 } });
+    expect(orderWarnings(order({ lines: [dearer] }))[0]?.message).toContain('€1990 a pack, now €2490');
+  });
+
+  it.each([
+    [{ ageDays: 7, wasLatest: true }, []],
+    [{ ageDays: 8, wasLatest: true }, ['plan is old']],
+    [{ ageDays: 0, wasLatest: false }, ['plan not the latest']],
+  ])('is told of its plan %o: %o', (plan, told) => {
+    expect(orderWarnings(order({ plan })).map(({ code }) => code)).toEqual(told);
   });
 });

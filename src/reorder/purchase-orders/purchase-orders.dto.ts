@@ -44,7 +44,7 @@ export class DraftFromPlanDto extends WriteDto {
   @Min(1, { each: true })
   @Max(mostLineNumber, { each: true })
   lineNumbers: number[];
-  /** Draft also what stands in an order of this plan already. Left out: that is refused. */
+  /** Draft also what stands in an order of this plan already, or in any that is not sent yet. Left out: that is refused. */
   @MayBeLeftOut() @IsBoolean() again?: boolean;
 }
 

@@ -8,6 +8,7 @@ import { Transactions } from '../../platform/database/transactions.js';
 import { defaultPageSize, pageOf, refuseUnknownStart } from '../../platform/page.js';
 import { faultsProblem, notFound, Problem } from '../../platform/problem.js';
 import { Delivery } from '../delivery.entity.js';
+import { OrderFollowers } from '../order-followers.service.js';
 import { type ExpectedDays, expectedDaysFaults } from './expected-days.js';
 import type {
   CallOffDeliveryDto,
@@ -41,6 +42,7 @@ export class ExpectedDeliveries {
     private readonly transactions: Transactions,
     private readonly clock: Clock,
     private readonly conditions: LateDeliveryConditions,
+    private readonly orders: OrderFollowers,
   ) {}
 
   /** What is still expected comes by its day, the earliest first; else the latest comes first. */
@@ -112,15 +114,16 @@ export class ExpectedDeliveries {
     });
   }
 
-  /** @throws Problem not-found; wrong-state when it has ended already */
+  /** @throws Problem not-found; wrong-state when it has ended already, or an order is expected with it */
   callOff(actor: Actor, id: string, dto: CallOffDeliveryDto): Promise<ExpectedDeliveryView> {
     return this.write(actor, 'stock.call-off-delivery', id, dto, async (transaction) => {
       const present = await this.open(transaction, id);
+      await this.refuseOrdered(transaction, id, 'Call off the order instead.');
       await this.end(transaction, present, { endedAs: 'called off', deliveryId: null });
     });
   }
 
-  /** @throws Problem not-found; wrong-state when it has ended already */
+  /** @throws Problem not-found; wrong-state when it has ended already, or an order is expected with it */
   received(actor: Actor, id: string, dto: ExpectedDeliveryReceivedDto): Promise<ExpectedDeliveryView> {
     return this.write(actor, 'stock.expected-delivery-received', id, dto, async (transaction) => {
       const { deliveryId = null } = dto;
@@ -129,6 +132,11 @@ export class ExpectedDeliveries {
         if (!(await transaction.manager.existsBy(Delivery, key))) throw notFound('delivery', deliveryId);
       }
       const present = await this.open(transaction, id);
+      await this.refuseOrdered(
+        transaction,
+        id,
+        'Record the delivery and name it there, or close the order when nothing more is to come.',
+      );
       await this.end(transaction, present, { endedAs: 'received', deliveryId });
     });
   }
@@ -209,6 +217,13 @@ export class ExpectedDeliveries {
       'wrong-state',
       `This delivery ${said} already, on ${found.endedAt}. Expect another one if more is to come.`,
     );
+  }
+
+  /** An order that is underway is never left with nothing expected: nobody would be told that it is late. */
+  private async refuseOrdered(transaction: Transaction, id: string, instead: string): Promise<void> {
+    const order = await this.orders.awaiting(transaction, id);
+    if (order === null) return;
+    throw new Problem(409, 'wrong-state', `${order} is expected with this delivery. ${instead}`);
   }
 
   private async requireSupplier(transaction: Transaction, supplierId: string): Promise<void> {

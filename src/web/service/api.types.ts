@@ -3283,7 +3283,7 @@ export interface paths {
         delete?: never;
         options?: never;
         head?: never;
-        /** Changes an open claim. */
+        /** Changes a claim; one that was sent is open again. */
         patch: operations["Claims_change"];
         trace?: never;
     };
@@ -8874,7 +8874,7 @@ export interface components {
         };
         PurchaseOrderWarningView: {
             /** @enum {string} */
-            code: "below minimum order" | "below minimum packs" | "offer ended" | "product archived" | "price not known" | "price changed";
+            code: "below minimum order" | "below minimum packs" | "offer ended" | "product archived" | "price not known" | "price changed" | "offer changed since the plan" | "plan not the latest" | "plan is old";
             /** @description The line it is about; null: the whole order. */
             lineNumber: number | null;
             message: string;
@@ -8969,7 +8969,7 @@ export interface components {
             planId: string;
             /** @description Numbers of the plan's lines that are to be ordered; each names an offer and packs. */
             lineNumbers: number[];
-            /** @description Draft also what stands in an order of this plan already. Left out: that is refused. */
+            /** @description Draft also what stands in an order of this plan already, or in any that is not sent yet. Left out: that is refused. */
             again?: boolean;
         };
         DraftedOrdersView: {
@@ -9040,7 +9040,7 @@ export interface components {
             id: string;
             version: number;
             /** @description The codes of the warnings that were read; each that stands must be among them. */
-            confirmed?: ("below minimum order" | "below minimum packs" | "offer ended" | "product archived" | "price not known" | "price changed")[];
+            confirmed?: ("below minimum order" | "below minimum packs" | "offer ended" | "product archived" | "price not known" | "price changed" | "offer changed since the plan" | "plan not the latest" | "plan is old")[];
         };
         OrderStepDto: {
             /**
@@ -9179,6 +9179,8 @@ export interface components {
             pieces: number;
             /** @description What is asked for, minor units of the studio's currency; null: not said. */
             amountMinor?: number | null;
+            /** @description Claim also what is claimed already for the same reason. Left out: that is refused. */
+            again?: boolean;
         };
         ChangeClaimDto: {
             /**
