@@ -9,6 +9,7 @@ import type {
   PlanPageView,
   PlanView,
 } from '../../src/reorder/plan/plans.views.js';
+import type { PurchaseOrderView } from '../../src/reorder/purchase-orders/purchase-orders.views.js';
 import type { OfferView } from '../../src/reorder/supply/offers.views.js';
 import type { StockLevelsView } from '../../src/stock/levels.views.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
@@ -289,6 +290,34 @@ describe.each(usualEngine)('plans, on %s', (engine) => {
     );
     const plans = await Promise.all(asked.map(({ id }) => ended(id)));
     expect(plans.map(({ state }) => state)).toEqual(['done', 'done']);
+  });
+
+  it('tells of a draft, counts on what is approved, and on nothing that a recall catches on arrival', async () => {
+    const lines = [{ offerId: offer.id, packs: 3 }];
+    const order = await service.made<PurchaseOrderView>('/purchase-orders', { supplierId, lines });
+    const told = { figures: { order: order.number, pieces: 3 } };
+    const umberOf = async () => lineOf((await made()).id, studio.umberId);
+    const drafted = await umberOf();
+    expect(drafted.assumptions).toContainEqual(expect.objectContaining({ code: 'drafted already', ...told }));
+    expect(drafted.stock.onTheWayUnits).toBe(0);
+    await service.made(`/purchase-orders/${order.id}/approval`, { version: order.version });
+    const approved = await umberOf();
+    const counted = { code: 'approved order counted on', ...told };
+    expect(approved.assumptions).toContainEqual(expect.objectContaining(counted));
+    expect(approved.stock.onTheWayUnits).toBeGreaterThan(0);
+    const item = { gtins: [], productIds: [studio.umberId], lots: [], openEnded: false };
+    await service.made('/recalls', {
+      title: 'Umber',
+      scope: { items: [item] },
+    });
+    const recalled = await umberOf();
+    expect(recalled.assumptions.map(({ code }) => code)).toContain('every lot is caught on arrival');
+    expect(recalled).toMatchObject({ stock: { onTheWayUnits: 0, usableUnits: 0 }, packs: 0, offers: [] });
+  });
+
+  it('gives no levels from what is only supposed', async () => {
+    const { id } = await made({ purpose: 'what if', whatIf: { serviceTargetPerMille: 700 } });
+    expect(await refusal(`/plans/${id}/levels`, { id: uuidv7() })).toEqual([409, 'wrong-state']);
   });
 
   it('is listed, page by page, and refuses what makes no sense', async () => {
