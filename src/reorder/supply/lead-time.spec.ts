@@ -72,6 +72,19 @@ describe('the lead time of a supplier', () => {
     });
   });
 
+  it('grows with orders that are waited for longer than usual, unless they are lost', () => {
+    const seen = [arrival('a', 5), arrival('b', 5), arrival('c', 10)];
+    const since = (orderedOn: string) => [{ orderedOn, today: '2026-03-20' }];
+    const usual = leadTimeOf(seen, null);
+    expect(leadTimeOf(seen, null, since('2026-03-16'))).toEqual(usual);
+    // Eight days: it takes as long as the one of ten that was seen.
+    const eight = leadTimeOf(seen, null, since('2026-03-12'));
+    expect(eight).toMatchObject({ orders: 4, distribution: { days: [5, 10], weights: [0.5, 0.5] } });
+    expect(leadTimeOf(seen, null, since('2026-03-05'))).toMatchObject({ orders: 4, days95: 15 });
+    expect(leadTimeOf(seen, null, since('2025-12-01'))).toEqual(usual);
+    expect(leadTimeOf([], 5, since('2026-03-10'))).toMatchObject({ basis: 'quoted and learnt', days95: 10 });
+  });
+
   it('leaves out and counts what came before its order or later than a year', () => {
     const lines = [
       arrival('a', -1),

@@ -8,6 +8,9 @@ export const QUOTE_COUNTS_AS_ORDERS = 3;
 export const MOST_ORDERS = 60;
 /** What took longer is a slip of the pen, or was no order any more. */
 export const LONGEST_LEAD_TIME_DAYS = 365;
+/** Later than so many times the days within which 95 % came, an order is taken for lost, and tells nothing. [C] */
+const LOST_AFTER_TIMES = 2;
+const LOST_AFTER_AT_LEAST_DAYS = 14;
 
 /** Goods of an order that arrived. What comes in parts is several, each with its own arrival. */
 export interface OrderArrival {
@@ -18,12 +21,18 @@ export interface OrderArrival {
   pieces: number;
 }
 
+/** An order of which nothing came yet. Days as above. */
+export interface WaitingOrder {
+  orderedOn: string;
+  today: string;
+}
+
 export interface LeadTime {
   /** Calendar days from ordering to arrival. */
   distribution: DaysDistribution;
   basis: 'quoted' | 'learnt' | 'quoted and learnt' | 'assumed';
   quotedDays: number | null;
-  /** Orders that were counted. */
+  /** Orders that were counted, those waited for longer than usual included. */
   orders: number;
   /** Arrivals that were not: before their order, or later than anybody waits. */
   leftOut: number;
@@ -34,9 +43,15 @@ export interface LeadTime {
 
 /**
  * How long a supplier takes: the days its orders took, and what it says as if it were three orders more. An order counts
- * once; parts of it share its weight by the pieces they brought. Without orders and without a word of the supplier an assumption stands.
+ * once; parts of it share its weight by the pieces they brought. Of an order
+ * that is waited for, and longer than the median, only that is known: its weight falls on the longer times that were seen,
+ * or on its age when there is none (Efron's redistribution to the right, 1967). [M] Without orders and without a word of the supplier an assumption stands.
  */
-export function leadTimeOf(arrivals: readonly OrderArrival[], quotedDays: number | null): LeadTime {
+export function leadTimeOf(
+  arrivals: readonly OrderArrival[],
+  quotedDays: number | null,
+  waiting: readonly WaitingOrder[] = [],
+): LeadTime {
   const orders = new Map<string, { orderedOn: string; parts: { days: number; pieces: number }[] }>();
   let leftOut = 0;
   for (const { orderId, orderedOn, arrivedOn, pieces } of arrivals) {
@@ -69,16 +84,38 @@ export function leadTimeOf(arrivals: readonly OrderArrival[], quotedDays: number
   }
   if (quotedDays !== null) add(quotedDays, QUOTE_COUNTS_AS_ORDERS);
   else if (latest.length === 0) add(planningAssumptions.leadTimeDays.value, 1);
+  const late = lateDays(normalised(weights), waiting);
+  for (const age of late) addCensored(weights, age);
   const distribution = normalised(weights);
+  const counted = latest.length + late.length;
   return {
     distribution,
-    basis: basisOf(latest.length, quotedDays),
+    basis: basisOf(counted, quotedDays),
     quotedDays,
-    orders: latest.length,
+    orders: counted,
     leftOut,
     medianDays: daysWithin(distribution, 0.5),
     days95: daysWithin(distribution, 0.95),
   };
+}
+
+/** Ages of orders that are later than usual and not so late that they are lost, the youngest first. */
+function lateDays(seen: DaysDistribution, waiting: readonly WaitingOrder[]): number[] {
+  const usual = daysWithin(seen, 0.5);
+  const lost = Math.max(LOST_AFTER_AT_LEAST_DAYS, LOST_AFTER_TIMES * daysWithin(seen, 0.95));
+  return waiting
+    .map(({ orderedOn, today }) => daysBetween(orderedOn, today))
+    .filter((age) => age > usual && age <= Math.min(lost, LONGEST_LEAD_TIME_DAYS))
+    .sort((one, other) => one - other)
+    .slice(0, MOST_ORDERS);
+}
+
+/** Adds one order that took at least so many days. */
+function addCensored(weights: Map<number, number>, age: number): void {
+  const longer = [...weights].filter(([days]) => days >= age);
+  const total = longer.reduce((sum, [, weight]) => sum + weight, 0);
+  if (total === 0) weights.set(age, 1);
+  else for (const [days, weight] of longer) weights.set(days, weight * (1 + 1 / total));
 }
 
 /** The smallest number of days within which at least this share arrives. */

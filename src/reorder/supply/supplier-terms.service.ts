@@ -21,6 +21,7 @@ import {
 import type { SetSupplierTermsDto } from './supplier-terms.dto.js';
 import { SupplierTerms } from './supplier-terms.entity.js';
 import type { SupplierTermsPageView, SupplierTermsView } from './supplier-terms.views.js';
+import { waitingOrders } from './waiting-orders.query.js';
 
 interface Row extends SealedContact {
   supplierName: string;
@@ -149,12 +150,22 @@ export class SupplierTermsRegister {
       now,
       rows.map(({ supplierId }) => supplierId),
     );
+    const waiting = await waitingOrders(
+      read,
+      actor,
+      now,
+      rows.map(({ supplierId }) => supplierId),
+    );
     const opened = actor.may.has('place orders')
       ? await this.contacts.opened(actor.studioId, rows)
       : new Map<string, SupplierContact>();
     return rows.map(({ dataKeyId: _, contactSealed, orderWeekdays, ...row }) => {
       const { supplierId, quotedLeadTimeDays } = row;
-      const learnt = leadTimeOf(orderArrivals(arrivals, supplierId), quotedLeadTimeDays);
+      const learnt = leadTimeOf(
+        orderArrivals(arrivals, supplierId),
+        quotedLeadTimeDays,
+        waiting.filter((order) => order.supplierId === supplierId),
+      );
       const { basis, medianDays, days95, orders, leftOut } = learnt;
       return {
         ...row,

@@ -1,10 +1,11 @@
 import type { Read } from '../../platform/database/database.js';
-import { leadTimeOf } from './lead-time.js';
+import { leadTimeOf, type WaitingOrder } from './lead-time.js';
 import { lifeOnArrivalOf } from './life-on-arrival.js';
 import { type ObservedArrival, observedArrivals } from './observed-arrivals.query.js';
 import { orderArrivals } from './order-arrivals.js';
 import type { PackPrice } from './pack-price.js';
 import type { LastPrice, OfferFacts, ProductLife, SupplierFacts, SupplyFacts } from './supply-facts.js';
+import { waitingOrders } from './waiting-orders.query.js';
 
 /** More than a studio may have standing, and more suppliers than any register holds. */
 const mostOffers = 5_000;
@@ -24,6 +25,8 @@ interface OfferRow {
   leadTimeDays: number | null;
   archivedAt: string | null;
 }
+
+type WaitingOfSupplier = WaitingOrder & { supplierId: string };
 
 interface SupplierRow {
   supplierId: string;
@@ -52,6 +55,7 @@ export async function loadSupplyFacts(
     [studioId],
   );
   const arrivals = await observedArrivals(read, studio, now);
+  const waiting = await waitingOrders(read, studio, now);
   const offers = await read<OfferRow>(
     `SELECT offer.id AS "offerId", offer.supplier_id AS "supplierId", offer.product_id AS "productId",
        offer.order_code AS "orderCode", offer.pack_containers AS "packContainers",
@@ -72,7 +76,7 @@ export async function loadSupplyFacts(
      WHERE supplier.chain_id = $2 ORDER BY supplier.id LIMIT ${mostSuppliers}`,
     [studioId, studio.chainId],
   );
-  return supplyFacts(currency, suppliers, offers, arrivals);
+  return supplyFacts(currency, suppliers, offers, arrivals, waiting);
 }
 
 function supplyFacts(
@@ -80,12 +84,14 @@ function supplyFacts(
   suppliers: readonly SupplierRow[],
   offers: readonly OfferRow[],
   arrivals: readonly ObservedArrival[],
+  waiting: readonly WaitingOfSupplier[],
 ): SupplyFacts {
   const quoted = new Map(
     suppliers.map(({ supplierId, quotedLeadTimeDays }) => [supplierId, quotedLeadTimeDays]),
   );
   const ofSupplier = groupedBy(arrivals, ({ supplierId }) => supplierId);
   const ofProduct = groupedBy(arrivals, ({ productId }) => productId);
+  const waitingOf = groupedBy(waiting, ({ supplierId }) => supplierId);
   const facts: SupplyFacts = {
     currency,
     suppliers: [],
@@ -105,6 +111,7 @@ function supplyFacts(
           quoted.get(supplierId) ?? null,
           ofSupplier.get(supplierId) ?? [],
           ofProduct.get(productId) ?? [],
+          waitingOf.get(supplierId) ?? [],
         ),
       );
     } else facts.unusableOffers.push({ offerId, supplierId, productId, reason });
@@ -113,7 +120,9 @@ function supplyFacts(
   for (const row of suppliers) {
     const { supplierId } = row;
     if (row.currency === null && !offering.has(supplierId) && !ofSupplier.has(supplierId)) continue;
-    facts.suppliers.push(supplierFacts(row, currency, ofSupplier.get(supplierId) ?? []));
+    facts.suppliers.push(
+      supplierFacts(row, currency, ofSupplier.get(supplierId) ?? [], waitingOf.get(supplierId) ?? []),
+    );
   }
   return facts;
 }
@@ -122,6 +131,7 @@ function supplierFacts(
   row: SupplierRow,
   currency: string,
   arrivals: readonly ObservedArrival[],
+  waiting: readonly WaitingOfSupplier[],
 ): SupplierFacts {
   const { supplierId, name, quotedLeadTimeDays, orderWeekdays } = row;
   const otherCurrency = row.currency !== null && row.currency !== currency;
@@ -133,7 +143,7 @@ function supplierFacts(
     deliveryCostMinor: otherCurrency ? null : row.deliveryCostMinor,
     freeDeliveryFromMinor: otherCurrency ? null : row.freeDeliveryFromMinor,
     otherCurrency,
-    leadTime: leadTimeOf(orderArrivals(arrivals, supplierId), quotedLeadTimeDays),
+    leadTime: leadTimeOf(orderArrivals(arrivals, supplierId), quotedLeadTimeDays, waiting),
   };
 }
 
@@ -143,6 +153,7 @@ function offerFacts(
   quotedDays: number | null,
   ofSupplier: readonly ObservedArrival[],
   ofProduct: readonly ObservedArrival[],
+  waiting: readonly WaitingOfSupplier[],
 ): OfferFacts {
   const { offerId, supplierId, productId, orderCode, packContainers, containerPieces, minimumPacks } = row;
   const ownDays = row.leadTimeDays;
@@ -151,7 +162,7 @@ function offerFacts(
     prices: JSON.parse(row.prices) as PackPrice[],
     leadTime:
       ownDays === null
-        ? leadTimeOf(orderArrivals(ofSupplier, supplierId), quotedDays)
+        ? leadTimeOf(orderArrivals(ofSupplier, supplierId), quotedDays, waiting)
         : leadTimeOf(orderArrivals(ofProduct, supplierId), ownDays),
     lifeOnArrival: lifeOnArrivalOf(ofProduct, supplierId, row.lifeOnArrivalDays),
   };
