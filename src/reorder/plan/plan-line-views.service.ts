@@ -50,6 +50,7 @@ export class PlanLineViews {
       currency,
       stakeMinor: content.stakeMinor,
       usableUnits: counts.usableUnits,
+      onTheWayUnits: content.onTheWayUnits,
       unitsPerWeek: unitsPerWeek(content),
       shortChance: decision.without.shortChance,
       shortOn: decision.without.shortOn,

@@ -94,11 +94,11 @@ function summaryOf(line: PlanLineView): PlanLineSummaryView {
   const { lineNumber, item, decision, orderOn, arrivesOn, arrivesLate, supplierId, supplierName } = line;
   const { offerId, productId, packs, containers, orderedUnits, costMinor, currency, stakeMinor } = line;
   const { usableUnits, unitsPerWeek, shortChance, shortOn, shortChanceAfter, expectedWasteMinor } = line;
-  const { coverDays, sentence, notes, level } = line;
+  const { onTheWayUnits, coverDays, sentence, notes, level } = line;
   return {
     ...{ lineNumber, item, decision, orderOn, arrivesOn, arrivesLate, supplierId, supplierName },
     ...{ offerId, productId, packs, containers, orderedUnits, costMinor, currency, stakeMinor },
     ...{ usableUnits, unitsPerWeek, shortChance, shortOn, shortChanceAfter, expectedWasteMinor },
-    ...{ coverDays, sentence, notes, level },
+    ...{ onTheWayUnits, coverDays, sentence, notes, level },
   };
 }

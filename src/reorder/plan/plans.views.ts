@@ -417,6 +417,7 @@ export class PlanLineSummaryView {
   /** What it costs not to follow the line: by this lines are ordered. */
   stakeMinor: number;
   usableUnits: number;
+  onTheWayUnits: number;
   unitsPerWeek: number;
   /** If nothing is ordered, 0 to 1. */
   shortChance: number;

@@ -1,3 +1,4 @@
+import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import type { ItemUnit } from '../../reorder/item.js';
 import type { PlanAssumptionView } from '../../reorder/plan/plans.views.js';
 import { PageLink } from '../frame/navigation.js';
@@ -8,14 +9,14 @@ import { reasonWords } from './reason-words.js';
 
 /** What was taken for want of something better, and where it is set. */
 export function AssumptionsSection({
-  studioId,
+  standing: { studioId, permissions },
   assumptions,
   currency,
   unit = 'pieces',
   title,
   hint,
 }: {
-  studioId: string;
+  standing: StandingView;
   assumptions: readonly PlanAssumptionView[];
   currency: string | null;
   /** Of one item; left out: the figures hold no amounts. */
@@ -39,9 +40,11 @@ export function AssumptionsSection({
           ))}
         </ul>
       )}
-      <PageLink to={pathOf({ studioId, area: 'settings' }, 'planning')} alone>
-        {words.toSettings}
-      </PageLink>
+      {permissions.includes('plan orders') && (
+        <PageLink to={pathOf({ studioId, area: 'settings' }, 'planning')} alone>
+          {words.toSettings}
+        </PageLink>
+      )}
     </Section>
   );
 }

@@ -142,6 +142,14 @@ function BasketLine({
           ...(known
             ? [
                 { name: words.figures.here, value: writtenUnits(known.usableUnits, known.item.unit, texts) },
+                ...(known.onTheWayUnits > 0
+                  ? [
+                      {
+                        name: words.figures.onTheWay,
+                        value: writtenUnits(known.onTheWayUnits, known.item.unit, texts),
+                      },
+                    ]
+                  : []),
                 { name: words.figures.short, value: writtenChance(known.shortChance, texts) },
               ]
             : []),

@@ -10,7 +10,7 @@ import { usePlanLines } from './plans.requests.js';
 
 /** The lines of a plan of which one thing was decided. */
 export function DecisionSection({
-  standing: { studioId },
+  standing: { studioId, permissions },
   planId,
   decision,
 }: {
@@ -31,7 +31,7 @@ export function DecisionSection({
           <PlanLineEntry key={line.lineNumber} studioId={studioId} planId={planId} line={line} />
         )}
       />
-      {decision === 'cannot be ordered' && (
+      {decision === 'cannot be ordered' && permissions.includes('plan orders') && (
         <PageLink to={pathOf({ studioId, area: 'ordering' }, 'suppliers')} alone>
           {words.addOffer}
         </PageLink>

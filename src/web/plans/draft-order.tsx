@@ -2,13 +2,16 @@ import { Button, Group } from '@mantine/core';
 import { useRef } from 'react';
 import { useNavigate } from 'react-router';
 import type { BasketView } from '../../reorder/plan/plans.views.js';
+import { PageLink } from '../frame/navigation.js';
 import { pathOf } from '../frame/places.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { isProblem } from '../service/problem.js';
 import { request } from '../service/request.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
+import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
+import { latestOrders } from './plans.requests.js';
 
 /** Makes a draft of a purchase order from a basket, and opens it. What is drafted already is drafted again on purpose only. */
 export function DraftOrder({
@@ -43,10 +46,17 @@ export function DraftOrder({
     const [order] = orders;
     void open(pathOf({ studioId, area: 'ordering' }, 'orders', ...(order ? [order.id] : [])));
   });
-  const isDrafted = drafting.problem !== undefined && isProblem(drafting.problem, 'already-exists');
+  const isDrafted = isProblem(drafting.problem, 'already-exists');
+  const draftedId = isDrafted ? drafting.problem?.document.orderId : undefined;
   return (
     <>
+      <OrdersOfBasket studioId={studioId} planId={planId} supplierId={basket.supplierId} />
       <ProblemNote problem={drafting.problem} />
+      {draftedId !== undefined && (
+        <PageLink to={pathOf({ studioId, area: 'ordering' }, 'orders', draftedId)} alone>
+          {words.toDrafted}
+        </PageLink>
+      )}
       <Group>
         <Button
           {...(!isDue && { variant: 'default' })}
@@ -58,10 +68,41 @@ export function DraftOrder({
         </Button>
         {isDrafted && (
           <Button variant="default" loading={drafting.busy} onClick={() => void drafting.run(true)}>
-            {words.draftAgain}
+            {words.draftAgain(basket.supplierName)}
           </Button>
         )}
       </Group>
     </>
+  );
+}
+
+/** What was drafted from this plan for the supplier already. */
+function OrdersOfBasket({
+  studioId,
+  planId,
+  supplierId,
+}: {
+  studioId: string;
+  planId: string;
+  supplierId: string;
+}) {
+  const texts = useTexts();
+  const words = texts.plans;
+  const { answer } = useAnswer(['latest orders', studioId], () => latestOrders(studioId));
+  const drafted = answer?.filter((order) => order.planId === planId && order.supplierId === supplierId) ?? [];
+  if (drafted.length === 0) return null;
+  return (
+    <div>
+      <p>{words.drafted}</p>
+      <ul>
+        {drafted.map(({ id, number, state }) => (
+          <li key={id}>
+            <PageLink to={pathOf({ studioId, area: 'ordering' }, 'orders', id)} alone>
+              {words.orderOfPlan(number, texts.orders.states[state])}
+            </PageLink>
+          </li>
+        ))}
+      </ul>
+    </div>
   );
 }

@@ -25,7 +25,7 @@ export function OnePlanPage({ standing, id }: { standing: StandingView; id: stri
   return (
     <Page
       above={studioName}
-      title={plan ? words.titleOf(day) : words.title}
+      title={plan ? (plan.purpose === 'what if' ? texts.whatIf : words).titleOf(day) : words.title}
       {...(plan?.sums && { lead: words.lead(day, plan.sums.days) })}
     >
       <ProblemNote problem={problem} />

@@ -104,7 +104,7 @@ export function PlanContents({ standing, plan }: { standing: StandingView; plan:
         ),
       )}
       <AssumptionsSection
-        studioId={studioId}
+        standing={standing}
         assumptions={plan.assumptions}
         currency={sums.currency}
         title={words.assumptions}

@@ -34,8 +34,18 @@ export function PlanLineEntry({
 }) {
   const texts = useTexts();
   const words = texts.plans;
-  const { item, decision, packs, orderedUnits, costMinor, currency, orderOn, usableUnits, shortChance } =
-    line;
+  const {
+    item,
+    decision,
+    packs,
+    orderedUnits,
+    costMinor,
+    currency,
+    orderOn,
+    usableUnits,
+    onTheWayUnits,
+    shortChance,
+  } = line;
   const units = (amount: number) => writtenUnits(amount, item.unit, texts);
   const remarks = line.notes.flatMap((code) => words.notes[code] ?? []);
   const figures: (Figure | false)[] = [
@@ -54,6 +64,7 @@ export function PlanLineEntry({
     orderOn !== null &&
       decision === 'order later' && { name: words.figures.on, value: writtenDay(orderOn, texts.language) },
     { name: words.figures.here, value: units(usableUnits) },
+    onTheWayUnits > 0 && { name: words.figures.onTheWay, value: units(onTheWayUnits) },
     { name: words.figures.weekly, value: units(line.unitsPerWeek) },
     { name: words.figures.short, value: writtenChance(shortChance, texts) },
   ];

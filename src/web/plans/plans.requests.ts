@@ -108,3 +108,19 @@ export const usePlanLine = (studioId: string, planId: string, lineNumber: number
       ...{ studioId, planId, lineNumber },
     }),
   );
+
+/** The latest orders, whatever became of them: as many as one page holds. */
+export async function latestOrders(studioId: string) {
+  const { items } = await request('GET', '/studios/{studioId}/purchase-orders', {
+    ...({ studioId, state: 'all', limit: pageSize } as const),
+  });
+  return items;
+}
+
+/** The latest runs of plans, whatever became of them: as many as one page holds. */
+export async function latestPlans(studioId: string) {
+  const { items } = await request('GET', '/studios/{studioId}/plans', {
+    ...({ studioId, purpose: 'plan', limit: pageSize } as const),
+  });
+  return items;
+}

@@ -12,8 +12,12 @@ const expires = {
 };
 
 describe('a reason of a plan', () => {
-  it('is said in English as the service says it', () => {
-    expect(reasonWords(english, expires, of)).toBe(expires.message);
+  it('writes money, days and shares in English as the rest of the page does', () => {
+    expect(reasonWords(english, expires, of)).toBe(
+      'About 4.2 ml of what is here or coming will probably expire unused (€12.34), the first on 5 Jan 2027.',
+    );
+    const target = { code: 'service target assumed', figures: { perMille: 950 }, message: '95 %' };
+    expect(reasonWords(english, target, of)).toContain('95% of the need');
   });
 
   it('is said in German from its figures, each by what its name says it is', () => {
@@ -35,9 +39,17 @@ describe('a reason of a plan', () => {
   });
 
   it('says how a shade is kept in the words of the reader', () => {
-    const range = { choice: 'let run out', chosenBy: 'cost', costPerYearMinor: 3175.4, otherwise: [] };
+    const range = {
+      choice: 'let run out',
+      chosenBy: 'cost',
+      costPerYearMinor: 3175.4,
+      otherwise: [
+        { choice: 'keep in stock', costPerYearMinor: 4000, possible: true },
+        { choice: 'order for the appointment', costPerYearMinor: 10, possible: false },
+      ],
+    };
     expect(plain(reasonWords(german, { code: 'range', figures: range, message: '' }, of))).toBe(
-      'Weg: auslaufen lassen, 31,75 € im Jahr.',
+      'Gewählt: auslaufen lassen, 31,75 € im Jahr. Sonst: vorrätig halten (40,00 €), zum Termin bestellen (zu wenige, um nur zum Termin zu bestellen).',
     );
   });
 

@@ -36,6 +36,7 @@ export function reasonWords(texts: Texts, { code, figures, message }: Coded, of:
         if (typeof value === 'number' || typeof value === 'string') {
           return writtenFigure(String(name), value, of, texts);
         }
+        if (name === 'otherwise' && Array.isArray(value)) return otherWays(value, of, texts);
         isMissing = true;
         return '';
       },
@@ -43,6 +44,22 @@ export function reasonWords(texts: Texts, { code, figures, message }: Coded, of:
   );
   const sentence = say(written);
   return isMissing ? message : sentence;
+}
+
+/** The other ways of keeping a shade, each with what it costs in a year. */
+function otherWays(
+  ways: readonly { choice: string; costPerYearMinor: number; possible: boolean }[],
+  of: FiguresOf,
+  texts: Texts,
+): string {
+  return ways
+    .map(({ choice, costPerYearMinor, possible }) => {
+      const cost = possible
+        ? writtenFigure('costPerYearMinor', costPerYearMinor, of, texts)
+        : texts.planLine.appointmentImpossible;
+      return `${writtenFigure('choice', choice, of, texts)} (${cost})`;
+    })
+    .join(', ');
 }
 
 /** A figure says by its name what it is: `wasteMinor` is money, `needUnits` an amount of the item, `until` a day. */

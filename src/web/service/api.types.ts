@@ -9599,6 +9599,7 @@ export interface components {
             /** @description What it costs not to follow the line: by this lines are ordered. */
             stakeMinor: number;
             usableUnits: number;
+            onTheWayUnits: number;
             unitsPerWeek: number;
             /** @description If nothing is ordered, 0 to 1. */
             shortChance: number;
@@ -9824,6 +9825,7 @@ export interface components {
             /** @description What it costs not to follow the line: by this lines are ordered. */
             stakeMinor: number;
             usableUnits: number;
+            onTheWayUnits: number;
             unitsPerWeek: number;
             /** @description If nothing is ordered, 0 to 1. */
             shortChance: number;
@@ -19049,8 +19051,8 @@ export interface operations {
                 after?: string;
                 /** @description Of this supplier only. */
                 supplierId?: string;
-                /** @description Which; left out: all that are neither closed nor called off. */
-                state?: "open" | "all" | "draft" | "approved" | "sent" | "received in part" | "closed" | "called off";
+                /** @description Which; open, as when left out: neither closed nor called off; ended: one of the two. */
+                state?: "open" | "ended" | "all" | "draft" | "approved" | "sent" | "received in part" | "closed" | "called off";
                 /** @description How many at most, 1 to 200. */
                 limit?: number;
             };

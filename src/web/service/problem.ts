@@ -7,6 +7,8 @@ export interface ProblemDocument {
   faults?: { field: string; message: string }[];
   /** What is wrong with single lines of a tray that was to be completed. */
   lines?: { lineId: string; code: string; message: string }[];
+  /** The order in which what was to be ordered stands already. */
+  orderId?: string;
   /** The state something was found in that is not the one it would have to be in. */
   state?: string;
   /** Whole seconds until it makes sense to try again. */

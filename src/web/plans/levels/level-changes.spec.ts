@@ -24,6 +24,7 @@ it('leaves what stays as it is, and keeps apart what was set by hand', () => {
     line(4, 0, 2),
     line(5, 4, 2, true),
     line(6, 2, 2, true),
+    line(7, 0, null),
   ]);
   expect(free.map(({ lineNumber }) => lineNumber)).toEqual([1, 4]);
   expect(byHand.map(({ lineNumber }) => lineNumber)).toEqual([5]);

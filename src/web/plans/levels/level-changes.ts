@@ -7,7 +7,8 @@ export function levelChanges<Shown extends Line>(
   lines: readonly Shown[],
 ): { free: Shown[]; byHand: Shown[] } {
   const changing = lines.filter(
-    ({ level }) => level.minimumPieces !== null && level.minimumPieces !== level.currentPieces,
+    // A minimum of nothing is no other than none.
+    ({ level }) => level.minimumPieces !== null && level.minimumPieces !== (level.currentPieces ?? 0),
   );
   return {
     free: changing.filter(({ level }) => !level.setByHand),

@@ -5,11 +5,13 @@ import type { LevelTakenView, PlanLineSummaryView } from '../../../reorder/plan/
 import { Entries, Entry } from '../../frame/entries.js';
 import { Fields } from '../../frame/fields.js';
 import { PageLink } from '../../frame/navigation.js';
+import { NoSuchPage } from '../../frame/no-such-page.js';
 import { Note } from '../../frame/note.js';
 import { Page } from '../../frame/page.js';
 import { pathOf } from '../../frame/places.js';
 import { ProblemNote } from '../../frame/problem-note.js';
 import { Section } from '../../frame/section.js';
+import { isProblem } from '../../service/problem.js';
 import { RequestIds } from '../../service/request-ids.js';
 import { useAction } from '../../service/use-action.js';
 import { useAnswer } from '../../service/use-answer.js';
@@ -25,6 +27,7 @@ export function PlanLevelsPage({ standing, id }: { standing: StandingView; id: s
   const { studioId, studioName } = standing;
   const lines = useAnswer(['plan lines', studioId, id, 'all'], () => allPlanLines(studioId, id));
   const [taken, setTaken] = useState<LevelTakenView[]>();
+  if (isProblem(lines.problem, 'not-found')) return <NoSuchPage />;
   return (
     <Page above={studioName} title={words.title} lead={words.lead}>
       <ProblemNote problem={lines.problem} />

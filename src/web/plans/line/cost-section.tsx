@@ -2,6 +2,7 @@ import type { LineCostView, NeighbourView, PlanLineView } from '../../../reorder
 import { Section } from '../../frame/section.js';
 import { useTexts } from '../../texts/texts.js';
 import { writtenDay } from '../../texts/written-dates.js';
+import { costStanding } from '../figures/cost-standing.js';
 import { writtenPerMille } from '../figures/written-chance.js';
 import { writtenMoney, writtenMoneyChange } from '../figures/written-money.js';
 import { unitsAlone, writtenNumber } from '../figures/written-units.js';
@@ -53,8 +54,13 @@ export function CostSection({ line }: { line: PlanLineView }) {
     unmetUnits: expectedUnmetUnits,
     wasteUnits: expectedWasteUnits,
   });
+  const least = Math.min(
+    ...neighbours.map(({ extraMinor }) => extraMinor),
+    packs > 0 ? costOfNothing.totalMinor - costChosen.totalMinor : 0,
+  );
+  const standing = costStanding(least, costChosen.standardErrorMinor);
   return (
-    <Section title={words.whyNot} hint={words.whyNotHint}>
+    <Section title={words.whyNot} hint={`${words.costStandings[standing]} ${words.whyNotHint}`}>
       <NumbersTable
         label={words.whyNot}
         first={words.choice}
@@ -94,7 +100,7 @@ export function CostSection({ line }: { line: PlanLineView }) {
               name: words.costNames[part],
               cells: [money(costChosen[part])],
             })),
-            { key: 'total', name: texts.plans.total, cells: [money(costChosen.totalMinor)], isMain: true },
+            { key: 'total', name: words.inAll, cells: [money(costChosen.totalMinor)], isMain: true },
           ]}
         />
         <p>{words.standardError(money(costChosen.standardErrorMinor))}</p>

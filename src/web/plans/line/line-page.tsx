@@ -1,8 +1,9 @@
 import { useParams } from 'react-router';
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
-import type { PlanLineView } from '../../../reorder/plan/plans.views.js';
+import type { PlanDetailView, PlanLineView } from '../../../reorder/plan/plans.views.js';
 import { PageLink } from '../../frame/navigation.js';
 import { NoSuchPage } from '../../frame/no-such-page.js';
+import { Note } from '../../frame/note.js';
 import { Page } from '../../frame/page.js';
 import { pathOf } from '../../frame/places.js';
 import { ProblemNote } from '../../frame/problem-note.js';
@@ -47,11 +48,15 @@ function ShownLine({
     <Page
       above={studioName}
       title={line?.item.label ?? texts.plans.lineNumber(lineNumber)}
-      {...(plan && { lead: texts.plans.titleOf(writtenDay(plan.plannedOn, texts.language)) })}
+      {...(plan && {
+        lead: (isWhatIf(plan) ? texts.whatIf : texts.plans).titleOf(
+          writtenDay(plan.plannedOn, texts.language),
+        ),
+      })}
     >
       <ProblemNote problem={problem} />
       {!line && !problem && <p role="status">{texts.app.loading}</p>}
-      {line && <Sections standing={standing} planId={planId} line={line} plannedOn={plan?.plannedOn} />}
+      {line && <Sections standing={standing} planId={planId} line={line} plan={plan} />}
     </Page>
   );
 }
@@ -60,41 +65,45 @@ function Sections({
   standing,
   planId,
   line,
-  plannedOn,
+  plan,
 }: {
   standing: StandingView;
   planId: string;
   line: PlanLineView;
-  plannedOn: string | undefined;
+  plan: PlanDetailView | undefined;
 }) {
   const texts = useTexts();
   const words = texts.planLine;
   const { studioId } = standing;
   const area = { studioId, area: 'ordering' } as const;
+  const mayPlan = plan !== undefined && !isWhatIf(plan) && standing.permissions.includes('plan orders');
   return (
     <>
+      {isWhatIf(plan) && (
+        <Note kind="plain">
+          <p>{texts.plans.onlyWhatIf}</p>
+        </Note>
+      )}
       <div className={styles.actions}>
-        <PageLink to={pathOf(area, 'plan', planId)} alone>
-          {words.toPlan}
+        <PageLink to={pathOf(area, isWhatIf(plan) ? 'what-if' : 'plan', planId)} alone>
+          {isWhatIf(plan) ? texts.whatIf.toAnswer : words.toPlan}
         </PageLink>
-        {standing.permissions.includes('plan orders') && (
+        {mayPlan && (
           <PageLink to={`${pathOf(area, 'what-if')}?plan=${planId}&line=${line.lineNumber}`} alone>
             {words.whatIf}
           </PageLink>
         )}
       </div>
       <DecisionPart line={line} />
-      <OutlookSection line={line} plannedOn={plannedOn} />
+      <OutlookSection line={line} plannedOn={plan?.plannedOn} />
       <NeedSection line={line} />
       <StockSection studioId={studioId} line={line} />
-      <SupplySection studioId={studioId} line={line} />
+      <SupplySection standing={standing} line={line} />
       <CostSection line={line} />
       <RangeSection line={line} />
-      {standing.permissions.includes('plan orders') && (
-        <PlanningSection standing={standing} item={line.item} />
-      )}
+      {mayPlan && <PlanningSection standing={standing} item={line.item} />}
       <AssumptionsSection
-        studioId={studioId}
+        standing={standing}
         assumptions={line.assumptions}
         currency={line.currency}
         unit={line.item.unit}
@@ -103,4 +112,8 @@ function Sections({
       />
     </>
   );
+}
+
+function isWhatIf(plan: PlanDetailView | undefined): boolean {
+  return plan?.purpose === 'what if';
 }

@@ -1,3 +1,4 @@
+import { Temporal } from 'temporal-polyfill';
 import type { PlanLineView } from '../../../reorder/plan/plans.views.js';
 import { Facts } from '../../frame/facts.js';
 import { Section } from '../../frame/section.js';
@@ -16,6 +17,9 @@ export function NeedSection({ line: { item, demand } }: { line: PlanLineView }) 
   const { language } = texts;
   const words = texts.planLine;
   const units = (amount: number) => writtenUnits(amount, item.unit, texts);
+  // The figures are of all weeks that are looked at.
+  const lastWeek = demand.byWeek.at(-1)?.from;
+  const last = lastWeek && Temporal.PlainDate.from(lastWeek).add({ days: 6 }).toString();
   const weighed = demand.methods.filter(({ weight }) => weight > 0.005);
   return (
     <Section title={words.need} hint={words.needHint}>
@@ -27,6 +31,7 @@ export function NeedSection({ line: { item, demand } }: { line: PlanLineView }) 
           { name: words.unforeseen, value: units(demand.unforeseenUnits) },
         ]}
       />
+      {last && <p>{words.needUntil(writtenDay(last, language))}</p>}
       <NeedChart weeks={demand.byWeek} unit={item.unit} />
       {demand.byWeek.length > 0 && (
         <details className={numbers.details}>
@@ -63,19 +68,26 @@ export function NeedSection({ line: { item, demand } }: { line: PlanLineView }) 
                 ? words.everyWeek
                 : words.everyWeeks(writtenNumber(demand.averageDemandInterval, language))),
           ],
-          [words.variation, demand.sizeVariation !== null && writtenNumber(demand.sizeVariation, language)],
-          [
-            words.methods,
-            weighed.length > 0 &&
-              weighed
-                .map(
-                  ({ method, weight }) =>
-                    `${words.methodNames[method] ?? method} ${writtenShare(weight, language)}`,
-                )
-                .join(', '),
-          ],
         ]}
       />
+      <details className={numbers.details}>
+        <summary>{words.howForetold}</summary>
+        <Facts
+          facts={[
+            [words.variation, demand.sizeVariation !== null && writtenNumber(demand.sizeVariation, language)],
+            [
+              words.methods,
+              weighed.length > 0 &&
+                weighed
+                  .map(
+                    ({ method, weight }) =>
+                      `${words.methodNames[method] ?? method} ${writtenShare(weight, language)}`,
+                  )
+                  .join(', '),
+            ],
+          ]}
+        />
+      </details>
     </Section>
   );
 }

@@ -1,4 +1,5 @@
 import { Title } from '@mantine/core';
+import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import type { PlanLineView } from '../../../reorder/plan/plans.views.js';
 import { Facts } from '../../frame/facts.js';
 import { PageLink } from '../../frame/navigation.js';
@@ -12,7 +13,13 @@ import { NumbersTable } from '../numbers-table.js';
 import styles from '../plans.module.css';
 
 /** How it can be had: of whom, in which packs, at what price, and how long it takes. */
-export function SupplySection({ studioId, line }: { studioId: string; line: PlanLineView }) {
+export function SupplySection({
+  standing: { studioId, permissions },
+  line,
+}: {
+  standing: StandingView;
+  line: PlanLineView;
+}) {
   const texts = useTexts();
   const { language } = texts;
   const words = texts.planLine;
@@ -20,7 +27,7 @@ export function SupplySection({ studioId, line }: { studioId: string; line: Plan
   const { currency, packContainers, containerUnits, packPriceMinor, leadTime } = supply;
   const money = (minor: number) => (currency === null ? null : writtenMoney(minor, currency, language));
   const area = { studioId, area: 'ordering' } as const;
-  const offerLink = (
+  const offerLink = permissions.includes('plan orders') && (
     <PageLink
       to={
         supply.supplierId === null ? pathOf(area, 'suppliers') : pathOf(area, 'suppliers', supply.supplierId)

@@ -3,7 +3,7 @@ import { Choice } from '../../frame/choice.js';
 import { useProcedures } from '../../service/studio-answers.js';
 import { useTexts } from '../../texts/texts.js';
 import styles from './extra-sessions.module.css';
-import type { ExtraSessionsDraft } from './what-if-draft.js';
+import { type ExtraSessionsDraft, extraSessionsFaults } from './what-if-draft.js';
 
 const most = 20;
 
@@ -11,16 +11,30 @@ const most = 20;
 export function ExtraSessions({
   studioId,
   extra,
+  today,
+  isTold,
+  faultOf,
   onChange,
 }: {
   studioId: string;
   extra: readonly ExtraSessionsDraft[];
+  /** The studio's local day, ISO. */
+  today: string;
+  /** Whether what is missing is told. */
+  isTold: boolean;
+  /** What the service says is wrong with a field. */
+  faultOf: (index: number, field: keyof ExtraSessionsDraft) => string | undefined;
   onChange: (extra: ExtraSessionsDraft[]) => void;
 }) {
   const words = useTexts().whatIf;
   const procedures = useProcedures(studioId).answer ?? [];
   const set = (index: number, change: Partial<ExtraSessionsDraft>) =>
     onChange(extra.map((one, at) => (at === index ? { ...one, ...change } : one)));
+  const errorOf = (index: number, field: keyof ExtraSessionsDraft) => {
+    const one = extra[index];
+    const isFault = isTold && one !== undefined && extraSessionsFaults(one, today)[field];
+    return isFault ? words.extraFaults[field] : faultOf(index, field);
+  };
   return (
     <>
       {extra.map((one, index) => (
@@ -32,11 +46,16 @@ export function ExtraSessions({
             value={one.procedureId}
             none={words.chooseProcedure}
             choices={procedures.map(({ id, name }) => ({ value: id, label: name }))}
+            required
+            error={errorOf(index, 'procedureId')}
             onChange={(procedureId) => set(index, { procedureId })}
           />
           <TextInput
             type="date"
             label={words.on}
+            min={today}
+            required
+            error={errorOf(index, 'on')}
             value={one.on}
             onChange={({ currentTarget: { value } }) => set(index, { on: value })}
           />
@@ -47,6 +66,8 @@ export function ExtraSessions({
             max={100}
             label={words.sessions}
             description={words.sessionsHint}
+            required
+            error={errorOf(index, 'sessions')}
             value={one.sessions}
             onChange={({ currentTarget: { value } }) => set(index, { sessions: value })}
           />

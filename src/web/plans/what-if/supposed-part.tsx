@@ -27,6 +27,7 @@ export function SupposedPart({
       maximumFractionDigits: 1,
       signDisplay: 'exceptZero',
     }).format((perMille - 1000) / 1000);
+  const number = (amount: number) => new Intl.NumberFormat(language).format(amount);
   const signed = (number: number) =>
     new Intl.NumberFormat(language, { signDisplay: 'exceptZero' }).format(number);
   const { serviceTargetPerMille, leadTimeExtraDays, leadTimePerMille, pricePerMille, bookingsPerMille } =
@@ -34,8 +35,18 @@ export function SupposedPart({
   const supposed = [
     ...(whatIf.itemKey === null ? [] : [label === undefined ? words.oneItem : words.only(label)]),
     ...(serviceTargetPerMille === null ? [] : [words.supposed.target(share(serviceTargetPerMille))]),
-    ...(leadTimeExtraDays === null ? [] : [words.supposed.leadTimeDays(signed(leadTimeExtraDays))]),
-    ...(leadTimePerMille === null ? [] : [words.supposed.leadTime(change(leadTimePerMille))]),
+    ...(leadTimeExtraDays === null
+      ? []
+      : [
+          words.supposed.leadTimeDays(
+            number(Math.abs(leadTimeExtraDays)),
+            Math.abs(leadTimeExtraDays) === 1,
+            leadTimeExtraDays > 0,
+          ),
+        ]),
+    ...(leadTimePerMille === null
+      ? []
+      : [words.supposed.leadTime(share(Math.abs(leadTimePerMille - 1000)), leadTimePerMille > 1000)]),
     ...(pricePerMille === null ? [] : [words.supposed.price(change(pricePerMille))]),
     ...(bookingsPerMille === null ? [] : [words.supposed.bookings(change(bookingsPerMille))]),
     ...whatIf.extraSessions.map(({ procedureId, on, sessions }) =>
@@ -43,6 +54,7 @@ export function SupposedPart({
         signed(sessions),
         procedures?.find(({ id }) => id === procedureId)?.name ?? words.aProcedure,
         writtenDay(on, language),
+        Math.abs(sessions) === 1,
       ),
     ),
   ];

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { emptyWhatIf, whatIfOf } from './what-if-draft.js';
+import { emptyWhatIf, extraSessionsFaults, whatIfOf } from './what-if-draft.js';
 
 describe('what is supposed to be different', () => {
   it('is nothing where nothing is written, or what is written changes nothing', () => {
@@ -17,6 +17,16 @@ describe('what is supposed to be different', () => {
       pricePerMille: 1100,
       bookingsPerMille: 800,
     });
+  });
+
+  it('tells what is missing of more sessions, a day before today included', () => {
+    const whole = { procedureId: 'brows', on: '2026-12-01', sessions: '4' };
+    expect(extraSessionsFaults(whole, '2026-12-01')).toEqual({});
+    expect(extraSessionsFaults(whole, '2026-12-02')).toEqual({ on: true });
+    expect(extraSessionsFaults({ procedureId: '', on: '', sessions: '0' }, '2026-12-01')).toEqual({
+      ...{ procedureId: true, on: true, sessions: true },
+    });
+    expect(extraSessionsFaults({ ...whole, sessions: '1.5' }, '2026-12-01')).toEqual({ sessions: true });
   });
 
   it('may be of one item, with more sessions on a day', () => {

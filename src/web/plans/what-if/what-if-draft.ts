@@ -19,6 +19,24 @@ export interface ExtraSessionsDraft {
   sessions: string;
 }
 
+/** What is missing or not allowed in one of them, by field. */
+export type ExtraSessionsFaults = Partial<Record<keyof ExtraSessionsDraft, true>>;
+
+/** @param today the studio's local day, ISO */
+export function extraSessionsFaults(
+  { procedureId, on, sessions }: ExtraSessionsDraft,
+  today: string,
+): ExtraSessionsFaults {
+  const number = numberOf(sessions);
+  const isNumber =
+    number !== undefined && Number.isInteger(number) && number !== 0 && Math.abs(number) <= 100;
+  return {
+    ...(procedureId === '' && { procedureId: true }),
+    ...((on === '' || on < today) && { on: true }),
+    ...(!isNumber && { sessions: true }),
+  };
+}
+
 export const emptyWhatIf: WhatIfDraft = { target: '', leadTimeDays: '', price: '', bookings: '' };
 
 /** What is asked of the service; undefined when nothing is supposed to be different. */

@@ -1,13 +1,21 @@
 import { Button, TextInput } from '@mantine/core';
 import { useRef, useState } from 'react';
+import { localDay } from '../../../identity/local-day.js';
 import { Fields } from '../../frame/fields.js';
 import { ProblemNote } from '../../frame/problem-note.js';
 import { RequestIds } from '../../service/request-ids.js';
+import { useStudio } from '../../service/studio-answers.js';
 import { useAction } from '../../service/use-action.js';
 import { useTexts } from '../../texts/texts.js';
 import { makePlan } from '../plans.requests.js';
 import { ExtraSessions } from './extra-sessions.js';
-import { type ExtraSessionsDraft, emptyWhatIf, type WhatIfDraft, whatIfOf } from './what-if-draft.js';
+import {
+  type ExtraSessionsDraft,
+  emptyWhatIf,
+  extraSessionsFaults,
+  type WhatIfDraft,
+  whatIfOf,
+} from './what-if-draft.js';
 
 const fields = [
   { field: 'target', fault: 'serviceTargetPerMille', min: 0, max: 100, step: 0.1 },
@@ -32,9 +40,14 @@ export function WhatIfForm({
   const ids = useRef(new RequestIds()).current;
   const [draft, setDraft] = useState(emptyWhatIf);
   const [extra, setExtra] = useState<ExtraSessionsDraft[]>([]);
+  const [isTold, setIsTold] = useState(false);
+  const timeZone = useStudio(studioId).answer?.timeZone ?? 'UTC';
+  const today = localDay(new Date().toISOString(), timeZone);
+  const isWhole = extra.every((one) => Object.keys(extraSessionsFaults(one, today)).length === 0);
   const whatIf = whatIfOf(draft, extra, item);
   const asking = useAction(async () => {
-    if (!whatIf) return;
+    setIsTold(true);
+    if (!whatIf || !isWhole) return;
     const { id } = await makePlan(studioId, { id: ids.for(whatIf), purpose: 'what if', whatIf });
     ids.renew();
     onAsked(id);
@@ -58,10 +71,17 @@ export function WhatIfForm({
           onChange={({ currentTarget: { value } }) => setDraft((before) => ({ ...before, [field]: value }))}
         />
       ))}
-      <ExtraSessions studioId={studioId} extra={extra} onChange={setExtra} />
+      <ExtraSessions
+        studioId={studioId}
+        extra={extra}
+        today={today}
+        isTold={isTold}
+        faultOf={(index, field) => asking.problem?.faultOf(`whatIf.extraSessions.${index}.${field}`)}
+        onChange={setExtra}
+      />
       <ProblemNote problem={asking.problem} />
       <div>
-        <Button type="submit" loading={asking.busy} disabled={!whatIf}>
+        <Button type="submit" loading={asking.busy} disabled={!whatIf && extra.length === 0}>
           {words.ask}
         </Button>
       </div>

@@ -2,17 +2,22 @@ import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import type { PlanDetailView } from '../../../reorder/plan/plans.views.js';
 import { PageLink } from '../../frame/navigation.js';
 import { NoSuchPage } from '../../frame/no-such-page.js';
+import { Note } from '../../frame/note.js';
 import { Page } from '../../frame/page.js';
 import { pathOf } from '../../frame/places.js';
 import { ProblemNote } from '../../frame/problem-note.js';
 import { Section } from '../../frame/section.js';
 import { isProblem } from '../../service/problem.js';
+import { request } from '../../service/request.js';
 import { useAnswer } from '../../service/use-answer.js';
 import { useTexts } from '../../texts/texts.js';
+import { writtenInstantHere } from '../../texts/written-dates.js';
+import { MakePlanPart } from '../make-plan-part.js';
 import { PlanProgress } from '../plan-progress.js';
 import styles from '../plans.module.css';
-import { allPlanLines, isUnderWay, useLatestPlan, usePlan } from '../plans.requests.js';
+import { allPlanLines, isUnderWay, latestOrders, latestPlans, usePlan } from '../plans.requests.js';
 import { RunNote } from '../run-note.js';
+import { comparedPlan, isOutdated } from './compared-plan.js';
 import { DifferenceEntries } from './difference-entries.js';
 import { SumsTable } from './sums-table.js';
 import { SupposedPart } from './supposed-part.js';
@@ -23,12 +28,11 @@ export function WhatIfResultPage({ standing, id }: { standing: StandingView; id:
   const words = texts.whatIf;
   const { studioId, studioName, permissions } = standing;
   const { answer: plan, problem, reload } = usePlan(studioId, id);
-  const latest = useLatestPlan(studioId);
   if (isProblem(problem, 'not-found')) return <NoSuchPage />;
   const area = { studioId, area: 'ordering' } as const;
   return (
     <Page above={studioName} title={words.title}>
-      <ProblemNote problem={problem ?? latest.problem} />
+      <ProblemNote problem={problem} />
       {!plan && !problem && <p role="status">{texts.app.loading}</p>}
       {plan && (
         <>
@@ -41,9 +45,7 @@ export function WhatIfResultPage({ standing, id }: { standing: StandingView; id:
               onStopped={reload}
             />
           )}
-          {plan.state === 'done' && latest.answer && (
-            <Comparison studioId={studioId} base={latest.answer} plan={plan} />
-          )}
+          {plan.state === 'done' && <ComparedPart standing={standing} plan={plan} />}
         </>
       )}
       <div className={styles.actions}>
@@ -55,6 +57,52 @@ export function WhatIfResultPage({ standing, id }: { standing: StandingView; id:
         </PageLink>
       </div>
     </Page>
+  );
+}
+
+/** Beside the plan that was the latest when it was asked. */
+function ComparedPart({ standing, plan }: { standing: StandingView; plan: PlanDetailView }) {
+  const texts = useTexts();
+  const { language } = texts;
+  const words = texts.whatIf;
+  const { studioId } = standing;
+  const found = useAnswer(['compared with', studioId, plan.id], async () => {
+    const [plans, orders] = await Promise.all([latestPlans(studioId), latestOrders(studioId)]);
+    const compared = comparedPlan(plans, plan);
+    if (compared === undefined) return null;
+    const base = await request('GET', '/studios/{studioId}/plans/{planId}', {
+      studioId,
+      planId: compared.id,
+    });
+    return {
+      base,
+      latestId: plans.find(({ state }) => state === 'done')?.id,
+      isOld: isOutdated(base, plan, orders),
+    };
+  });
+  if (found.answer === null) return <p>{words.noPlanThen}</p>;
+  if (found.answer === undefined) {
+    return found.problem ? <ProblemNote problem={found.problem} /> : <p role="status">{texts.app.loading}</p>;
+  }
+  const { base, isOld, latestId } = found.answer;
+  return (
+    <>
+      <p>
+        {words.comparedWith(
+          writtenInstantHere(base.askedAt, language),
+          writtenInstantHere(plan.askedAt, language),
+        )}
+      </p>
+      {isOld && (
+        <>
+          <Note kind="plain">
+            <p>{words.changedSince}</p>
+          </Note>
+          <MakePlanPart standing={standing} shownId={latestId} onDone={found.reload} />
+        </>
+      )}
+      <Comparison studioId={studioId} base={base} plan={plan} />
+    </>
   );
 }
 

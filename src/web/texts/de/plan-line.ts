@@ -72,11 +72,16 @@ export const planLineTexts: typeof english = {
     interval: 'Verwendet',
     everyWeek: 'jede Woche',
     everyWeeks: (weeks) => `im Mittel in einer von ${weeks} Wochen`,
-    variation: 'Schwankung der Mengen (CV²)',
+    needUntil: (day) => `Gebucht, ausstehend und noch nicht gebucht: vom Tag des Plans bis ${day}.`,
+    howForetold: 'Wie das vorhergesagt wurde',
+    variation: 'Wie verschieden die Mengen sind (quadrierter Variationskoeffizient, CV²)',
     methods: 'Verfahren und ihr Gewicht',
     methodNames: {
-      'simple smoothing': 'einfache Glättung',
-      bootstrap: 'Ziehen aus der Vergangenheit',
+      'simple smoothing': 'Mittel, in dem Jüngeres mehr zählt (exponentielle Glättung)',
+      Croston: 'wie oft und wie viel, getrennt (Croston)',
+      'Syntetos-Boylan': 'wie oft und wie viel, getrennt, berichtigt (Syntetos–Boylan)',
+      'Teunter-Syntetos-Babai': 'wie wahrscheinlich und wie viel, getrennt (Teunter–Syntetos–Babai)',
+      bootstrap: 'aus vergangenen Wochen gezogen (Bootstrap)',
       'level assumed': 'angenommene Höhe',
     },
 
@@ -112,8 +117,15 @@ export const planLineTexts: typeof english = {
     bestWithIt: 'Das Beste damit',
 
     whyNot: 'Warum nicht weniger, warum nicht mehr',
-    whyNotHint:
-      'Die Wahl kostet von allem, was abgewogen wurde, am wenigsten. Kosten sind hier, was zu erwarten ist, mit Verlust und Mangel.',
+    whyNotHint: 'Kosten sind hier, was zu erwarten ist, mit Verlust und Mangel.',
+    costStandings: {
+      least: 'Die Wahl kostet von dem, was hier steht, am wenigsten.',
+      'within the error':
+        'Anderes kostet ein wenig weniger, aber nicht mehr, als die Zahlen unterscheiden können.',
+      'not least':
+        'Anderes kostet weniger: Gewählt wurde nicht nur nach Kosten, sondern auch nach gedecktem Bedarf, Verlust oder dem, was zusammen bestellt wird.',
+    },
+    inAll: 'insgesamt',
     choice: 'Wahl',
     theChoice: 'wie der Plan sagt',
     orderNothing: 'nichts bestellen',

@@ -28,18 +28,19 @@ export const planReasons: Record<Known, Say> & Record<string, Say> = {
     `Eine Lieferung braucht meist ${typicalDays} Tage, 19 von 20 höchstens ${days95}.`,
   order: ({ packs, units, on, priceMinor }) => `${packs} (${units}) am ${on} bestellen, für ${priceMinor}.`,
   covers: ({ days, until, chanceAfter }) =>
-    `Ist die Lieferung da, reicht es etwa ${days} Tage, bis ${until}. Aussicht, dass es trotzdem ausgeht: ${chanceAfter}.`,
+    `Ist die Lieferung da, reicht es etwa ${days} ${days === '1' ? 'Tag' : 'Tage'}, bis ${until}. Aussicht, dass es trotzdem ausgeht: ${chanceAfter}.`,
   'why not less': ({ packs, moreMinor, unmetUnits }) =>
     `Nur ${packs}: voraussichtlich ${moreMinor} teurer, bei ${unmetUnits} ungedecktem Bedarf.`,
   'why not more': ({ packs, moreMinor, wasteUnits }) =>
-    `${packs} statt dessen: voraussichtlich ${moreMinor} teurer, bei ${wasteUnits} Verlust.`,
+    `${packs} stattdessen: voraussichtlich ${moreMinor} teurer, bei ${wasteUnits} Verlust.`,
   'why not earlier': ({ on, moreMinor }) =>
     `Schon am ${on} zu bestellen wäre voraussichtlich ${moreMinor} teurer.`,
   'why not later': ({ on, moreMinor }) =>
     `Erst am ${on} zu bestellen wäre voraussichtlich ${moreMinor} teurer.`,
   'pack exceeds need': ({ packUnits, wasteMinor }) =>
     `Die kleinste Bestellung hat ${packUnits}, mehr, als haltbar verbraucht werden kann: Davon geht voraussichtlich einiges verloren (${wasteMinor}).`,
-  range: ({ choice, costPerYearMinor }) => `Weg: ${choice}, ${costPerYearMinor} im Jahr.`,
+  range: ({ choice, costPerYearMinor, otherwise }) =>
+    `Gewählt: ${choice}, ${costPerYearMinor} im Jahr. Sonst: ${otherwise}.`,
   'booked in time': ({ share, days95, sessionsPerYear, unmetPerYear }) =>
     `${share} der Sitzungen werden mehr als ${days95} Tage vorher gebucht, früh genug, um dafür zu bestellen; von ${sessionsPerYear} im Jahr gingen etwa ${unmetPerYear} leer aus, was in den Kosten enthalten ist.`,
   'appointments covered': ({ sessions, until }) =>

@@ -39,11 +39,25 @@ export const planWhatIfTexts: typeof english = {
     only: (item) => `nur ${item}`,
     supposed: {
       target: (share) => `${share} des Bedarfs sollen gedeckt sein`,
-      leadTimeDays: (days) => `Lieferungen ${days} Tage`,
-      leadTime: (change) => `Lieferungen brauchen ${change} ihrer Zeit`,
+      leadTimeDays: (days, isOne, isMore) =>
+        `Lieferungen brauchen ${days} ${isOne ? 'Tag' : 'Tage'} ${isMore ? 'länger' : 'weniger'}`,
+      leadTime: (share, isMore) => `Lieferungen brauchen ${share} ${isMore ? 'länger' : 'weniger'}`,
       price: (change) => `Preise ${change}`,
       bookings: (change) => `Buchungen ${change}`,
-      sessions: (sessions, procedure, day) => `${sessions} Sitzungen von ${procedure} am ${day}`,
+      sessions: (sessions, procedure, day, isOne) =>
+        `${sessions} ${isOne ? 'Sitzung' : 'Sitzungen'} von ${procedure} am ${day}`,
+    },
+    comparedWith: (planned, asked) =>
+      `Wie geplant: der Plan vom ${planned}. Was wäre, wenn: nach dem, was galt, als gefragt wurde, ${asked}.`,
+    changedSince:
+      'Dazwischen hat sich etwas geändert, etwa der Tag oder was bestellt ist: Nicht jeder Unterschied kommt von dem, was angenommen wurde. Planen Sie neu, und fragen Sie noch einmal.',
+    noPlanThen:
+      'Als gefragt wurde, gab es noch keinen Plan, oder er ist nicht mehr aufbewahrt: Es gibt nichts zu vergleichen. Fragen Sie noch einmal.',
+    toAnswer: 'Zur ganzen Antwort',
+    extraFaults: {
+      procedureId: 'Wählen Sie die Behandlung.',
+      on: 'Nennen Sie den Tag, von heute an.',
+      sessions: 'Sagen Sie, wie viele: eine ganze Zahl von −100 bis 100, nicht 0.',
     },
     another: 'Etwas anderes annehmen',
     sums: 'Was dabei herauskommt',

@@ -1,7 +1,15 @@
-import type { plansTexts as english } from '../en/plans.js';
+import type { plansTexts as english, LineFacts } from '../en/plans.js';
 import { planReasons } from './plan-reasons.js';
 
 const plural = (amount: number, one: string, many: string) => `${amount} ${amount === 1 ? one : many}`;
+
+type Said<Name extends keyof LineFacts> = Pick<LineFacts, Name>;
+const here = ({ here, onTheWay }: Said<'here' | 'onTheWay'>) =>
+  onTheWay === null ? `Da: ${here}` : `Da: ${here}, unterwegs: ${onTheWay}`;
+const lasts = ({ days, isOneDay, ...facts }: Said<'here' | 'onTheWay' | 'days' | 'isOneDay'>) =>
+  `${here(facts)}. ${facts.onTheWay === null ? 'Was da ist' : 'Was da und unterwegs ist'}, reicht etwa ${days} ${isOneDay ? 'Tag' : 'Tage'}.`;
+const waste = ({ waste }: Said<'waste'>) =>
+  waste === null ? '' : ` Zu erwartender Verlust durch Ablauf: ${waste}.`;
 
 export const plansTexts: typeof english = {
   plans: {
@@ -61,7 +69,7 @@ export const plansTexts: typeof english = {
     },
     containers: (containers) => `${containers} Behälter`,
     caution:
-      'Ein Plan rechnet nur. Er lässt kein Datum und keine Sperre verstreichen: Was gesperrt oder abgelaufen ist, bleibt außen vor, und was auf dem Etikett steht, gilt.',
+      'Ein Plan rechnet nur. Er setzt sich über kein Datum und keine Sperre hinweg: Was gesperrt oder abgelaufen ist, bleibt außen vor, und was auf dem Etikett steht, gilt.',
 
     today: 'Heute bestellen',
     nothingToday: 'Heute muss nichts bestellt werden.',
@@ -73,7 +81,7 @@ export const plansTexts: typeof english = {
     delivery: 'Lieferung',
     freeDelivery: 'frei',
     freeFrom: (money) => `Mit ${money} mehr ist die Lieferung frei.`,
-    total: 'zusammen',
+    total: 'insgesamt',
     minimumOrder: 'Mindestbestellung',
     minimumReached: 'erreicht',
     minimumReachedByAdding: 'erreicht durch das, was dazukam',
@@ -92,7 +100,10 @@ export const plansTexts: typeof english = {
       'reaches free delivery': 'dazugenommen, damit die Lieferung frei ist',
     },
     draft: 'Diese Bestellung entwerfen',
-    draftAgain: 'Noch einmal entwerfen',
+    draftAgain: (supplier) => `Noch einmal entwerfen: ${supplier}`,
+    drafted: 'Steht in',
+    orderOfPlan: (number, state) => `Bestellung ${number}, ${state}`,
+    toDrafted: 'Zur Bestellung, in der es steht',
     draftOf: (supplier) => `Diese Bestellung entwerfen: ${supplier}`,
 
     decisions: {
@@ -127,11 +138,10 @@ export const plansTexts: typeof english = {
       cost: 'Kosten',
       on: 'am',
       here: 'da',
+      onTheWay: 'unterwegs',
       weekly: 'je Woche',
       short: 'geht sonst aus',
-      cover: 'reicht',
     },
-    coverDays: (days) => `${days} Tage`,
     notes: {
       'pack exceeds need': 'die kleinste Packung ist mehr, als haltbar verbraucht werden kann',
       'price break taken': 'Mengenpreis genutzt',
@@ -182,20 +192,19 @@ export const plansTexts: typeof english = {
   },
 
   planSentences: {
-    'order now': ({ ordered, here, shortOn, short, shortAfter }) =>
-      `Heute ${ordered ?? 'nichts'} bestellen. Der Vorrat von ${here} ${shortOn === null ? 'reicht sonst vielleicht nicht' : `geht sonst voraussichtlich um den ${shortOn} aus`} (Aussicht: ${short}); danach: ${shortAfter}.`,
-    'order later': ({ ordered, on, here, days }) =>
-      `${on === null ? 'Später' : `Am ${on}`} ${ordered ?? 'mehr'} bestellen. Der Vorrat von ${here} reicht etwa ${days} Tage.`,
-    'order for the appointment': ({ weekly, here, ordered, on }) =>
+    'order now': ({ ordered, shortOn, short, shortAfter, ...facts }) =>
+      `Heute ${ordered ?? 'nichts'} bestellen. ${here(facts)}; ohne Bestellung geht es${shortOn === null ? ' vielleicht' : ` voraussichtlich um den ${shortOn}`} aus (Aussicht: ${short}), mit ihr: ${shortAfter}.${waste(facts)}`,
+    'order later': ({ ordered, on, ...facts }) =>
+      `${on === null ? 'Später' : `Am ${on}`} ${ordered ?? 'mehr'} bestellen. ${lasts(facts)}${waste(facts)}`,
+    'order for the appointment': ({ weekly, ordered, on, ...facts }) =>
       ordered === null
-        ? `Bestellen, wenn jemand dafür gebucht ist. Gebraucht werden nur ${weekly} je Woche; der Vorrat ist ${here}.`
-        : `${on === null ? '' : `Am ${on} `}${ordered} für die bestellen, die gebucht sind. Der Vorrat ist ${here}.`,
-    'let run out': ({ here, weekly }) =>
-      `Aufbrauchen und nicht mehr bestellen. Der Vorrat ist ${here}; gebraucht werden ${weekly} je Woche.`,
-    enough: ({ here, days, short }) =>
-      `Der Vorrat von ${here} reicht etwa ${days} Tage. Aussicht, dass er ausgeht: ${short}.`,
-    'cannot be ordered': ({ here, short }) =>
-      `Kein Lieferant bietet es an. Der Vorrat ist ${here}; Aussicht, dass er ausgeht: ${short}.`,
+        ? `Bestellen, wenn jemand dafür gebucht ist. Gebraucht werden nur ${weekly} je Woche. ${here(facts)}.${waste(facts)}`
+        : `${on === null ? '' : `Am ${on} `}${ordered} für die bestellen, die gebucht sind. ${here(facts)}.${waste(facts)}`,
+    'let run out': ({ weekly, ...facts }) =>
+      `Aufbrauchen und nicht mehr bestellen. ${here(facts)}; gebraucht werden ${weekly} je Woche.${waste(facts)}`,
+    enough: ({ short, ...facts }) => `${lasts(facts)} Aussicht, dass es ausgeht: ${short}.${waste(facts)}`,
+    'cannot be ordered': ({ short, ...facts }) =>
+      `Kein Lieferant bietet es an. ${here(facts)}. Aussicht, dass es ausgeht: ${short}.${waste(facts)}`,
   },
 
   planReasons,

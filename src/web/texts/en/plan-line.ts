@@ -1,5 +1,6 @@
 import type { RangeChoice } from '../../../reorder/decision/range-choice.js';
 import type { ItemUnit } from '../../../reorder/item.js';
+import type { CostStanding } from '../../plans/figures/cost-standing.js';
 
 export const planLineTexts = {
   rangeChoices: {
@@ -74,9 +75,18 @@ export const planLineTexts = {
     interval: 'Used',
     everyWeek: 'every week',
     everyWeeks: (weeks: string) => `on average in one of ${weeks} weeks`,
-    variation: 'Variation of amounts (CV²)',
+    needUntil: (day: string) => `Booked, owed and not booked yet: from the day of the plan until ${day}.`,
+    howForetold: 'How this was foretold',
+    variation: 'How much amounts differ (squared coefficient of variation, CV²)',
     methods: 'Methods and their weight',
-    methodNames: {} as Record<string, string | undefined>,
+    methodNames: {
+      'simple smoothing': 'average with more weight on what is recent (exponential smoothing)',
+      Croston: 'how often and how much, apart (Croston)',
+      'Syntetos-Boylan': 'how often and how much, apart, corrected (Syntetos–Boylan)',
+      'Teunter-Syntetos-Babai': 'how likely and how much, apart (Teunter–Syntetos–Babai)',
+      bootstrap: 'drawn from past weeks (bootstrap)',
+      'level assumed': 'assumed level',
+    } as Record<string, string | undefined>,
 
     stock: 'What is here',
     stockHint: 'Counted when the plan was made. What is on hold, past its date or for practice is left out.',
@@ -112,8 +122,14 @@ export const planLineTexts = {
     bestWithIt: 'Best with it',
 
     whyNot: 'Why not less, why not more',
-    whyNotHint:
-      'The choice costs least of all that were weighed. Cost here is what is to be expected, waste and shortage included.',
+    whyNotHint: 'Cost here is what is to be expected, waste and shortage included.',
+    costStandings: {
+      least: 'The choice costs least of those shown.',
+      'within the error': 'Another costs a little less, by no more than the figures can tell apart.',
+      'not least':
+        'Another costs less: the choice was not made by cost alone, but also by the need to be met, by waste, or by what is ordered together.',
+    } satisfies Record<CostStanding, string>,
+    inAll: 'in all',
     choice: 'Choice',
     theChoice: 'as the plan says',
     orderNothing: 'order nothing',

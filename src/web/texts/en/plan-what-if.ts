@@ -38,12 +38,25 @@ export const planWhatIfTexts = {
     only: (item: string) => `only ${item}`,
     supposed: {
       target: (share: string) => `${share} of the need to be met`,
-      leadTimeDays: (days: string) => `deliveries ${days} days`,
-      leadTime: (change: string) => `deliveries take ${change} of their time`,
+      leadTimeDays: (days: string, isOne: boolean, isMore: boolean) =>
+        `deliveries take ${days} ${isOne ? 'day' : 'days'} ${isMore ? 'longer' : 'less'}`,
+      leadTime: (share: string, isMore: boolean) => `deliveries take ${share} ${isMore ? 'longer' : 'less'}`,
       price: (change: string) => `prices ${change}`,
       bookings: (change: string) => `bookings ${change}`,
-      sessions: (sessions: string, procedure: string, day: string) =>
-        `${sessions} sessions of ${procedure} on ${day}`,
+      sessions: (sessions: string, procedure: string, day: string, isOne: boolean) =>
+        `${sessions} ${isOne ? 'session' : 'sessions'} of ${procedure} on ${day}`,
+    },
+    comparedWith: (planned: string, asked: string) =>
+      `As planned: the plan of ${planned}. What if: by what stood when it was asked, ${asked}.`,
+    changedSince:
+      'Something has changed between the two, such as the day, or what was ordered: not every difference comes of what was supposed. Plan anew, and ask again.',
+    noPlanThen:
+      'There was no plan yet when this was asked, or it is not kept any more: there is nothing to compare with. Ask again.',
+    toAnswer: 'To the whole answer',
+    extraFaults: {
+      procedureId: 'Choose the procedure.',
+      on: 'Say the day, from today on.',
+      sessions: 'Say how many: a whole number from −100 to 100, not 0.',
     },
     another: 'Suppose something else',
     sums: 'What it comes to',

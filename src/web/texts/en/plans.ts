@@ -1,5 +1,6 @@
 import type { BasketReasonWord } from '../../../reorder/plan/plans.views.js';
 import type { LineDecision, PlanState } from '../../../reorder/plan/vocabulary.js';
+import { planReasons } from './plan-reasons.js';
 
 const count = (written: string, amount: number, one: string, many: string) =>
   `${written} ${amount === 1 ? one : many}`;
@@ -7,16 +8,27 @@ const plural = (amount: number, one: string, many: string) => count(String(amoun
 
 /** What a sentence about a line is made of, as it is written; null: there is no such thing. */
 export interface LineFacts {
+  /** What may be used. */
   here: string;
+  onTheWay: string | null;
   weekly: string;
   ordered: string | null;
   on: string | null;
   short: string;
   shortOn: string | null;
   shortAfter: string;
+  /** Expected, in money. */
+  waste: string | null;
   /** How many. */
   days: string;
+  isOneDay: boolean;
 }
+
+type Said<Name extends keyof LineFacts> = Pick<LineFacts, Name>;
+const here = ({ here, onTheWay }: Said<'here' | 'onTheWay'>) =>
+  onTheWay === null ? `Here: ${here}` : `Here: ${here}, on the way: ${onTheWay}`;
+const days = ({ days, isOneDay }: Said<'days' | 'isOneDay'>) => `${days} ${isOneDay ? 'day' : 'days'}`;
+const waste = ({ waste }: Said<'waste'>) => (waste === null ? '' : ` Waste to expect: ${waste}.`);
 
 export const plansTexts = {
   /** What to order, and why. */
@@ -89,8 +101,8 @@ export const plansTexts = {
     delivery: 'delivery',
     freeDelivery: 'free',
     freeFrom: (money: string) => `Delivery is free with ${money} more.`,
-    total: 'together',
-    minimumOrder: 'least order',
+    total: 'in all',
+    minimumOrder: 'smallest order',
     minimumReached: 'reached',
     minimumReachedByAdding: 'reached by what was added',
     minimumMissing: (money: string) => `${money} missing`,
@@ -100,15 +112,18 @@ export const plansTexts = {
         `Wait until ${day}, when more is due. Expected to cost ${money} more.`,
       add: (packs: string, what: string, money: string) => `Add ${packs} of ${what}, for ${money}.`,
     },
-    minimumChoicesTitle: 'What can be done about the least order',
+    minimumChoicesTitle: 'What can be done about the smallest order',
     basketReasons: {
       due: '',
       'shares the delivery': 'taken along, so that the delivery is shared',
-      'reaches the minimum': 'added, so that the least order is reached',
+      'reaches the minimum': 'added, so that the smallest order is reached',
       'reaches free delivery': 'added, so that delivery is free',
     } satisfies Record<BasketReasonWord, string>,
     draft: 'Draft this order',
-    draftAgain: 'Draft it once more',
+    draftAgain: (supplier: string) => `Draft it once more: ${supplier}`,
+    drafted: 'Stands in',
+    orderOfPlan: (number: number, state: string) => `Order ${number}, ${state}`,
+    toDrafted: 'To the order it stands in',
     draftOf: (supplier: string) => `Draft this order to ${supplier}`,
 
     decisions: {
@@ -142,11 +157,10 @@ export const plansTexts = {
       cost: 'cost',
       on: 'on',
       here: 'here',
+      onTheWay: 'on the way',
       weekly: 'a week',
       short: 'runs short otherwise',
-      cover: 'lasts',
     },
-    coverDays: (days: string) => `${days} days`,
     notes: {
       'pack exceeds need': 'smallest pack is more than can be used in date',
       'price break taken': 'price for more taken',
@@ -156,8 +170,8 @@ export const plansTexts = {
       'lead time beyond life': 'takes longer to come than it keeps',
       'no order day': 'no day to order on',
       'nothing fits the date': 'nothing can be used in date',
-      'full target bounded': 'target of 100 %',
-      'target of zero': 'target of 0 %',
+      'full target bounded': 'target of 100%',
+      'target of zero': 'target of 0%',
       'too late': 'comes too late',
     } as Record<string, string | undefined>,
 
@@ -196,13 +210,24 @@ export const plansTexts = {
     },
   },
 
-  /** The sentence of a line by its decision, where the service's own English one does not do. */
-  planSentences: {} as Partial<Record<LineDecision, (facts: LineFacts) => string>>,
+  /** The sentence of a line by its decision. */
+  planSentences: {
+    'order now': ({ ordered, short, shortOn, shortAfter, ...facts }) =>
+      `Order ${ordered ?? 'nothing'} today. ${here(facts)}; without an order it runs short${shortOn === null ? '' : ` around ${shortOn}`} (chance: ${short}), with it: ${shortAfter}.${waste(facts)}`,
+    'order later': ({ ordered, on, ...facts }) =>
+      `Order ${ordered ?? 'more'} ${on === null ? 'later' : `on ${on}`}. ${here(facts)}, which lasts about ${days(facts)}.${waste(facts)}`,
+    'order for the appointment': ({ weekly, ordered, on, ...facts }) =>
+      ordered === null
+        ? `Order it when somebody is booked for it. Only ${weekly} a week are needed. ${here(facts)}.${waste(facts)}`
+        : `Order ${ordered}${on === null ? '' : ` on ${on}`} for those who are booked. ${here(facts)}.${waste(facts)}`,
+    'let run out': ({ weekly, ...facts }) =>
+      `Use it up and order no more. ${here(facts)}; ${weekly} a week are needed.${waste(facts)}`,
+    enough: ({ short, ...facts }) =>
+      `${here(facts)}, which lasts about ${days(facts)}. Chance of running short: ${short}.${waste(facts)}`,
+    'cannot be ordered': ({ short, ...facts }) =>
+      `No supplier offers it. ${here(facts)}. Chance of running short: ${short}.${waste(facts)}`,
+  } as Record<LineDecision, (facts: LineFacts) => string>,
 
   /** The sentence of a reason, a remark or an assumption by its code, where the service's own English one does not do. */
-  planReasons: {
-    'order cost assumed': ({ costMinor }) => `No cost of placing an order is set: ${costMinor} are taken.`,
-    'changed by the basket': ({ packs, on, ownPacks, ownOn }) =>
-      `It is ordered together with other products of the supplier, ${packs} on ${on}; by itself it would be ${ownPacks} on ${ownOn}, with which the following compares.`,
-  } as Record<string, ((written: Record<string, string>) => string) | undefined>,
+  planReasons,
 };
