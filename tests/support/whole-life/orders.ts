@@ -100,7 +100,7 @@ async function claim(
   delivery: DeliveryView,
 ): Promise<void> {
   const [line] = delivery.lines;
-  const open = () =>
+  const open = (more: object = {}) =>
     service.made<ClaimView>('/claims', {
       supplierId: order.supplierId,
       orderLineId: order.lines[0]?.id,
@@ -110,6 +110,7 @@ async function claim(
       pieces: 1,
       amountMinor: 2_400,
       note: texts('claim'),
+      ...more,
     });
   const { id } = await open();
   await service.made(`/claims/${id}/sent`, { version: 1 });
@@ -118,7 +119,7 @@ async function claim(
   await service.changed('PATCH', `/claims/${standing.id}`, {
     ...{ version: 1, pieces: 1, amountMinor: 2_300, note: texts('claim anew') },
   });
-  const unwanted = await open();
+  const unwanted = await open({ again: true });
   await service.made(`/claims/${unwanted.id}/dropped`, { version: 1 });
   await service.seen(`/claims/suggestions?deliveryId=${delivery.id}`);
   await service.seen(`/claims?state=all&supplierId=${order.supplierId}`);
