@@ -43,7 +43,8 @@ module.exports = {
     {
       name: 'rules-of-planning-import-only-rules-and-statistics',
       severity: 'error',
-      comment: 'Distributions and random numbers come from libraries that were checked, and are pure as well.',
+      comment:
+        'Distributions and random numbers come from libraries that were checked, and are pure as well.',
       from: { path: '^src/reorder/[a-z0-9/-]+[.]ts$' },
       to: { pathNot: [ruleFile, '^node_modules/(temporal-polyfill|@stdlib)/'] },
     },
