@@ -159,7 +159,10 @@ describe.skipIf(!hasChromium)('what is ordered and claimed, on the pages', () =>
         differences: [{ kind: 'not ordered', pieces: 1 }],
       });
       await show(page, 'ordering/orders', 'Purchase orders');
-      await page.getByRole('list', { name: 'All orders' }).getByText('Order 1 to Pellworm Supply').waitFor();
+      await page
+        .getByRole('list', { name: 'Closed or called off' })
+        .getByText('Order 1 to Pellworm Supply')
+        .waitFor();
       expect(await faultsEverywhere(page)).toEqual([]);
       watched.expectNoComplaint();
     }));

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { TrainingCoursePageView } from '../../src/reorder/courses/training-courses.views.js';
 import type {
@@ -24,12 +25,13 @@ describe.skipIf(!hasChromium)('what can be ordered, on the pages', () => {
   const withDevices = useDevices();
   let service: RunningService;
   let supplierId: string;
+  let sandId: string;
 
   beforeAll(async () => {
     service = await startService('sqlite');
     const studio = new StockedStudio(service);
     await studio.product({ name: 'Umber', shade: 'Umber 3' });
-    await studio.product({ name: 'Sand', shade: 'Sand 1' });
+    sandId = await studio.product({ name: 'Sand', shade: 'Sand 1' });
     await studio.product({ name: 'Liner', kind: 'cartridge' });
     supplierId = (await service.made<Made>('/suppliers', { name: 'Aldergate Supplies' })).id;
     await service.made('/procedures', { name: 'Powdered brows', bodyPlace: 'brows' });
@@ -65,6 +67,9 @@ describe.skipIf(!hasChromium)('what can be ordered, on the pages', () => {
         .getByText(/^It is said from which sum on delivery is free/)
         .first()
         .waitFor();
+      await terms.getByLabel('One delivery costs, in EUR').fill('1.000,50');
+      await terms.getByRole('button', { name: 'Save' }).click();
+      await terms.getByText('Write an amount in EUR, such as 12.50').first().waitFor();
       await terms.getByLabel('One delivery costs, in EUR').fill('5,90');
       await terms.getByRole('button', { name: 'Save' }).click();
       await terms.getByText('Saved.').waitFor();
@@ -96,6 +101,11 @@ describe.skipIf(!hasChromium)('what can be ordered, on the pages', () => {
 
       await offered.getByRole('button', { name: /^Change the offer of/ }).click();
       const change = page.getByRole('form', { name: /^Change the offer of/ });
+      await change.getByLabel('Price 2: a pack costs, in EUR').fill('31');
+      await change.getByRole('button', { name: 'Save' }).click();
+      await change.getByText(/^a pack would cost more from 10 packs on/).waitFor();
+      expect(await change.getByText(/a pack would cost more/).count()).toBe(1);
+      await change.getByLabel('Price 2: a pack costs, in EUR').fill('27.50');
       await change.getByLabel('Packs to order at least').fill('2');
       await change.getByRole('button', { name: 'Save' }).click();
       await offered.getByText('boxes of 20, at least 2 packs').waitFor();
@@ -122,6 +132,12 @@ describe.skipIf(!hasChromium)('what can be ordered, on the pages', () => {
         .waitFor();
       expect(await faultsEverywhere(page)).toEqual([]);
       watched.expectNoComplaint();
+    }));
+
+  it('are not looked for where there is no such supplier', () =>
+    withDevices(async (browser) => {
+      const { page } = await openAsOwner(browser, service);
+      await show(page, `ordering/suppliers/${uuidv7()}`, 'There is no such page');
     }));
 
   it('are training courses, and how the studio plans', () =>
@@ -209,10 +225,51 @@ describe.skipIf(!hasChromium)('what can be ordered, on the pages', () => {
       await show(page, `ordering/suppliers/${supplierId}`, 'Aldergate Supplies');
       await page.getByText('Thursday').waitFor();
       await expect.poll(() => page.getByRole('textbox').count()).toBe(0);
-      expect(await page.getByText('orders@aldergate.example').count()).toBe(0);
+      const asked = await fetch(
+        `${service.url}/api/v1/studios/${service.studioId}/supplier-terms/${supplierId}`,
+        { headers: { cookie: artist.cookie } },
+      );
+      expect(await asked.json()).toMatchObject({ hasContact: true, contact: null });
       expect(await faultsEverywhere(page)).toEqual([]);
       await show(page, 'ordering/courses', 'Training courses');
       expect(await page.getByRole('form').count()).toBe(0);
       watched.expectNoComplaint();
+    }));
+
+  it('are planned otherwise, with what was written kept when somebody was faster', () =>
+    withDevices(async (browser) => {
+      const { page } = await openAsOwner(browser, service);
+      await show(page, 'settings/planning', 'Planning');
+      const choose = async (name: string) => {
+        await page.getByRole('textbox', { name: 'Plan a product otherwise' }).fill(name);
+        await page
+          .getByRole('list', { name: /Plan a product otherwise/ })
+          .getByRole('button', { name: new RegExp(name) })
+          .click();
+      };
+      const form = page.getByRole('form', { name: 'Plan this item otherwise' });
+      await choose('Liner');
+      await form.getByRole('button', { name: 'Leave it' }).click();
+      await form.waitFor({ state: 'detached' });
+      await choose('Sand');
+      await form.getByLabel('Share of the need to be met, in per cent').fill('98');
+      const faster = { itemKind: 'product', itemKey: sandId, shortageCostMinor: 5_000 };
+      const setFaster = { serviceTargetPerMille: null, rangeChoice: null, replacesProductId: null };
+      expect((await service.put('/planning-settings/items', { ...faster, ...setFaster })).status).toBe(200);
+      await form.getByRole('button', { name: 'Save' }).click();
+      await form
+        .getByText(/in the meantime, so nothing was saved/)
+        .first()
+        .waitFor();
+      await expect
+        .poll(() => form.getByLabel('Share of the need to be met, in per cent').inputValue())
+        .toBe('98');
+      await form.getByRole('button', { name: 'Save' }).click();
+      await form.waitFor({ state: 'detached' });
+      const { items } = await service.seen<ItemPlanningPageView>('/planning-settings/items');
+      expect(items.find(({ itemKey }) => itemKey === sandId)).toMatchObject({
+        serviceTargetPerMille: 980,
+        shortageCostMinor: 5_000,
+      });
     }));
 });

@@ -16,7 +16,11 @@ import type {
 
 type SummaryRow = Omit<PurchaseOrderSummaryView, 'late'> & { expectedEndedAs: string | null };
 
-const openStates: readonly PurchaseOrderState[] = ['draft', 'approved', 'sent', 'received in part'];
+const groups: Record<'open' | 'ended' | 'all', readonly PurchaseOrderState[]> = {
+  open: ['draft', 'approved', 'sent', 'received in part'],
+  ended: ['closed', 'called off'],
+  all: purchaseOrderStates,
+};
 
 /** Purchase orders as they stand. */
 @Injectable()
@@ -32,7 +36,7 @@ export class OrderList {
     { state = 'open', supplierId, limit = defaultPageSize, after }: PurchaseOrderPageDto,
   ): Promise<PurchaseOrderPageView> {
     await refuseUnknownStart(this.database.read, 'purchase_order', actor.studioId, after);
-    const states = state === 'open' ? openStates : state === 'all' ? purchaseOrderStates : [state];
+    const states = state === 'open' || state === 'ended' || state === 'all' ? groups[state] : [state];
     const parameters: SqlValue[] = [actor.studioId, ...states];
     let further = '';
     if (supplierId !== undefined) {

@@ -25,10 +25,10 @@ const mostPacks = 10_000;
 const mostPieces = 10_000;
 const mostMinor = 100_000_000;
 const mostLineNumber = 100_000;
-const listed = ['open', 'all', ...purchaseOrderStates] as const;
+const listed = ['open', 'ended', 'all', ...purchaseOrderStates] as const;
 
 export class PurchaseOrderPageDto extends PageDto {
-  /** Which; left out: all that are neither closed nor called off. */
+  /** Which; open, as when left out: neither closed nor called off; ended: one of the two. */
   @MayBeLeftOut() @IsIn(listed) state?: (typeof listed)[number];
   /** Of this supplier only. */
   @MayBeLeftOut() @NamedId() supplierId?: string;

@@ -42,11 +42,12 @@ function ShownClaimForm({
   onChanged,
   onClose,
 }: Surroundings & { claim: ShownClaimView; reload: () => Promise<void> }) {
-  const words = useTexts().supplierClaims;
+  const texts = useTexts();
+  const words = texts.supplierClaims;
   const { id, version, pieces, amountMinor, note } = claim;
   const edits = useEdits<ClaimDraft>({
     pieces: String(pieces),
-    amount: amountMinor === null ? '' : majorText(amountMinor, currency),
+    amount: amountMinor === null ? '' : majorText(amountMinor, currency, texts.language),
     note: note ?? '',
   });
   const save = async (requestId: string) => {

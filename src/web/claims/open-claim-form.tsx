@@ -28,13 +28,14 @@ export function OpenClaimForm({
   onOpened: () => Promise<void>;
   onCancel: () => void;
 }) {
-  const words = useTexts().supplierClaims;
+  const texts = useTexts();
+  const words = texts.supplierClaims;
   const { supplierId, orderLineId, deliveryLineId, lotId, reason, pieces, amountMinor } = suggestion;
   // What was paid in another currency is not an amount of this one.
   const isSameCurrency = amountMinor !== null && suggestion.currency === currency;
   const [draft, setDraft] = useState<ClaimDraft>({
     pieces: String(pieces),
-    amount: isSameCurrency ? majorText(amountMinor, currency) : '',
+    amount: isSameCurrency ? majorText(amountMinor, currency, texts.language) : '',
     note: '',
   });
   const ids = useRef(new RequestIds()).current;

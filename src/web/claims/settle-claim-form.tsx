@@ -27,8 +27,11 @@ export function SettleClaimForm({
   onChanged: () => Promise<void>;
   onCancel: () => void;
 }) {
-  const words = useTexts().supplierClaims;
-  const [amount, setAmount] = useState(amountMinor === null ? '' : majorText(amountMinor, currency));
+  const texts = useTexts();
+  const words = texts.supplierClaims;
+  const [amount, setAmount] = useState(
+    amountMinor === null ? '' : majorText(amountMinor, currency, texts.language),
+  );
   const ids = useRef(new RequestIds()).current;
   const { run, busy, problem } = useAction(async () => {
     const settledMinor = minorUnits(amount, currency);

@@ -18,8 +18,9 @@ export function DraftPart({
   mayPlace: boolean;
   onChanged: () => Promise<void>;
 }) {
-  const words = useTexts().orders;
-  const edits = useEdits<OrderDraft>(draftOfOrder(order));
+  const texts = useTexts();
+  const words = texts.orders;
+  const edits = useEdits<OrderDraft>(draftOfOrder(order, texts.language));
   return (
     <>
       <Section title={words.whatIsOrdered}>

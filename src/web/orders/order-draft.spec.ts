@@ -13,10 +13,10 @@ const order = {
 
 describe('the draft of an order', () => {
   it('is written in the currency’s own units, with delivery left to the terms', () => {
-    expect(draftOfOrder(order)).toEqual({
+    expect(draftOfOrder(order, 'de')).toEqual({
       delivery: '',
       [packsOf('a')]: '2',
-      [priceOf('a')]: '19.00',
+      [priceOf('a')]: '19,00',
       [packsOf('b')]: '1',
       [priceOf('b')]: '',
     });

@@ -8,18 +8,20 @@ export type OrderDraft = Record<string, string>;
 export const packsOf = (lineId: string) => `packs of ${lineId}`;
 export const priceOf = (lineId: string) => `price of ${lineId}`;
 
-/** The draft as it stands; delivery is empty while the supplier's terms say what it costs. */
-export function draftOfOrder({
-  sums,
-  lines,
-  currency,
-}: Pick<PurchaseOrderView, 'sums' | 'lines' | 'currency'>): OrderDraft {
+/**
+ * The draft as it stands; delivery is empty while the supplier's terms say what it costs.
+ * @param language in which amounts are written
+ */
+export function draftOfOrder(
+  { sums, lines, currency }: Pick<PurchaseOrderView, 'sums' | 'lines' | 'currency'>,
+  language: string,
+): OrderDraft {
   const { deliveryCostFrom, deliveryCostMinor } = sums;
   const isByHand = deliveryCostFrom === 'by hand' && deliveryCostMinor !== null;
-  const draft: OrderDraft = { delivery: isByHand ? majorText(deliveryCostMinor, currency) : '' };
+  const draft: OrderDraft = { delivery: isByHand ? majorText(deliveryCostMinor, currency, language) : '' };
   for (const { id, packs, packPriceMinor } of lines) {
     draft[packsOf(id)] = String(packs);
-    draft[priceOf(id)] = packPriceMinor === null ? '' : majorText(packPriceMinor, currency);
+    draft[priceOf(id)] = packPriceMinor === null ? '' : majorText(packPriceMinor, currency, language);
   }
   return draft;
 }

@@ -15,7 +15,9 @@ export function OrdersPage({ standing }: { standing: StandingView }) {
   const underWay = usePages(['purchase orders', studioId, 'open'], (after) =>
     listOrders(studioId, 'open', after),
   );
-  const all = usePages(['purchase orders', studioId, 'all'], (after) => listOrders(studioId, 'all', after));
+  const ended = usePages(['purchase orders', studioId, 'ended'], (after) =>
+    listOrders(studioId, 'ended', after),
+  );
   return (
     <Page above={studioName} title={words.title} lead={words.lead}>
       <Section title={words.underWay}>
@@ -31,11 +33,11 @@ export function OrdersPage({ standing }: { standing: StandingView }) {
           <DraftByHand studioId={studioId} mayAddSupplier={permissions.includes('change the register')} />
         </Section>
       )}
-      <Section title={words.all}>
+      <Section title={words.ended}>
         <PagedEntries
-          label={words.all}
-          list={all}
-          none={words.none}
+          label={words.ended}
+          list={ended}
+          none={words.noneEnded}
           entry={(order) => <OrderEntry key={order.id} studioId={studioId} order={order} />}
         />
       </Section>

@@ -4,7 +4,7 @@ import { request, requestFile } from '../service/request.js';
 
 export type OrderChange = Omit<BodyOf<'PATCH', '/studios/{studioId}/purchase-orders/{orderId}'>, 'id'>;
 
-export const listOrders = (studioId: string, state: 'open' | 'all', after: string | undefined) =>
+export const listOrders = (studioId: string, state: 'open' | 'ended', after: string | undefined) =>
   request('GET', '/studios/{studioId}/purchase-orders', { studioId, state, after });
 export const showOrder = (studioId: string, orderId: string) =>
   request('GET', '/studios/{studioId}/purchase-orders/{orderId}', { studioId, orderId });

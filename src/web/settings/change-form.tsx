@@ -21,6 +21,7 @@ export function ChangeForm<Draft extends object>({
   save,
   reload,
   onClose,
+  standsAtFields = () => false,
   children,
 }: {
   label: string;
@@ -32,6 +33,8 @@ export function ChangeForm<Draft extends object>({
   reload: () => Promise<void>;
   /** It was saved, or is not to be. Left out: the form stays. */
   onClose?: () => void;
+  /** Whether all that is wrong stands at its fields, so that it is not said once more. */
+  standsAtFields?: (problem: ServiceProblem | undefined) => boolean;
   children: (problem: ServiceProblem | undefined) => ReactNode;
 }) {
   const texts = useTexts();
@@ -55,7 +58,7 @@ export function ChangeForm<Draft extends object>({
           <p>{texts.settings.stale}</p>
         </Note>
       ) : (
-        <ProblemOrSignInAgain problem={problem} onSignedIn={run} />
+        <ProblemOrSignInAgain problem={standsAtFields(problem) ? undefined : problem} onSignedIn={run} />
       )}
       {saved && !edits.isChanged && (
         <Note kind="good">

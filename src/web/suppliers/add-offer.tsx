@@ -6,12 +6,12 @@ import { wordsOfProduct } from '../catalogue/product-words.js';
 import { Fields } from '../frame/fields.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { useEdits } from '../frame/use-edits.js';
-import type { ServiceProblem } from '../service/problem.js';
 import { RequestIds } from '../service/request-ids.js';
 import { useAction } from '../service/use-action.js';
 import { useTexts } from '../texts/texts.js';
 import { contentOfOffer, newOffer, type OfferDraft } from './offer-draft.js';
 import { OfferFields } from './offer-fields.js';
+import { isOfPrices } from './price-fields.js';
 import { addOffer } from './suppliers.requests.js';
 import { unreadableAmounts } from './unreadable-amounts.js';
 
@@ -94,9 +94,4 @@ function NewOfferForm({
       </Group>
     </Fields>
   );
-}
-
-function isOfPrices(problem: ServiceProblem | undefined): boolean {
-  const { faults = [] } = problem?.document ?? {};
-  return faults.length > 0 && faults.every(({ field }) => /^prices[.]\d+[.]/.test(field));
 }

@@ -26,7 +26,7 @@ it('hands in what was read, unchanged', () => {
     lifeOnArrivalDays,
     leadTimeDays,
   } = offer;
-  expect(contentOfOffer(draftOfOffer(offer, 'EUR'), 'EUR')).toEqual({
+  expect(contentOfOffer(draftOfOffer(offer, 'EUR', 'de'), 'EUR')).toEqual({
     content: {
       orderCode,
       packContainers,
@@ -40,12 +40,12 @@ it('hands in what was read, unchanged', () => {
 });
 
 it('lets the first price hold from the smallest order on, whatever that becomes', () => {
-  const { content } = contentOfOffer({ ...draftOfOffer(offer, 'EUR'), minimumPacks: '5' }, 'EUR');
+  const { content } = contentOfOffer({ ...draftOfOffer(offer, 'EUR', 'de'), minimumPacks: '5' }, 'EUR');
   expect(content?.prices[0]).toEqual({ fromPacks: 5, packPriceMinor: 2_950 });
 });
 
 it('asks for prices anew when they were in another currency', () => {
-  expect(pricesOf(draftOfOffer(offer, 'CHF')).map(({ packPrice }) => packPrice)).toEqual(['', '']);
+  expect(pricesOf(draftOfOffer(offer, 'CHF', 'de')).map(({ packPrice }) => packPrice)).toEqual(['', '']);
 });
 
 it('names the prices that are none', () => {

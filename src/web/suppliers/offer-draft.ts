@@ -31,11 +31,14 @@ export const newOffer: OfferDraft = {
 
 const written = (count: number | null) => (count === null ? '' : String(count));
 
-/** @param currency the studio's; prices in another one have to be written anew */
-export function draftOfOffer(offer: OfferView, currency: string): OfferDraft {
+/**
+ * @param currency the studio's; prices in another one have to be written anew
+ * @param language in which prices are written
+ */
+export function draftOfOffer(offer: OfferView, currency: string, language: string): OfferDraft {
   const price = ({ fromPacks, packPriceMinor }: PackPriceView, index: number): WrittenPrice => ({
     fromPacks: index === 0 ? '' : String(fromPacks),
-    packPrice: offer.currency === currency ? majorText(packPriceMinor, currency) : '',
+    packPrice: offer.currency === currency ? majorText(packPriceMinor, currency, language) : '',
   });
   return {
     orderCode: offer.orderCode ?? '',

@@ -12,6 +12,7 @@ import { useTexts } from '../texts/texts.js';
 import { changeOfOffer, contentOfOffer, draftOfOffer, type OfferDraft } from './offer-draft.js';
 import { OfferFields } from './offer-fields.js';
 import { nameOfOffer, wordsOfOffer } from './offer-words.js';
+import { isOfPrices } from './price-fields.js';
 import { changeOffer, endOffer } from './suppliers.requests.js';
 import { unreadableAmounts } from './unreadable-amounts.js';
 
@@ -106,8 +107,9 @@ function ChangeOfferForm({
   onChanged: () => Promise<void>;
   onClose: () => void;
 }) {
-  const words = useTexts().suppliers;
-  const edits = useEdits<OfferDraft>(draftOfOffer(offer, currency));
+  const texts = useTexts();
+  const words = texts.suppliers;
+  const edits = useEdits<OfferDraft>(draftOfOffer(offer, currency, texts.language));
   const { id: offerId, version, inStudioCurrency } = offer;
   const save = async (id: string) => {
     const { content, unreadable } = contentOfOffer(edits.draft, currency);
@@ -122,6 +124,7 @@ function ChangeOfferForm({
       save={save}
       reload={onChanged}
       onClose={onClose}
+      standsAtFields={isOfPrices}
     >
       {(problem) => (
         <>

@@ -1,6 +1,5 @@
 import { Button, TextInput } from '@mantine/core';
 import type { Edits } from '../frame/use-edits.js';
-import { amountPattern } from '../plans/figures/minor-units.js';
 import type { ServiceProblem } from '../service/problem.js';
 import { useTexts } from '../texts/texts.js';
 import { type OfferDraft, pricesOf, type WrittenPrice } from './offer-draft.js';
@@ -63,7 +62,6 @@ export function PriceFields({
           <TextInput
             label={index === 0 ? words.packPrice(currency) : words.packPriceThen(index, currency)}
             inputMode="decimal"
-            pattern={amountPattern(currency)}
             autoComplete="off"
             required
             value={packPrice}
@@ -91,4 +89,10 @@ export function PriceFields({
       )}
     </fieldset>
   );
+}
+
+/** Whether all that is wrong is with prices: it stands at their fields. */
+export function isOfPrices(problem: ServiceProblem | undefined): boolean {
+  const { faults = [] } = problem?.document ?? {};
+  return faults.length > 0 && faults.every(({ field }) => /^prices[.]\d+[.]/.test(field));
 }

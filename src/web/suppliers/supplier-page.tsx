@@ -1,7 +1,9 @@
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
+import { NoSuchPage } from '../frame/no-such-page.js';
 import { Page } from '../frame/page.js';
 import { ProblemNote } from '../frame/problem-note.js';
 import { Section } from '../frame/section.js';
+import { isProblem } from '../service/problem.js';
 import { useStudio } from '../service/studio-answers.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
@@ -22,6 +24,7 @@ export function SupplierPage({ standing, id: supplierId }: { standing: StandingV
   } = useAnswer(['supplier terms', studioId, supplierId], () => showTerms(studioId, supplierId));
   const studio = useStudio(studioId);
   const currency = studio.answer?.currency;
+  if (problem && isProblem(problem, 'not-found')) return <NoSuchPage />;
   const mayPlan = permissions.includes('plan orders');
   return (
     <Page above={studioName} title={terms?.supplierName ?? words.supplier}>

@@ -13,7 +13,7 @@ const terms = {
 } as unknown as SupplierTermsView;
 
 it('hands in what was read, and where orders are sent only when it was changed', () => {
-  const draft = draftOfTerms(terms, 'EUR');
+  const draft = draftOfTerms(terms, 'EUR', 'de');
   const content = {
     quotedLeadTimeDays: 0,
     orderWeekdays: [2, 7],
@@ -32,11 +32,15 @@ it('hands in what was read, and where orders are sent only when it was changed',
 });
 
 it('asks for amounts anew when they were in another currency', () => {
-  expect(draftOfTerms(terms, 'CHF')).toMatchObject({ minimumOrderMinor: '', deliveryCostMinor: '' });
+  expect(draftOfTerms(terms, 'CHF', 'de')).toMatchObject({ minimumOrderMinor: '', deliveryCostMinor: '' });
 });
 
 it('names the amounts that are none', () => {
-  const draft = { ...draftOfTerms(terms, 'EUR'), minimumOrderMinor: 'much', deliveryCostMinor: '1.234' };
+  const draft = {
+    ...draftOfTerms(terms, 'EUR', 'de'),
+    minimumOrderMinor: 'much',
+    deliveryCostMinor: '1.234',
+  };
   expect(termsOfDraft(draft, 'EUR', 1, {})).toEqual({
     unreadable: ['minimumOrderMinor', 'deliveryCostMinor'],
   });

@@ -18,10 +18,10 @@ export type TermsDraft = { [Day in Weekday as `weekday${Day}`]: boolean } & {
 
 export type AmountField = 'minimumOrderMinor' | 'deliveryCostMinor' | 'freeDeliveryFromMinor';
 
-export function draftOfTerms(terms: SupplierTermsView, currency: string): TermsDraft {
+export function draftOfTerms(terms: SupplierTermsView, currency: string, language: string): TermsDraft {
   // What is in another currency than the studio's by now has to be written anew.
   const amount = (minor: number | null) =>
-    minor === null || terms.currency !== currency ? '' : majorText(minor, currency);
+    minor === null || terms.currency !== currency ? '' : majorText(minor, currency, language);
   const on = (day: Weekday) => terms.orderWeekdays.includes(day);
   return {
     quotedLeadTimeDays: terms.quotedLeadTimeDays === null ? '' : String(terms.quotedLeadTimeDays),

@@ -3,7 +3,6 @@ import { LONGEST_LEAD_TIME_DAYS } from '../../reorder/supply/lead-time.js';
 import type { SupplierTermsView } from '../../reorder/supply/supplier-terms.views.js';
 import { Note } from '../frame/note.js';
 import { useEdits } from '../frame/use-edits.js';
-import { amountPattern } from '../plans/figures/minor-units.js';
 import { ChangeForm } from '../settings/change-form.js';
 import { noteOf } from '../settings/note-of-field.js';
 import { TextField } from '../settings/text-field.js';
@@ -31,7 +30,7 @@ export function TermsForm({
 }) {
   const texts = useTexts();
   const words = texts.suppliers;
-  const edits = useEdits<TermsDraft>(draftOfTerms(terms, currency));
+  const edits = useEdits<TermsDraft>(draftOfTerms(terms, currency, texts.language));
   const days = wordsOfWeekdays(weekdays, texts.language, 'long');
   const save = async (id: string) => {
     const content = termsOfDraft(edits.draft, currency, terms.version, edits.changes);
@@ -49,7 +48,6 @@ export function TermsForm({
             label={label}
             description={description}
             inputMode="decimal"
-            pattern={amountPattern(currency)}
           />
         );
         return (

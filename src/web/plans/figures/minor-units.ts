@@ -7,16 +7,14 @@ export function minorUnits(text: string, currency: string): number | null | unde
   return Math.round(Number(written) * 10 ** decimals);
 }
 
-/** The same as it is typed: `12.50`. */
-export function majorText(minor: number, currency: string): string {
+/** The same as it is typed in a language: `12.50`, `12,50`. */
+export function majorText(minor: number, currency: string, language: string): string {
   const decimals = decimalsOf(currency);
-  return (minor / 10 ** decimals).toFixed(decimals);
-}
-
-/** What a field for an amount takes, as a regular expression. */
-export function amountPattern(currency: string): string {
-  const decimals = decimalsOf(currency);
-  return decimals === 0 ? '[0-9]{1,7}' : `[0-9]{1,7}([.,][0-9]{1,${decimals}})?`;
+  return (minor / 10 ** decimals).toLocaleString(language, {
+    minimumFractionDigits: decimals,
+    maximumFractionDigits: decimals,
+    useGrouping: false,
+  });
 }
 
 /** As many as the currency has: 2 for EUR, 0 for JPY (ISO 4217, as Intl knows it). */

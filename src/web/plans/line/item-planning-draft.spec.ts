@@ -3,7 +3,7 @@ import { draftOfPlanning, planningOfDraft } from './item-planning-draft.js';
 
 describe('how an item is planned', () => {
   it('is empty where nothing differs from the studio', () => {
-    const draft = draftOfPlanning(null, 'EUR');
+    const draft = draftOfPlanning(null, 'EUR', 'de');
     expect(draft).toEqual({ serviceTarget: '', shortageCost: '', rangeChoice: '' });
     expect(planningOfDraft(draft, 'EUR')).toEqual({
       serviceTargetPerMille: null,
@@ -18,8 +18,8 @@ describe('how an item is planned', () => {
       shortageCostMinor: 12_050,
       rangeChoice: 'let run out' as const,
     };
-    const draft = draftOfPlanning(planning, 'EUR');
-    expect(draft).toEqual({ serviceTarget: '97.5', shortageCost: '120.50', rangeChoice: 'let run out' });
+    const draft = draftOfPlanning(planning, 'EUR', 'de');
+    expect(draft).toEqual({ serviceTarget: '97.5', shortageCost: '120,50', rangeChoice: 'let run out' });
     expect(planningOfDraft(draft, 'EUR')).toEqual(planning);
   });
 

@@ -13,11 +13,15 @@ export interface ItemPlanningDraft {
 
 type Settings = Pick<ItemPlanningView, 'serviceTargetPerMille' | 'shortageCostMinor' | 'rangeChoice'>;
 
-export function draftOfPlanning(planning: Settings | null, currency: string): ItemPlanningDraft {
+export function draftOfPlanning(
+  planning: Settings | null,
+  currency: string,
+  language: string,
+): ItemPlanningDraft {
   const { serviceTargetPerMille = null, shortageCostMinor = null, rangeChoice = null } = planning ?? {};
   return {
     serviceTarget: serviceTargetPerMille === null ? '' : String(serviceTargetPerMille / 10),
-    shortageCost: shortageCostMinor === null ? '' : majorText(shortageCostMinor, currency),
+    shortageCost: shortageCostMinor === null ? '' : majorText(shortageCostMinor, currency, language),
     rangeChoice: rangeChoice ?? '',
   };
 }

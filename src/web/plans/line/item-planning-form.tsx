@@ -8,7 +8,6 @@ import { ChangeForm } from '../../settings/change-form.js';
 import { noteOf } from '../../settings/note-of-field.js';
 import { TextField } from '../../settings/text-field.js';
 import { useTexts } from '../../texts/texts.js';
-import { amountPattern } from '../figures/minor-units.js';
 import { removeItemPlanning, setItemPlanning } from './item-planning.requests.js';
 import { draftOfPlanning, type ItemPlanningDraft, planningOfDraft } from './item-planning-draft.js';
 
@@ -19,6 +18,7 @@ export function ItemPlanningForm({
   planning,
   currency,
   reload,
+  onClose,
 }: {
   studioId: string;
   item: Pick<PlannedItemView, 'kind' | 'key'>;
@@ -26,10 +26,12 @@ export function ItemPlanningForm({
   planning: ItemPlanningView | null;
   currency: string;
   reload: () => Promise<void>;
+  /** Left out: the form stays. */
+  onClose?: () => void;
 }) {
   const texts = useTexts();
   const words = texts.planLine;
-  const edits = useEdits<ItemPlanningDraft>(draftOfPlanning(planning, currency));
+  const edits = useEdits<ItemPlanningDraft>(draftOfPlanning(planning, currency, texts.language));
   const meant = planningOfDraft(edits.draft, currency);
   const save = async (id: string) => {
     if (!meant) {
@@ -57,6 +59,7 @@ export function ItemPlanningForm({
       version={planning?.version ?? 0}
       save={save}
       reload={reload}
+      onClose={onClose}
     >
       {(problem) => (
         <>
@@ -82,7 +85,6 @@ export function ItemPlanningForm({
             label={words.shortageCost(currency)}
             description={words.shortageCostHint}
             inputMode="decimal"
-            pattern={amountPattern(currency)}
             error={problem?.faultOf('shortageCostMinor') ?? noteOf(texts, edits, 'shortageCost', problem)}
           />
           <Choice

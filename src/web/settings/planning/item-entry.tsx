@@ -3,13 +3,13 @@ import { useRef, useState } from 'react';
 import type { ItemPlanningView } from '../../../reorder/settings/planning-settings.views.js';
 import { ConfirmButton } from '../../frame/confirm-button.js';
 import { Entry } from '../../frame/entries.js';
+import { writtenPerMille } from '../../plans/figures/written-chance.js';
 import { writtenMoney } from '../../plans/figures/written-money.js';
 import { removeItemPlanning } from '../../plans/line/item-planning.requests.js';
 import { ItemPlanningForm } from '../../plans/line/item-planning-form.js';
 import { readAnewIfStale } from '../../service/read-anew-if-stale.js';
 import { RequestIds } from '../../service/request-ids.js';
 import { useTexts } from '../../texts/texts.js';
-import { writtenShare } from './written-setting.js';
 
 /** One item that is planned otherwise. */
 export function ItemEntry({
@@ -60,6 +60,7 @@ export function ItemEntry({
             planning={item}
             currency={currency}
             reload={onChanged}
+            onClose={() => setIsChanging(false)}
           />
         )
       }
@@ -67,7 +68,7 @@ export function ItemEntry({
       <p>
         {[
           serviceTargetPerMille !== null &&
-            words.targetIs(writtenShare(serviceTargetPerMille, texts.language)),
+            words.targetIs(writtenPerMille(serviceTargetPerMille, texts.language)),
           shortageCostMinor !== null &&
             words.shortageCosts(writtenMoney(shortageCostMinor, currency, texts.language)),
           rangeChoice !== null && texts.rangeChoices[rangeChoice],

@@ -16,6 +16,10 @@ export function ItemsPart({ studioId, currency }: { studioId: string; currency: 
   const words = useTexts().planning;
   const list = usePages(['item plannings', studioId], (after) => listItemPlannings(studioId, after));
   const [chosen, setChosen] = useState<ProductView>();
+  // Somebody else may have planned it otherwise meanwhile.
+  const planned = list.items?.find(
+    ({ itemKind, itemKey }) => itemKind === 'product' && itemKey === chosen?.id,
+  );
   return (
     <>
       <Section title={words.items} hint={words.itemsHint}>
@@ -50,12 +54,10 @@ export function ItemsPart({ studioId, currency }: { studioId: string; currency: 
               key={chosen.id}
               studioId={studioId}
               item={{ kind: 'product', key: chosen.id }}
-              planning={null}
+              planning={planned ?? null}
               currency={currency}
-              reload={async () => {
-                await list.reload();
-                setChosen(undefined);
-              }}
+              reload={list.reload}
+              onClose={() => setChosen(undefined)}
             />
           </>
         )}

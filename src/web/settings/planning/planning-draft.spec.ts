@@ -13,7 +13,7 @@ const settings: PlanningSettingsView = {
 };
 
 it('hands in what was read, and nothing where it is assumed', () => {
-  const draft = draftOfPlanning(settings);
+  const draft = draftOfPlanning(settings, 'de');
   expect(draft.holdingPerYearPerMille).toBe('');
   expect(contentOfPlanning(draft, 'EUR', 2)).toEqual({
     serviceTargetPerMille: 975,
@@ -25,7 +25,7 @@ it('hands in what was read, and nothing where it is assumed', () => {
 });
 
 it('takes a tenth of a per cent, and no amount that is none', () => {
-  const draft = { ...draftOfPlanning(settings), serviceTargetPerMille: '99.9' };
+  const draft = { ...draftOfPlanning(settings, 'de'), serviceTargetPerMille: '99.9' };
   expect(contentOfPlanning(draft, 'EUR', null)).toMatchObject({ serviceTargetPerMille: 999 });
   expect(contentOfPlanning({ ...draft, orderCostMinor: '1.234' }, 'EUR', null)).toBeUndefined();
 });

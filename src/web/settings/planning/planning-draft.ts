@@ -10,13 +10,15 @@ export interface PlanningDraft {
   returnPerMille: string;
 }
 
-export function draftOfPlanning(settings: PlanningSettingsView): PlanningDraft {
+export function draftOfPlanning(settings: PlanningSettingsView, language: string): PlanningDraft {
   const percent = ({ value, assumed }: { value: number; assumed: boolean }) =>
     assumed ? '' : String(value / 10);
   const { orderCostMinor } = settings;
   return {
     serviceTargetPerMille: percent(settings.serviceTargetPerMille),
-    orderCostMinor: orderCostMinor.assumed ? '' : majorText(orderCostMinor.value, settings.currency),
+    orderCostMinor: orderCostMinor.assumed
+      ? ''
+      : majorText(orderCostMinor.value, settings.currency, language),
     holdingPerYearPerMille: percent(settings.holdingPerYearPerMille),
     returnPerMille: percent(settings.returnPerMille),
   };

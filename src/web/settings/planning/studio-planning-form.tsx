@@ -1,6 +1,5 @@
 import type { PlanningSettingsView } from '../../../reorder/settings/planning-settings.views.js';
 import { useEdits } from '../../frame/use-edits.js';
-import { amountPattern } from '../../plans/figures/minor-units.js';
 import { unreadableAmounts } from '../../suppliers/unreadable-amounts.js';
 import { useTexts } from '../../texts/texts.js';
 import { ChangeForm } from '../change-form.js';
@@ -22,7 +21,7 @@ export function StudioPlanningForm({
   const texts = useTexts();
   const words = texts.planning;
   const { currency, version, assumptions } = settings;
-  const edits = useEdits<PlanningDraft>(draftOfPlanning(settings));
+  const edits = useEdits<PlanningDraft>(draftOfPlanning(settings, texts.language));
   const assumed = (field: keyof PlanningDraft, hint: string) => {
     const assumption = assumptions.find(({ code }) => code === field);
     if (!assumption) return hint;
@@ -52,7 +51,6 @@ export function StudioPlanningForm({
             field="orderCostMinor"
             problem={problem}
             inputMode="decimal"
-            pattern={amountPattern(currency)}
             label={words.orderCost(currency)}
             description={assumed('orderCostMinor', words.orderCostHint)}
           />

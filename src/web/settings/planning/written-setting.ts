@@ -1,4 +1,5 @@
 import type { PlanningAssumptionView } from '../../../reorder/settings/planning-settings.views.js';
+import { writtenPerMille } from '../../plans/figures/written-chance.js';
 import { writtenMoney } from '../../plans/figures/written-money.js';
 import type { Texts } from '../../texts/en/english.js';
 
@@ -16,13 +17,6 @@ export function writtenSetting(
     case 'lifeOnArrivalDays':
       return texts.suppliers.days(value);
     default:
-      return writtenShare(value, texts.language);
+      return writtenPerMille(value, texts.language);
   }
-}
-
-/** A share in per cent. @param perMille 1000: all */
-export function writtenShare(perMille: number, language: string): string {
-  return new Intl.NumberFormat(language, { style: 'percent', maximumFractionDigits: 1 }).format(
-    perMille / 1000,
-  );
 }

@@ -4,11 +4,11 @@ export const planningTexts: typeof english = {
   courses: {
     page: 'Schulungen',
     title: 'Schulungen',
-    lead: 'Was eine Schulung braucht, ist vorher bekannt: die Bestückungsliste der Behandlung, einmal je Teilnehmende.',
+    lead: 'Was eine Schulung braucht, ist vorher bekannt: die Bestückungsliste der Behandlung, einmal je Person.',
     list: 'Gebucht',
     listHint: 'Von heute an, die nächste zuerst.',
     none: 'Keine Schulung ist gebucht.',
-    facts: (procedure, trainees) => `${procedure}, ${trainees} Teilnehmende`,
+    facts: (procedure, trainees) => `${procedure}, ${trainees === 1 ? '1 Person' : `${trainees} Personen`}`,
     change: 'Ändern',
     changeOf: (what) => `Schulung ändern: ${what}`,
     cancel: 'Schulung absagen',

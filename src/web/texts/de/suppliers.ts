@@ -22,9 +22,11 @@ export const suppliersTexts: typeof english = {
     offers: (count) =>
       count === 0 ? 'bietet noch nichts an' : `bietet ${plural(count, 'Produkt', 'Produkte')} an`,
     takes: (median, most) =>
-      median === most ? `dauert ${days(median)}` : `dauert ${median} bis ${days(most)}`,
+      median === most
+        ? `dauert ${days(median)}`
+        : `meist ${days(median)}, 19 von 20 binnen ${withinDays(most)}`,
     ordersOn: (weekdays) => `Bestelltage ${weekdays}`,
-    minimumOf: (amount) => `kleinste Bestellung ${amount}`,
+    minimumOf: (amount) => `Mindestbestellung ${amount}`,
     deliveryOf: (amount) => `Lieferung ${amount}`,
     freeFrom: (amount) => `Lieferung frei ab ${amount}`,
 
@@ -56,8 +58,8 @@ export const suppliersTexts: typeof english = {
     orderDays: 'Bestelltage',
     orderDaysHint: 'An denen Sie bestellen. Keiner: an jedem Tag.',
     anyDay: 'an jedem Tag',
-    minimum: 'Kleinste Bestellung',
-    minimumIn: (currency) => `Kleinste Bestellung, in ${currency}`,
+    minimum: 'Mindestbestellung',
+    minimumIn: (currency) => `Mindestbestellung, in ${currency}`,
     minimumHint: 'Warenwert ohne Lieferung.',
     delivery: 'Eine Lieferung kostet',
     deliveryIn: (currency) => `Eine Lieferung kostet, in ${currency}`,
@@ -121,7 +123,7 @@ export const suppliersTexts: typeof english = {
     end: 'Beenden',
     endOf: (product) => `Beenden: Angebot von ${product}`,
     endQuestion: (product) =>
-      `${product} wird hier nicht mehr angeboten. Was danach bestellt wurde, bleibt, wie es war; tragen Sie es neu ein, wenn es wiederkommt.`,
+      `${product} wird hier nicht mehr angeboten. Was daraus bestellt wurde, bleibt, wie es war; tragen Sie es neu ein, wenn es wiederkommt.`,
     ended: 'beendet',
     endedOffers: 'Früher angeboten',
     notInCurrency: (ours) => `nicht in ${ours}: Pläne lassen es aus`,

@@ -20,7 +20,7 @@ export const suppliersTexts = {
     offers: (count: number) =>
       count === 0 ? 'offers nothing yet' : `offers ${plural(count, 'product', 'products')}`,
     takes: (median: number, most: number) =>
-      median === most ? `takes ${days(median)}` : `takes ${median} to ${days(most)}`,
+      median === most ? `takes ${days(median)}` : `usually ${days(median)}, 19 of 20 within ${days(most)}`,
     ordersOn: (weekdays: string) => `orders on ${weekdays}`,
     minimumOf: (amount: string) => `smallest order ${amount}`,
     deliveryOf: (amount: string) => `delivery ${amount}`,
