@@ -8679,7 +8679,7 @@ export interface components {
         };
         PlanningAssumptionView: {
             /** @enum {string} */
-            code: "deliveryCostMinor" | "serviceTargetPerMille" | "orderCostMinor" | "holdingPerYearPerMille" | "lifeOnArrivalDays" | "leadTimeDays" | "returnPerMille";
+            code: "deliveryCostMinor" | "serviceTargetPerMille" | "orderCostMinor" | "holdingPerYearPerMille" | "returnPerMille" | "leadTimeDays" | "lifeOnArrivalDays";
             value: number;
             /**
              * @description Why it is what it is.
@@ -9289,7 +9289,7 @@ export interface components {
             /** @description Of the share that was enough, if forecasts were right and independent. */
             standardError: number;
             /** @enum {string} */
-            verdict: "as claimed" | "too seldom" | "too often" | "too few to tell";
+            verdict: "too seldom" | "as claimed" | "too often" | "too few to tell";
         };
         ReplayAssumptionView: {
             code: string;
@@ -9744,7 +9744,7 @@ export interface components {
         };
         ShortageCostView: {
             /** @enum {string} */
-            from: "set by hand" | "service target";
+            from: "service target" | "set by hand";
             minorPerUnit: number;
             /** @description Of one usual need. */
             minorPerNeed: number;
