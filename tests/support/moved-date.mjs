@@ -1,6 +1,6 @@
 /**
  * Puts the clock of a process forward: loaded before everything else with `--import`, it lets `Date` tell the time that the
- * file of LOTWARD_TEST_CLOCK says at that moment: so many milliseconds ahead (`+60000`), or one at which it stands still
+ * file of LOTWARD_TEST_CLOCK says at that moment: so many milliseconds ahead (`60000`, or behind, `-60000`), or one at which it stands still
  * (`=1795600000000`). See `ServiceClock`.
  */
 import { readFileSync } from 'node:fs';

@@ -53,7 +53,7 @@ export class ServiceClock {
   /** Renamed into place: the service reads it at any time, and half a file would be another time. */
   private tell(): void {
     const told = `${this.file}.new`;
-    writeFileSync(told, this.standing === undefined ? `+${this.ahead}` : `=${this.standing}`);
+    writeFileSync(told, this.standing === undefined ? String(this.ahead) : `=${this.standing}`);
     renameSync(told, this.file);
   }
 
