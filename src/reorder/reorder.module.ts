@@ -47,6 +47,7 @@ import { ReplaysController } from './replay/replays.controller.js';
 import { Replays } from './replay/replays.service.js';
 import { ArtistPlannings } from './settings/artist-plannings.service.js';
 import { ItemPlannings } from './settings/item-plannings.service.js';
+import { KnownItems } from './settings/known-items.service.js';
 import { PlanningSettingsController } from './settings/planning-settings.controller.js';
 import { ArtistPlanning, ItemPlanning, PlanningSettings } from './settings/planning-settings.entity.js';
 import { StudioPlanning } from './settings/studio-planning.service.js';
@@ -87,6 +88,7 @@ const supplyProviders = [
   TrainingCourses,
   StudioPlanning,
   ItemPlannings,
+  KnownItems,
   ArtistPlannings,
 ];
 

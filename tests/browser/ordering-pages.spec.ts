@@ -101,7 +101,7 @@ describe.skipIf(!hasChromium)('what is ordered and claimed, on the pages', () =>
       await draft.getByLabel('Packs of Umber Umber 3').fill('3');
       await draft.getByLabel('Price of a pack of Umber Umber 3, in EUR').fill('twenty');
       await draft.getByRole('button', { name: 'Save' }).click();
-      await draft.getByText('Write an amount such as 12.50 in EUR').first().waitFor();
+      await draft.getByText('amounts such as 12.50 in EUR').first().waitFor();
       await draft.getByLabel('Price of a pack of Umber Umber 3, in EUR').fill('20');
       await draft.getByRole('button', { name: 'Save' }).click();
       await page.getByText('€90.00').first().waitFor();

@@ -8,8 +8,10 @@ import { InProcessQueue } from '../../src/alerts/queue/in-process-queue.service.
 import { ScheduleStates } from '../../src/alerts/schedule/schedule-states.service.js';
 import { Schedules } from '../../src/alerts/schedule/schedules.service.js';
 import { SummaryLines } from '../../src/alerts/summaries/summary-lines.service.js';
+import { ConfigurationPools } from '../../src/catalogue/configuration-pools.service.js';
 import { Maker } from '../../src/catalogue/maker.entity.js';
 import { Product } from '../../src/catalogue/product.entity.js';
+import { ProductRegister } from '../../src/catalogue/product-register.service.js';
 import { Supplier } from '../../src/catalogue/supplier.entity.js';
 import { StudioActors } from '../../src/identity/studio-actors.service.js';
 import type { Actor } from '../../src/platform/actor.js';
@@ -22,6 +24,7 @@ import { PlanProgress } from '../../src/reorder/plan/plan-progress.service.js';
 import { PlanRequests } from '../../src/reorder/plan/plan-requests.service.js';
 import { PlanRunner } from '../../src/reorder/plan/plan-runner.service.js';
 import { Plans } from '../../src/reorder/plan/plans.service.js';
+import { KnownItems } from '../../src/reorder/settings/known-items.service.js';
 import { Offer } from '../../src/reorder/supply/offer.entity.js';
 import { alertsOf } from '../support/alerts-of.js';
 import { MovedClock } from '../support/moved-clock.js';
@@ -35,9 +38,9 @@ let nightly: NightlyPlans;
 
 beforeEach(async () => {
   folder = mkdtempSync(join(tmpdir(), 'lotward-nightly-'));
-  store = await Store.open(folder);
-  actor = await store.makeStudio('Europe/Vienna');
   clock = new MovedClock();
+  store = await Store.open(folder, undefined, clock);
+  actor = await store.makeStudio('Europe/Vienna');
   const { database, transactions } = store;
   const [config, role, studioActors, evaluators] = [
     readConfig({}),
@@ -64,7 +67,12 @@ beforeEach(async () => {
     new ScheduleStates(),
     studioActors,
     new Schedules(new InProcessQueue(1), config, role),
-    new PlanRequests(transactions, new Plans(database, clock, progress), runner),
+    new PlanRequests(
+      transactions,
+      new Plans(database, clock, progress),
+      runner,
+      new KnownItems(new ProductRegister(), new ConfigurationPools()),
+    ),
   );
 });
 afterEach(async () => {
@@ -116,11 +124,9 @@ const planOf = (plannedOn: string, state: Plan['state']) =>
     }),
   );
 const waiting = () => store.database.reader.manager.findBy(Plan, { state: 'waiting' });
-const endAll = async () => {
+const endAll = async (state: Plan['state'] = 'done') => {
   for (const { studioId, id, version } of await waiting()) {
-    await write((transaction) =>
-      transaction.change(Plan, 'plan', { studioId, id }, version, { state: 'failed' }),
-    );
+    await write((transaction) => transaction.change(Plan, 'plan', { studioId, id }, version, { state }));
   }
 };
 
@@ -134,6 +140,10 @@ it('asks for a plan each night, once, in a studio that has offers and has planne
   await Promise.all([nightly.look(), nightly.look()]);
   await nightly.look();
   expect(await waiting()).toMatchObject([{ purpose: 'plan', personId: null }]);
+  // What fails is asked for again, not for ever; what is done is done.
+  await endAll('failed');
+  await nightly.look();
+  expect(await waiting()).toHaveLength(1);
   await endAll();
   await nightly.look();
   expect(await waiting()).toEqual([]);

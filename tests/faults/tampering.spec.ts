@@ -85,7 +85,9 @@ function names(findings: readonly Finding[], table: string, ids: readonly string
 
 /** A studio that lived a whole life, and whose log was exported last. */
 async function wholeLife(engine: TestedEngine): Promise<DataPlace> {
-  const service = await startService(engine);
+  // Nothing listens there: a mail is promised, and nobody gets it.
+  const environment = { SMTP_URL: 'smtp://127.0.0.1:9', MAIL_FROM: 'orders@lotward.example' };
+  const service = await startService(engine, { environment });
   await liveWholeLife(service, markedTexts('Larkmoor'));
   await askInVain(service);
   await addPasskey(service);

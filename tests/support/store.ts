@@ -30,13 +30,13 @@ export class Store {
     readonly people: People,
   ) {}
 
-  static async open(dataFolder: string, databaseUrl?: string): Promise<Store> {
+  static async open(dataFolder: string, databaseUrl?: string, clock = new Clock()): Promise<Store> {
     const config = readConfig({ DATA_DIR: dataFolder, DATABASE_URL: databaseUrl });
     const database = await Database.open(config, schema);
     const masterKeys = MasterKeys.load(config.masterKeyFile, true);
     const studioKeys = new StudioKeys(database, masterKeys);
     const dataKeys = new DataKeys(database, masterKeys);
-    const transactions = new Transactions(database, new Clock(), studioKeys);
+    const transactions = new Transactions(database, clock, studioKeys);
     return new Store(
       database,
       transactions,

@@ -5,6 +5,7 @@ import { placeholders } from '../../platform/database/database.js';
 import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { type FieldFault, faultsProblem, notFound, Problem } from '../../platform/problem.js';
+import { KnownItems } from '../settings/known-items.service.js';
 import { Plan } from './plan.entity.js';
 import { PlanRunner } from './plan-runner.service.js';
 import { seedOfDay } from './plan-seed.js';
@@ -22,6 +23,7 @@ export class PlanRequests {
     private readonly transactions: Transactions,
     private readonly plans: Plans,
     private readonly runner: PlanRunner,
+    private readonly knownItems: KnownItems,
   ) {}
 
   /** @throws Problem invalid-fields; not-found; too-many-requests while many wait already */
@@ -131,6 +133,10 @@ export class PlanRequests {
     const known = await this.knownProcedures(transaction, ids);
     const unknown = ids.find((id) => !known.has(id));
     if (unknown !== undefined) throw notFound('procedure', unknown);
+    const { itemKind, itemKey } = whatIf ?? {};
+    if (itemKind !== undefined && itemKey !== undefined) {
+      await this.knownItems.require(transaction, itemKind, itemKey);
+    }
   }
 
   private async knownProcedures(transaction: Transaction, ids: readonly string[]): Promise<Set<string>> {

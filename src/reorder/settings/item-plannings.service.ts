@@ -8,6 +8,7 @@ import { Transactions } from '../../platform/database/transactions.js';
 import { defaultPageSize, pageOf } from '../../platform/page.js';
 import { invalidField, notFound, Problem, refuseOtherVersion, staleVersion } from '../../platform/problem.js';
 import type { ItemKind } from '../item.js';
+import { KnownItems } from './known-items.service.js';
 import type {
   ItemPlanningPageDto,
   RemoveItemPlanningDto,
@@ -28,6 +29,7 @@ export class ItemPlannings {
     private readonly transactions: Transactions,
     private readonly register: ProductRegister,
     private readonly pools: ConfigurationPools,
+    private readonly knownItems: KnownItems,
   ) {}
 
   async list(
@@ -64,7 +66,7 @@ export class ItemPlannings {
           'Nothing is given in which this item differs. Say at least one thing, or remove it so that it is planned as the studio plans.',
         );
       }
-      await this.refuseUnknownItem(transaction, itemKind, itemKey);
+      await this.knownItems.require(transaction, itemKind, itemKey);
       await this.refuseUnusablePredecessor(transaction, dto);
       const { studioId, recordedAt: updatedAt } = transaction;
       const key = { studioId, itemKind, itemKey };
@@ -116,22 +118,6 @@ export class ItemPlannings {
       if (!view) throw new Error('A row was given, and none came back.');
       return view;
     });
-  }
-
-  private async refuseUnknownItem(transaction: Transaction, kind: ItemKind, key: string): Promise<void> {
-    const { chainId } = transaction.actor;
-    if (kind === 'product') {
-      if (!(await this.register.names(transaction.read, chainId, [key])).has(key))
-        throw notFound('product', key);
-      return;
-    }
-    const pools = await this.pools.load(transaction.read, chainId);
-    if (pools.some(({ poolKeys }) => poolKeys.includes(key))) return;
-    throw new Problem(
-      404,
-      'not-found',
-      `No cartridge has the configuration "${key}". Give a key from the list of configurations; a cartridge of which too little is known has none, so set its product.`,
-    );
   }
 
   private async refuseUnusablePredecessor(

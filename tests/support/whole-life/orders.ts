@@ -2,6 +2,7 @@ import type { ClaimView } from '../../../src/reorder/claims/claims.views.js';
 import type { PurchaseOrderView } from '../../../src/reorder/purchase-orders/purchase-orders.views.js';
 import type { DeliveryView } from '../../../src/stock/deliveries.views.js';
 import type { ReceiptView } from '../../../src/stock/receiving.views.js';
+import { until } from '../waiting.js';
 import type { RecordingService } from './recording-service.js';
 import type { LivedRegister } from './register.js';
 import type { LivedSupply } from './supply.js';
@@ -88,8 +89,21 @@ async function send(
     confirmed,
   });
   const expectedOn = new Date(Date.now() + 20 * 86_400_000).toISOString().slice(0, 10);
+  const tried = twice.mailObstacle === null ? await tryByMail(service, twice) : twice;
   return service.made<PurchaseOrderView>(`${at}/${id}/sending`, {
-    ...{ version: twice.version, as: 'by hand', expectedOn },
+    ...{ version: tried.version, as: 'by hand', expectedOn },
+  });
+}
+
+/** Where there is a mail server, and it does not answer. */
+async function tryByMail(
+  service: RecordingService,
+  { id, version }: PurchaseOrderView,
+): Promise<PurchaseOrderView> {
+  await service.made(`${at}/${id}/sending`, { version, as: 'mail' });
+  return until('an attempt to mail the order', async () => {
+    const order = await service.seen<PurchaseOrderView>(`${at}/${id}`);
+    return (order.mail?.attempts ?? 0) > 0 ? order : undefined;
   });
 }
 

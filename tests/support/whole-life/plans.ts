@@ -1,10 +1,12 @@
 import type { PlanView } from '../../../src/reorder/plan/plans.views.js';
 import type { ReplaysView, ReplayView } from '../../../src/reorder/replay/replays.views.js';
+import type { StockLevelsView } from '../../../src/stock/levels.views.js';
 import { until } from '../waiting.js';
 import type { RecordingService } from './recording-service.js';
 
 /** A plan, what would be if something were different, and reorder points taken into stock's levels. */
 export async function livePlans(service: RecordingService): Promise<{ planId: string }> {
+  const { products } = await service.seen<StockLevelsView>('/stock/levels');
   const plan = await service.made<PlanView>('/plans', { purpose: 'plan' });
   const [procedure] = await service.seen<{ id: string }[]>('/procedures');
   // It waits for the one before it, so there is something to end.
@@ -30,6 +32,10 @@ export async function livePlans(service: RecordingService): Promise<{ planId: st
     const { state, failure } = await service.seen<PlanView>(`/plans/${plan.id}`);
     if (state === 'failed') throw new Error(failure ?? '');
     return state === 'done' ? state : undefined;
+  });
+  await service.made('/plans', {
+    purpose: 'what if',
+    whatIf: { itemKind: 'product', itemKey: products[0]?.productId, pricePerMille: 900 },
   });
   await service.made(`/plans/${plan.id}/levels`);
   const replay = await service.made<ReplayView>('/plans/replay');
