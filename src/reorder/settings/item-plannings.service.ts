@@ -1,5 +1,4 @@
 import { Injectable } from '@nestjs/common';
-import { ConfigurationPools } from '../../catalogue/configuration-pools.service.js';
 import { ProductRegister } from '../../catalogue/product-register.service.js';
 import type { Actor } from '../../platform/actor.js';
 import { Database, type Read, type SqlValue } from '../../platform/database/database.js';
@@ -28,7 +27,6 @@ export class ItemPlannings {
     private readonly database: Database,
     private readonly transactions: Transactions,
     private readonly register: ProductRegister,
-    private readonly pools: ConfigurationPools,
     private readonly knownItems: KnownItems,
   ) {}
 
