@@ -18,11 +18,28 @@ it('says first what it is about, then what is to be known, with days as they are
   };
   expect(writtenFacts(facts, english, (instant) => `at ${instant.slice(11, 16)}`)).toEqual([
     'Halden Umber Warm 02',
-    'pieces 2',
-    'last day 24 Dec 2026',
-    'on hold',
     'against expired, recalled',
+    'last day 24 Dec 2026',
+    'pieces 2',
+    'on hold',
     'last good one at 23:30',
+  ]);
+});
+
+it('says what is wrong before until when, and which lot before where it is', () => {
+  const facts = {
+    place: 'Shelf',
+    openedAt: '2026-10-02T14:36:00.000Z',
+    lotCode: 'H-1',
+    lastDay: '2026-12-24',
+    status: 'open too long',
+  };
+  expect(writtenFacts(facts, english, (instant) => instant.slice(0, 10))).toEqual([
+    'state open too long',
+    'last day 24 Dec 2026',
+    'opened 2026-10-02',
+    'lot H-1',
+    'at Shelf',
   ]);
 });
 

@@ -3,6 +3,16 @@ import { writtenDay } from '../texts/written-dates.js';
 
 const names: readonly string[] = ['recall', 'maker', 'product', 'shade'];
 
+/** What is read first, after what it is about: what is wrong and until when, which lot, where. Others follow as they come. */
+const order: readonly string[] = [
+  ...['status', 'reasons', 'because', 'lacking', 'minimumPieces', 'usablePieces'],
+  ...['lastDay', 'daysLeft', 'boundBy', 'openedLifeFrom', 'openedAt', 'useBy', 'otherUseBy'],
+  ...['lotCode', 'code', 'labelCode', 'labelCodes', 'pieces', 'place', 'places'],
+  ...['procedure', 'day', 'opensOn', 'closesOn', 'anotherLot'],
+];
+
+const rankOf = (name: string): number => (order.includes(name) ? order.indexOf(name) : order.length);
+
 /**
  * The facts of an alert as a reader needs them: what it is about first, then each by its name. Ids are left out, and what
  * is unknown.
@@ -15,7 +25,8 @@ export function writtenFacts(
   at: (instant: string) => string,
 ): string[] {
   const product = names.map((name) => facts[name]).filter((part) => typeof part === 'string' && part !== '');
-  const rest = Object.entries(facts).flatMap(([name, value]) => {
+  const inOrder = Object.entries(facts).toSorted(([one], [other]) => rankOf(one) - rankOf(other));
+  const rest = inOrder.flatMap(([name, value]) => {
     if (names.includes(name) || /Ids?$/.test(name)) return [];
     const label = texts.alerts.facts[name] ?? name;
     if (value === true) return [label];
