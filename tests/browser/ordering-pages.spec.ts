@@ -114,7 +114,22 @@ describe.skipIf(!hasChromium)('what is ordered and claimed, on the pages', () =>
       const approve = page.getByRole('button', { name: 'Approve', exact: true });
       await expect.poll(() => approve.isDisabled()).toBe(true);
       expect(await faultsEverywhere(page)).toEqual([]);
-      await page.getByLabel('I have read this; approve it all the same').check();
+      const read = page.getByLabel('I have read this; approve it all the same');
+      await read.check();
+      await expect.poll(() => approve.isDisabled()).toBe(false);
+      // What is written and not saved is neither approved nor lost; saved, its warnings are to be read anew.
+      const packs = draft.getByLabel('Packs of Umber Umber 3');
+      await packs.fill('4');
+      await page.getByText(/only what is saved is approved/).waitFor();
+      expect(await approve.isDisabled()).toBe(true);
+      expect(await packs.inputValue()).toBe('4');
+      await draft.getByRole('button', { name: 'Save' }).click();
+      await page.getByText('€80.00').first().waitFor();
+      await expect.poll(() => read.isChecked()).toBe(false);
+      await packs.fill('3');
+      await draft.getByRole('button', { name: 'Save' }).click();
+      await page.getByText('€60.00').first().waitFor();
+      await read.check();
       await approve.click();
       await page.getByRole('heading', { level: 2, name: 'Send it' }).waitFor();
       await page.getByText('No mail server is set').waitFor();
@@ -219,6 +234,50 @@ describe.skipIf(!hasChromium)('what is ordered and claimed, on the pages', () =>
       watched.expectNoComplaint();
     }));
 
+  it('is claimed again when it ended, beside what is claimed already on purpose only, and without a suggestion', () =>
+    withDevices(async (browser) => {
+      const watched = await openAsOwner(browser, service);
+      const { page } = watched;
+      const claims = async () =>
+        (await service.seen<ClaimPageView>('/claims')).items.map(({ reason, pieces }) => [reason, pieces]);
+      await show(page, 'ordering/claims', 'Claims against suppliers');
+      const claimAgain = async () => {
+        await press(page, /^Claim again: not ordered/);
+        const form = page.getByRole('form', { name: /^Claim again: not ordered/ });
+        await form.getByRole('button', { name: 'Open a claim', exact: true }).click();
+        return form;
+      };
+      const first = await claimAgain();
+      await first.waitFor({ state: 'detached' });
+      const second = await claimAgain();
+      await second.getByText('The same is claimed already').waitFor();
+      expect(await claims()).toEqual([['not ordered', 1]]);
+      expect(await faultsEverywhere(page)).toEqual([]);
+      await second.getByRole('button', { name: 'Open another all the same' }).click();
+      await second.waitFor({ state: 'detached' });
+
+      await press(page, 'Claim something else');
+      await page.getByRole('combobox', { name: 'Supplier' }).selectOption('Pellworm Supply');
+      await page.getByLabel('What is wrong').selectOption('something else');
+      await page
+        .getByRole('list', { name: /Is it about a product/ })
+        .getByText(/Sand/)
+        .click();
+      await page.getByLabel('Which lot?').selectOption({ label: 'lot SA-1, use by 31 Dec 2030' });
+      const byHand = page.getByRole('form', { name: 'Claim something else' });
+      await byHand.getByLabel('Pieces').fill('1');
+      expect(await faultsEverywhere(page)).toEqual([]);
+      await byHand.getByRole('button', { name: 'Open a claim' }).click();
+      const underWay = page.getByRole('list', { name: 'Under way' });
+      await underWay.getByText('Pellworm Supply: something else').waitFor();
+      expect(await claims()).toEqual([
+        ['other', 1],
+        ['not ordered', 1],
+        ['not ordered', 1],
+      ]);
+      watched.expectNoComplaint();
+    }));
+
   it('is read by artists, who order and claim nothing', () =>
     withDevices(async (browser) => {
       const artist = await personOfRole(service, 'artist');
@@ -226,12 +285,44 @@ describe.skipIf(!hasChromium)('what is ordered and claimed, on the pages', () =>
       const { page } = watched;
       await show(page, 'ordering/claims', 'Claims against suppliers');
       await page.getByRole('list', { name: 'Settled' }).getByText('Made good: €20.00.').waitFor();
-      expect(await page.getByRole('button', { name: /^(Text for|Settle|Open a claim)/ }).count()).toBe(0);
+      expect(await page.getByRole('button', { name: /^(Text for|Settle|Open a claim|Claim)/ }).count()).toBe(
+        0,
+      );
       await show(page, 'ordering/orders', 'Purchase orders');
       expect(await page.getByRole('form').count()).toBe(0);
       await page.getByRole('link', { name: 'Open order 1' }).click();
       await page.getByRole('heading', { level: 1, name: 'Order 1 to Pellworm Supply' }).waitFor();
-      expect(await page.getByRole('button', { name: /^(Approve|Mark as sent|Call off)/ }).count()).toBe(0);
+      expect(
+        await page.getByRole('button', { name: /^(Approve|Mark as sent|Call off|Order 1 as)/ }).count(),
+      ).toBe(0);
       watched.expectNoComplaint();
+    }));
+
+  it('leads auditors nowhere that is not for them', () =>
+    withDevices(async (browser) => {
+      const auditor = await personOfRole(service, 'auditor');
+      const { page } = await openAs(browser, service.url, auditor.cookie);
+      const [order] = (await service.seen<PurchaseOrderPageView>('/purchase-orders?state=ended')).items;
+      const shown: [path: string, heading: string | RegExp][] = [
+        ['ordering/orders', 'Purchase orders'],
+        [`ordering/orders/${order?.id}`, /^Order 1/],
+        [`ordering/suppliers/${order?.supplierId}`, 'Pellworm Supply'],
+      ];
+      // One of each kind.
+      const addresses = new Map<string, string>();
+      for (const [path, heading] of shown) {
+        await show(page, path, heading);
+        expect(await page.getByRole('main').getByRole('form').count()).toBe(0);
+        for (const link of await page.getByRole('main').getByRole('link').all()) {
+          const address = (await link.getAttribute('href')) ?? '';
+          addresses.set(address.replaceAll(/[0-9a-f-]{36}/g, ''), address);
+        }
+      }
+      expect(addresses.size).toBeGreaterThan(2);
+      for (const address of addresses.values()) {
+        await page.goto(`${service.url}${address}`);
+        await page.getByRole('heading', { level: 1 }).first().waitFor();
+        expect([address, await page.getByText('Not for your role').count()]).toEqual([address, 0]);
+      }
     }));
 });

@@ -11,9 +11,11 @@ import { RequestIds } from '../service/request-ids.js';
 import { saveFile } from '../service/save-file.js';
 import { useAction } from '../service/use-action.js';
 import { useTexts } from '../texts/texts.js';
+import { amountToAsk } from './amount-to-ask.js';
 import { ChangeClaimForm } from './change-claim-form.js';
 import { ClaimedGoods, nameOfGoods } from './claimed-goods.js';
 import { type BareClaimStep, claimLetter, takeClaimStep } from './claims.requests.js';
+import { OpenClaimForm } from './open-claim-form.js';
 import { SettleClaimForm } from './settle-claim-form.js';
 
 /** One claim: what is asked for, what came of it, and what can be done next. */
@@ -21,12 +23,16 @@ export function ClaimEntry({
   studioId,
   claim,
   currency,
+  ours,
   mayPlace,
   onChanged,
 }: {
   studioId: string;
   claim: ClaimView;
+  /** Of the claim. */
   currency: string;
+  /** The studio's. */
+  ours: string;
   mayPlace: boolean;
   onChanged: () => Promise<void>;
 }) {
@@ -41,7 +47,15 @@ export function ClaimEntry({
       mark={words.states[state]}
       isOver={state === 'dropped'}
       below={
-        mayPlace && <ClaimSteps studioId={studioId} claim={claim} currency={currency} onChanged={onChanged} />
+        mayPlace && (
+          <ClaimSteps
+            studioId={studioId}
+            claim={claim}
+            currency={currency}
+            ours={ours}
+            onChanged={onChanged}
+          />
+        )
       }
     >
       <ClaimedGoods studioId={studioId} goods={goods} pieces={pieces} />
@@ -71,17 +85,21 @@ function ClaimSteps({
   studioId,
   claim,
   currency,
+  ours,
   onChanged,
 }: {
   studioId: string;
   claim: ClaimView;
   currency: string;
+  ours: string;
   onChanged: () => Promise<void>;
 }) {
-  const words = useTexts().supplierClaims;
-  const [form, setForm] = useState<'change' | 'settle'>();
+  const texts = useTexts();
+  const words = texts.supplierClaims;
+  const [form, setForm] = useState<'change' | 'settle' | 'again'>();
   const ids = useRef(new RequestIds()).current;
   const { id, version, steps, reason, goods, supplierName } = claim;
+  const isEnded = claim.endedAt !== null;
   const name = words.claimOf(words.reasons[reason], nameOfGoods(goods) ?? supplierName);
   const letter = useAction(async () => saveFile(await claimLetter(studioId, id), `claim-${id}.txt`));
   const take = async (step: BareClaimStep) => {
@@ -99,6 +117,23 @@ function ClaimSteps({
   }
   if (form === 'settle') {
     return <SettleClaimForm {...around} claim={claim} label={words.settleOf(name)} onCancel={close} />;
+  }
+  if (form === 'again') {
+    const { supplierId, orderLineId, deliveryLineId, lotId, pieces } = claim;
+    return (
+      <OpenClaimForm
+        studioId={studioId}
+        claimed={{ supplierId, orderLineId, deliveryLineId, lotId, reason }}
+        written={{ pieces: String(pieces), amount: amountToAsk(claim, ours, texts.language), note: '' }}
+        currency={ours}
+        label={words.againOf(name)}
+        onOpened={async () => {
+          close();
+          await onChanged();
+        }}
+        onCancel={close}
+      />
+    );
   }
   return (
     <>
@@ -131,6 +166,11 @@ function ClaimSteps({
           <ConfirmButton question={words.dropQuestion} label={words.dropOf(name)} action={() => take('drop')}>
             {words.drop}
           </ConfirmButton>
+        )}
+        {isEnded && (
+          <Button variant="default" aria-label={words.againOf(name)} onClick={() => setForm('again')}>
+            {words.again}
+          </Button>
         )}
       </Group>
     </>

@@ -7,6 +7,7 @@ import { Section } from '../frame/section.js';
 import { useStudio } from '../service/studio-answers.js';
 import { usePages } from '../service/use-pages.js';
 import { useTexts } from '../texts/texts.js';
+import { ClaimByHand } from './claim-by-hand.js';
 import { ClaimEntry } from './claim-entry.js';
 import { listClaims } from './claims.requests.js';
 import { SuggestedPart } from './suggested-part.js';
@@ -29,6 +30,7 @@ export function ClaimsPage({ standing }: { standing: StandingView }) {
       studioId={studioId}
       claim={claim}
       currency={claim.currency ?? currency}
+      ours={currency}
       mayPlace={mayPlace}
       onChanged={onChanged}
     />
@@ -41,6 +43,11 @@ export function ClaimsPage({ standing }: { standing: StandingView }) {
       <Section title={words.suggested} hint={words.suggestedHint}>
         <SuggestedPart studioId={studioId} currency={currency} mayOpen={mayPlace} onOpened={onChanged} />
       </Section>
+      {mayPlace && (
+        <Section title={words.byHand} hint={words.byHandHint}>
+          <ClaimByHand studioId={studioId} currency={currency} onOpened={onChanged} />
+        </Section>
+      )}
       <Section title={words.settled}>
         <PagedEntries label={words.settled} list={settled} none={words.noneSettled} entry={entry} />
       </Section>

@@ -7,6 +7,7 @@ import { ServiceWords } from '../frame/service-words.js';
 import { writtenMoney } from '../plans/figures/written-money.js';
 import { useAnswer } from '../service/use-answer.js';
 import { useTexts } from '../texts/texts.js';
+import { amountToAsk } from './amount-to-ask.js';
 import { ClaimedGoods, nameOfGoods } from './claimed-goods.js';
 import { suggestedClaims } from './claims.requests.js';
 import { OpenClaimForm } from './open-claim-form.js';
@@ -76,7 +77,8 @@ function SuggestionEntry({
   const texts = useTexts();
   const words = texts.supplierClaims;
   const [isOpening, setIsOpening] = useState(false);
-  const { supplierName, reason, goods, pieces, amountMinor, why } = suggestion;
+  const { supplierId, supplierName, orderLineId, deliveryLineId, lotId } = suggestion;
+  const { reason, goods, pieces, amountMinor, why } = suggestion;
   const name = words.claimOf(words.reasons[reason], nameOfGoods(goods) ?? supplierName);
   return (
     <Entry
@@ -93,7 +95,12 @@ function SuggestionEntry({
         isOpening && (
           <OpenClaimForm
             studioId={studioId}
-            suggestion={suggestion}
+            claimed={{ supplierId, orderLineId, deliveryLineId, lotId, reason }}
+            written={{
+              pieces: String(pieces),
+              amount: amountToAsk(suggestion, currency, texts.language),
+              note: '',
+            }}
             currency={currency}
             label={words.openOf(name)}
             onOpened={onOpened}
