@@ -6,6 +6,7 @@
 export const addedColumns: Readonly<Record<string, readonly string[]>> = {
   alert: ['put_off_until', 'given_to', 'closed_by', 'ended_at', 'turn', 'turn_at'],
   container: ['usable_through'],
+  expected_delivery: ['day_said'],
   hold_release: ['request_id'],
   outbox: ['destination_id', 'summary_id', 'begun', 'not_before'],
   session: ['booking_hash'],

@@ -11,6 +11,7 @@ import { Bookings1795600000010 } from './1795600000010-bookings.js';
 import { Recalls1795600000011 } from './1795600000011-recalls.js';
 import { AlertChannels1795600000012 } from './1795600000012-alert-channels.js';
 import { Reorder1795600000013 } from './1795600000013-reorder.js';
+import { PlanLeases1795600000014 } from './1795600000014-plan-leases.js';
 
 /** The history of the schema, in order. Append only: a landed migration is never edited. */
 export const migrations = [
@@ -27,4 +28,5 @@ export const migrations = [
   Recalls1795600000011,
   AlertChannels1795600000012,
   Reorder1795600000013,
+  PlanLeases1795600000014,
 ];

@@ -116,6 +116,7 @@ const unguarded = [
   'kit_list',
   'notice_source_state',
   'passkey_challenge',
+  'plan_lease',
   'plan_line',
   'planning_settings',
   'product_gtin',
@@ -132,6 +133,7 @@ const withoutEntity = [
   'fetched_notice',
   'notice_source_state',
   'passkey_challenge',
+  'plan_lease',
   'schedule_state',
   'sign_in',
 ];
@@ -171,6 +173,7 @@ const particulars: Record<string, PlainRow> = {
   item_planning: { item_kind: 'product', range_choice: 'keep in stock' },
   offer: { currency: 'EUR' },
   plan: { purpose: 'plan', state: 'done', planned_on: '2026-03-01' },
+  plan_lease: { held_until: '2026-03-01T09:30:00.000Z' },
   plan_line: { item_kind: 'product', decision: 'enough', order_on: null },
   purchase_order: { state: 'draft', currency: 'EUR', sent_as: null, ended_as: null },
   purchase_order_mail: { state: 'waiting', expected_on: null },

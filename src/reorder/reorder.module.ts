@@ -13,10 +13,12 @@ import { TrainingCourse } from './courses/training-course.entity.js';
 import { TrainingCoursesController } from './courses/training-courses.controller.js';
 import { TrainingCourses } from './courses/training-courses.service.js';
 import { NightlyPlans } from './plan/nightly-plans.service.js';
+import { NoPlanConditions } from './plan/no-plan-conditions.service.js';
 import { OldPlanLines } from './plan/old-plan-lines.service.js';
 import { OrderCalendar } from './plan/order-calendar.service.js';
 import { OrderDueConditions } from './plan/order-due-conditions.service.js';
 import { Plan, PlanLine } from './plan/plan.entity.js';
+import { PlanLeases } from './plan/plan-leases.service.js';
 import { PlanLevels } from './plan/plan-levels.service.js';
 import { PlanLineViews } from './plan/plan-line-views.service.js';
 import { PlanLines } from './plan/plan-lines.service.js';
@@ -122,9 +124,11 @@ const orderProviders = [
     PlanLines,
     PlanLineViews,
     NightlyPlans,
+    NoPlanConditions,
     OldPlanLines,
     OrderCalendar,
     OrderDueConditions,
+    PlanLeases,
     PlanProgress,
     PlanRequests,
     PlanRunner,

@@ -18,8 +18,10 @@ import type { Actor } from '../../src/platform/actor.js';
 import { readConfig } from '../../src/platform/config.js';
 import { ProcessRole } from '../../src/platform/process-role.js';
 import { NightlyPlans } from '../../src/reorder/plan/nightly-plans.service.js';
+import { NoPlanConditions } from '../../src/reorder/plan/no-plan-conditions.service.js';
 import { OrderDueConditions } from '../../src/reorder/plan/order-due-conditions.service.js';
 import { Plan } from '../../src/reorder/plan/plan.entity.js';
+import { PlanLeases } from '../../src/reorder/plan/plan-leases.service.js';
 import { PlanProgress } from '../../src/reorder/plan/plan-progress.service.js';
 import { PlanRequests } from '../../src/reorder/plan/plan-requests.service.js';
 import { PlanRunner } from '../../src/reorder/plan/plan-runner.service.js';
@@ -48,7 +50,8 @@ beforeEach(async () => {
     new StudioActors(database),
     new ConditionEvaluators(),
   ];
-  const orderDue = new OrderDueConditions(alertsOf(store, evaluators), evaluators, new SummaryLines());
+  const alerts = alertsOf(store, evaluators);
+  const orderDue = new OrderDueConditions(alerts, evaluators, new SummaryLines());
   const progress = new PlanProgress();
   const runner = new PlanRunner(
     database,
@@ -59,6 +62,8 @@ beforeEach(async () => {
     role,
     progress,
     orderDue,
+    new NoPlanConditions(alerts, evaluators),
+    new PlanLeases(database, transactions, clock),
   );
   nightly = new NightlyPlans(
     database,

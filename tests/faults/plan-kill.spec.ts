@@ -9,9 +9,11 @@ import {
   startService,
   strictestEngine,
 } from '../support/service.js';
+import { ServiceClock } from '../support/service-clock.js';
 import { until } from '../support/waiting.js';
 
-const environment = { PLAN_PATHS: '20000', PLAN_THREADS: '1' };
+const clock = new ServiceClock();
+const environment = { PLAN_PATHS: '20000', PLAN_THREADS: '1', ...clock.environment };
 
 describe.each(strictestEngine)('a service killed while it makes a plan, on %s', (engine) => {
   let service: RunningService;
@@ -34,7 +36,10 @@ describe.each(strictestEngine)('a service killed while it makes a plan, on %s', 
       });
     }
   });
-  afterAll(() => service.dispose());
+  afterAll(async () => {
+    await service.dispose();
+    clock.dispose();
+  });
 
   const startAgain = async () => {
     const { databaseUrl: given, dataFolder, studioId, token } = service;
@@ -57,6 +62,8 @@ describe.each(strictestEngine)('a service killed while it makes a plan, on %s', 
     const waiting = await service.made<PlanView>('/plans', { purpose: 'what if', whatIf });
     await inState(cutOff.id, ['running']);
     await service.stop('SIGKILL');
+    // Until then another process may be making it.
+    clock.forward({ minutes: 2 });
     await startAgain();
 
     const failed = await plan(cutOff.id);

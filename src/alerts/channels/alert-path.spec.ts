@@ -24,6 +24,7 @@ describe('where an alert leads', () => {
     ['studio', 'backup failed', {}, 'records/backups'],
     ['studio', 'backup overdue', {}, 'records/backups'],
     ['studio', 'queue unhealthy', {}, 'alerts/not-sent'],
+    ['studio', 'no plan made', {}, 'ordering'],
   ])('about a %s, %s %j, is a page of the app: %4$s', (subjectKind, kind, facts, below) => {
     const path = alertPath(studioId, { kind, subjectKind, subjectId, facts });
     expect(path).toBe(`/studios/${studioId}/${below}`);

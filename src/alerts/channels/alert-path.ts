@@ -49,4 +49,5 @@ const ofStudio: Readonly<Record<string, string | undefined>> = {
   'backup failed': 'records/backups',
   'backup overdue': 'records/backups',
   'queue unhealthy': 'alerts/not-sent',
+  'no plan made': 'ordering',
 };

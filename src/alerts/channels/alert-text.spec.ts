@@ -131,6 +131,16 @@ const kinds: [kind: string, facts: Record<string, unknown>, wrong: string, next:
     false,
   ],
   [
+    'no plan made',
+    {
+      day: '2026-11-24',
+      cause: 'It needs more than 2048 MB of memory, which is the most that a plan may take.',
+    },
+    'to order on 2026-11-24 could not be worked out: it was tried several times. It needs more than 2048 MB',
+    'Have a plan made again',
+    false,
+  ],
+  [
     'in transit too long',
     { direction: 'in', sentOn: '2026-11-10', lines: 2 },
     'Goods sent to here on 2026-11-10',

@@ -122,6 +122,13 @@ const kinds: Readonly<Record<string, KindWords>> = {
     wrong: (facts) => `It was to go out by mail and is tried no more. ${value(facts.cause)}`.trimEnd(),
     next: () => 'Mend the cause and send the order again, or send it by hand.',
   },
+  'no plan made': {
+    name: 'No plan could be made',
+    wrong: (facts) =>
+      `What to order on ${value(facts.day) || 'an earlier day'} could not be worked out: it was tried several times. ${value(facts.cause)}`.trimEnd(),
+    next: () =>
+      'Have a plan made again; if that fails, too, tell whoever runs the service. Until then go by the levels of the stock.',
+  },
   'in transit too long': {
     name: 'Under way for long',
     wrong: (facts) =>

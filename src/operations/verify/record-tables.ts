@@ -12,6 +12,7 @@ export const uncoveredTables: Readonly<Record<string, string>> = {
   notice_source_state:
     'when published notices were last fetched, and from where: no record; what was found is a notice of its own',
   migrations: 'which migrations were applied: the schema, not the record',
+  plan_lease: 'until when a plan that is being made belongs to the process that makes it: no record',
   schedule_state: 'when what fires by time was last done: no record',
   sign_in:
     'who is signed in just now: no record, and cleared when it is old; the signing in is in the audit log',

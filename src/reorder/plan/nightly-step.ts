@@ -1,7 +1,7 @@
 import type { PlanState } from './vocabulary.js';
 
 /** So often a night's plan is tried that fails. */
-const mostAttempts = 3;
+export const mostAttempts = 3;
 
 /**
  * What is to be done for the plan of a day: it is asked for until one is done, a person ends one, or so many have failed.

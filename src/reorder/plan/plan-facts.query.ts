@@ -26,7 +26,7 @@ import { HORIZON_DAYS, LONGEST_DAYS } from './item-horizon.js';
 import type { PlanItemFacts, PlanOffer } from './item-line.js';
 import { itemStock, openedLifeDays, type StockCounts } from './item-stock.js';
 import { dayNumber, localDayNumbers } from './local-day-numbers.js';
-import { arrivalOfOrder, isDayByLeadTime } from './on-the-way.js';
+import { arrivalOfOrder } from './on-the-way.js';
 import {
   blendedRows,
   courseRows,
@@ -52,6 +52,7 @@ import type { PlanTask } from './plan-task.interface.js';
 import { itemName, type PlannedItem, plannedItems } from './planned-items.js';
 import type { WhatIfView } from './plans.views.js';
 import { type RecordedSession, recordDemand, sessionsLeftOut } from './record-demand.js';
+import { saidDay } from './said-day.js';
 import { supposedBookings, supposedLeadTime, supposedPrices } from './supposed.js';
 
 /** What happened longer ago says nothing of what is to come. */
@@ -483,16 +484,10 @@ function placedOrder(
   const arrivedOn = row.lastArrivedAt === null ? null : Math.min(0, dayOf(row.lastArrivedAt));
   const since = Math.max(sentOn, arrivedOn ?? sentOn);
   const numberOf = (day: string | null) => (day === null ? null : dayNumber(day, plannedOn));
-  const expectedOn = numberOf(row.expectedOn);
-  if (row.dayChanged === 1) return { since, saidOn: expectedOn, leadTime };
-  if (row.sentAs !== 'by hand') return { since, saidOn: numberOf(row.saidInMail), leadTime };
   const possible = [leadTime, ...ofSupplier.map((each) => each.leadTime.distribution)];
   if (supplier) possible.push(supplier);
-  const isWritten =
-    expectedOn !== null &&
-    !isDayByLeadTime(sentOn, expectedOn, possible) &&
-    !isDayByLeadTime(since, expectedOn, possible);
-  return { since, saidOn: isWritten ? expectedOn : null, leadTime };
+  const day = { ...row, expectedOn: numberOf(row.expectedOn), saidInMail: numberOf(row.saidInMail) };
+  return { since, saidOn: saidDay(day, [sentOn, since], possible), leadTime };
 }
 
 /** By product, where anything of it will be caught. */

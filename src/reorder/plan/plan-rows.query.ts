@@ -230,7 +230,9 @@ export interface OrderedRow extends OrderLineRow {
   /** When the part of the order came that came last; null: none did. */
   lastArrivedAt: string | null;
   expectedOn: string | null;
-  /** Somebody changed the day on which it is expected. */
+  /** 1: a person named that day; 0: it follows from the lead time; null: of a time when nobody noted that. */
+  daySaid: 0 | 1 | null;
+  /** Somebody changed what is expected. */
   dayChanged: 0 | 1;
   /** The day that was written when it was mailed; null: none was. */
   saidInMail: string | null;
@@ -255,7 +257,7 @@ export function orderedRows(read: Read, studioId: string): Promise<OrderedRow[]>
            JOIN delivery_line ON delivery_line.studio_id = other.studio_id AND delivery_line.order_line_id = other.id
            JOIN delivery ON delivery.studio_id = delivery_line.studio_id AND delivery.id = delivery_line.delivery_id
          WHERE other.studio_id = purchase_order.studio_id AND other.order_id = purchase_order.id) AS "lastArrivedAt",
-       expected_delivery.expected_on AS "expectedOn",
+       expected_delivery.expected_on AS "expectedOn", expected_delivery.day_said AS "daySaid",
        CASE WHEN expected_delivery.version > 1 THEN 1 ELSE 0 END AS "dayChanged",
        (SELECT max(mail.expected_on) FROM purchase_order_mail AS mail
          WHERE mail.studio_id = purchase_order.studio_id AND mail.order_id = purchase_order.id

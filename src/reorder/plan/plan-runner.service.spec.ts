@@ -23,6 +23,8 @@ it('goes on with the next plan when one can be neither made nor ended', async ()
     { serving: true, ending: false },
     { forget: () => undefined },
     {},
+    {},
+    { cutOff: async () => [] },
   ] as unknown as ConstructorParameters<typeof PlanRunner>;
   const runner = new PlanRunner(...parts);
   await runner.onApplicationBootstrap();

@@ -10,8 +10,10 @@ import { placeOf } from '../../platform/database/snapshot.js';
 import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { ProcessRole } from '../../platform/process-role.js';
+import { NoPlanConditions } from './no-plan-conditions.service.js';
 import { OrderDueConditions } from './order-due-conditions.service.js';
 import { Plan, PlanLine } from './plan.entity.js';
+import { PlanLeases } from './plan-leases.service.js';
 import { PlanProgress } from './plan-progress.service.js';
 import { linesWritten, type PlanMessage, type PlanTask, type WrittenLine } from './plan-task.interface.js';
 
@@ -44,14 +46,17 @@ interface Run {
   plan: Plan;
   actor: Actor;
   worker: Worker | null;
+  /** From then on it is this process's to make it. */
+  begun: boolean;
   stopped: boolean;
 }
 
 /**
  * Makes plans in threads of their own, so that scans do not wait for them: one at a time, and beside it one of a single item,
  * which is quick, so that nobody who asks about an item waits for a whole plan. Guarantees: every plan that was
- * asked for ends as done, cancelled or failed; one that a kill cut off fails when the service is back; lines are only
- * seen of plans that are done. A plan that waits still waits after a restart.
+ * asked for ends as done, cancelled or failed; one process makes it, and one that a kill cut off fails when a service that
+ * goes on, or is back, sees that nobody is at it; lines are only seen of plans that are done. A plan that waits still
+ * waits after a restart.
  */
 @Injectable()
 export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
@@ -66,6 +71,7 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
     }),
   );
   private watch: NodeJS.Timeout | undefined;
+  private looking: Promise<void> | undefined;
 
   constructor(
     private readonly database: Database,
@@ -76,19 +82,22 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
     private readonly role: ProcessRole,
     private readonly progress: PlanProgress,
     private readonly orderDue: OrderDueConditions,
+    private readonly noPlan: NoPlanConditions,
+    private readonly leases: PlanLeases,
   ) {}
 
   async onApplicationBootstrap(): Promise<void> {
     if (!this.role.serving) return;
-    await this.failInterrupted();
+    await this.failCutOff();
     this.transactions.follow('plan', () => this.wake());
-    this.watch = setInterval(() => this.wake(), lookMilliseconds);
+    this.watch = setInterval(() => this.look(), lookMilliseconds);
     this.watch.unref();
     this.wake();
   }
 
   async onModuleDestroy(): Promise<void> {
     clearInterval(this.watch);
+    await this.looking;
     await Promise.all([...this.runs.values()].map(({ worker }) => worker?.terminate()));
     await Promise.all(this.lanes.map(({ working }) => working));
   }
@@ -99,6 +108,26 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
     if (!run) return;
     run.stopped = true;
     await run.worker?.terminate();
+  }
+
+  private look(): void {
+    this.looking ??= this.goOn()
+      .catch((error: unknown) =>
+        this.logger.error(`Plans could not be looked after, trying on: ${String(error)}`),
+      )
+      .finally(() => {
+        this.looking = undefined;
+      });
+    this.wake();
+  }
+
+  /** Says of what runs here that it does, and ends what runs nowhere any more. */
+  private async goOn(): Promise<void> {
+    for (const { plan, begun } of this.runs.values()) {
+      // Another process may have ended it.
+      if (begun && !(await this.leases.renew(plan))) await this.stop(plan.id);
+    }
+    if (!this.role.ending) await this.failCutOff();
   }
 
   private wake(): void {
@@ -151,21 +180,25 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
   private async make(plan: Plan): Promise<void> {
     const actor = await this.studioActors.of(plan.studioId);
     if (!actor) throw new Error(`There is no studio ${plan.studioId}.`);
-    const run: Run = { plan, actor, worker: null, stopped: false };
+    const run: Run = { plan, actor, worker: null, begun: false, stopped: false };
     this.runs.set(plan.id, run);
     try {
-      if (!(await this.moveOn(run, 'reorder.begin-plan', ['waiting'], { state: 'running' }))) return;
+      run.begun = await this.moveOn(run, 'reorder.begin-plan', ['waiting'], { state: 'running' });
+      if (!run.begun) return;
       const startedAt = this.clock.now();
       this.progress.set(plan.id, { startedAt, done: 0, items: null });
       await this.inThread(run, startedAt);
     } catch (error) {
-      // One that was stopped is on record as cancelled, one that the service's end cut off fails at the next start.
+      if (!run.begun) throw error;
+      // One that was stopped is on record as ended, one that the service's end cut off fails at the next look.
       if (run.stopped || this.role.ending) return;
       this.logger.error(`A plan failed: ${error instanceof Error ? error.stack : String(error)}`);
       await this.fail(run, isOutOfMemory(error) ? tooLarge : unknownFault);
     } finally {
       this.progress.forget(plan.id);
       this.runs.delete(plan.id);
+      // It runs out by itself, too.
+      if (run.begun) await this.leases.giveBack(plan).catch(() => undefined);
     }
   }
 
@@ -253,7 +286,7 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
   }
 
   private async fail(run: Run, failure: string): Promise<void> {
-    await this.moveOn(run, 'reorder.fail-plan', ['running', 'waiting'], { state: 'failed', failure });
+    await this.moveOn(run, 'reorder.fail-plan', ['running'], { state: 'failed', failure });
   }
 
   /** @returns false when it stands in another state by now, such as cancelled */
@@ -275,21 +308,26 @@ export class PlanRunner implements OnApplicationBootstrap, OnModuleDestroy {
     from: readonly Plan['state'][],
     changes: Partial<Plan>,
   ): Promise<boolean> {
+    // Two processes may want the same.
+    await transaction.lockStudio();
     const standing = await transaction.manager.findOneBy(Plan, { studioId, id });
     if (!standing || !from.includes(standing.state)) return false;
     const endedAt = changes.state === 'running' ? null : transaction.recordedAt;
+    if (changes.state === 'running') await this.leases.take(transaction, id);
     await transaction.change(Plan, 'plan', { studioId, id }, standing.version, { ...changes, endedAt });
-    if (changes.state === 'done' && standing.purpose === 'plan') await this.orderDue.reevaluate(transaction);
+    if (endedAt === null || standing.purpose !== 'plan') return true;
+    if (changes.state === 'done') await this.orderDue.reevaluate(transaction);
+    await this.noPlan.reevaluate(transaction);
     return true;
   }
 
-  private async failInterrupted(): Promise<void> {
-    const cutOff = await this.database.reader.manager.find(Plan, { where: { state: 'running' } });
-    for (const plan of cutOff) {
+  private async failCutOff(): Promise<void> {
+    for (const plan of await this.leases.cutOff((id) => this.runs.has(id))) {
       const actor = await this.studioActors.of(plan.studioId);
       if (!actor) continue;
       const changes: Partial<Plan> = { state: 'failed', failure: interrupted };
       await this.moveOn({ plan, actor }, 'reorder.fail-plan', ['running'], changes);
+      await this.leases.giveBack(plan);
     }
   }
 }

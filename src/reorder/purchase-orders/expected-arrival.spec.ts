@@ -33,7 +33,13 @@ it('waits for the slowest line', () => {
 });
 
 it('expects the rest on the day it was expected before, unless that is over', () => {
-  expect(expectedRest('2026-03-02', '2026-03-06', [quoted])).toBe('2026-03-06');
-  expect(expectedRest('2026-03-06', '2026-03-06', [quoted])).toBe('2026-03-11');
-  expect(expectedRest('2026-03-06', null, [quoted])).toBe('2026-03-11');
+  const before = { expectedOn: '2026-03-06', daySaid: 1 as const };
+  expect(expectedRest('2026-03-02', before, [quoted])).toEqual(before);
+  expect(expectedRest('2026-03-02', { ...before, daySaid: null }, [quoted])).toEqual({
+    ...before,
+    daySaid: null,
+  });
+  const byLeadTime = { expectedOn: '2026-03-11', daySaid: 0 };
+  expect(expectedRest('2026-03-06', before, [quoted])).toEqual(byLeadTime);
+  expect(expectedRest('2026-03-06', null, [quoted])).toEqual(byLeadTime);
 });

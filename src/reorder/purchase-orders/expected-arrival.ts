@@ -34,17 +34,27 @@ export function expectedArrival(
   return { expectedOn, basis: longest.basis };
 }
 
+/** The day on which something is expected. */
+export interface ExpectedDay {
+  /** YYYY-MM-DD. */
+  expectedOn: string;
+  /** 1: a person named it; 0: it follows from the lead time; null: of a time when nobody noted that. */
+  daySaid: 0 | 1 | null;
+}
+
 /**
  * By when the rest of an order is expected after a part of it came: on the day that was expected before, when that still
  * lies ahead; else as long after this arrival as such an order takes.
  */
 export function expectedRest(
   arrivedOn: string,
-  expectedBefore: string | null,
+  before: ExpectedDay | null,
   leadTimes: readonly LeadTime[],
-): string {
-  if (expectedBefore !== null && expectedBefore > arrivedOn) return expectedBefore;
-  return expectedArrival(arrivedOn, null, leadTimes).expectedOn;
+): ExpectedDay {
+  if (before !== null && before.expectedOn > arrivedOn) {
+    return { expectedOn: before.expectedOn, daySaid: before.daySaid };
+  }
+  return { expectedOn: expectedArrival(arrivedOn, null, leadTimes).expectedOn, daySaid: 0 };
 }
 
 /** How an order is named in what is expected, and where something is wrong with it. */

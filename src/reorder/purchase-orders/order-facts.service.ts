@@ -8,6 +8,7 @@ import { orderArrivals } from '../supply/order-arrivals.js';
 import { packPriceMinor } from '../supply/pack-cost.js';
 import type { PackPrice } from '../supply/pack-price.js';
 import { SupplierContacts } from '../supply/supplier-contacts.service.js';
+import type { ExpectedDay } from './expected-arrival.js';
 import { type PlanOfOrder, planOfOrder } from './order-plan.query.js';
 import { type ArrivedLine, type OrderReceipt, orderReceipt } from './order-receipt.js';
 import { type OrderSums, orderSums } from './order-sums.js';
@@ -50,9 +51,8 @@ export interface ArrivedGoods extends ArrivedLine {
   reference: string | null;
 }
 
-export interface ExpectedFacts {
+export interface ExpectedFacts extends ExpectedDay {
   id: string;
-  expectedOn: string;
   endedAs: 'received' | 'called off' | null;
   version: number;
 }
@@ -251,7 +251,7 @@ async function arrivedOf(read: Read, studioId: string, orderId: string): Promise
 async function expectedOf(read: Read, studioId: string, id: string | null): Promise<ExpectedFacts | null> {
   if (id === null) return null;
   const [row] = await read<ExpectedFacts>(
-    `SELECT id, expected_on AS "expectedOn", ended_as AS "endedAs", version FROM expected_delivery
+    `SELECT id, expected_on AS "expectedOn", day_said AS "daySaid", ended_as AS "endedAs", version FROM expected_delivery
      WHERE studio_id = $1 AND id = $2`,
     [studioId, id],
   );

@@ -147,6 +147,7 @@ export class OrderPlacing {
       reference: orderReference(order.number),
       orderedOn: sentOn,
       expectedOn,
+      daySaid: basis === 'said by a person' ? 1 : 0,
     });
     await this.register.change(transaction, order, {
       state: 'sent',

@@ -124,7 +124,7 @@ export class OrderReceipts implements OrderFollower, OnModuleInit {
       supplierId: order.supplierId,
       reference: orderReference(order.number),
       orderedOn: order.sentAt === null ? null : localDay(order.sentAt, actor.timeZone),
-      expectedOn: expectedRest(localDay(occurredAt, actor.timeZone), expected?.expectedOn ?? null, leadTimes),
+      ...expectedRest(localDay(occurredAt, actor.timeZone), expected, leadTimes),
     });
     return id;
   }

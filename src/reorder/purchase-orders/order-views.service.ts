@@ -7,7 +7,12 @@ import { Config } from '../../platform/config.js';
 import type { Read } from '../../platform/database/database.js';
 import { isLateDelivery } from '../../stock/expected-deliveries/late-delivery.js';
 import { writtenMoney } from '../written-money.js';
-import { type OrderFacts, OrderFactsReader, offeredPackPrice } from './order-facts.service.js';
+import {
+  type ExpectedFacts,
+  type OrderFacts,
+  OrderFactsReader,
+  offeredPackPrice,
+} from './order-facts.service.js';
 import { orderedPieces } from './order-receipt.js';
 import { stepsOf } from './order-steps.js';
 import { lineMinor } from './order-sums.js';
@@ -16,6 +21,7 @@ import type { PurchaseOrderMail } from './purchase-order.entity.js';
 import type {
   PurchaseOrderDeliveryView,
   PurchaseOrderDifferenceView,
+  PurchaseOrderExpectedView,
   PurchaseOrderLineView,
   PurchaseOrderMailView,
   PurchaseOrderView,
@@ -55,14 +61,18 @@ export class OrderViews {
       warnings: order.state === 'draft' ? warningsOf(facts, today) : [],
       mailObstacle: this.mailObstacle(facts),
       mail: mail && mailViewOf(mail),
-      expected: expected && {
-        ...expected,
-        late: isLateDelivery(expected.expectedOn, expected.endedAs, today),
-      },
+      expected: expected && expectedViewOf(expected, today),
       deliveries: deliveriesOf(facts),
       differences: differencesOf(facts),
     };
   }
+}
+
+function expectedViewOf(
+  { id, expectedOn, endedAs, version }: ExpectedFacts,
+  today: string,
+): PurchaseOrderExpectedView {
+  return { id, expectedOn, endedAs, version, late: isLateDelivery(expectedOn, endedAs, today) };
 }
 
 /**

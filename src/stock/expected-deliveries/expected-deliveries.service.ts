@@ -32,7 +32,10 @@ const tables = `expected_delivery JOIN supplier
 const ofState = { expected: 'AND ended_at IS NULL', ended: 'AND ended_at IS NOT NULL', all: '' };
 
 type Ending = Pick<ExpectedDelivery, 'endedAs' | 'deliveryId'>;
-type Expected = Pick<ExpectedDelivery, 'id' | 'supplierId' | 'reference' | 'orderedOn' | 'expectedOn'>;
+type Expected = Pick<
+  ExpectedDelivery,
+  'id' | 'supplierId' | 'reference' | 'orderedOn' | 'expectedOn' | 'daySaid'
+>;
 
 /** What was ordered and when it should come. It ends once: received, or called off. */
 @Injectable()
@@ -79,7 +82,7 @@ export class ExpectedDeliveries {
     return this.write(actor, 'stock.expect-delivery', dto.id, dto, async (transaction) => {
       const { id, supplierId, reference = null, orderedOn = null, expectedOn } = dto;
       await this.requireSupplier(transaction, supplierId);
-      await this.insert(transaction, { id, supplierId, reference, orderedOn, expectedOn });
+      await this.insert(transaction, { id, supplierId, reference, orderedOn, expectedOn, daySaid: 1 });
     });
   }
 
@@ -109,7 +112,11 @@ export class ExpectedDeliveries {
       const present = await this.open(transaction, id);
       refuseUnusableDays(transaction, { ...present, ...changes });
       const key = { studioId: transaction.studioId, id };
-      await transaction.change(ExpectedDelivery, 'expected delivery', key, version, changes);
+      await transaction.change(ExpectedDelivery, 'expected delivery', key, version, {
+        ...changes,
+        // A form may send the day as it found it.
+        ...((changes.expectedOn ?? present.expectedOn) !== present.expectedOn && { daySaid: 1 as const }),
+      });
       transaction.note({ fields: Object.keys(changes) });
     });
   }

@@ -17,4 +17,6 @@ export class ExpectedDelivery {
   @Column('text', { nullable: true }) deliveryId: string | null;
   @Column('integer') version: number;
   @Column('text') createdAt: string;
+  /** 1: a person named the day; 0: it follows from how long the supplier takes; null: nobody noted that. */
+  @Column('integer', { nullable: true }) daySaid: 0 | 1 | null;
 }

@@ -70,6 +70,8 @@ export const alertsTexts: typeof english = {
         'Die Nachbehandlung vor diesen Tag legen, oder den gleichen Ton aus einer Charge mischen, die dann in der Zeit ist.',
       'order due': 'Den Plan ansehen und aus seinem Korb die Bestellung entwerfen.',
       'order not sent': 'Die Ursache beheben und die Bestellung nochmals senden, oder von Hand senden.',
+      'no plan made':
+        'Nochmals einen Plan erstellen lassen. Misslingt auch das, es der Person sagen, die den Dienst betreibt; bis dahin gelten die Mindestmengen des Bestands.',
       'delivery late':
         'Beim Lieferanten nachfragen. Dann den neuen Tag eintragen, sie absagen, oder sie aufnehmen, wenn sie doch kommt.',
       'queue unhealthy':

@@ -74,6 +74,8 @@ export const alertsTexts = {
         'Plan the touch-up before that day, or mix the same shade from a lot that is in date then.',
       'order due': 'Look at the plan, and draft the order from its basket.',
       'order not sent': 'Mend the cause and send the order again, or send it by hand.',
+      'no plan made':
+        'Have a plan made again. If that fails, too, tell whoever runs the service; until then go by the levels of the stock.',
       'delivery late':
         'Ask the supplier. Then say the new day, call it off, or receive it when it comes after all.',
       'queue unhealthy':
