@@ -31,8 +31,8 @@ export const addForecastsCommands: AddCommands = (commands) => {
 The file: one series a line, the oldest period first, whole numbers; the first cell may be a name, a first line without
 numbers is a heading. Nothing at the beginning or the end of a series is left out.
 
-Each single method smooths with 0.1; its spread is Poisson, negative binomial by the variance of the series, or normal by
-its own errors. "Series together" learns which methods suit from what comes before the last periods of all series.`,
+Each single method but the bootstrap smooths with 0.1; its spread is Poisson, negative binomial by the variance of the
+series, or normal by its own errors. "Series together" learns which methods suit from what comes before the last periods of all series.`,
     )
     .action(
       async (

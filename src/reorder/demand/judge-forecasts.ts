@@ -4,7 +4,6 @@ import { negativeBinomialProbabilities, quantileOf, sumQuantile } from './count-
 import { forecastCounts } from './count-forecast.js';
 import { crostonLevels } from './croston.js';
 import { commonWeights } from './method-weights.js';
-
 import type { SeriesClass } from './series-class.js';
 import { simpleSmoothingLevels } from './simple-smoothing.js';
 import { syntetosBoylanLevels } from './syntetos-boylan.js';
@@ -98,7 +97,17 @@ export function pinballLoss(foretold: number, came: number, level: number): numb
   return came >= foretold ? level * (came - foretold) : (1 - level) * (foretold - came);
 }
 
-function singleForecasts(past: readonly number[], { periods, level }: JudgeOptions): [string, number][] {
+function singleForecasts(past: readonly number[], options: JudgeOptions): [string, number][] {
+  const { periods, level } = options;
+  const drawn = sumQuantile(
+    [{ method: 'bootstrap', weight: 1, kind: 'empirical', counts: past }],
+    periods,
+    level,
+  );
+  return [...smoothedForecasts(past, options), ['bootstrap', drawn]];
+}
+
+function smoothedForecasts(past: readonly number[], { periods, level }: JudgeOptions): [string, number][] {
   const { mean, variance } = momentsOf(past);
   const dispersion = mean > 0 ? Math.max(1, variance / mean) : 1;
   return Object.entries(singleLevels).flatMap(([method, levelsOf]) => {
