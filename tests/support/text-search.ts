@@ -47,28 +47,75 @@ function folded(bytes: Buffer): Buffer {
   return lower;
 }
 
+/** Spreads four bytes over the places of a table, so that texts that begin alike do not fill one part of it. */
+const placeOf = (beginning: number) => Math.imul(beginning, 0x9e3779b1) >>> 12;
+
+/** Finds which of many needles stand somewhere in bytes in one reading of them, however many needles there are. */
+class Needles {
+  /** Whether any needle may begin with four bytes: nearly every place of a file is passed by at once. */
+  private readonly beginnings = new Uint8Array(1 << 20);
+  private readonly byBeginning = new Map<number, { index: number; bytes: Buffer }[]>();
+  /** Too short to have a beginning. */
+  private readonly short: { index: number; bytes: Buffer }[] = [];
+
+  add(index: number, bytes: Buffer): void {
+    if (bytes.length < 4) {
+      this.short.push({ index, bytes });
+      return;
+    }
+    const beginning = bytes.readInt32LE(0);
+    this.beginnings[placeOf(beginning)] = 1;
+    const others = this.byBeginning.get(beginning);
+    if (others === undefined) this.byBeginning.set(beginning, [{ index, bytes }]);
+    else others.push({ index, bytes });
+  }
+
+  /** Adds the indices of those found. */
+  find(bytes: Buffer, found: Set<number>): void {
+    for (const { index, bytes: needle } of this.short) if (bytes.includes(needle)) found.add(index);
+    let beginning = 0;
+    for (let at = 0; at < bytes.length; at += 1) {
+      beginning = (beginning >>> 8) | ((bytes[at] ?? 0) << 24);
+      if (at < 3 || this.beginnings[placeOf(beginning)] === 0) continue;
+      for (const { index, bytes: needle } of this.byBeginning.get(beginning) ?? []) {
+        if (standsAt(needle, bytes, at - 3)) found.add(index);
+      }
+    }
+  }
+}
+
+function standsAt(needle: Buffer, bytes: Buffer, start: number): boolean {
+  for (let at = 4; at < needle.length; at += 1) if (needle[at] !== bytes[start + at]) return false;
+  return true;
+}
+
 /** Searches bytes for texts in any form and case, and says where which was found. */
 export class TextSearch {
-  private readonly wanted: { text: string; form: string; exact: Buffer; folded: Buffer | null }[];
+  private readonly wanted: { text: string; form: string }[] = [];
+  private readonly exact = new Needles();
+  private readonly inAnyCase = new Needles();
 
   constructor(texts: readonly string[]) {
-    this.wanted = texts.flatMap((text) =>
-      [...formsOf(text)].map(([form, bytes]) => ({
-        text,
-        form,
-        exact: bytes,
+    for (const text of texts) {
+      for (const [form, bytes] of formsOf(text)) {
+        const index = this.wanted.push({ text, form }) - 1;
         // Case carries meaning in base64: folding it would find what is not there.
-        folded: form.startsWith('base64') ? null : folded(bytes),
-      })),
-    );
+        if (form.startsWith('base64')) this.exact.add(index, bytes);
+        else this.inAnyCase.add(index, folded(bytes));
+      }
+    }
   }
 
   inBytes(where: string, given: Buffer): string[] {
     // Databases make files longer than they need yet.
-    const bytes = given.subarray(0, given.findLastIndex((byte) => byte !== 0) + 1);
-    const lower = folded(bytes);
+    let length = given.length;
+    while (length > 0 && given[length - 1] === 0) length -= 1;
+    const bytes = given.subarray(0, length);
+    const found = new Set<number>();
+    this.exact.find(bytes, found);
+    this.inAnyCase.find(folded(bytes), found);
     return this.wanted
-      .filter(({ exact, folded: low }) => (low === null ? bytes.includes(exact) : lower.includes(low)))
+      .filter((_, index) => found.has(index))
       .map(({ text, form }) => `${where} holds "${text}" as ${form}`);
   }
 
