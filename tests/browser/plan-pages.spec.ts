@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { PlanDetailView, PlanLinePageView, PlanView } from '../../src/reorder/plan/plans.views.js';
 import type { PurchaseOrderPageView } from '../../src/reorder/purchase-orders/purchase-orders.views.js';
+import type { ReplaysView } from '../../src/reorder/replay/replays.views.js';
 import type { ItemPlanningPageView } from '../../src/reorder/settings/planning-settings.views.js';
 import type { StockLevelsView } from '../../src/stock/levels.views.js';
 import { hasChromium } from '../support/chromium.js';
@@ -20,6 +21,7 @@ describe.skipIf(!hasChromium)('what to order, on the pages', () => {
   const withDevices = useDevices();
   let service: RunningService;
   let studio: SampleStudio;
+  let treat: (weeksAgo: number) => Promise<void>;
 
   beforeAll(async () => {
     service = await startService(undefined, { environment: { PLAN_PATHS: '300' } });
@@ -47,17 +49,18 @@ describe.skipIf(!hasChromium)('what to order, on the pages', () => {
     const liner = await take({ productId: studio.linerId, code: 'FL-1', quantity: 12 });
     await take({ productId: studio.gelId, code: 'GL-1', quantity: 1 });
     const session = { clientId: studio.clientId, artistId: studio.ownerId, procedureId: studio.procedureId };
-    for (let week = 1; week <= 10; week += 1) {
+    treat = async (weeksAgo) => {
       await service.made('/sessions/late', {
         ...session,
-        ...{ source: 'paper', occurredAt: noon(-7 * week), visitKind: 'first session' },
+        ...{ source: 'paper', occurredAt: noon(-7 * weeksAgo), visitKind: 'first session' },
         signedBy: studio.ownerId,
         uses: [
-          ...(week % 3 === 0 ? [{ microlitres: 300, containerId: umber, knownBy: 'own label' }] : []),
+          ...(weeksAgo % 3 === 0 ? [{ microlitres: 300, containerId: umber, knownBy: 'own label' }] : []),
           { pieces: 1, containerId: liner, knownBy: 'own label' },
         ],
       });
-    }
+    };
+    for (let week = 1; week <= 10; week += 1) await treat(week);
     for (const days of [3, 10, 17]) {
       await service.made('/sessions', { ...session, visitKind: 'first session', plannedStart: noon(days) });
     }
@@ -255,7 +258,51 @@ describe.skipIf(!hasChromium)('what to order, on the pages', () => {
       await page.getByRole('heading', { level: 2, name: 'Nobody looked back yet' }).waitFor();
       await press(page, 'Look back now');
       await page.getByText('The record is too short to look back: it has 70 days').waitFor();
+      for (const weeksAgo of [14, 17]) await treat(weeksAgo);
+      await press(page, 'Look back anew');
+      const sums = page.getByRole('table', { name: 'All items together' });
+      await sums.waitFor();
+      const { result } = await service.seen<ReplaysView>('/plans/replay');
+      const money = (minor = NaN) =>
+        new Intl.NumberFormat('en', { style: 'currency', currency: 'EUR' }).format(minor / 100);
+      const left = sums.getByRole('row', { name: /^Left in the end/ });
+      expect(await left.getByRole('cell').allTextContents()).toEqual(
+        [result?.plan, result?.asOrdered, result?.fixed].map((way) => money(way?.endMinor)),
+      );
+      const line = result?.lines[0];
+      const worth = money(line?.plan.endMinor);
+      await page
+        .getByRole('table', { name: line?.label ?? '' })
+        .getByText(worth)
+        .first()
+        .waitFor();
+      await page.getByRole('heading', { level: 2, name: 'Was enough really enough?' }).waitFor();
       expect(await faultsEverywhere(page)).toEqual([]);
       watched.expectNoComplaint();
+    }));
+
+  it('say that a run was stopped or failed, what is shown instead, and let it be made anew', () =>
+    withDevices(async (browser) => {
+      const plan = await madeByService();
+      const { page } = await openAsOwner(browser, service);
+      const ending = { state: 'running', failure: null as string | null };
+      const run = { ...plan, id: crypto.randomUUID(), sameAsId: null };
+      await page.route(/plans\?.*limit=1(&|$)/, (route) =>
+        route.fulfill({ json: { items: [{ ...run, ...ending }], next: null } }),
+      );
+      await page.route(/plans\/[^/]+\/cancel$/, (route) => {
+        ending.state = 'cancelled';
+        return route.fulfill({ status: 201, json: { ...run, ...ending } });
+      });
+      await show(page, 'plan');
+      await press(page, 'Stop it');
+      await page.getByText('stopped before it was done. What is shown was worked out before it').waitFor();
+      expect(await page.getByRole('button', { name: 'Plan anew' }).count()).toBe(1);
+      Object.assign(ending, { state: 'failed', failure: 'It needs more than 512 MB of memory.' });
+      await show(page, 'plan');
+      await page.getByRole('alert').getByText('It needs more than 512 MB of memory.').waitFor();
+      await page.getByRole('alert').getByText('What is shown was worked out before it').waitFor();
+      await page.getByRole('heading', { level: 2, name: 'What it comes to' }).waitFor();
+      expect(await faultsEverywhere(page)).toEqual([]);
     }));
 });

@@ -12,15 +12,15 @@ export function AssumptionsSection({
   standing: { studioId, permissions },
   assumptions,
   currency,
-  unit = 'pieces',
+  unit = null,
   title,
   hint,
 }: {
   standing: StandingView;
   assumptions: readonly PlanAssumptionView[];
   currency: string | null;
-  /** Of one item; left out: the figures hold no amounts. */
-  unit?: ItemUnit;
+  /** Of the one item they are of; left out: they are of several. */
+  unit?: ItemUnit | null;
   title: string;
   hint: string;
 }) {

@@ -38,7 +38,7 @@ export function MakePlanPart({
   return (
     <>
       <ProblemNote problem={problem ?? making.problem} />
-      {run && <RunNote run={run} />}
+      {run && <RunNote run={run} isOlderShown={shownId !== undefined && shownId !== run.id} />}
       {isRunning && <PlanProgress studioId={studioId} plan={run} mayStop={mayPlan} onStopped={reload} />}
       {mayPlan && !isRunning && (
         <Group>

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { PlanView } from '../../reorder/plan/plans.views.js';
 import { Entry } from '../frame/entries.js';
 import { PageLink } from '../frame/navigation.js';
+import { ServiceWords } from '../frame/service-words.js';
 import { useStudioInstants } from '../frame/use-studio-instants.js';
 import { usePeople } from '../service/studio-answers.js';
 import { useTexts } from '../texts/texts.js';
@@ -47,9 +48,13 @@ export function PlanRunEntry({
           ...(state === 'done' && sameAsId === null && runningSeconds !== null
             ? [words.took(Math.round(runningSeconds))]
             : []),
-          ...(failure === null ? [] : [failure]),
         ].join(', ')}
       </p>
+      {failure !== null && (
+        <p>
+          <ServiceWords>{failure}</ServiceWords>
+        </p>
+      )}
     </Entry>
   );
 }

@@ -34,7 +34,7 @@ export function ReplayPage({ standing }: { standing: StandingView }) {
     <Page above={studioName} title={words.title} lead={words.lead}>
       <ProblemNote problem={problem ?? making.problem} />
       {!answer && !problem && <p role="status">{texts.app.loading}</p>}
-      {run && <RunNote run={{ ...run, sameAsId: null }} />}
+      {run && <RunNote run={{ ...run, sameAsId: null }} isOlderShown={answer?.done != null} />}
       {answer && (
         <div className={styles.actions}>
           {isRunning && (

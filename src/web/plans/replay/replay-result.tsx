@@ -32,6 +32,7 @@ export function ReplayResult({ result }: { result: ReplayResultView }) {
     [words.waste, ({ wasteMinor }) => money(wasteMinor)],
     [words.orders, ({ orders }) => whole(orders)],
     [words.cost, ({ costMinor }) => money(costMinor)],
+    [words.leftWorth, ({ endMinor }) => money(endMinor)],
   ];
   return (
     <>
@@ -79,7 +80,7 @@ export function ReplayResult({ result }: { result: ReplayResultView }) {
         <ul>
           {result.assumptions.map((assumption) => (
             <li key={`${assumption.code} ${assumption.message}`}>
-              {reasonWords(texts, assumption, { unit: 'pieces', currency: result.currency })}
+              {reasonWords(texts, assumption, { unit: null, currency: result.currency })}
             </li>
           ))}
         </ul>
@@ -120,8 +121,8 @@ function LineTable({ line, currency }: { line: ReplayItemView; currency: string 
     [words.unmet, ({ unmetUnits }) => units(unmetUnits)],
     [words.waste, ({ wasteUnits, wasteMinor }) => `${units(wasteUnits)}, ${money(wasteMinor)}`],
     [words.orders, ({ orders }) => writtenNumber(orders, language)],
-    [words.left, ({ endUnits }) => units(endUnits)],
     [words.cost, ({ costMinor }) => money(costMinor)],
+    [words.leftWorth, ({ endUnits, endMinor }) => `${units(endUnits)}, ${money(endMinor)}`],
   ];
   return (
     <>

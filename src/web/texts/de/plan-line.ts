@@ -3,8 +3,8 @@ import type { planLineTexts as english } from '../en/plan-line.js';
 export const planLineTexts: typeof english = {
   rangeChoices: {
     'keep in stock': 'vorrätig halten',
-    'order for the appointment': 'zum Termin bestellen',
-    'let run out': 'auslaufen lassen',
+    'order for the appointment': 'für den Termin bestellen',
+    'let run out': 'nur noch aufbrauchen',
   },
 
   planLine: {
@@ -16,23 +16,23 @@ export const planLineTexts: typeof english = {
     why: 'Warum',
     remarks: 'Außerdem zu wissen',
     orderOn: 'zu bestellen am',
-    arrivesOn: 'wohl da bis',
-    arrivesLate: '19 von 20 da bis',
+    arrivesOn: 'voraussichtlich da bis',
+    arrivesLate: 'spätestens, in 19 von 20 Fällen',
 
     outlook: 'Was zu erwarten ist',
-    outlookHint: (until) => `Bis ${until}, nach den Verläufen, die es nehmen kann.`,
+    outlookHint: (until) => `Bis ${until}, über alle möglichen Verläufe.`,
     unitsOf: { pieces: 'Stück', microlitres: 'Millilitern' },
     fanTitle: (units, isAfter) =>
       isAfter
-        ? `Was da ist, wenn dem Plan gefolgt wird, in ${units}`
-        : `Was da ist, wenn nichts mehr bestellt wird, in ${units}`,
-    fanDescription: (chance) => `Aussicht, dass es ausgeht: ${chance}.`,
+        ? `Vorrat, wenn Sie dem Plan folgen, in ${units}`
+        : `Vorrat, wenn nichts mehr bestellt wird, in ${units}`,
+    fanDescription: (chance) => `Wahrscheinlichkeit, dass es ausgeht: ${chance}.`,
     withoutOrder: 'Dasselbe, wenn nichts bestellt wird',
     marks: {
       order: (day) => `zu bestellen am ${day}`,
-      arrival: (day) => `Bestellung wohl da, ${day}`,
+      arrival: (day) => `Bestellung voraussichtlich da, ${day}`,
       expiry: (day) => `erstes Datum endet, ${day}`,
-      short: (day) => `ebenso wahrscheinlich aus wie nicht, ${day}`,
+      short: (day) => `mit 50 % bis dahin aus, ${day}`,
     },
     inUnit: {
       pieces: (name) => `${name}, Stück`,
@@ -41,17 +41,17 @@ export const planLineTexts: typeof english = {
     expected: 'Zu erwarten',
     without: 'Ohne Bestellung',
     following: 'Mit dem Plan',
-    shortChance: 'Aussicht, dass es ausgeht',
-    shortEarly: 'In 1 von 20 Fällen aus bis',
-    shortMiddle: 'Ebenso wahrscheinlich aus wie nicht bis',
+    shortChance: 'Wahrscheinlichkeit, dass es ausgeht',
+    shortEarly: 'Mit 5 % aus bis',
+    shortMiddle: 'Mit 50 % aus bis',
     unmet: 'Ungedeckter Bedarf',
-    waste: 'Verlust',
-    wasteMoney: 'Verlust in Geld',
+    waste: 'Läuft ungenutzt ab',
+    wasteMoney: 'Läuft ungenutzt ab, in Geld',
     cover: 'Reicht etwa',
 
     need: 'Was gebraucht wird',
     needHint:
-      'Gebuchte Sitzungen und Kurse sind bekannt, ausstehende Nachbehandlungen halb bekannt; der Rest ist aus der Vergangenheit vorhergesagt.',
+      'Gebuchte Sitzungen und Schulungen sind bekannt, ausstehende Nachbehandlungen halb bekannt; der Rest ist aus der Vergangenheit vorhergesagt.',
     needTitle: (units) => `Bedarf jeder Woche, in ${units}`,
     weekly: 'je Woche',
     known: 'gebucht',
@@ -121,7 +121,7 @@ export const planLineTexts: typeof english = {
     costStandings: {
       least: 'Die Wahl kostet von dem, was hier steht, am wenigsten.',
       'within the error':
-        'Anderes kostet ein wenig weniger, aber nicht mehr, als die Zahlen unterscheiden können.',
+        'Anderes kostet ein wenig weniger, aber um weniger, als die Zahlen unterscheiden können.',
       'not least':
         'Anderes kostet weniger: Gewählt wurde nicht nur nach Kosten, sondern auch nach gedecktem Bedarf, Verlust oder dem, was zusammen bestellt wird.',
     },
@@ -141,7 +141,7 @@ export const planLineTexts: typeof english = {
     costPart: 'Teil',
     costParts: 'Woraus die Kosten der Wahl bestehen',
     costNames: {
-      wasteMinor: 'Verlust',
+      wasteMinor: 'ungenutzt abgelaufen',
       shortageMinor: 'Mangel',
       orderMinor: 'Bestellen und Lieferung',
       holdingMinor: 'Vorrat halten',
@@ -149,24 +149,25 @@ export const planLineTexts: typeof english = {
       leftMinor: 'Übriges, erspart eine spätere Bestellung',
     },
     standardError: (money) => `Auf etwa ${money} genau gerechnet (Standardfehler).`,
-    shortageByHand: (money) => `Eine Sitzung, die es nicht haben kann, ist auf ${money} gesetzt.`,
+    shortageByHand: (money) => `Eine Sitzung, für die es fehlt, kostet ${money}: So ist es eingestellt.`,
     shortageByTarget: (target, money) =>
-      `${target} des Bedarfs sollen gedeckt sein; damit ist eine Sitzung, die es nicht haben kann, ${money} wert.`,
-    effort: (candidates, paths) => `${candidates} Bestellungen wurden über ${paths} Verläufe abgewogen.`,
+      `${target} des Bedarfs sollen gedeckt sein; damit zählt eine Sitzung, für die es fehlt, ${money}.`,
+    effort: (candidates, paths) =>
+      `${candidates} mögliche Bestellungen wurden an ${paths} möglichen Verläufen verglichen.`,
 
     planning: 'Diesen Artikel anders planen',
-    planningHint: 'Was leer bleibt, ist, wie das Studio plant. Es zählt vom nächsten Plan an.',
+    planningHint: 'Was leer bleibt, gilt wie im ganzen Studio. Geändert zählt es vom nächsten Plan an.',
     target: 'Anteil des Bedarfs, der gedeckt sein soll, in Prozent',
     targetHint: 'Von 0 bis 100, etwa 97,5.',
-    shortageCost: (currency) => `Was eine Sitzung kostet, die es nicht haben kann, in ${currency}`,
+    shortageCost: (currency) => `Was eine Sitzung kostet, für die es fehlt, in ${currency}`,
     shortageCostHint: 'Zählt anstelle des Ziels.',
     rangeChoiceHint: 'Der Plan geht nach Zielquote und Kosten, außer Sie sagen es anders.',
     planDecides: 'wie der Plan entscheidet',
     notAllowed:
       'Das Ziel ist ein Anteil von 0 bis 100 Prozent, die Kosten ein Geldbetrag ab 0. Berichtigen Sie, was dasteht, oder lassen Sie es leer.',
 
-    range: 'Lohnt es sich im Regal?',
-    rangeHint: 'Was jede Art, es zu halten, in einem Jahr kostet, vom leeren Regal an.',
+    range: 'Lohnt es sich, das vorrätig zu halten?',
+    rangeHint: 'Was jede der drei Möglichkeiten im Jahr kostet, mit leerem Regal begonnen.',
     rangeChosen: {
       cost: (choice) => `Am wenigsten kostet: ${choice}.`,
       'too seldom': (choice) =>
@@ -178,11 +179,11 @@ export const planLineTexts: typeof english = {
     rangeAdvised: (choice) => `Nach den Zahlen wäre es: ${choice}.`,
     bookedInTime: (share, sessions) =>
       `Etwa ${sessions} Sitzungen im Jahr wollen es; ${share} davon sind früh genug gebucht, um dafür zu bestellen.`,
-    appointmentImpossible: 'zu wenige, um nur zum Termin zu bestellen',
+    appointmentImpossible: 'zu wenige, um nur für Termine zu bestellen',
     perYear: 'Im Jahr',
     perUsed: { pieces: 'Je verwendetes Stück', microlitres: 'Je verwendeten Milliliter' },
     perSession: 'Je Sitzung',
-    wastePerYear: 'Verlust im Jahr',
+    wastePerYear: 'Läuft ungenutzt ab, im Jahr',
     unmetPerYear: 'Sitzungen im Jahr ohne',
   },
 };

@@ -1,173 +1,247 @@
-import type { DecisionAssumption, DecisionNote } from '../../../reorder/decision/decision-notes.js';
-import type { Reason } from '../../../reorder/decision/explanation.js';
-import type { DemandAssumption } from '../../../reorder/demand/demand-of-item.js';
+import type {
+  planReasons as english,
+  planReasonsInGeneral as englishInGeneral,
+  planUnitPrices as englishUnitPrices,
+} from '../en/plan-reasons.js';
 
-type Say = (written: Record<string, string>) => string;
-type Known = (Reason | DecisionNote | DecisionAssumption | DemandAssumption)['code'];
+const one = (count: string | undefined, single: string, several: string) =>
+  `${count} ${count === '1' ? single : several}`;
+const days = (count: string | undefined) => one(count, 'Tag', 'Tage');
+/** After `mit` and `von`. */
+const daysDative = (count: string | undefined) => one(count, 'Tag', 'Tagen');
 
-/** The sentences of reasons, remarks and assumptions of a plan, by their codes. */
-export const planReasons: Record<Known, Say> & Record<string, Say> = {
+/** The sentences of reasons, remarks and assumptions of a plan and of a look back, by their codes. */
+export const planReasons: typeof english = {
   'booked need': ({ units, sessions, booked, until }) =>
-    `Gebucht bis ${until}: ${booked} ${booked === '1' ? 'Sitzung' : 'Sitzungen'}; voraussichtlich ${sessions} davon brauchen zusammen ${units}.`,
+    `Gebucht bis ${until}: ${one(booked, 'Sitzung', 'Sitzungen')}; etwa ${sessions} davon ${sessions === '1' ? 'braucht' : 'brauchen'} voraussichtlich zusammen ${units}.`,
   'course need': ({ units, courses, until }) =>
-    `Bis ${until}: ${courses} ${courses === '1' ? 'Schulung' : 'Schulungen'} mit ${units}.`,
+    `Bis ${until}: ${one(courses, 'Schulung', 'Schulungen')} mit etwa ${units}.`,
   'touch-ups owed': ({ units, sessions, until }) =>
-    `Bis ${until} noch zu buchen: etwa ${sessions} ${sessions === '1' ? 'Nachbehandlung' : 'Nachbehandlungen'} mit ${units}.`,
+    `Bis ${until} noch zu buchen: etwa ${one(sessions, 'Nachbehandlung', 'Nachbehandlungen')} mit etwa ${units}.`,
   'unforeseen need': ({ units, unitsPerWeek, until }) =>
-    `Noch von niemandem gebucht: etwa ${unitsPerWeek} je Woche, bis ${until} also ${units}.`,
-  'no need expected': ({ until }) => `Bis ${until} wird nichts davon gebraucht.`,
-  'in stock': ({ units, opened }) => `Da: ${units}; angebrochene Behälter: ${opened}.`,
+    `Für das, was noch niemand gebucht hat: etwa ${unitsPerWeek} je Woche, bis ${until} also ${units}.`,
+  'no need expected': ({ until }) => `Bis ${until} wird voraussichtlich nichts davon gebraucht.`,
+  'in stock': (written, { units, opened = 0 }) => {
+    if (units === 0) return 'Verwendbar ist nichts mehr da.';
+    return opened === 0
+      ? `Vorrätig: ${written.units}.`
+      : `Vorrätig: ${written.units}; angebrochene Behälter: ${written.opened}.`;
+  },
   expires: ({ units, wasteMinor, firstOn }) =>
-    `${units} davon laufen voraussichtlich ab, zuerst am ${firstOn}: ein Verlust von ${wasteMinor}.`,
-  'on the way': ({ units, likely }) => `${units} sind unterwegs und wohl am ${likely} da.`,
-  'on hold': ({ units }) => `${units} sind gesperrt und zählen nicht.`,
-  'runs short': ({ chance, on, until }) =>
-    `Aussicht, dass es ohne Bestellung bis ${until} ausgeht: ${chance}; voraussichtlich um den ${on}.`,
-  lasts: ({ chance, until }) => `Aussicht, dass es bis ${until} reicht: ${chance}.`,
-  'lead time': ({ typicalDays, days95 }) =>
-    `Eine Lieferung braucht meist ${typicalDays} Tage, 19 von 20 höchstens ${days95}.`,
+    `Was voraussichtlich ungenutzt abläuft: etwa ${units} (${wasteMinor}), zuerst am ${firstOn}.`,
+  'on the way': ({ units, likely }) => `Unterwegs: ${units}, voraussichtlich bis ${likely} da.`,
+  'on hold': ({ units }) => `Gesperrt und nicht mitgezählt: ${units}.`,
+  'runs short': (written, { on }) =>
+    `Wahrscheinlichkeit, dass es ohne Bestellung bis ${written.until} ausgeht: ${written.chance}${on === 0 ? '' : `; am ehesten um den ${written.on}`}.`,
+  lasts: ({ chance, until }) =>
+    `Wahrscheinlichkeit, dass es mit dem, was unterwegs ist, bis ${until} reicht: ${chance}.`,
+  'lead time': (written, { days95 }) =>
+    days95 === 0
+      ? 'Eine Lieferung kommt noch am Tag der Bestellung.'
+      : `Eine Lieferung braucht meist ${days(written.typicalDays)}; 19 von 20 brauchen höchstens ${days(written.days95)}.`,
   order: ({ packs, units, on, priceMinor }) => `${packs} (${units}) am ${on} bestellen, für ${priceMinor}.`,
-  covers: ({ days, until, chanceAfter }) =>
-    `Ist die Lieferung da, reicht es etwa ${days} ${days === '1' ? 'Tag' : 'Tage'}, bis ${until}. Aussicht, dass es trotzdem ausgeht: ${chanceAfter}.`,
+  covers: (written) =>
+    `Ist die Lieferung da, reicht der Vorrat etwa ${days(written.days)}, bis ${written.until}. Wahrscheinlichkeit, dass er trotzdem ausgeht: ${written.chanceAfter}.`,
   'why not less': ({ packs, moreMinor, unmetUnits }) =>
-    `Nur ${packs}: voraussichtlich ${moreMinor} teurer, bei ${unmetUnits} ungedecktem Bedarf.`,
+    `Nur ${packs}: voraussichtlich ${moreMinor} teurer, und ${unmetUnits} vom Bedarf blieben ungedeckt.`,
   'why not more': ({ packs, moreMinor, wasteUnits }) =>
-    `${packs} stattdessen: voraussichtlich ${moreMinor} teurer, bei ${wasteUnits} Verlust.`,
+    `Stattdessen ${packs}: voraussichtlich ${moreMinor} teurer, und ${wasteUnits} würden verfallen.`,
   'why not earlier': ({ on, moreMinor }) =>
     `Schon am ${on} zu bestellen wäre voraussichtlich ${moreMinor} teurer.`,
   'why not later': ({ on, moreMinor }) =>
     `Erst am ${on} zu bestellen wäre voraussichtlich ${moreMinor} teurer.`,
   'pack exceeds need': ({ packUnits, wasteMinor }) =>
-    `Die kleinste Bestellung hat ${packUnits}, mehr, als haltbar verbraucht werden kann: Davon geht voraussichtlich einiges verloren (${wasteMinor}).`,
+    `Die kleinste Bestellung umfasst ${packUnits}. So viel lässt sich nicht verbrauchen, solange es haltbar ist: Ein Teil verfällt voraussichtlich (${wasteMinor}).`,
   range: ({ choice, costPerYearMinor, otherwise }) =>
     `Gewählt: ${choice}, ${costPerYearMinor} im Jahr. Sonst: ${otherwise}.`,
-  'booked in time': ({ share, days95, sessionsPerYear, unmetPerYear }) =>
-    `${share} der Sitzungen werden mehr als ${days95} Tage vorher gebucht, früh genug, um dafür zu bestellen; von ${sessionsPerYear} im Jahr gingen etwa ${unmetPerYear} leer aus, was in den Kosten enthalten ist.`,
-  'appointments covered': ({ sessions, until }) =>
-    `Für ${sessions} gebuchte Sitzungen bis ${until} ist genug da.`,
+  'booked in time': (written, { share = 0 }) =>
+    share <= 0
+      ? `Niemand bucht so früh, wie eine Lieferung braucht (${days(written.days95)} bei 19 von 20).`
+      : `Vom Bedarf ist ${written.share} früher gebucht, als eine Lieferung braucht (${days(written.days95)} bei 19 von 20). Von ${one(written.sessionsPerYear, 'Sitzung', 'Sitzungen')} im Jahr müssten etwa ${written.unmetPerYear} ohne auskommen; das ist in den Kosten enthalten.`,
   'appointments to order for': ({ sessions, units, firstOn }) =>
-    `Aus dem Regal nicht zu bedienen: ${sessions} gebuchte ${sessions === '1' ? 'Sitzung' : 'Sitzungen'} ab ${firstOn}; es fehlen ${units}.`,
-  'no offer': () => 'Kein Angebot ist bekannt; fügen Sie eines hinzu.',
+    `Aus dem Vorrat nicht zu decken: ${one(sessions, 'gebuchte Sitzung', 'gebuchte Sitzungen')} ab ${firstOn}; es fehlen ${units}.`,
+  'no offer': () =>
+    'Kein Lieferant ist bekannt, der es verkauft: Tragen Sie ein Angebot ein, damit es bestellt werden kann.',
 
   'price break taken': ({ fromPacks, savedMinor }) =>
-    `Ab ${fromPacks} gilt ein besserer Preis; das spart ${savedMinor}.`,
-  'minimum packs forced': ({ minimumPacks }) => `Kleinste Bestellung beim Lieferanten: ${minimumPacks}.`,
+    `Der niedrigere Preis ab ${fromPacks} ist erreicht; das spart ${savedMinor}.`,
+  'minimum packs forced': ({ minimumPacks }) => `Der Lieferant verkauft mindestens ${minimumPacks}.`,
   'order day forced earlier': ({ wanted, on }) =>
-    `Am ${wanted} nimmt der Lieferant keine Bestellung an; darum schon am ${on}.`,
-  'on hold ignored': ({ units }) => `${units} sind gesperrt und wurden nicht mitgezählt.`,
+    `Der ${wanted} ist kein Bestelltag; bestellt wird schon am ${on}.`,
+  'on hold ignored': ({ units }) => `Gesperrt und nicht mitgezählt: ${units}.`,
   'lead time beyond life': ({ leadTimeDays, lifeDays }) =>
-    `Die Lieferung kann ${leadTimeDays} Tage brauchen, länger als die ${lifeDays} Tage, die es hält.`,
-  'no order day': ({ until }) => `Bis ${until} gibt es keinen Tag, an dem bestellt werden kann.`,
+    `Eine Lieferung kann ${days(leadTimeDays)} brauchen, länger, als die Ware hält (${days(lifeDays)}).`,
+  'no order day': ({ until }) => `Bis ${until} nimmt der Lieferant keine Bestellung an.`,
   'nothing fits the date': ({ lifeDays }) =>
-    `In den ${lifeDays} Tagen, die es hält, wird voraussichtlich keine ganze Packung verbraucht.`,
+    `In den ${daysDative(lifeDays)}, die es hält, wird voraussichtlich nicht einmal eine Packung verbraucht.`,
   'full target bounded': ({ units, paths }) =>
-    `Ein Ziel von 100 % hat keine endliche Menge: Gedeckt ist der größte Bedarf von ${paths} Verläufen, ${units}.`,
+    `Für ein Ziel von 100 % gibt es keine endliche Menge: Gedeckt ist der größte Bedarf aus ${paths} möglichen Verläufen, ${units}.`,
   'target of zero': () =>
-    'Bei einem Ziel von 0 % kostet nichts, was fehlt; darum lohnt sich keine Bestellung.',
+    'Bei einem Ziel von 0 % kostet es nichts, wenn etwas fehlt; darum lohnt sich keine Bestellung.',
   'too late': ({ shortChance, arrival }) =>
-    `Aussicht, dass es schon fehlt, bis die Lieferung am ${arrival} da ist: ${shortChance}.`,
-  'no need': () => 'Es wird kein Bedarf erwartet.',
+    `Wahrscheinlichkeit, dass schon etwas fehlt, bevor die Lieferung da ist (voraussichtlich am ${arrival}): ${shortChance}.`,
+  'no need': () => 'Voraussichtlich braucht es niemand.',
 
-  'unit cost from offer': () =>
-    'Was ein Teil des Vorrats kostete, ist nicht aufgezeichnet: Gerechnet wird mit dem Preis des günstigsten Angebots.',
-  'unit cost unknown': () => 'Der Preis dessen, was da ist, ist nicht bekannt; Verlust zählt darum mit null.',
+  'unit cost from offer': ({ unitMinor }) =>
+    `Was ein Teil des Vorrats gekostet hat, ist nicht aufgezeichnet: Gerechnet wird mit dem Preis des billigsten Angebots, ${unitMinor}.`,
+  'unit cost unknown': () => 'Was es kostet, ist nicht bekannt: Was davon verfällt, zählt als kostenlos.',
   'life on arrival unlimited': () =>
-    'Wie lange es nach der Ankunft hält, ist nicht bekannt; angenommen ist: ohne Ende.',
+    'Wie lange es nach der Ankunft hält, ist nicht bekannt: Angenommen ist, dass es nicht abläuft.',
   'setting out of range': ({ setting, given, taken }) =>
-    `Die Einstellung ${setting} ist ${given} und damit außerhalb des Erlaubten; gerechnet wurde mit ${taken}.`,
+    `Außerhalb des Erlaubten: ${setting} ist ${given}; gerechnet wird mit ${taken}.`,
   'usual amount from expected uses': ({ units }) =>
-    `Ein üblicher Gebrauch ist aus dem erwarteten genommen: ${units}.`,
+    `Als üblich für eine Verwendung gilt das Mittel der erwarteten: ${units}.`,
   'usual amount unknown': () =>
-    'Wie viel ein üblicher Gebrauch braucht, ist nicht bekannt; angenommen ist eine Einheit.',
+    'Wie viel eine Verwendung braucht, ist nicht bekannt: Angenommen ist die kleinste Menge.',
   'delivery shared': ({ lines, shareMinor }) =>
-    `Eine Lieferung teilen sich üblicherweise ${lines} Zeilen; auf diese kommen ${shareMinor}.`,
+    `Angenommen ist, dass sich ${one(lines, 'Produkt', 'Produkte')} eine Lieferung teilen: je ${shareMinor}.`,
   'looked ahead': ({ horizonDays, tailDays }) =>
-    `Vorausgeschaut wurde ${horizonDays} Tage, und ${tailDays} weitere für das, was übrig bleibt.`,
+    `Vorausgeschaut wurde ${days(horizonDays)} und weitere ${days(tailDays)}, in denen der Rest verbraucht wird oder abläuft.`,
 
   'service target assumed': ({ perMille }) =>
     `Kein Ziel ist eingestellt: ${perMille} des Bedarfs sollen gedeckt sein.`,
   'order cost assumed': ({ costMinor }) =>
     `Was das Aufgeben einer Bestellung kostet, ist nicht eingestellt: Gerechnet wird mit ${costMinor}.`,
   'holding cost assumed': ({ perMille }) =>
-    `Was das Halten von Vorrat kostet, ist nicht eingestellt: Gerechnet wird mit ${perMille} seines Preises im Jahr.`,
-  'lead time assumed': ({ supplier, days }) =>
-    `${supplier} nennt keine Lieferzeit, und keine Lieferung ist bekannt: Gerechnet wird mit ${days} Tagen.`,
-  'life on arrival assumed': ({ supplier, days }) =>
-    `Wie lange hält, was ${supplier} bringt, ist nicht bekannt: Gerechnet wird mit ${days} Tagen.`,
+    `Was das Lagern kostet, ist nicht eingestellt: Gerechnet wird mit ${perMille} des Preises im Jahr.`,
+  'lead time assumed': (written) =>
+    `${written.supplier} nennt keine Lieferzeit, und noch keine Bestellung ist angekommen: Gerechnet wird mit ${daysDative(written.days)}.`,
+  'life on arrival assumed': (written) =>
+    `Wie lange hält, was ${written.supplier} liefert, ist nicht bekannt: Gerechnet wird mit ${daysDative(written.days)}.`,
   'delivery cost assumed': ({ supplier }) =>
-    `Was eine Lieferung von ${supplier} kostet, ist nicht bekannt: Gerechnet wird ohne.`,
+    `Was eine Lieferung von ${supplier} kostet, ist nicht bekannt: Gerechnet wird ohne Lieferkosten.`,
   'opened life unlimited': () =>
-    'Wie lange es geöffnet hält, ist nicht bekannt: Ein geöffneter Behälter wird bis zu seinem Datum verwendet.',
+    'Wie lange es geöffnet hält, ist nicht bekannt: Ein geöffneter Behälter gilt bis zu seinem aufgedruckten Datum als verwendbar.',
   'overdue order counted on': () =>
-    'Eine Bestellung ist später als je eine: Mit ihr wird trotzdem gerechnet, in ein paar Tagen.',
+    'Eine Bestellung ist später dran als je eine zuvor: Mit ihr wird trotzdem gerechnet, in einigen Tagen.',
   'cannot be computed': () =>
-    'Bei uns ist etwas schiefgegangen, es ließ sich nicht berechnen: Entscheide von Hand. Was es war, steht im Protokoll des Dienstes.',
+    'Bei uns ist etwas schiefgegangen, darum ließ es sich nicht berechnen: Entscheiden Sie selbst. Was es war, steht im Protokoll des Dienstes.',
   'overdue order left out': ({ order, pieces }) =>
-    `Bestellung ${order} ist so spät, dass sie als verloren gilt: Mit ihren ${pieces} Stück wird nicht gerechnet. Zieh sie zurück, oder schreib auf, wann sie kommt.`,
+    `Bestellung ${order} ist so spät dran, dass sie als verloren gilt: Mit ihren ${pieces} Stück wird nicht gerechnet. Bestellen Sie sie ab, oder schreiben Sie auf, wann sie kommt.`,
   'approved order counted on': ({ order, pieces }) =>
     `Bestellung ${order} ist freigegeben und noch nicht gesendet: Mit ihren ${pieces} Stück wird gerechnet, als ginge sie heute hinaus.`,
   'drafted already': ({ order, pieces }) =>
-    `${pieces} Stück stehen im Entwurf der Bestellung ${order}; mit ihm wird erst gerechnet, wenn er freigegeben ist.`,
+    `Im Entwurf der Bestellung ${order} stehen ${pieces} Stück; mit ihnen wird erst gerechnet, wenn er freigegeben ist.`,
   'every lot is caught on arrival': ({ product }) =>
-    `${product} ist zurückgerufen, und zwar nicht nur einzelne Chargen: Was davon kommt, wird sofort gesperrt; es wird nicht bestellt, und mit nichts davon wird gerechnet.`,
+    `${product} ist als Ganzes zurückgerufen: Was davon kommt, wird sofort gesperrt. Darum wird nichts davon bestellt und mit nichts davon gerechnet.`,
   'some lots are caught on arrival': ({ product, lots }) =>
-    `Von ${product} sind einige Chargen zurückgerufen und werden beim Eintreffen gesperrt: ${lots}. Gerechnet wird damit, dass andere kommen.`,
+    `Von ${product} sind einzelne Chargen zurückgerufen und werden bei der Ankunft gesperrt: ${lots}. Gerechnet wird damit, dass andere kommen.`,
   'belongs to single artists': ({ pieces }) =>
-    `${pieces} Stück gehören einzelnen; sie zählen, wer immer sie braucht.`,
+    `${pieces} Stück vom Vorrat gehören einzelnen Personen; sie zählen mit, wer immer sie braucht.`,
   'goes with its owner': ({ pieces }) =>
-    `${pieces} Stück gehören jemandem, der geht: Sie zählen bis zum letzten Tag.`,
-  'owner has left': ({ pieces }) => `${pieces} Stück gehören jemandem, der gegangen ist; sie zählen nicht.`,
+    `${pieces} Stück vom Vorrat gehören jemandem, der das Studio verlässt: Sie zählen bis zu dessen letztem Tag.`,
+  'owner has left': ({ pieces }) =>
+    `${pieces} Stück vom Vorrat gehören jemandem, der das Studio verlassen hat; sie zählen nicht mit.`,
   'offer left out, other currency': ({ supplier }) =>
-    `Ein Angebot von ${supplier} ist in einer anderen Währung als der des Studios; es bleibt außer Betracht.`,
+    `Ein Angebot von ${supplier} ist in einer anderen Währung als der des Studios und bleibt außer Betracht.`,
   'offer left out, product archived': ({ supplier }) =>
-    `Ein Angebot von ${supplier} gilt einem archivierten Produkt; es bleibt außer Betracht.`,
+    `Ein Angebot von ${supplier} gilt einem archivierten Produkt und bleibt außer Betracht.`,
   'terms in another currency left out': ({ supplier }) =>
-    `Mindestbestellung und Lieferkosten von ${supplier} sind in einer anderen Währung als der des Studios; sie bleiben außer Betracht.`,
+    `Mindestbestellung und Lieferkosten von ${supplier} sind in einer anderen Währung als der des Studios und bleiben außer Betracht.`,
   'content of a delivery unknown': ({ supplier, on }) =>
-    `Was eine für ${on} erwartete Lieferung von ${supplier} enthält, ist nicht bekannt: Mit ihr wird nicht gerechnet.`,
-  'planned without a day': ({ sessions }) => `Geplante Sitzungen ohne Tag: ${sessions}; sie zählen nicht.`,
+    `Was die für ${on} erwartete Lieferung von ${supplier} enthält, ist nicht bekannt: Mit ihr wird nicht gerechnet.`,
+  'planned without a day': ({ sessions }) => `Geplante Sitzungen ohne Tag, nicht mitgezählt: ${sessions}.`,
   'past and never closed': ({ sessions }) =>
-    `Für einen vergangenen Tag geplante und nie abgeschlossene Sitzungen: ${sessions}; sie zählen nicht.`,
+    `Für einen vergangenen Tag geplante, nie abgeschlossene Sitzungen, nicht mitgezählt: ${sessions}.`,
   'course without kit list': ({ courses }) =>
-    `Gebuchte Schulungen ohne Packliste für ihr Verfahren: ${courses}; je Teilnehmer wird gerechnet, was eine Erstbehandlung braucht.`,
+    `Gebuchte Schulungen für Behandlungen ohne Bestückungsliste: ${courses}. Je Person wird gerechnet, was eine Erstbehandlung braucht.`,
   'replaced by another': () => 'Ein anderes Produkt tritt an seine Stelle: Was übrig ist, wird aufgebraucht.',
-  'changed by the basket': ({ packs, on, ownPacks, ownOn }) =>
-    `Zusammen mit anderen Produkten des Lieferanten: ${packs} am ${on}; für sich allein wären es ${ownPacks} am ${ownOn}, womit das Folgende vergleicht.`,
+  'changed by the basket': (written, { ownOn }) =>
+    ownOn === 0
+      ? `Es wird mit anderen Produkten des Lieferanten mitbestellt, ${written.packs} am ${written.on}; für sich allein würde es nicht bestellt.`
+      : `Es wird zusammen mit anderen Produkten des Lieferanten bestellt, ${written.packs} am ${written.on}; für sich allein wären es ${written.ownPacks} am ${written.ownOn}, womit das Folgende vergleicht.`,
 
-  'no history': () => 'Es wurde noch nie verwendet; der Bedarf ist angenommen.',
-  'short history': () => 'Es wird erst seit kurzem verwendet: Die Vorhersage ist grob.',
+  'no history': () => 'Soweit bekannt, wurde es noch nie verwendet.',
+  'short history': () => 'Es wird erst seit Kurzem verwendet: Die Vorhersage ist grob.',
   'level assumed': () => 'Wie oft es gebraucht wird, ist angenommen, weil zu wenig bekannt ist.',
   'amount from kit list': () =>
-    'Wie viel eine Sitzung braucht, steht auf der Bestückungsliste und ist noch nicht gelernt.',
+    'Wie viel eine Sitzung braucht, stammt aus der Bestückungsliste und ist noch nicht gelernt.',
   'amount assumed': () => 'Wie viel eine Sitzung braucht, ist angenommen.',
-  'return rate assumed': () => 'Wie viele zur Nachbehandlung wiederkommen, ist angenommen.',
-  'return delay assumed': () => 'Wann Nachbehandlungen gebucht werden, ist angenommen.',
-  'booking curve assumed': () => 'Wie lange im Voraus gebucht wird, ist angenommen.',
-  'attendance assumed': () => 'Wie viele gebuchte Sitzungen stattfinden, ist angenommen.',
-  'weekdays assumed': () => 'An welchen Wochentagen gearbeitet wird, ist angenommen.',
-  'history of predecessor': () => 'Der Verlauf des Produkts, an dessen Stelle es tritt, zählt mit.',
-  'artist leaves': () => 'Wer es verwendet, geht; der Bedarf endet mit dem letzten Tag.',
-  'bookings after the last day': () => 'Für jemanden, der geht, sind Sitzungen nach dem letzten Tag gebucht.',
+  'return rate assumed': () =>
+    'Wie viele zur Nachbehandlung wiederkommen, ist angenommen: Bisher waren es zu wenige.',
+  'return delay assumed': () =>
+    'Wann jemand zur Nachbehandlung wiederkommt, ist angenommen: Bisher waren es zu wenige.',
+  'booking curve assumed': () => 'Wie früh gebucht wird, ist angenommen: Zu wenige Buchungen sind bekannt.',
+  'attendance assumed': () =>
+    'Wie viele gebuchte Sitzungen stattfinden, ist angenommen: Zu wenige Buchungen sind bekannt.',
+  'weekdays assumed': () => 'Alle Wochentage zählen gleich: Zu wenige Sitzungen sind bekannt.',
+  'history of predecessor': () =>
+    'Die Verwendung des Produkts, an dessen Stelle es tritt, zählt als seine eigene.',
+  'artist leaves': () =>
+    'Jemand, der es verwendet, verlässt das Studio: Der Bedarf endet mit dem letzten Tag.',
+  'bookings after the last day': () =>
+    'Für jemanden, der das Studio verlässt, sind Sitzungen nach dem letzten Tag gebucht.',
 
   // Of a look back.
-  'weekly look': ({ days }) =>
-    `Plan und feste Bestände sehen alle ${days} Tage ins Regal; der Plan, der jede Nacht entsteht, sieht öfter hin.`,
-  'fewer paths': ({ paths }) => `Jede Entscheidung wägt ${paths} Verläufe ab, weniger als ein Plan.`,
+  'weekly look': (written) =>
+    `Plan und feste Bestände sehen alle ${days(written.days)} ins Regal; der Plan, der jede Nacht entsteht, sieht öfter hin.`,
+  'fewer paths': ({ paths }) => `Jede Entscheidung wägt ${paths} mögliche Verläufe ab, weniger als ein Plan.`,
   'terms of today': () =>
     'Preise, Packungen, Lieferzeiten, Haltbarkeit bei der Ankunft und Einstellungen sind die von heute, und eine Bestellung braucht die übliche Zeit.',
   'lists of today': () =>
-    'Bestückungslisten, Zeiträume für Nachbehandlungen und eine eingestellte Rückkehrquote sind die von heute: Was sie waren, ist nicht aufbewahrt.',
+    'Bestückungslisten, Zeiträume für Nachbehandlungen und eine eingestellte Rückkehrquote sind die von heute: Wie sie früher waren, ist nicht aufbewahrt.',
   'bookings known in part': () =>
-    'Von den Buchungen von damals sind die bekannt, die stattfanden und deren Buchungstag aufgeschrieben ist. Abgesagte, Kurse und Nachbehandlungen ohne diesen Tag fehlen; der Plan wusste also weniger, als er gewusst hätte.',
+    'Von den damaligen Buchungen sind die bekannt, die stattfanden und deren Buchungstag aufgeschrieben ist. Abgesagte, Schulungen und Nachbehandlungen ohne diesen Tag fehlen; der Plan wusste also weniger, als er gewusst hätte.',
   'first expired first': () =>
-    'Was zuerst endet, wird zuerst verwendet, und was endet, am selben Tag entsorgt: in allen dreien, auch „wie bestellt wurde“, was von dem abweichen kann, was geschah.',
+    'Was zuerst abläuft, wird zuerst verwendet, und was abläuft, am selben Tag entsorgt: in allen drei Fällen, auch in „Wie bestellt wurde“, was von dem abweichen kann, was wirklich geschah.',
   'no holds': () =>
-    'Sperren, Übungsbestand, Zählungen, Bruch und Ware von oder an andere Studios bleiben außen vor.',
+    'Sperren, Übungsbestand, Zählungen, Bruch und Ware von anderen oder an andere Studios bleiben außer Betracht.',
   'gifts come to all': () =>
-    'Geschenke, Muster, Anfangsbestand und was vorher bestellt war, kommen in allen dreien.',
+    'Geschenke, Muster, der Anfangsbestand und was vorher bestellt war, kommen in allen drei Fällen an.',
   'no shared baskets': () =>
-    'Bestellungen zählen Artikel für Artikel, jede mit ihrem Anteil an einer Lieferung: Zusammengelegt wird nichts.',
-  'shortage as weighed': () => 'Was fehlt, kostet, was der Plan selbst dafür angesetzt hat.',
+    'Bestellungen zählen Artikel für Artikel, jede mit ihrem Anteil an einer Lieferung: Sie werden nicht zusammengelegt.',
+  'shortage as weighed': () => 'Was fehlt, kostet so viel, wie der Plan selbst dafür angesetzt hat.',
   'amounts assumed': ({ needs }) =>
-    `${needs} Verwendungen ohne aufgeschriebene Menge, oder für die nichts da war, zählen wie übliche.`,
+    `Verwendungen ohne aufgeschriebene Menge, oder für die nichts mehr da war, zählen wie übliche: ${needs}.`,
+};
+
+export const planReasonsInGeneral: typeof englishInGeneral = {
+  'unit cost from offer':
+    'Was ein Teil des Vorrats gekostet hat, ist nicht aufgezeichnet: Gerechnet wird mit dem Preis des billigsten Angebots.',
+  'setting out of range':
+    'Eine Einstellung liegt außerhalb des Erlaubten: Gerechnet wird mit dem nächsten erlaubten Wert.',
+  'usual amount from expected uses': 'Als üblich für eine Verwendung gilt das Mittel der erwarteten.',
+  'lead time assumed':
+    'Lieferanten nennen keine Lieferzeit, und noch keine Bestellung ist angekommen: Gerechnet wird mit einer üblichen.',
+  'life on arrival assumed':
+    'Wie lange es nach der Ankunft hält, ist nicht bekannt: Gerechnet wird mit einer üblichen Zeit.',
+  'delivery cost assumed':
+    'Was eine Lieferung mancher Lieferanten kostet, ist nicht bekannt: Gerechnet wird ohne Lieferkosten.',
+  'overdue order left out':
+    'Bestellungen sind so spät dran, dass sie als verloren gelten; mit ihnen wird nicht gerechnet. Bestellen Sie sie ab, oder schreiben Sie auf, wann sie kommen.',
+  'approved order counted on':
+    'Mit Bestellungen, die freigegeben und noch nicht gesendet sind, wird gerechnet, als gingen sie heute hinaus.',
+  'drafted already':
+    'Einiges steht in Entwürfen von Bestellungen; mit ihnen wird erst gerechnet, wenn sie freigegeben sind.',
+  'every lot is caught on arrival':
+    'Produkte sind als Ganzes zurückgerufen: Was von ihnen kommt, wird sofort gesperrt. Darum wird nichts davon bestellt und mit nichts davon gerechnet.',
+  'some lots are caught on arrival':
+    'Von einigen Produkten sind einzelne Chargen zurückgerufen und werden bei der Ankunft gesperrt. Gerechnet wird damit, dass andere kommen.',
+  'belongs to single artists':
+    'Ein Teil des Vorrats gehört einzelnen Personen; er zählt mit, wer immer ihn braucht.',
+  'goes with its owner':
+    'Ein Teil des Vorrats gehört jemandem, der das Studio verlässt: Er zählt bis zu dessen letztem Tag.',
+  'owner has left': 'Ein Teil des Vorrats gehört jemandem, der das Studio verlassen hat; er zählt nicht mit.',
+  'offer left out, other currency':
+    'Angebote in einer anderen Währung als der des Studios bleiben außer Betracht.',
+  'offer left out, product archived': 'Angebote für archivierte Produkte bleiben außer Betracht.',
+  'terms in another currency left out':
+    'Mindestbestellungen und Lieferkosten in einer anderen Währung als der des Studios bleiben außer Betracht.',
+  'course without kit list':
+    'Bei gebuchten Schulungen für Behandlungen ohne Bestückungsliste wird je Person gerechnet, was eine Erstbehandlung braucht.',
+};
+
+export const planSettingNames: Record<string, string | undefined> = {
+  serviceTargetPerMille: 'der Anteil des Bedarfs, der gedeckt sein soll,',
+  shortageCostMinor: 'was eine Sitzung kostet, die es nicht haben kann,',
+  orderCostMinor: 'was eine Bestellung kostet,',
+  holdingPerYearPerMille: 'was das Lagern kostet,',
+  deliveryCostMinor: 'was eine Lieferung kostet,',
+  packPriceMinor: 'der Preis einer Packung',
+};
+export const planOtherSetting = 'eine Einstellung';
+
+export const planUnitPrices: typeof englishUnitPrices = {
+  pieces: (money) => `${money} je Stück`,
+  microlitres: (money) => `${money} je Milliliter`,
 };

@@ -28,7 +28,7 @@ export const planReplayTexts: typeof english = {
     orders: 'Bestellungen',
     cost: 'Kosten',
     costHint:
-      'Kosten sind Verlust, Mangel, Bestellen und Vorrat halten, nicht die Ware selbst. Ein Tag, an dem zwei Artikel fehlten, zählt doppelt.',
+      'Kosten sind Verlust, Mangel, Bestellen und Vorrat halten, nicht die Ware selbst, auch nicht, was übrig blieb: Wer mehr übrig hat, hat mehr bezahlt. Ein Tag, an dem zwei Artikel fehlten, zählt doppelt.',
     withoutOffer: (items) => `${items} Artikel ausgelassen, weil niemand sie anbietet.`,
     beyondLimit: (items) => `${items} Artikel ausgelassen, weil es so viele sind.`,
     calibration: 'War genug wirklich genug?',
@@ -52,7 +52,7 @@ export const planReplayTexts: typeof english = {
     levels: (minimum, maximum, byHand) =>
       `Feste Bestände: bei ${minimum} bis auf ${maximum}${byHand ? '; der Mindestbestand ist der von Hand gesetzte' : ''}.`,
     unmet: 'Ungedeckter Bedarf',
-    left: 'Am Ende übrig',
+    leftWorth: 'Am Ende übrig, zu heutigen Preisen',
     assumptionsHint: 'Was nicht geschah, lässt sich nur annehmen.',
   },
 };

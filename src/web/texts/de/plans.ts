@@ -1,13 +1,19 @@
 import type { plansTexts as english, LineFacts } from '../en/plans.js';
-import { planReasons } from './plan-reasons.js';
+import {
+  planOtherSetting,
+  planReasons,
+  planReasonsInGeneral,
+  planSettingNames,
+  planUnitPrices,
+} from './plan-reasons.js';
 
 const plural = (amount: number, one: string, many: string) => `${amount} ${amount === 1 ? one : many}`;
 
 type Said<Name extends keyof LineFacts> = Pick<LineFacts, Name>;
 const here = ({ here, onTheWay }: Said<'here' | 'onTheWay'>) =>
-  onTheWay === null ? `Da: ${here}` : `Da: ${here}, unterwegs: ${onTheWay}`;
+  onTheWay === null ? `Vorrätig: ${here}` : `Vorrätig: ${here}, unterwegs: ${onTheWay}`;
 const lasts = ({ days, isOneDay, ...facts }: Said<'here' | 'onTheWay' | 'days' | 'isOneDay'>) =>
-  `${here(facts)}. ${facts.onTheWay === null ? 'Was da ist' : 'Was da und unterwegs ist'}, reicht etwa ${days} ${isOneDay ? 'Tag' : 'Tage'}.`;
+  `${here(facts)}. ${facts.onTheWay === null ? 'Das' : 'Zusammen'} reicht etwa ${days} ${isOneDay ? 'Tag' : 'Tage'}.`;
 const waste = ({ waste }: Said<'waste'>) =>
   waste === null ? '' : ` Zu erwartender Verlust durch Ablauf: ${waste}.`;
 
@@ -18,13 +24,13 @@ export const plansTexts: typeof english = {
     titleOf: (day) => `Plan vom ${day}`,
     lead: (day, days) => `Gerechnet am ${day}, für die ${plural(days, 'Tag', 'Tage')} von da an.`,
     older: (day) =>
-      `Dieser Plan ist vom ${day}. Was seither geschah, steht nicht darin: Lassen Sie neu planen.`,
+      `Dieser Plan ist vom ${day}. Was seither geschah, berücksichtigt er nicht: Lassen Sie neu planen.`,
 
     pieces: (written) => `${written} Stück`,
     packs: (packs) => plural(packs, 'Packung', 'Packungen'),
     days: (days) => plural(days, 'Tag', 'Tage'),
     chances: {
-      hardly: 'kaum je',
+      hardly: 'so gut wie ausgeschlossen',
       oneIn: (number) => `1 von ${number}`,
       nearlyCertain: 'so gut wie sicher',
     },
@@ -55,9 +61,10 @@ export const plansTexts: typeof english = {
     waiting: 'Der Plan wartet, bis er an der Reihe ist',
     progress: (done, all) => `${done} von ${plural(all, 'Artikel', 'Artikeln')}`,
     stop: 'Anhalten',
-    stopped: 'Der Lauf wurde angehalten, bevor er fertig war.',
-    failed: (why) => `Der Lauf ist fehlgeschlagen: ${why}`,
-    failedUnknown: 'Der Lauf ist fehlgeschlagen.',
+    stopped: 'Der letzte Lauf wurde angehalten, bevor er fertig war.',
+    failed: 'Der letzte Lauf ist fehlgeschlagen.',
+    olderShown: 'Gezeigt wird, was davor gerechnet wurde; lassen Sie jederzeit neu rechnen.',
+    tryAgain: 'Lassen Sie neu rechnen; schlägt es wieder fehl, sagen Sie es denen, die den Dienst betreiben.',
     same: 'Seit dem Plan davor hat sich nichts geändert, was zählt; gezeigt werden seine Zeilen, und nichts wurde noch einmal gerechnet.',
 
     sums: 'Was dabei herauskommt',
@@ -79,12 +86,12 @@ export const plansTexts: typeof english = {
     lines: (lines) => plural(lines, 'Zeile', 'Zeilen'),
     goods: 'Ware',
     delivery: 'Lieferung',
-    freeDelivery: 'frei',
-    freeFrom: (money) => `Mit ${money} mehr ist die Lieferung frei.`,
+    freeDelivery: 'kostenlos',
+    freeFrom: (money) => `Ab ${money} mehr ist die Lieferung kostenlos.`,
     total: 'insgesamt',
     minimumOrder: 'Mindestbestellung',
     minimumReached: 'erreicht',
-    minimumReachedByAdding: 'erreicht durch das, was dazukam',
+    minimumReachedByAdding: 'erreicht durch das, was mitbestellt wird',
     minimumMissing: (money) => `${money} fehlen`,
     minimumChoices: {
       anyway: (money) => `So bestellen, wenn der Lieferant es nimmt, obwohl ${money} fehlen.`,
@@ -95,9 +102,9 @@ export const plansTexts: typeof english = {
     minimumChoicesTitle: 'Was sich wegen der Mindestbestellung tun lässt',
     basketReasons: {
       due: '',
-      'shares the delivery': 'mitgenommen, damit die Lieferung geteilt wird',
-      'reaches the minimum': 'dazugenommen, damit die Mindestbestellung erreicht wird',
-      'reaches free delivery': 'dazugenommen, damit die Lieferung frei ist',
+      'shares the delivery': 'mitbestellt, damit sich die Lieferkosten teilen',
+      'reaches the minimum': 'mitbestellt, um die Mindestbestellung zu erreichen',
+      'reaches free delivery': 'mitbestellt, damit die Lieferung kostenlos ist',
     },
     draft: 'Diese Bestellung entwerfen',
     draftAgain: (supplier) => `Noch einmal entwerfen: ${supplier}`,
@@ -109,26 +116,26 @@ export const plansTexts: typeof english = {
     decisions: {
       'order now': 'heute bestellen',
       'order later': 'später bestellen',
-      'order for the appointment': 'zum Termin bestellen',
-      'let run out': 'auslaufen lassen',
-      enough: 'genug da',
+      'order for the appointment': 'für den Termin bestellen',
+      'let run out': 'nur noch aufbrauchen',
+      enough: 'genug vorrätig',
       'cannot be ordered': 'nicht bestellbar',
     },
     sections: {
       'order now': 'Heute bestellen',
       'order later': 'Später bestellen',
-      'order for the appointment': 'Zum Termin bestellen',
-      'let run out': 'Auslaufen lassen',
-      enough: 'Genug ist da',
+      'order for the appointment': 'Für den Termin bestellen',
+      'let run out': 'Nur noch aufbrauchen',
+      enough: 'Genug vorrätig',
       'cannot be ordered': 'Nicht bestellbar',
     },
     sectionHints: {
       'order now': '',
-      'order later': 'Am genannten Tag, oder eher mit einer anderen Bestellung.',
+      'order later': 'Am genannten Tag oder früher, zusammen mit einer anderen Bestellung.',
       'order for the appointment':
-        'Zu langsam fürs Regal: Das meiste würde ungenutzt enden. Bestellt wird, wenn jemand dafür gebucht ist.',
+        'Wird zu selten gebraucht, um es vorrätig zu halten: Das meiste würde ungenutzt ablaufen. Bestellt wird, wenn ein Termin dafür gebucht ist.',
       'let run out': 'Wird aufgebraucht, solange es haltbar ist, und nicht mehr bestellt.',
-      enough: 'Was da und unterwegs ist, reicht.',
+      enough: 'Vorrat und Lieferungen, die unterwegs sind, reichen.',
       'cannot be ordered':
         'Kein Lieferant ist bekannt, der es verkauft. Fügen Sie ein Angebot hinzu, und planen Sie neu.',
     },
@@ -137,20 +144,20 @@ export const plansTexts: typeof english = {
       order: 'bestellen',
       cost: 'Kosten',
       on: 'am',
-      here: 'da',
+      here: 'vorrätig',
       onTheWay: 'unterwegs',
       weekly: 'je Woche',
       short: 'geht sonst aus',
     },
     notes: {
-      'pack exceeds need': 'die kleinste Packung ist mehr, als haltbar verbraucht werden kann',
+      'pack exceeds need': 'selbst die kleinste Packung läuft ab, bevor sie verbraucht ist',
       'price break taken': 'Mengenpreis genutzt',
       'minimum packs forced': 'Mindestmenge',
       'order day forced earlier': 'früher bestellt, wegen der Bestelltage',
       'on hold ignored': 'ein Teil ist gesperrt',
-      'lead time beyond life': 'braucht länger her, als es hält',
+      'lead time beyond life': 'die Lieferung braucht länger, als die Ware hält',
       'no order day': 'kein Bestelltag',
-      'nothing fits the date': 'nichts lässt sich haltbar verbrauchen',
+      'nothing fits the date': 'nichts davon lässt sich rechtzeitig verbrauchen',
       'full target bounded': 'Ziel von 100 %',
       'target of zero': 'Ziel von 0 %',
       'too late': 'kommt zu spät',
@@ -183,8 +190,8 @@ export const plansTexts: typeof english = {
     fan: {
       none: 'Zu wenig ist bekannt, um es zu zeichnen.',
       median: 'ebenso oft mehr wie weniger',
-      narrow: 'die Hälfte aller Verläufe',
-      wide: 'neun von zehn Verläufen',
+      narrow: 'in der Hälfte aller Fälle',
+      wide: 'in neun von zehn Fällen',
       asTable: 'Dasselbe in Zahlen',
       day: 'Tag',
       levels: { p5: '5 %', p25: '25 %', p50: '50 %', p75: '75 %', p95: '95 %' },
@@ -193,19 +200,24 @@ export const plansTexts: typeof english = {
 
   planSentences: {
     'order now': ({ ordered, shortOn, short, shortAfter, ...facts }) =>
-      `Heute ${ordered ?? 'nichts'} bestellen. ${here(facts)}; ohne Bestellung geht es${shortOn === null ? ' vielleicht' : ` voraussichtlich um den ${shortOn}`} aus (Aussicht: ${short}), mit ihr: ${shortAfter}.${waste(facts)}`,
+      `Heute ${ordered ?? 'nichts'} bestellen. ${here(facts)}; ohne Bestellung geht es${shortOn === null ? ' vielleicht' : ` voraussichtlich um den ${shortOn}`} aus (Wahrscheinlichkeit: ${short}; mit ihr: ${shortAfter}).${waste(facts)}`,
     'order later': ({ ordered, on, ...facts }) =>
       `${on === null ? 'Später' : `Am ${on}`} ${ordered ?? 'mehr'} bestellen. ${lasts(facts)}${waste(facts)}`,
     'order for the appointment': ({ weekly, ordered, on, ...facts }) =>
       ordered === null
-        ? `Bestellen, wenn jemand dafür gebucht ist. Gebraucht werden nur ${weekly} je Woche. ${here(facts)}.${waste(facts)}`
-        : `${on === null ? '' : `Am ${on} `}${ordered} für die bestellen, die gebucht sind. ${here(facts)}.${waste(facts)}`,
+        ? `Erst bestellen, wenn ein Termin dafür gebucht ist. Gebraucht werden nur ${weekly} je Woche. ${here(facts)}.${waste(facts)}`
+        : `${on === null ? '' : `Am ${on} `}${ordered} für die gebuchten Termine bestellen. ${here(facts)}.${waste(facts)}`,
     'let run out': ({ weekly, ...facts }) =>
       `Aufbrauchen und nicht mehr bestellen. ${here(facts)}; gebraucht werden ${weekly} je Woche.${waste(facts)}`,
-    enough: ({ short, ...facts }) => `${lasts(facts)} Aussicht, dass es ausgeht: ${short}.${waste(facts)}`,
+    enough: ({ short, ...facts }) =>
+      `${lasts(facts)} Wahrscheinlichkeit, dass es ausgeht: ${short}.${waste(facts)}`,
     'cannot be ordered': ({ short, ...facts }) =>
-      `Kein Lieferant bietet es an. ${here(facts)}. Aussicht, dass es ausgeht: ${short}.${waste(facts)}`,
+      `Kein Lieferant bietet es an. ${here(facts)}. Wahrscheinlichkeit, dass es ausgeht: ${short}.${waste(facts)}`,
   },
 
   planReasons,
+  planReasonsInGeneral,
+  planSettingNames,
+  planOtherSetting,
+  planUnitPrices,
 };

@@ -23,7 +23,7 @@ export const planLineTexts = {
     arrivesLate: '19 of 20 here by',
 
     outlook: 'What is to be expected',
-    outlookHint: (until: string) => `Until ${until}, by the courses that things may take.`,
+    outlookHint: (until: string) => `Until ${until}, over all the ways it may go.`,
     unitsOf: { pieces: 'pieces', microlitres: 'millilitres' } satisfies Record<ItemUnit, string>,
     fanTitle: (units: string, isAfter: boolean) =>
       isAfter
@@ -35,7 +35,7 @@ export const planLineTexts = {
       order: (day: string) => `to order on ${day}`,
       arrival: (day: string) => `order likely here, ${day}`,
       expiry: (day: string) => `first date ends, ${day}`,
-      short: (day: string) => `as likely short as not, ${day}`,
+      short: (day: string) => `short by then with 50%, ${day}`,
     },
     inUnit: {
       pieces: (name: string) => `${name}, pieces`,
@@ -45,8 +45,8 @@ export const planLineTexts = {
     without: 'Without an order',
     following: 'With the plan',
     shortChance: 'Chance of running short',
-    shortEarly: 'Short by then in 1 of 20',
-    shortMiddle: 'As likely short as not by',
+    shortEarly: 'Short with 5% by',
+    shortMiddle: 'Short with 50% by',
     unmet: 'Need not met',
     waste: 'Waste',
     wasteMoney: 'Waste in money',
@@ -157,7 +157,7 @@ export const planLineTexts = {
     shortageByTarget: (target: string, money: string) =>
       `${target} of the need are to be met; that makes a session that cannot have it worth ${money}.`,
     effort: (candidates: string, paths: string) =>
-      `${candidates} orders were weighed over ${paths} courses that things may take.`,
+      `${candidates} possible orders were compared over ${paths} possible futures.`,
 
     planning: 'Plan this item otherwise',
     planningHint: 'What is left empty is as the studio plans. It counts from the next plan on.',

@@ -30,7 +30,7 @@ export const planReplayTexts = {
     orders: 'Orders',
     cost: 'Cost',
     costHint:
-      'Cost is waste, shortage, ordering and keeping stock, not the goods themselves. A day on which two items were missing counts twice.',
+      'Cost is waste, shortage, ordering and keeping stock, not the goods themselves, nor what was left: whoever has more left has paid for more. A day on which two items were missing counts twice.',
     withoutOffer: (items: number) => `${plural(items, 'item', 'items')} left out, since nobody offers them.`,
     beyondLimit: (items: number) => `${plural(items, 'item', 'items')} left out, since there are so many.`,
     calibration: 'Was enough really enough?',
@@ -54,7 +54,7 @@ export const planReplayTexts = {
     levels: (minimum: string, maximum: string, byHand: boolean) =>
       `Fixed levels: at ${minimum}, up to ${maximum}${byHand ? '; the minimum is the one that was set by hand' : ''}.`,
     unmet: 'Need not met',
-    left: 'Left in the end',
+    leftWorth: 'Left in the end, at today’s prices',
     assumptionsHint: 'What did not happen can only be supposed.',
   },
 };

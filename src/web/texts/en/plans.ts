@@ -1,6 +1,12 @@
 import type { BasketReasonWord } from '../../../reorder/plan/plans.views.js';
 import type { LineDecision, PlanState } from '../../../reorder/plan/vocabulary.js';
-import { planReasons } from './plan-reasons.js';
+import {
+  planOtherSetting,
+  planReasons,
+  planReasonsInGeneral,
+  planSettingNames,
+  planUnitPrices,
+} from './plan-reasons.js';
 
 const count = (written: string, amount: number, one: string, many: string) =>
   `${written} ${amount === 1 ? one : many}`;
@@ -75,9 +81,10 @@ export const plansTexts = {
     waiting: 'The plan waits its turn',
     progress: (done: number, all: number) => `${done} of ${plural(all, 'item', 'items')}`,
     stop: 'Stop it',
-    stopped: 'The run was stopped before it was done.',
-    failed: (why: string) => `The run failed: ${why}`,
-    failedUnknown: 'The run failed.',
+    stopped: 'The last run was stopped before it was done.',
+    failed: 'The last run failed.',
+    olderShown: 'What is shown was worked out before it; have it made anew when you like.',
+    tryAgain: 'Have it made anew; if it fails again, tell whoever runs the service.',
     same: 'Nothing that counts has changed since the plan before, so its lines are shown and nothing was computed again.',
 
     sums: 'What it comes to',
@@ -202,8 +209,8 @@ export const plansTexts = {
     fan: {
       none: 'Too little is known to draw it.',
       median: 'as likely more as less',
-      narrow: 'half of all courses',
-      wide: 'nine of ten courses',
+      narrow: 'in half of all cases',
+      wide: 'in nine of ten cases',
       asTable: 'The same in numbers',
       day: 'Day',
       levels: { p5: '5%', p25: '25%', p50: '50%', p75: '75%', p95: '95%' },
@@ -228,6 +235,9 @@ export const plansTexts = {
       `No supplier offers it. ${here(facts)}. Chance of running short: ${short}.${waste(facts)}`,
   } as Record<LineDecision, (facts: LineFacts) => string>,
 
-  /** The sentence of a reason, a remark or an assumption by its code, where the service's own English one does not do. */
   planReasons,
+  planReasonsInGeneral,
+  planSettingNames,
+  planOtherSetting,
+  planUnitPrices,
 };
