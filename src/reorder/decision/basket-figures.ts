@@ -1,3 +1,5 @@
+import { orderNothing } from './batch-cost.js';
+import { totalCostMinor } from './expected-cost.js';
 import { figure } from './figure.js';
 import type { Candidate } from './first-order.js';
 import type { BasketFigures, PlannedOrder } from './item-decision-result.js';
@@ -9,26 +11,34 @@ const packsShown = 4;
 /** Order days after its own, of which is told. */
 const laterSteps = [1, 3, 7, 14];
 
-/** What a supplier's basket must know of an item: ordering it earlier, and more of it. */
+/**
+ * What a supplier's basket must know of an item: ordering it on another day, and more of it.
+ *
+ * @param isOrdered whether `own` is what would be done without a basket; else nothing would be, and ordering on any day
+ *   costs more than that
+ */
 export function basketFigures(
-  { offer, search, orderDays }: WeighedOffer,
+  { offer, search, orderDays, rates, base }: WeighedOffer,
   own: Candidate,
+  isOrdered: boolean,
   plannedOn: string,
   paths: number,
 ): BasketFigures {
   const here = search.priced(own, paths).costMinor;
+  const nothing = search.simulation.evaluate(orderNothing, { from: 0, to: paths });
+  const alone = isOrdered ? here : Math.min(here, totalCostMinor(nothing, rates, base.left));
   const indices = new Set<number>();
   for (let part = 0; part <= daysShown; part++) indices.add(Math.round((own.dayIndex * part) / daysShown));
   const days = [...indices].map((dayIndex) => ({
     on: dateOfDay(plannedOn, orderDays[dayIndex] ?? 0),
-    extraMinor: figure(search.priced({ dayIndex, packs: own.packs }, paths).costMinor - here),
+    extraMinor: figure(search.priced({ dayIndex, packs: own.packs }, paths).costMinor - alone),
   }));
   const laterDays: BasketFigures['laterDays'] = [];
   for (const step of laterSteps) {
     const day = orderDays[own.dayIndex + step];
     if (day === undefined) continue;
     const later = search.priced({ dayIndex: own.dayIndex + step, packs: own.packs }, paths);
-    laterDays.push({ on: dateOfDay(plannedOn, day), extraMinor: figure(later.costMinor - here) });
+    laterDays.push({ on: dateOfDay(plannedOn, day), extraMinor: figure(later.costMinor - alone) });
   }
   const morePacks = Array.from({ length: packsShown }, (_, index) => {
     const packs = own.packs + index + 1;

@@ -51,6 +51,16 @@ describe('a needle used every day', () => {
     expect(decision.reorderPoint?.units).toBeGreaterThan(0);
   });
 
+  it('joins the basket of others at what the order costs more than none, where none is needed', () => {
+    // Of 30 pieces that keep for 200 days hardly any are needed: a box more is thrown away whole.
+    const offers = [offerOf({ lifeDays: 200, prices: [{ fromPacks: 1, packPriceMinor: 2_000 }] })];
+    const seldom = { usesPerWeek: 0.3, days: 300, batches: [sealed(30, 1, 200)], offers };
+    const { decision, order, basketFigures } = decide({ ...seldom, settings: { rangeChoice: 'keep in stock' } });
+    expect({ decision, order }).toEqual({ decision: 'enough', order: null });
+    expect(basketFigures?.days[0]).toMatchObject({ on: '2026-11-26' });
+    expect(basketFigures?.days[0]?.extraMinor).toBeGreaterThan(1_900);
+  });
+
   it('meets the target until the order is here: one of twenty, or nearly', () => {
     const decision = decide({ usesPerWeek: 14, batches: [sealed(40, 1)], paths: 2_000, days: 300 });
     expect(decision.after.shortChance).toBeLessThan(0.12);

@@ -248,7 +248,8 @@ function figuresForBasket(
 ): BasketFigures | null {
   if (!isNeeded || decision === 'let run out') return null;
   if (decision === 'order for the appointment') return order && figuresOfAppointment(chosen, order);
-  return basketFigures(chosen, candidate ?? chosen.best, plannedOn, coarsePathsOf(draws));
+  const own = candidate ?? chosen.best;
+  return basketFigures(chosen, own, candidate !== null, plannedOn, coarsePathsOf(draws));
 }
 
 function forAppointment(facts: ItemDecisionFacts, chosen: WeighedOffer): Line {
