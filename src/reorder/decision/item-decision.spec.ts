@@ -55,7 +55,10 @@ describe('a needle used every day', () => {
     // Of 30 pieces that keep for 200 days hardly any are needed: a box more is thrown away whole.
     const offers = [offerOf({ lifeDays: 200, prices: [{ fromPacks: 1, packPriceMinor: 2_000 }] })];
     const seldom = { usesPerWeek: 0.3, days: 300, batches: [sealed(30, 1, 200)], offers };
-    const { decision, order, basketFigures } = decide({ ...seldom, settings: { rangeChoice: 'keep in stock' } });
+    const { decision, order, basketFigures } = decide({
+      ...seldom,
+      settings: { rangeChoice: 'keep in stock' },
+    });
     expect({ decision, order }).toEqual({ decision: 'enough', order: null });
     expect(basketFigures?.days[0]).toMatchObject({ on: '2026-11-26' });
     expect(basketFigures?.days[0]?.extraMinor).toBeGreaterThan(1_900);
