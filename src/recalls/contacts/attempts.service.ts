@@ -1,9 +1,9 @@
 import { Injectable } from '@nestjs/common';
 import type { Read } from '../../platform/database/database.js';
+import { grouped } from '../../platform/grouped.js';
 import { recallLots, recallReach } from '../recall-lots.query.js';
 import type { ContactAudience, ContactOutcome } from '../vocabulary.js';
 import type { Attempt } from './contact-standing.js';
-import { grouped } from './grouped.js';
 
 interface AttemptRow extends Attempt {
   id: string;

@@ -4,6 +4,7 @@ import { ShownClients } from '../../clients/shown-clients.service.js';
 import type { StudioActor } from '../../identity/actor.guard.js';
 import type { Actor } from '../../platform/actor.js';
 import { Database, type Read } from '../../platform/database/database.js';
+import { grouped } from '../../platform/grouped.js';
 import { defaultPageSize, pageOf } from '../../platform/page.js';
 import { invalidField } from '../../platform/problem.js';
 import type { Certainty } from '../exposures/exposure-certainty.js';
@@ -14,7 +15,6 @@ import { Attempts, type AttemptsOfRecall, companyKey } from './attempts.service.
 import { contactStanding, type StandingOfRecipient } from './contact-standing.js';
 import type { RecipientPageDto } from './contacts.dto.js';
 import type { RecipientPageView, RecipientView } from './contacts.views.js';
-import { grouped } from './grouped.js';
 import { isOutstanding, type TellTotals, tellTotals } from './tell-totals.js';
 import { TouchedPeople } from './touched-people.service.js';
 

@@ -140,6 +140,7 @@ export class PurchaseOrderSummaryView {
   planId: string | null;
   currency: string;
   lines: number;
+  productIds: string[];
   /** Of the lines whose price is known, without delivery. */
   linesMinor: number;
   unpricedLines: number;

@@ -50,7 +50,7 @@ export function DraftOrder({
   const draftedId = isDrafted ? drafting.problem?.document.orderId : undefined;
   return (
     <>
-      <OrdersOfBasket studioId={studioId} planId={planId} supplierId={basket.supplierId} />
+      <OrdersOfBasket studioId={studioId} planId={planId} basket={basket} />
       <ProblemNote problem={drafting.problem} />
       {draftedId !== undefined && (
         <PageLink to={pathOf({ studioId, area: 'ordering' }, 'orders', draftedId)} alone>
@@ -76,20 +76,27 @@ export function DraftOrder({
   );
 }
 
-/** What was drafted from this plan for the supplier already. */
+/** The orders of this plan in which something of the basket stands already. */
 function OrdersOfBasket({
   studioId,
   planId,
-  supplierId,
+  basket,
 }: {
   studioId: string;
   planId: string;
-  supplierId: string;
+  basket: BasketView;
 }) {
   const texts = useTexts();
   const words = texts.plans;
   const { answer } = useAnswer(['latest orders', studioId], () => latestOrders(studioId));
-  const drafted = answer?.filter((order) => order.planId === planId && order.supplierId === supplierId) ?? [];
+  const planned = new Set(basket.lines.map(({ productId }) => productId));
+  const drafted =
+    answer?.filter(
+      (order) =>
+        order.planId === planId &&
+        order.supplierId === basket.supplierId &&
+        order.productIds.some((productId) => planned.has(productId)),
+    ) ?? [];
   if (drafted.length === 0) return null;
   return (
     <div>

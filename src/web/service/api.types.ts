@@ -8808,6 +8808,7 @@ export interface components {
             planId: string | null;
             currency: string;
             lines: number;
+            productIds: string[];
             /** @description Of the lines whose price is known, without delivery. */
             linesMinor: number;
             unpricedLines: number;
