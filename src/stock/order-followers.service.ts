@@ -20,6 +20,8 @@ export interface RecordedDelivery {
   id: string;
   /** ISO 8601 instant of its arrival. */
   occurredAt: string;
+  /** The expected delivery that it was said to be, and that has ended with it; null: none. */
+  expectedDeliveryId: string | null;
   orderLineIds: readonly string[];
 }
 
@@ -29,7 +31,10 @@ export interface OrderFollower {
   answered(transaction: Transaction, delivery: ArrivingDelivery): Promise<(string | null)[]>;
   /** Which order is underway and expected with it, in words; null: none. */
   awaiting(transaction: Transaction, expectedDeliveryId: string): Promise<string | null>;
-  /** Moves on the orders whose lines were answered, in the transaction of the delivery and under the studio's lock. */
+  /**
+   * Moves on the orders whose lines were answered, and the one that was expected with it, in the transaction of the
+   * delivery and under the studio's lock.
+   */
   received(transaction: Transaction, delivery: RecordedDelivery): Promise<void>;
 }
 

@@ -78,7 +78,10 @@ export class ReceiveDeliveryDto extends EventDto {
   @IsOptional() @IsString() @MaxLength(maximumDateLength) orderedOn?: string | null;
   /** Number on the delivery note or invoice. */
   @IsOptional() @PlainText(100) reference?: string | null;
-  /** The expected delivery that this is; it is expected no longer. */
+  /**
+   * The expected delivery that this is; it is expected no longer. What is missing of a purchase order behind it is expected
+   * anew, also when this answers no line of it.
+   */
   @IsOptional() @NamedId() expectedDeliveryId?: string | null;
   @NestedList(() => DeliveryLineDto, maximumLines, 1)
   lines: DeliveryLineDto[];

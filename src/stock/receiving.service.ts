@@ -100,6 +100,7 @@ export class Receiving {
     await this.orders.received(transaction, {
       id: delivery.id,
       occurredAt: receivedAt,
+      expectedDeliveryId: dto.expectedDeliveryId ?? null,
       orderLineIds: answered.flatMap((orderLineId) => orderLineId ?? []),
     });
     return viewOf(delivery, deliveryLines, putAway, holds);

@@ -10,6 +10,7 @@ import type {
   PurchaseOrderPageView,
   PurchaseOrderView,
 } from '../../src/reorder/purchase-orders/purchase-orders.views.js';
+import type { SupplierTermsView } from '../../src/reorder/supply/supplier-terms.views.js';
 import type { ExpectedDeliveryPageView } from '../../src/stock/expected-deliveries/expected-deliveries.views.js';
 import type { ReceiptView } from '../../src/stock/receiving.views.js';
 import { MailReceiver } from '../support/mail-receiver.js';
@@ -209,6 +210,11 @@ describe.each(strictestEngine)('purchase orders (%s)', (engine) => {
       ...{ planId, lineNumbers: [3], again: true },
     });
     expect(again.orders[0]?.number).toBe(3);
+    // A list says of each order which products stand in it.
+    const { items } = await service.seen<PurchaseOrderPageView>(`${at}?supplierId=${pellwormId}`);
+    const listed = items.find(({ number }) => number === 2);
+    expect(listed).toMatchObject({ lines: 2, linesMinor: 19_200, unpricedLines: 0 });
+    expect(listed?.productIds.toSorted()).toEqual([linerId, umberId].toSorted());
   });
 
   it('are not drafted from what was only supposed, nor twice from the next plan', async () => {
@@ -492,6 +498,39 @@ describe.each(strictestEngine)('purchase orders (%s)', (engine) => {
     }
     await service.made(`${at}/${order.id}/call-off`, { version: awaited.version });
     expect((await seen(order.id)).expected).toMatchObject({ endedAs: 'called off' });
+  });
+
+  it('stay awaited when what was expected came and answers none of their lines', async () => {
+    const order = await sentByHand([{ offerId: umberOffer, packs: 3 }]);
+    const came = await deliver([goods(linerId, 4, { orderLineId: null })], {
+      expectedDeliveryId: order.expected?.id,
+    });
+    const ended = await service.seen<Record<string, unknown>>(`/expected-deliveries/${order.expected?.id}`);
+    expect(ended).toMatchObject({ endedAs: 'received', deliveryId: came.id });
+    const awaited = await seen(order.id);
+    expect(awaited).toMatchObject({ state: 'sent', deliveries: [], expected: { endedAs: null } });
+    expect(awaited.expected?.expectedOn).toBe(order.expected?.expectedOn);
+    await service.made(`${at}/${order.id}/call-off`, { version: awaited.version });
+  });
+
+  it('are expected later while others of the supplier have not come, and while the rest of one has not', async () => {
+    const { id: supplierId } = await service.made<Made>('/suppliers', { name: 'Spiekeroog Bedarf' });
+    await terms(supplierId, { quotedLeadTimeDays: 5 });
+    const offerId = await offer(supplierId, umberId, 'SP-1', 1, 1, [{ fromPacks: 1, packPriceMinor: 2_000 }]);
+    const placed = async () =>
+      send(await approve(await draft([{ offerId, packs: 2 }], supplierId)), 'by hand');
+    const today = localDay(new Date().toISOString(), timeZone);
+    const inDays = (days: number) => Temporal.PlainDate.from(today).add({ days }).toString();
+    const first = await placed();
+    expect(first.expected?.expectedOn).toBe(inDays(5));
+    await sql.rows('UPDATE purchase_order SET sent_at = $1 WHERE id = $2', [daysAgo(12), first.id]);
+    expect((await placed()).expected?.expectedOn).toBe(inDays(12));
+    // Half of it came soon: the other half is awaited all the same.
+    await deliver([goods(umberId, 1, { orderLineId: lineOf(first, umberId).id })], {
+      ...{ supplierId, occurredAt: daysAgo(9) },
+    });
+    const { leadTime } = await service.seen<SupplierTermsView>(`/supplier-terms/${supplierId}`);
+    expect(leadTime).toMatchObject({ basis: 'quoted and learnt', orders: 1, days95: 12 });
   });
 
   it('end with what is missing, called off or owed', async () => {

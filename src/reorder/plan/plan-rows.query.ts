@@ -1,6 +1,7 @@
 import type { Read } from '../../platform/database/database.js';
 import type { VisitKind } from '../../sessions/vocabulary.js';
 import type { LotScope } from '../../stock/lot-matching/lot-scope.js';
+import { orderedPieces, receivedPieces } from '../supply/received-pieces.sql.js';
 import type { PlannableProduct } from './planned-items.js';
 
 /*
@@ -240,18 +241,13 @@ export interface OrderedRow extends OrderLineRow {
 
 const orderLineColumns = `purchase_order.number AS "orderNumber", purchase_order.supplier_id AS "supplierId",
   purchase_order_line.product_id AS "productId", purchase_order_line.offer_id AS "offerId",
-  purchase_order_line.packs * purchase_order_line.pack_containers * purchase_order_line.container_pieces
-    AS "orderedPieces"`;
+  ${orderedPieces} AS "orderedPieces"`;
 
 /** Lines of purchase orders that were approved or sent and are not received whole. */
 export function orderedRows(read: Read, studioId: string): Promise<OrderedRow[]> {
   return read<OrderedRow>(
     `SELECT ${orderLineColumns},
-       coalesce((SELECT sum(delivery_line.quantity_pieces) FROM delivery_line
-           JOIN lot ON lot.studio_id = delivery_line.studio_id AND lot.id = delivery_line.lot_id
-         WHERE delivery_line.studio_id = purchase_order_line.studio_id
-           AND delivery_line.order_line_id = purchase_order_line.id
-           AND lot.product_id = purchase_order_line.product_id), 0) AS "receivedPieces",
+       ${receivedPieces} AS "receivedPieces",
        purchase_order.sent_at AS "sentAt", purchase_order.sent_as AS "sentAs",
        (SELECT max(delivery.occurred_at) FROM purchase_order_line AS other
            JOIN delivery_line ON delivery_line.studio_id = other.studio_id AND delivery_line.order_line_id = other.id

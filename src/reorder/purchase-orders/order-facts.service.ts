@@ -2,9 +2,10 @@ import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/actor.js';
 import { placeholders, type Read } from '../../platform/database/database.js';
 import { notFound } from '../../platform/problem.js';
-import { type LeadTime, leadTimeOf } from '../supply/lead-time.js';
+import { awaitedLines } from '../supply/awaited-lines.query.js';
+import type { LeadTime } from '../supply/lead-time.js';
+import { leadTimeOfProduct, leadTimeOfSupplier } from '../supply/learnt-lead-time.js';
 import { observedArrivals } from '../supply/observed-arrivals.query.js';
-import { orderArrivals } from '../supply/order-arrivals.js';
 import { packPriceMinor } from '../supply/pack-cost.js';
 import type { PackPrice } from '../supply/pack-price.js';
 import { SupplierContacts } from '../supply/supplier-contacts.service.js';
@@ -162,7 +163,7 @@ export class OrderFactsReader {
     };
   }
 
-  /** How long the lines of an order take to come, by what was seen of the supplier and what is said; each once. */
+  /** How long the lines of an order take to come, by what was seen of the supplier and what is said. */
   async leadTimes(
     read: Read,
     { studioId, timeZone }: Actor,
@@ -170,11 +171,16 @@ export class OrderFactsReader {
     now: string,
   ): Promise<LeadTime[]> {
     const { supplierId } = order;
-    const seen = await observedArrivals(read, { studioId, timeZone }, now, [supplierId]);
-    const arrivals = orderArrivals(seen, supplierId);
-    const quoted = new Set(lines.map(({ offer }) => offer?.leadTimeDays ?? terms.quotedLeadTimeDays));
-    if (quoted.size === 0) quoted.add(terms.quotedLeadTimeDays);
-    return [...quoted].map((days) => leadTimeOf(arrivals, days));
+    const record = {
+      arrivals: await observedArrivals(read, { studioId, timeZone }, now, [supplierId]),
+      awaited: await awaitedLines(read, { studioId, timeZone }, now, [supplierId]),
+    };
+    const own = lines.flatMap(({ productId, offer }) => {
+      const days = offer?.leadTimeDays ?? null;
+      return days === null ? [] : [leadTimeOfProduct(record, supplierId, productId, days)];
+    });
+    if (own.length > 0 && own.length === lines.length) return own;
+    return [...own, leadTimeOfSupplier(record, supplierId, terms.quotedLeadTimeDays)];
   }
 }
 

@@ -67,14 +67,17 @@ export class OrderReceipts implements OrderFollower, OnModuleInit {
   }
 
   async received(transaction: Transaction, delivery: RecordedDelivery): Promise<void> {
+    const { expectedDeliveryId } = delivery;
     const ids = [...new Set(delivery.orderLineIds)];
-    if (ids.length === 0) return;
+    if (ids.length === 0 && expectedDeliveryId === null) return;
     await transaction.lockStudio();
     // What names no line of the studio's own orders is somebody else's number, and none of ours to follow.
     const orders = await transaction.query<{ orderId: string }>(
-      `SELECT DISTINCT order_id AS "orderId" FROM purchase_order_line
-       WHERE studio_id = $1 AND id IN (${placeholders(ids)}) ORDER BY order_id`,
-      [transaction.studioId, ...ids],
+      `SELECT id AS "orderId" FROM purchase_order
+       WHERE studio_id = $1 AND (expected_delivery_id = $2
+         ${ids.length === 0 ? '' : `OR id IN (SELECT order_id FROM purchase_order_line WHERE studio_id = $1 AND id IN (${placeholders(ids, 3)}))`})
+       ORDER BY id`,
+      [transaction.studioId, expectedDeliveryId, ...ids],
     );
     for (const { orderId } of orders) {
       await this.follow(

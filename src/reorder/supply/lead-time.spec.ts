@@ -74,7 +74,9 @@ describe('the lead time of a supplier', () => {
 
   it('grows with orders that are waited for longer than usual, unless they are lost', () => {
     const seen = [arrival('a', 5), arrival('b', 5), arrival('c', 10)];
-    const since = (orderedOn: string) => [{ orderedOn, today: '2026-03-20' }];
+    const since = (orderedOn: string) => [
+      { orderId: 'awaited', orderedOn, today: '2026-03-20', missingPieces: 3 },
+    ];
     const usual = leadTimeOf(seen, null);
     expect(leadTimeOf(seen, null, since('2026-03-16'))).toEqual(usual);
     // Eight days: it takes as long as the one of ten that was seen.
@@ -83,6 +85,21 @@ describe('the lead time of a supplier', () => {
     expect(leadTimeOf(seen, null, since('2026-03-05'))).toMatchObject({ orders: 4, days95: 15 });
     expect(leadTimeOf(seen, null, since('2025-12-01'))).toEqual(usual);
     expect(leadTimeOf([], 5, since('2026-03-10'))).toMatchObject({ basis: 'quoted and learnt', days95: 10 });
+  });
+
+  it('grows with the rest of an order that is awaited longer than usual, by its share of the order', () => {
+    const seen = [arrival('a', 5, '2026-03-01', 3), arrival('b', 5)];
+    const rest = (today: string) => [{ orderId: 'a', orderedOn: '2026-03-01', today, missingPieces: 1 }];
+    const usual = leadTimeOf(seen, null);
+    // It is no later than what came.
+    expect(leadTimeOf(seen, null, rest('2026-03-06'))).toEqual(usual);
+    expect(leadTimeOf(seen, null, rest('2026-03-13'))).toMatchObject({
+      orders: 2,
+      distribution: { days: [5, 12], weights: [0.875, 0.125] },
+      days95: 12,
+    });
+    // Given up, it tells nothing, and what came is the whole order.
+    expect(leadTimeOf(seen, null, rest('2026-04-30'))).toEqual(usual);
   });
 
   it('leaves out and counts what came before its order or later than a year', () => {

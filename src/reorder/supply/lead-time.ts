@@ -21,10 +21,12 @@ export interface OrderArrival {
   pieces: number;
 }
 
-/** An order of which nothing came yet. Days as above. */
-export interface WaitingOrder {
+/** An order of which something has not come. Days as above. */
+export interface AwaitedOrder {
+  orderId: string;
   orderedOn: string;
   today: string;
+  missingPieces: number;
 }
 
 export interface LeadTime {
@@ -41,18 +43,27 @@ export interface LeadTime {
   days95: number;
 }
 
+interface ArrivedOrder {
+  orderId: string;
+  orderedOn: string;
+  parts: { days: number; pieces: number }[];
+}
+
+const noneMissing: ReadonlyMap<string, number> = new Map();
+
 /**
  * How long a supplier takes: the days its orders took, and what it says as if it were three orders more. An order counts
- * once; parts of it share its weight by the pieces they brought. Of an order
- * that is waited for, and longer than the median, only that is known: its weight falls on the longer times that were seen,
- * or on its age when there is none (Efron's redistribution to the right, 1967). [M] Without orders and without a word of the supplier an assumption stands.
+ * once; parts of it share its weight by the pieces they brought. Of an order, or the rest of one, that is awaited, and
+ * longer than the median, only that is known: its weight falls on the longer times that were seen, or on its age when there
+ * is none (Efron's redistribution to the right, 1967). [M] Without orders and without a word of the supplier an assumption
+ * stands.
  */
 export function leadTimeOf(
   arrivals: readonly OrderArrival[],
   quotedDays: number | null,
-  waiting: readonly WaitingOrder[] = [],
+  awaited: readonly AwaitedOrder[] = [],
 ): LeadTime {
-  const orders = new Map<string, { orderedOn: string; parts: { days: number; pieces: number }[] }>();
+  const orders = new Map<string, ArrivedOrder>();
   let leftOut = 0;
   for (const { orderId, orderedOn, arrivedOn, pieces } of arrivals) {
     const days = daysBetween(orderedOn, arrivedOn);
@@ -63,31 +74,18 @@ export function leadTimeOf(
     const part = { days, pieces: Math.max(1, pieces) };
     const order = orders.get(orderId);
     if (order) order.parts.push(part);
-    else orders.set(orderId, { orderedOn, parts: [part] });
+    else orders.set(orderId, { orderId, orderedOn, parts: [part] });
   }
-  const latest = [...orders.entries()]
-    .sort(([oneId, one], [otherId, other]) =>
-      one.orderedOn === other.orderedOn
-        ? oneId < otherId
-          ? -1
-          : 1
-        : one.orderedOn < other.orderedOn
-          ? 1
-          : -1,
-    )
-    .slice(0, MOST_ORDERS);
-  const weights = new Map<number, number>();
-  const add = (days: number, weight: number) => weights.set(days, (weights.get(days) ?? 0) + weight);
-  for (const [, { parts }] of latest) {
-    const all = parts.reduce((sum, { pieces }) => sum + pieces, 0);
-    for (const { days, pieces } of parts) add(days, pieces / all);
+  const latest = [...orders.values()].sort(latestFirst).slice(0, MOST_ORDERS);
+  const late = lateOrders(normalised(weighed(latest, quotedDays, noneMissing)), awaited);
+  const missing = new Map(late.map(({ orderId, missingPieces }) => [orderId, missingPieces]));
+  const weights = weighed(latest, quotedDays, missing);
+  for (const { orderId, age, missingPieces } of late) {
+    addCensored(weights, age, missingPieces / (missingPieces + piecesOf(orders.get(orderId))));
   }
-  if (quotedDays !== null) add(quotedDays, QUOTE_COUNTS_AS_ORDERS);
-  else if (latest.length === 0) add(planningAssumptions.leadTimeDays.value, 1);
-  const late = lateDays(normalised(weights), waiting);
-  for (const age of late) addCensored(weights, age);
   const distribution = normalised(weights);
-  const counted = latest.length + late.length;
+  const seen = new Set(latest.map(({ orderId }) => orderId));
+  const counted = latest.length + late.filter(({ orderId }) => !seen.has(orderId)).length;
   return {
     distribution,
     basis: basisOf(counted, quotedDays),
@@ -99,23 +97,55 @@ export function leadTimeOf(
   };
 }
 
-/** Ages of orders that are later than usual and not so late that they are lost, the youngest first. */
-function lateDays(seen: DaysDistribution, waiting: readonly WaitingOrder[]): number[] {
+function latestFirst(one: ArrivedOrder, other: ArrivedOrder): number {
+  if (one.orderedOn !== other.orderedOn) return one.orderedOn < other.orderedOn ? 1 : -1;
+  return one.orderId < other.orderId ? -1 : 1;
+}
+
+/** By days, what so many orders weigh: what is missing of one is left out. */
+function weighed(
+  orders: readonly ArrivedOrder[],
+  quotedDays: number | null,
+  missing: ReadonlyMap<string, number>,
+): Map<number, number> {
+  const weights = new Map<number, number>();
+  const add = (days: number, weight: number) => weights.set(days, (weights.get(days) ?? 0) + weight);
+  for (const order of orders) {
+    const all = piecesOf(order) + (missing.get(order.orderId) ?? 0);
+    for (const { days, pieces } of order.parts) add(days, pieces / all);
+  }
+  if (quotedDays !== null) add(quotedDays, QUOTE_COUNTS_AS_ORDERS);
+  else if (orders.length === 0) add(planningAssumptions.leadTimeDays.value, 1);
+  return weights;
+}
+
+function piecesOf(order: ArrivedOrder | undefined): number {
+  return (order?.parts ?? []).reduce((sum, { pieces }) => sum + pieces, 0);
+}
+
+/** Orders that are later than usual and not so late that they are lost, with their age, the youngest first. */
+function lateOrders(
+  seen: DaysDistribution,
+  awaited: readonly AwaitedOrder[],
+): { orderId: string; age: number; missingPieces: number }[] {
   const usual = daysWithin(seen, 0.5);
   const lost = Math.max(LOST_AFTER_AT_LEAST_DAYS, LOST_AFTER_TIMES * daysWithin(seen, 0.95));
-  return waiting
-    .map(({ orderedOn, today }) => daysBetween(orderedOn, today))
-    .filter((age) => age > usual && age <= Math.min(lost, LONGEST_LEAD_TIME_DAYS))
-    .sort((one, other) => one - other)
+  return awaited
+    .map(({ orderId, orderedOn, today, missingPieces }) => ({
+      ...{ orderId, missingPieces: Math.max(1, missingPieces) },
+      age: daysBetween(orderedOn, today),
+    }))
+    .filter(({ age }) => age > usual && age <= Math.min(lost, LONGEST_LEAD_TIME_DAYS))
+    .sort((one, other) => one.age - other.age)
     .slice(0, MOST_ORDERS);
 }
 
-/** Adds one order that took at least so many days. */
-function addCensored(weights: Map<number, number>, age: number): void {
+/** Adds so much of an order that took at least so many days. */
+function addCensored(weights: Map<number, number>, age: number, share: number): void {
   const longer = [...weights].filter(([days]) => days >= age);
   const total = longer.reduce((sum, [, weight]) => sum + weight, 0);
-  if (total === 0) weights.set(age, 1);
-  else for (const [days, weight] of longer) weights.set(days, weight * (1 + 1 / total));
+  if (total === 0) weights.set(age, share);
+  else for (const [days, weight] of longer) weights.set(days, weight * (1 + share / total));
 }
 
 /** The smallest number of days within which at least this share arrives. */

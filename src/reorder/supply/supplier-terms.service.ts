@@ -9,9 +9,9 @@ import { DataKeys } from '../../platform/encryption/data-keys.service.js';
 import { defaultPageSize, pageOf } from '../../platform/page.js';
 import { invalidField, notFound, refuseOtherVersion, staleVersion } from '../../platform/problem.js';
 import type { PageDto } from '../../platform/request.dto.js';
-import { leadTimeOf } from './lead-time.js';
+import { awaitedLines } from './awaited-lines.query.js';
+import { leadTimeOfSupplier } from './learnt-lead-time.js';
 import { observedArrivals } from './observed-arrivals.query.js';
-import { orderArrivals } from './order-arrivals.js';
 import {
   contactPlace,
   type SealedContact,
@@ -21,7 +21,6 @@ import {
 import type { SetSupplierTermsDto } from './supplier-terms.dto.js';
 import { SupplierTerms } from './supplier-terms.entity.js';
 import type { SupplierTermsPageView, SupplierTermsView } from './supplier-terms.views.js';
-import { waitingOrders } from './waiting-orders.query.js';
 
 interface Row extends SealedContact {
   supplierName: string;
@@ -144,28 +143,17 @@ export class SupplierTermsRegister {
 
   private async views(read: Read, actor: StudioActor, rows: readonly Row[]): Promise<SupplierTermsView[]> {
     const now = this.clock.now();
-    const arrivals = await observedArrivals(
-      read,
-      actor,
-      now,
-      rows.map(({ supplierId }) => supplierId),
-    );
-    const waiting = await waitingOrders(
-      read,
-      actor,
-      now,
-      rows.map(({ supplierId }) => supplierId),
-    );
+    const supplierIds = rows.map(({ supplierId }) => supplierId);
+    const record = {
+      arrivals: await observedArrivals(read, actor, now, supplierIds),
+      awaited: await awaitedLines(read, actor, now, supplierIds),
+    };
     const opened = actor.may.has('place orders')
       ? await this.contacts.opened(actor.studioId, rows)
       : new Map<string, SupplierContact>();
     return rows.map(({ dataKeyId: _, contactSealed, orderWeekdays, ...row }) => {
       const { supplierId, quotedLeadTimeDays } = row;
-      const learnt = leadTimeOf(
-        orderArrivals(arrivals, supplierId),
-        quotedLeadTimeDays,
-        waiting.filter((order) => order.supplierId === supplierId),
-      );
+      const learnt = leadTimeOfSupplier(record, supplierId, quotedLeadTimeDays);
       const { basis, medianDays, days95, orders, leftOut } = learnt;
       return {
         ...row,

@@ -1,11 +1,12 @@
 import type { Read } from '../../platform/database/database.js';
-import { leadTimeOf, type WaitingOrder } from './lead-time.js';
+import { awaitedLines } from './awaited-lines.query.js';
+import type { AwaitedLine } from './awaited-orders.js';
+import type { LeadTime } from './lead-time.js';
+import { leadTimeOfProduct, leadTimeOfSupplier } from './learnt-lead-time.js';
 import { lifeOnArrivalOf } from './life-on-arrival.js';
 import { type ObservedArrival, observedArrivals } from './observed-arrivals.query.js';
-import { orderArrivals } from './order-arrivals.js';
 import type { PackPrice } from './pack-price.js';
 import type { LastPrice, OfferFacts, ProductLife, SupplierFacts, SupplyFacts } from './supply-facts.js';
-import { waitingOrders } from './waiting-orders.query.js';
 
 /** More than a studio may have standing, and more suppliers than any register holds. */
 const mostOffers = 5_000;
@@ -25,8 +26,6 @@ interface OfferRow {
   leadTimeDays: number | null;
   archivedAt: string | null;
 }
-
-type WaitingOfSupplier = WaitingOrder & { supplierId: string };
 
 interface SupplierRow {
   supplierId: string;
@@ -55,7 +54,7 @@ export async function loadSupplyFacts(
     [studioId],
   );
   const arrivals = await observedArrivals(read, studio, now);
-  const waiting = await waitingOrders(read, studio, now);
+  const awaited = await awaitedLines(read, studio, now);
   const offers = await read<OfferRow>(
     `SELECT offer.id AS "offerId", offer.supplier_id AS "supplierId", offer.product_id AS "productId",
        offer.order_code AS "orderCode", offer.pack_containers AS "packContainers",
@@ -76,7 +75,7 @@ export async function loadSupplyFacts(
      WHERE supplier.chain_id = $2 ORDER BY supplier.id LIMIT ${mostSuppliers}`,
     [studioId, studio.chainId],
   );
-  return supplyFacts(currency, suppliers, offers, arrivals, waiting);
+  return supplyFacts(currency, suppliers, offers, arrivals, awaited);
 }
 
 function supplyFacts(
@@ -84,14 +83,21 @@ function supplyFacts(
   suppliers: readonly SupplierRow[],
   offers: readonly OfferRow[],
   arrivals: readonly ObservedArrival[],
-  waiting: readonly WaitingOfSupplier[],
+  awaited: readonly AwaitedLine[],
 ): SupplyFacts {
-  const quoted = new Map(
-    suppliers.map(({ supplierId, quotedLeadTimeDays }) => [supplierId, quotedLeadTimeDays]),
-  );
   const ofSupplier = groupedBy(arrivals, ({ supplierId }) => supplierId);
   const ofProduct = groupedBy(arrivals, ({ productId }) => productId);
-  const waitingOf = groupedBy(waiting, ({ supplierId }) => supplierId);
+  const awaitedOfSupplier = groupedBy(awaited, ({ supplierId }) => supplierId);
+  const awaitedOfProduct = groupedBy(awaited, ({ productId }) => productId);
+  const leadTimes = new Map(
+    suppliers.map(({ supplierId, quotedLeadTimeDays }) => {
+      const record = {
+        arrivals: ofSupplier.get(supplierId) ?? [],
+        awaited: awaitedOfSupplier.get(supplierId) ?? [],
+      };
+      return [supplierId, leadTimeOfSupplier(record, supplierId, quotedLeadTimeDays)];
+    }),
+  );
   const facts: SupplyFacts = {
     currency,
     suppliers: [],
@@ -105,35 +111,29 @@ function supplyFacts(
     const reason =
       row.archivedAt !== null ? 'product archived' : row.currency !== currency ? 'other currency' : null;
     if (reason === null) {
-      facts.offers.push(
-        offerFacts(
-          row,
-          quoted.get(supplierId) ?? null,
-          ofSupplier.get(supplierId) ?? [],
-          ofProduct.get(productId) ?? [],
-          waitingOf.get(supplierId) ?? [],
-        ),
-      );
+      const record = {
+        arrivals: ofProduct.get(productId) ?? [],
+        awaited: awaitedOfProduct.get(productId) ?? [],
+      };
+      const leadTime =
+        row.leadTimeDays === null
+          ? leadTimes.get(supplierId)
+          : leadTimeOfProduct(record, supplierId, productId, row.leadTimeDays);
+      if (leadTime) facts.offers.push(offerFacts(row, leadTime, record.arrivals));
     } else facts.unusableOffers.push({ offerId, supplierId, productId, reason });
   }
   const offering = new Set(offers.map(({ supplierId }) => supplierId));
   for (const row of suppliers) {
     const { supplierId } = row;
     if (row.currency === null && !offering.has(supplierId) && !ofSupplier.has(supplierId)) continue;
-    facts.suppliers.push(
-      supplierFacts(row, currency, ofSupplier.get(supplierId) ?? [], waitingOf.get(supplierId) ?? []),
-    );
+    const leadTime = leadTimes.get(supplierId);
+    if (leadTime) facts.suppliers.push(supplierFacts(row, currency, leadTime));
   }
   return facts;
 }
 
-function supplierFacts(
-  row: SupplierRow,
-  currency: string,
-  arrivals: readonly ObservedArrival[],
-  waiting: readonly WaitingOfSupplier[],
-): SupplierFacts {
-  const { supplierId, name, quotedLeadTimeDays, orderWeekdays } = row;
+function supplierFacts(row: SupplierRow, currency: string, leadTime: LeadTime): SupplierFacts {
+  const { supplierId, name, orderWeekdays } = row;
   const otherCurrency = row.currency !== null && row.currency !== currency;
   return {
     supplierId,
@@ -143,27 +143,16 @@ function supplierFacts(
     deliveryCostMinor: otherCurrency ? null : row.deliveryCostMinor,
     freeDeliveryFromMinor: otherCurrency ? null : row.freeDeliveryFromMinor,
     otherCurrency,
-    leadTime: leadTimeOf(orderArrivals(arrivals, supplierId), quotedLeadTimeDays, waiting),
+    leadTime,
   };
 }
 
-/** An offer with a lead time of its own learns it only from orders that brought its product. */
-function offerFacts(
-  row: OfferRow,
-  quotedDays: number | null,
-  ofSupplier: readonly ObservedArrival[],
-  ofProduct: readonly ObservedArrival[],
-  waiting: readonly WaitingOfSupplier[],
-): OfferFacts {
+function offerFacts(row: OfferRow, leadTime: LeadTime, ofProduct: readonly ObservedArrival[]): OfferFacts {
   const { offerId, supplierId, productId, orderCode, packContainers, containerPieces, minimumPacks } = row;
-  const ownDays = row.leadTimeDays;
   return {
     ...{ offerId, supplierId, productId, orderCode, packContainers, containerPieces, minimumPacks },
     prices: JSON.parse(row.prices) as PackPrice[],
-    leadTime:
-      ownDays === null
-        ? leadTimeOf(orderArrivals(ofSupplier, supplierId), quotedDays, waiting)
-        : leadTimeOf(orderArrivals(ofProduct, supplierId), ownDays),
+    leadTime,
     lifeOnArrival: lifeOnArrivalOf(ofProduct, supplierId, row.lifeOnArrivalDays),
   };
 }

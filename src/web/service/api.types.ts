@@ -6600,7 +6600,8 @@ export interface components {
             reference?: string | null;
             /**
              * Format: uuid
-             * @description The expected delivery that this is; it is expected no longer.
+             * @description The expected delivery that this is; it is expected no longer. What is missing of a purchase order behind it is expected
+             *     anew, also when this answers no line of it.
              */
             expectedDeliveryId?: string | null;
             /** @enum {string} */
