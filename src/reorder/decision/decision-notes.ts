@@ -21,6 +21,8 @@ export type DecisionNote =
   /** A target of 0 % makes missing units free: nothing is worth ordering. */
   | { code: 'target of zero' }
   | { code: 'too late'; shortChance: number; arrival: string }
+  /** What will be missing is missing before anything ordered now could be here. */
+  | { code: 'no order in time' }
   | { code: 'no offer' }
   | { code: 'no need' };
 

@@ -49,7 +49,11 @@ const mainReason: Record<LineDecision, Reason['code']> = {
   'cannot be ordered': 'runs short',
 };
 
-function decisionText(decision: LineDecision, { order, without }: ItemDecision, wording: Wording): string {
+function decisionText(
+  decision: LineDecision,
+  { order, without, notes }: ItemDecision,
+  wording: Wording,
+): string {
   const what =
     order === null
       ? ''
@@ -62,6 +66,9 @@ function decisionText(decision: LineDecision, { order, without }: ItemDecision, 
       : `Order ${what} by ${dateOf(order.on)} for those who are booked.`;
   }
   if (decision === 'let run out') return 'Order no more: let it run out.';
+  if (decision === 'enough' && notes.some(({ code }) => code === 'no order in time')) {
+    return 'Order nothing more: what will be missing cannot be here any sooner.';
+  }
   if (decision === 'enough') {
     // Often short before the last day looked at, and still too early to say when to order.
     return without.shortChance < 0.05
@@ -200,6 +207,8 @@ export function noteText(note: DecisionNote, wording: Wording): string {
       return 'With a target of 0 % a missing unit costs nothing, and nothing is worth ordering.';
     case 'too late':
       return `${isSure(note.shortChance) ? 'Some' : `With a chance of ${percent(note.shortChance)} some`} of it will be missing before the order arrives, probably on ${dateOf(note.arrival)}.`;
+    case 'no order in time':
+      return 'What will be missing is missing before anything ordered now could be here.';
     case 'no offer':
       return 'No supplier offers it: add an offer so that it can be planned.';
     case 'no need':

@@ -166,6 +166,22 @@ describe('what is worth a note', () => {
     expect(noteOf(decision, 'too late')?.shortChance).toBeGreaterThan(0.9);
   });
 
+  it('what is missing until the delivery on the way is here, which no order is in time for: nothing is ordered again', () => {
+    const brows = {
+      ...{ unit: 'microlitres' as const, usesPerWeek: 4, days: 300, openedLifeDays: 180 },
+      amounts: { amounts: [200], weights: [1] },
+      offers: [offerOf({ packContainers: 1, unitsEach: 10_000, leadTime: { days: [4], weights: [1] } })],
+    };
+    const arrival = { days: [4], weights: [1] };
+    const onTheWay = [{ containers: 5, unitsEach: 10_000, arrival, lifeDays: 700, costEachMinor: null }];
+    expect(decide(brows).decision).toBe('order now');
+    const again = decide({ ...brows, onTheWay });
+    expect(again.without.shortChance).toBeGreaterThan(0.8);
+    expect(again).toMatchObject({ decision: 'enough', order: null });
+    expect(noteOf(again, 'no order in time')).toBeDefined();
+    expect(again.reorderPoint).not.toBeNull();
+  });
+
   it('what lies on hold, and counts for nothing', () => {
     const decision = decide({ usesPerWeek: 14, onHoldUnits: 200 });
     expect(noteOf(decision, 'on hold ignored')).toEqual({ code: 'on hold ignored', units: 200 });

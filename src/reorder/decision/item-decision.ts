@@ -42,6 +42,8 @@ import {
 
 /** An order further off than this is not announced: much will have changed by then. */
 const announcedDays = 90;
+/** A share of the need that is no reason to order by itself. */
+const hardlyAny = 0.05;
 /** Days after two deliveries that must be seen at least. */
 const shortestLook = 28;
 
@@ -79,8 +81,9 @@ export function decideItem(given: ItemDecisionFacts): ItemDecision {
   const { paths } = chosen.search.simulation.draws;
   const { base, rates, offer } = chosen;
   const range = rangeOf(facts, chosen, usualUnits);
-  const nothingCost = expectedCost(evaluate(chosen, orderNothing, paths), rates, base.left);
-  const line = decide(facts, chosen, range, nothing, nothingCost.totalMinor, isNeeded);
+  const idle = evaluate(chosen, orderNothing, paths);
+  const nothingCost = expectedCost(idle, rates, base.left);
+  const line = decide(facts, chosen, range, idle, nothingCost.totalMinor, isNeeded);
 
   const { order, policy } = line;
   const outcome = line.outcome ?? evaluate(chosen, policy, paths);
@@ -161,6 +164,8 @@ interface Line {
   booked: AppointmentOrder | null;
   /** An order for the booked came too late to be sure. */
   isLate: boolean;
+  /** What will be missing is missing whatever is ordered. */
+  isPastHelp: boolean;
 }
 
 function decide(
@@ -175,7 +180,7 @@ function decide(
   const byPoint = { first: null, reorderPointUnits: base.reorderPointUnits, packs: base.packs };
   const none = {
     ...{ order: null, orderDay: null, candidate: null, policy: orderNothing, outcome: null },
-    ...{ isKept: false, booked: null, isLate: false },
+    ...{ isKept: false, booked: null, isLate: false, isPastHelp: false },
   };
   if (range?.choice === 'order for the appointment') return forAppointment(facts, chosen);
   if (range?.choice === 'let run out') {
@@ -201,6 +206,12 @@ function decide(
     // order pays by it is no reason not to meet the target.
     candidate = { dayIndex: isDue(facts.stock, base) ? 0 : dueIndex, packs: base.packs };
     followed = candidate;
+    // But where hardly more of the need is met by ordering, as when all is on the way and nothing is faster, it is none.
+    const ordered = search.outcome(candidate, search.simulation.draws.paths);
+    const need = nothing.usedUnits.mean + nothing.unmetUnits.mean;
+    const spared = nothing.unmetUnits.mean - ordered.unmetUnits.mean;
+    if (spared <= Math.min(1 - target, hardlyAny) * need)
+      return { ...none, decision: 'enough', isKept: true, isPastHelp: true };
   } else if (range !== null && range.chosenBy !== 'cost' && isDue(facts.stock, base)) {
     // Nor to put it off.
     candidate = { ...best, dayIndex: 0 };
@@ -226,6 +237,7 @@ function decide(
     isKept: true,
     booked: null,
     isLate: false,
+    isPastHelp: false,
   };
 }
 
@@ -271,6 +283,7 @@ function forAppointment(facts: ItemDecisionFacts, chosen: WeighedOffer): Line {
       isKept: false,
       booked,
       isLate: false,
+      isPastHelp: false,
     };
   }
   return {
@@ -283,6 +296,7 @@ function forAppointment(facts: ItemDecisionFacts, chosen: WeighedOffer): Line {
     isKept: false,
     booked,
     isLate: booked.late,
+    isPastHelp: false,
   };
 }
 
@@ -481,6 +495,7 @@ function pushNotes(
     notes.push({ code: 'target of zero' });
   }
   const { order, candidate } = line;
+  if (line.isPastHelp) notes.push({ code: 'no order in time' });
   if (order === null) return;
   const first = prices[0];
   const reached = prices.filter(({ fromPacks }) => fromPacks <= order.packs).at(-1);

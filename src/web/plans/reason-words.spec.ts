@@ -44,6 +44,7 @@ const everyReason: Record<KnownReason, Record<string, unknown>> = {
   'nothing fits the date': { lifeDays: 3 },
   'full target bounded': { units: 20_000, paths: 2_000 },
   'target of zero': {},
+  'no order in time': {},
   'no need': {},
   'unit cost from offer': { unitMinor: 0.249 },
   'unit cost unknown': {},

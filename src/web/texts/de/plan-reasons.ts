@@ -80,6 +80,7 @@ export const planReasons: typeof english = {
     'Bei einem Ziel von 0 % kostet es nichts, wenn etwas fehlt; darum lohnt sich keine Bestellung.',
   'too late': ({ shortChance, arrival }) =>
     `Wahrscheinlichkeit, dass schon etwas fehlt, bevor die Lieferung da ist (voraussichtlich am ${arrival}): ${shortChance}.`,
+  'no order in time': () => 'Was fehlen wird, fehlt, bevor eine Bestellung von heute hier sein könnte.',
   'no need': () => 'Voraussichtlich braucht es niemand.',
 
   'unit cost from offer': ({ unitMinor }) =>

@@ -161,6 +161,7 @@ export const plansTexts: typeof english = {
       'full target bounded': 'Ziel von 100 %',
       'target of zero': 'Ziel von 0 %',
       'too late': 'kommt zu spät',
+      'no order in time': 'was fehlt, kann nicht früher hier sein',
     },
 
     assumptions: 'Was angenommen wurde',

@@ -80,6 +80,7 @@ export const planReasons: Record<KnownReason, SayReason> & Record<string, SayRea
     'With a target of 0% nothing that is missing costs anything, and nothing is worth ordering.',
   'too late': ({ shortChance, arrival }) =>
     `Chance that some of it is missing before the order arrives, probably on ${arrival}: ${shortChance}.`,
+  'no order in time': () => 'What will be missing is missing before anything ordered now could be here.',
   'no need': () => 'Nobody is expected to need it.',
 
   'unit cost from offer': ({ unitMinor }) =>

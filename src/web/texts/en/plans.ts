@@ -180,6 +180,7 @@ export const plansTexts = {
       'full target bounded': 'target of 100%',
       'target of zero': 'target of 0%',
       'too late': 'comes too late',
+      'no order in time': 'what is missing cannot be here any sooner',
     } as Record<string, string | undefined>,
 
     assumptions: 'What was assumed',
