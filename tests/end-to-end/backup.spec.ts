@@ -61,7 +61,17 @@ describe('backups of a running service', () => {
     return () => rmSync(away, { recursive: true });
   });
 
-  afterAll(() => service.dispose());
+  const inTurn = new CommandsInTurn();
+  afterAll(() => {
+    inTurn.end();
+    return service.dispose();
+  });
+
+  const backUp = async (given: Record<string, string>): Promise<string> => {
+    const { code, out, err } = await inTurn.run(['backup'], given);
+    expect([code, err]).toEqual([0, '']);
+    return out;
+  };
 
   it('hold the database, the files beside it and where the audit chains ended, for the owner of the folder only', async () => {
     const filesFolder = join(service.dataFolder, 'files');
@@ -96,7 +106,7 @@ describe('backups of a running service', () => {
     const folder = join(service.dataFolder, 'backups');
     const before = await service.seen<Status>('/backups');
     expect(before).toMatchObject({ lastGoodAt: null, kept: 0, keptAtMost: 14, lastFailure: null });
-    await commandOutput(['backup'], { environment: { DATA_DIR: service.dataFolder } });
+    await backUp({ DATA_DIR: service.dataFolder });
     const [backup] = backupsIn(folder);
     const after = await service.seen<Status>('/backups');
     expect(after).toMatchObject({ lastGoodAt: backup?.manifest.madeAt, kept: 1 });
@@ -120,11 +130,11 @@ describe('backups of a running service', () => {
       mkdirSync(join(folder, name));
       writeFileSync(join(folder, name, 'note.txt'), 'mine');
     }
-    const keepTwo = { environment: { ...environment, BACKUP_KEEP: '2' } };
+    const keepTwo = { ...environment, BACKUP_KEEP: '2' };
     const made: string[] = [];
     const told: string[] = [];
     for (let count = 0; count < 3; count += 1) {
-      told.push(await commandOutput(['backup'], keepTwo));
+      told.push(await backUp(keepTwo));
       made.push(...readdirSync(folder).filter((name) => !strange.includes(name) && !made.includes(name)));
     }
     expect(made).toHaveLength(3);
@@ -133,7 +143,7 @@ describe('backups of a running service', () => {
   });
 
   it('leave nothing by halves when the disk is full, and say so', async () => {
-    await commandOutput(['backup'], { environment });
+    await backUp(environment);
     const before = readdirSync(environment.BACKUP_DIR);
     const failed = await runCommand(['backup'], { environment, largestFileKibibytes: 200 });
     expect(failed.code).toBe(1);
@@ -146,8 +156,9 @@ describe('backups of a running service', () => {
 
   it('are refused where the folder cannot be written to, with what to do', async () => {
     writeFileSync(join(away, 'a file'), '');
-    const failed = await runCommand(['backup'], {
-      environment: { ...environment, BACKUP_DIR: join(away, 'a file', 'backups') },
+    const failed = await inTurn.run(['backup'], {
+      ...environment,
+      BACKUP_DIR: join(away, 'a file', 'backups'),
     });
     expect(failed.code).toBe(1);
     expect(failed.err).toContain('The backup could not be made: a part of its path is no folder.');
@@ -155,14 +166,14 @@ describe('backups of a running service', () => {
   });
 
   it('are not made of nothing: a wrong data folder is told', async () => {
-    const failed = await runCommand(['backup'], { environment: { DATA_DIR: join(away, 'elsewhere') } });
+    const failed = await inTurn.run(['backup'], { DATA_DIR: join(away, 'elsewhere') });
     expect([failed.code, failed.err]).toEqual([1, expect.stringContaining('there is no database.')]);
     expect(existsSync(join(away, 'elsewhere'))).toBe(false);
   });
 
   it('that are killed leave the older ones good, and what they left is removed later', async () => {
     const folder = environment.BACKUP_DIR;
-    await commandOutput(['backup'], { environment });
+    await backUp(environment);
     const [good] = readdirSync(folder);
     // Large enough that the copying can be met.
     const filesFolder = join(service.dataFolder, 'files');
@@ -187,11 +198,11 @@ describe('backups of a running service', () => {
     expect(backupsIn(folder).map(({ name }) => name)).toEqual([good]);
 
     // It might still be at work: only one that was not touched for long is taken for dead.
-    await commandOutput(['backup'], { environment });
+    await backUp(environment);
     expect(readdirSync(folder)).toContain(unfinished);
     const longAgo = new Date(Date.now() - 2 * 3_600_000);
     utimesSync(join(folder, unfinished), longAgo, longAgo);
-    await commandOutput(['backup'], { environment });
+    await backUp(environment);
     expect(readdirSync(folder)).not.toContain(unfinished);
     expect(readdirSync(folder)).toHaveLength(3);
   });
@@ -207,7 +218,7 @@ describe('a restore', () => {
     service = await startService('sqlite');
     mkdirSync(join(service.dataFolder, 'files'));
     writeFileSync(join(service.dataFolder, 'files', 'letter.txt'), 'Dear Sir or Madam');
-    await commandOutput(['backup'], { environment: { DATA_DIR: service.dataFolder } });
+    await printed(['backup'], { DATA_DIR: service.dataFolder });
     whole = backupsIn(join(service.dataFolder, 'backups'))[0]?.folder ?? '';
     keyFile = join(service.dataFolder, 'master-keys.json');
   });
@@ -273,7 +284,7 @@ describe('a restore', () => {
        VALUES ('${service.studioId}', 'by hand', 'Cellar', 'shelf', '2026-01-01T08:00:00.000Z')`,
     );
     await sql.close();
-    await commandOutput(['backup'], { environment: { DATA_DIR: faulty } });
+    await printed(['backup'], { DATA_DIR: faulty });
     const backup = backupsIn(join(faulty, 'backups'))[0]?.folder ?? '';
     const { code, out } = await inTurn.run(['restore', backup, '--into', into, '--keys', keyFile]);
     expect(code).toBe(2);
@@ -293,8 +304,7 @@ describe('a restore', () => {
   it('erases again who was erased since the backup was made, wherever the list of them lies', async () => {
     const add = (name: string) => service.made<{ id: string }>('/clients', { name });
     const [kept, erased] = [await add('Nora Feld'), await add('Mira Anders')];
-    const environment = { DATA_DIR: service.dataFolder };
-    await commandOutput(['backup'], { environment });
+    await printed(['backup'], { DATA_DIR: service.dataFolder });
     const backup = backupsIn(join(service.dataFolder, 'backups')).at(-1)?.folder ?? '';
     await service.made(`/clients/${erased.id}/erasure`, {
       ground: 'consent withdrawn',

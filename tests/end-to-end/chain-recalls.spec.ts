@@ -3,12 +3,12 @@ import type { AlertPageView } from '../../src/alerts/alerts.views.js';
 import type { OpenedRecallView, RecallView } from '../../src/recalls/recalls.views.js';
 import type { OpenHoldPageView } from '../../src/stock/holds.views.js';
 import { makeSampleStudio, receive, type SampleStudio } from '../support/sample-studio.js';
-import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
 import { Store } from '../support/store.js';
 
 const item = { gtins: [], productIds: [], lots: [], openEnded: false };
 
-describe.each(engines)('a recall for a whole chain, on %s', (engine) => {
+describe.each(strictestEngine)('a recall for a whole chain, on %s', (engine) => {
   let here: RunningService;
   let there: RunningService;
   let store: Store;

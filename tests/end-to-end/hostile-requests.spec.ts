@@ -23,7 +23,7 @@ import { liveWholeLife } from '../support/whole-life/whole-life.js';
 // files that are not what they claim.
 
 /** In the soak all that there are, else so many of them, chosen anew each time. */
-const share = process.env.SOAK ? 1 : 0.3;
+const share = process.env.SOAK ? 1 : 0.1;
 const fewest = 2_000 * share;
 const fewestPerRoute = 2;
 /** The first requests make the process grow to what it needs. */
@@ -128,10 +128,13 @@ describe.each(usualEngine)('hostile requests, on %s', { timeout: 600_000 }, (eng
         .find((each) => /sign-in=/.test(each))
         ?.split('=') ?? [];
     expect(secret).toHaveLength(43);
+    // Each byte is another once, in the soak in each of these ways.
+    const bits = [1, 0x20, 0x40];
     const changed = (text: string) =>
       [...text].flatMap((character, index) => {
-        const code = character.charCodeAt(0);
-        const others = [code ^ 1, code ^ 0x20, code ^ 0x40].map((each) => String.fromCharCode(each));
+        const others = (process.env.SOAK ? bits : [1]).map((bit) =>
+          String.fromCharCode(character.charCodeAt(0) ^ bit),
+        );
         return others.map((other) => text.slice(0, index) + other + text.slice(index + 1));
       });
     const tried = [
@@ -142,7 +145,7 @@ describe.each(usualEngine)('hostile requests, on %s', { timeout: 600_000 }, (eng
       const answer = await service.send<ProblemBody>('GET', `${service.url}/api/v1/me`, undefined, headers);
       expect([answer.status, answer.body.code], JSON.stringify(headers)).toEqual([401, 'sign-in-needed']);
     }
-    expect(tried.length).toBeGreaterThan(200);
+    expect(tried.length).toBeGreaterThan(process.env.SOAK ? 200 : 80);
     expect((await service.send('GET', `${service.url}/api/v1/me`, undefined, { cookie })).status).toBe(200);
     const signedIn = differences(before, await tableContents(sql, { written: true }));
     expect(signedIn.map((line) => line.split(':')[0])).toEqual(['audit_entry']);

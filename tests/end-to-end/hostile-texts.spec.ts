@@ -13,7 +13,10 @@ import { liveWholeLife } from '../support/whole-life/whole-life.js';
 const sqlText = "'; DROP TABLE person;--";
 const htmlText = '<script>alert(1)</script>';
 const formulaText = '=1+1;';
-const hostileTexts = [sqlText, htmlText, formulaText];
+/** All three in one, as short as fields are: the sign of a formula has to come first, a quote and a tag do their work anywhere. */
+const allInOne = `${formulaText}'--${htmlText}`;
+/** In the soak each comes alone. */
+const hostileTexts = process.env.SOAK ? [sqlText, htmlText, formulaText] : [allInOne];
 
 /** Fields whose text is read by a rule, so that only some texts mean something. */
 const readByRule = [
@@ -149,8 +152,9 @@ describe.each(strictestEngine)('hostile texts, on %s', { timeout: 300_000 }, (en
     const cells = files.flatMap(({ text }) => (parse(text, { bom: true }) as string[][]).flat());
     expect(cells.filter((cell) => /^\s*[=+@-]|^[\t\r\n]/.test(cell))).toEqual([]);
     // With the sign that takes the formula its meaning.
-    for (const text of [sqlText, htmlText, `'${formulaText}`]) {
-      expect(cells.some((cell) => cell.startsWith(text))).toBe(true);
+    for (const text of hostileTexts) {
+      const written = text.startsWith('=') ? `'${text}` : text;
+      expect(cells.some((cell) => cell.startsWith(written))).toBe(true);
     }
   });
 

@@ -219,17 +219,20 @@ describe.each(usualEngine)('another studio, on %s', { timeout: 300_000 }, (engin
   it('is answered as a studio that does not exist, whatever is asked of it', async () => {
     await leavingOthersAlone(async () => {
       const wrong: string[] = [];
+      const unknown = new Map<string, string>();
       for (const other of others()) {
-        for (const sample of samplesOf(other)) {
+        for (const sample of enoughOf(samplesOf(other))) {
           const nobody = uuidv7();
-          const expected = told(
-            await attempt({ ...sample, values: { ...sample.values, studioId: nobody } }),
-            nobody,
-          );
+          const { name } = sample.route;
+          const known = process.env.SOAK ? undefined : unknown.get(name);
+          const expected =
+            known ??
+            told(await attempt({ ...sample, values: { ...sample.values, studioId: nobody } }), nobody);
+          unknown.set(name, expected);
           const answer = await attempt(sample);
           const is = told(answer, other.studioId);
           if (answer.status !== 404 || is !== expected) {
-            wrong.push(`${sample.route.name}: ${is} instead of ${expected}`);
+            wrong.push(`${name}: ${is} instead of ${expected}`);
           }
         }
       }
@@ -237,10 +240,16 @@ describe.each(usualEngine)('another studio, on %s', { timeout: 300_000 }, (engin
     });
   });
 
+  /** Who asks is turned away before anything is read of a body: one of each route will do, in the soak every kind of body. */
+  const enoughOf = (samples: Sample[]): Sample[] =>
+    process.env.SOAK ? samples : [...new Map(samples.map((each) => [each.route.name, each])).values()];
+
   /** Asks for the same with an id that nobody has and with those, all of one kind, that the other studios have. */
   class Comparison {
     readonly wrong: string[] = [];
     private readonly statuses = new Map<string, Set<number>>();
+    /** How many attempts came as far as the id, by place. */
+    private readonly reached = new Map<string, number>();
 
     async of(
       { route }: Sample,
@@ -251,6 +260,8 @@ describe.each(usualEngine)('another studio, on %s', { timeout: 300_000 }, (engin
       const [one] = foreign;
       if (one === undefined) return;
       const place = `${route.name} ${name}`;
+      // What came as far as the id, of each other studio, need not be tried in every further request but in the soak.
+      if (!process.env.SOAK && (this.reached.get(place) ?? 0) >= foreign.length) return;
       const unknown = unknownLike(one);
       const expected = told(await attempt(change(unknown)), unknown);
       for (const id of foreign) {
@@ -258,6 +269,8 @@ describe.each(usualEngine)('another studio, on %s', { timeout: 300_000 }, (engin
         const is = told(answer, id);
         if (is !== expected) this.wrong.push(`${place}: ${is} instead of ${expected}`);
         this.statuses.set(place, (this.statuses.get(place) ?? new Set()).add(answer.status));
+        const isReached = answer.status === (unknownOtherwise[place] ?? 404);
+        if (isReached) this.reached.set(place, (this.reached.get(place) ?? 0) + 1);
       }
     }
 

@@ -7,12 +7,12 @@ import type { DeliveryPageView, DeliveryView } from '../../src/stock/deliveries.
 import type { CorrectedLotView } from '../../src/stock/lot-corrections.views.js';
 import type { PlaceView } from '../../src/stock/places.views.js';
 import type { ReceiptView } from '../../src/stock/receiving.views.js';
-import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
 
 const bottleGtin = '09506000134352';
 const packGtin = '19506000134359';
 
-describe.each(engines)('receiving on %s', (engine) => {
+describe.each(strictestEngine)('receiving on %s', (engine) => {
   let service: RunningService;
   let shelf: PlaceView;
   let pigment: ProductView;

@@ -15,11 +15,20 @@ import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { MasterKeys } from '../../src/platform/encryption/master-keys.js';
 import { seal } from '../../src/platform/encryption/sealing.js';
 import { backupsIn } from '../support/backups.js';
-import { commandOutput, runCommand } from '../support/commands.js';
+import { CommandsInTurn } from '../support/commands.js';
 import { allMigrations, makeOlderRecord, migrationsApplied } from '../support/older-record.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { type RunningService, startService } from '../support/service.js';
 import { StockedStudio } from '../support/stocked-studio.js';
+
+const inTurn = new CommandsInTurn();
+afterAll(() => inTurn.end());
+
+async function printed(parameters: string[], environment: Record<string, string> = {}): Promise<string> {
+  const { code, out, err } = await inTurn.run(parameters, environment);
+  expect([code, err]).toEqual([0, '']);
+  return out;
+}
 
 let away: string;
 beforeEach(() => {
@@ -34,7 +43,7 @@ describe('a restore of a backup whose schema is older', () => {
     const keys = join(away, 'keys.json');
     await makeOlderRecord({ dataFolder: older });
     await giveStudioKey(older, keys);
-    const backUp = () => commandOutput(['backup'], { environment: { ...environment, DATA_DIR: older } });
+    const backUp = () => printed(['backup'], { ...environment, DATA_DIR: older });
     await backUp();
     const sql = await PlainSql.connect({ dataFolder: older }, 'write');
     const hash = 'cd'.repeat(32);
@@ -47,9 +56,10 @@ describe('a restore of a backup whose schema is older', () => {
     const before = backupsIn(environment.BACKUP_DIR);
     const [backup] = before;
     expect(before).toHaveLength(2);
-    const { err, out } = await runCommand(['restore', backup?.folder ?? '', '--into', into, '--keys', keys], {
+    const { err, out } = await inTurn.run(
+      ['restore', backup?.folder ?? '', '--into', into, '--keys', keys],
       environment,
-    });
+    );
     expect(err).toBe('');
     expect(out).toContain(`Restored into ${into}`);
     expect(await migrationsApplied({ dataFolder: into })).toEqual(allMigrations);
@@ -72,7 +82,7 @@ describe('a restore', () => {
   let keyFile: string;
 
   const backUp = async () => {
-    await commandOutput(['backup'], { environment: { DATA_DIR: service.dataFolder } });
+    await printed(['backup'], { DATA_DIR: service.dataFolder });
     return backupsIn(backupFolder).at(-1)?.folder ?? '';
   };
 
@@ -94,7 +104,7 @@ describe('a restore', () => {
     MasterKeys.load(lying, false).addCurrent();
     const before = readFileSync(lying, 'utf8');
     const backup = backupsIn(backupFolder)[0]?.folder ?? '';
-    const refused = await runCommand(['restore', backup, '--into', into, '--keys', keyFile]);
+    const refused = await inTurn.run(['restore', backup, '--into', into, '--keys', keyFile]);
     expect([refused.code, refused.err]).toEqual([
       1,
       expect.stringContaining(`${into} holds a key file already, and it differs from ${keyFile}.`),
@@ -104,7 +114,7 @@ describe('a restore', () => {
     // The same one may be named.
     const copy = join(away, 'copy.json');
     writeFileSync(copy, before);
-    await commandOutput(['restore', backup, '--into', into, '--keys', copy]);
+    await printed(['restore', backup, '--into', into, '--keys', copy]);
     expect(readFileSync(lying, 'utf8')).toBe(before);
     expect(existsSync(join(into, 'lotward.sqlite'))).toBe(true);
   });
@@ -114,11 +124,11 @@ describe('a restore', () => {
     await service.made('/makers', { name: 'Forgotten maker' });
     const newer = await backUp();
     const into = join(away, 'fresh');
-    await commandOutput(['restore', older, '--into', into, '--keys', keyFile]);
+    await printed(['restore', older, '--into', into, '--keys', keyFile]);
     const [entry] = await restoreEntries(into);
     const environment = { DATA_DIR: into, BACKUP_DIR: backupFolder };
     const told = ` Entry ${entry?.sequence} (record.restore, ${entry?.recorded_at}) says that the backup ${nameOf(older)} was restored`;
-    const { code, out } = await runCommand(['verify'], { environment });
+    const { code, out } = await inTurn.run(['verify'], environment);
     expect(code).toBe(2);
     expect(out).toMatch(new RegExp(`the backup ${nameOf(newer)} knows.* or an older backup was restored\\.`));
     expect(out).toContain(told);
@@ -134,7 +144,7 @@ describe('a restore', () => {
     await service.made(`/purchase-orders/${orderId}/approval`, { version: 1 });
     await service.made(`/purchase-orders/${orderId}/sending`, { version: 2, as: 'mail' });
     const into = join(away, 'fresh');
-    await commandOutput(['restore', await backUp(), '--into', into, '--keys', keyFile]);
+    await printed(['restore', await backUp(), '--into', into, '--keys', keyFile]);
     const restored = await PlainSql.connect({ dataFolder: into }, 'read');
     const [mail] = await restored.rows('SELECT state, last_error FROM purchase_order_mail');
     await restored.close();

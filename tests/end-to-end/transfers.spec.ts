@@ -11,7 +11,7 @@ import type {
 import { inconsistencies } from '../support/consistency.js';
 import { releaseAlone } from '../support/photos.js';
 import { PlainSql } from '../support/plain-sql.js';
-import { engines, type ProblemBody } from '../support/service.js';
+import { type ProblemBody, strictestEngine } from '../support/service.js';
 import { dayAhead, daysAgo } from '../support/stocked-studio.js';
 import { type StudioEnd, TwoStudios } from '../support/two-studios.js';
 
@@ -19,7 +19,7 @@ interface Refusal extends ProblemBody {
   lines?: { lineNumber: number; containerId?: string; lineId?: string; message: string }[];
 }
 
-describe.each(engines)('transfers between studios of a chain on %s', (engine) => {
+describe.each(strictestEngine)('transfers between studios of a chain on %s', (engine) => {
   let studios: TwoStudios;
   let here: StudioEnd;
   let there: StudioEnd;

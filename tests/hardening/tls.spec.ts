@@ -8,16 +8,17 @@ import { join } from 'node:path';
 import { connect, type SecureVersion } from 'node:tls';
 import { X509CertificateGenerator } from '@peculiar/x509';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type CommandResult, CommandsInTurn, runCommand } from '../support/commands.js';
 import { type ServiceProcess, startInFolder } from '../support/service.js';
 
 const dayMilliseconds = 86_400_000;
 
-function makeCertificate(dataFolder: string, ...names: string[]) {
-  return spawnSync(
-    process.execPath,
-    ['dist/service/cli.js', 'make-local-certificate', ...(names.length === 0 ? [] : ['--name', ...names])],
-    { env: { PATH: process.env.PATH, DATA_DIR: dataFolder }, encoding: 'utf8' },
-  );
+const command = (names: string[]) => ['make-local-certificate', '--name', ...names];
+const inTurn = new CommandsInTurn();
+afterAll(() => inTurn.end());
+
+function makeCertificate(dataFolder: string, ...names: string[]): Promise<CommandResult> {
+  return inTurn.run(command(names), { DATA_DIR: dataFolder });
 }
 
 const hasOpenssl = spawnSync('openssl', ['version']).status === 0 || process.env.CI !== undefined;
@@ -50,9 +51,10 @@ describe('a local certificate', () => {
   let told: string;
 
   beforeAll(async () => {
-    const made = makeCertificate(dataFolder, 'studio.local', '192.168.1.20', 'fd00::2');
-    expect(made.status, made.stderr).toBe(0);
-    told = made.stdout;
+    const names = ['studio.local', '192.168.1.20', 'fd00::2'];
+    const made = await runCommand(command(names), { environment: { DATA_DIR: dataFolder } });
+    expect(made.code, made.err).toBe(0);
+    told = made.out;
     service = await startInFolder(dataFolder, { PUBLIC_URL: 'https://studio.local:3000' });
   });
   afterAll(() => {
@@ -195,12 +197,12 @@ describe('a local certificate', () => {
     rmSync(work, { recursive: true });
   });
 
-  it('is renewed by the same command, and devices have nothing to do', () => {
+  it('is renewed by the same command, and devices have nothing to do', async () => {
     const authority = text('authority.crt');
     const before = new X509Certificate(text('service.crt'));
-    const again = makeCertificate(dataFolder, 'studio.local', 'other.local');
-    expect(again.status, again.stderr).toBe(0);
-    expect(again.stdout).toContain('have nothing to do');
+    const again = await makeCertificate(dataFolder, 'studio.local', 'other.local');
+    expect(again.code, again.err).toBe(0);
+    expect(again.out).toContain('have nothing to do');
     expect(text('authority.crt')).toBe(authority);
     const after = new X509Certificate(text('service.crt'));
     expect(after.serialNumber).not.toBe(before.serialNumber);
@@ -213,20 +215,20 @@ describe('a local certificate', () => {
     ['studio_local', /is no host name and no address/],
     ['bank.example', /may not vouch for bank\.example/],
     ['203.0.113.7', /may not vouch for 203\.0\.113\.7/],
-  ])('is not made for %s, and the one there stays', (name, words) => {
+  ])('is not made for %s, and the one there stays', async (name, words) => {
     const before = text('service.crt');
-    const refused = makeCertificate(dataFolder, name);
-    expect([refused.status, refused.stderr]).toEqual([1, expect.stringMatching(words)]);
-    expect(refused.stderr).not.toMatch(/\bat .*\.js:/);
+    const refused = await makeCertificate(dataFolder, name);
+    expect([refused.code, refused.err]).toEqual([1, expect.stringMatching(words)]);
+    expect(refused.err).not.toMatch(/\bat .*\.js:/);
     expect(text('service.crt')).toBe(before);
   });
 
-  it('is not made with half an authority', () => {
+  it('is not made with half an authority', async () => {
     const half = mkdtempSync(join(tmpdir(), 'lotward-test-'));
     cpSync(folder, join(half, 'tls'), { recursive: true });
     rmSync(join(half, 'tls', 'authority.key'));
-    const refused = makeCertificate(half, 'studio.local');
-    expect([refused.status, refused.stderr]).toEqual([1, expect.stringMatching(/belong together/)]);
+    const refused = await makeCertificate(half, 'studio.local');
+    expect([refused.code, refused.err]).toEqual([1, expect.stringMatching(/belong together/)]);
     rmSync(half, { recursive: true });
   });
 });
@@ -239,8 +241,8 @@ describe('a certificate that was given', () => {
     TLS_KEY_FILE: join(dataFolder, 'tls', key),
   });
   beforeAll(async () => {
-    expect(makeCertificate(dataFolder, 'studio.local').status).toBe(0);
-    expect(makeCertificate(other, 'studio.local').status).toBe(0);
+    expect((await makeCertificate(dataFolder, 'studio.local')).code).toBe(0);
+    expect((await makeCertificate(other, 'studio.local')).code).toBe(0);
     const inFolder = (name: string) => join(dataFolder, 'tls', name);
     cpSync(join(other, 'tls', 'service.key'), inFolder('other.key'));
     writeFileSync(inFolder('garbage.pem'), 'no certificate');
@@ -291,7 +293,7 @@ describe('a certificate that was given', () => {
 describe('a service that is open to the network', () => {
   const start = async (environment: Record<string, string>, certificate = false) => {
     const dataFolder = mkdtempSync(join(tmpdir(), 'lotward-test-'));
-    if (certificate) expect(makeCertificate(dataFolder, 'studio.local').status).toBe(0);
+    if (certificate) expect((await makeCertificate(dataFolder, 'studio.local')).code).toBe(0);
     const service = await startInFolder(dataFolder, environment);
     const ended = new Promise((resolve) => service.child.once('exit', resolve));
     service.child.kill('SIGTERM');

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import pg from 'pg';
 import { v7 as uuidv7 } from 'uuid';
 import { permissionsOf } from '../../src/identity/permissions.js';
+import { type PlainAnswer, type PlainRequest, plainExchange } from './plain-exchange.js';
 
 export type TestedEngine = 'sqlite' | 'postgres';
 
@@ -113,28 +114,36 @@ export class RunningService {
     body?: unknown,
     headers: Record<string, string> = {},
   ): Promise<Answer<Body>> {
-    const response = await this.fetch(path.startsWith('http') ? path : this.studio + path, {
+    const { bytes, ...answer } = await this.exchange(path.startsWith('http') ? path : this.studio + path, {
       method,
       headers: body === undefined ? headers : { 'content-type': 'application/json', ...headers },
-      body: body === undefined ? undefined : typeof body === 'string' ? body : JSON.stringify(body),
+      ...(body !== undefined && { body: typeof body === 'string' ? body : JSON.stringify(body) }),
     });
-    const text = await response.text();
-    const isJson = isOneJson(response.headers);
+    const text = bytes.toString('utf8');
+    const isJson = isOneJson(answer.headers);
+    return { ...answer, body: (isJson && text !== '' ? JSON.parse(text) : text) as Body };
+  }
+
+  /** A request and its whole answer, signed in as the owner unless the headers say who asks. */
+  async exchange(address: string, asked: PlainRequest = {}): Promise<PlainAnswer> {
+    const headers = this.signedIn(asked.headers);
+    if (address.startsWith('http:')) return plainExchange(address, { ...asked, headers });
+    const response = await fetch(address, { ...asked, headers });
     return {
       status: response.status,
       headers: response.headers,
-      body: (isJson && text !== '' ? JSON.parse(text) : text) as Body,
+      bytes: Buffer.from(await response.arrayBuffer()),
     };
   }
 
   /** As the global `fetch`, signed in as the owner unless the headers say who asks. */
   fetch(address: string, init: RequestInit & { headers?: Record<string, string> } = {}): Promise<Response> {
-    const { headers = {} } = init;
+    return fetch(address, { ...init, headers: this.signedIn(init.headers) });
+  }
+
+  private signedIn(headers: Record<string, string> = {}): Record<string, string> {
     const named = 'authorization' in headers || 'cookie' in headers;
-    return fetch(address, {
-      ...init,
-      headers: named ? headers : { authorization: `Bearer ${this.token}`, ...headers },
-    });
+    return named ? headers : { authorization: `Bearer ${this.token}`, ...headers };
   }
 
   /** As `post`, but expects success and returns the body. */

@@ -122,17 +122,12 @@ class Walk implements WalkedStudio {
       const address = addressOf(this.service, route, values) + query;
       if (this.asked.has(address)) continue;
       this.asked.add(address);
-      const response = await this.service.fetch(address, { headers: this.headers });
-      const bytes = Buffer.from(await response.arrayBuffer());
+      const { status, headers, bytes } = await this.service.exchange(address, { headers: this.headers });
       const text = bytes.toString('utf8');
-      const isJson = isOneJson(response.headers);
-      const answer: Answer = {
-        status: response.status,
-        headers: response.headers,
-        body: isJson && text !== '' ? JSON.parse(text) : text,
-      };
+      const body: unknown = isOneJson(headers) && text !== '' ? JSON.parse(text) : text;
+      const answer: Answer = { status, headers, body };
       this.answers.push({ route, address, answer, text });
-      if (response.status < 300) this.learn(route, answer.body);
+      if (status < 300) this.learn(route, answer.body);
     }
   }
 

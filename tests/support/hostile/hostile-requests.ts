@@ -492,10 +492,12 @@ const makers: Maker[] = [
 ];
 
 const fewestOfRoute = 3;
+/** What stands first is what each of them does with wrong secrets, and all that can be strange about a question. */
+const fewestOutsideStudios = 8;
 
 /**
  * Hostile requests over all samples: with every one each kind of hostility that fits it.
- * @param share how many of them, 1 for all; of each route at least a few, and of those outside studios all
+ * @param share how many of them, 1 for all; of each route at least a few, and of those outside studios a few more
  */
 export async function* hostileRequests(
   samples: readonly Sample[],
@@ -503,16 +505,18 @@ export async function* hostileRequests(
   random: SeededRandom,
   share: number,
 ): AsyncGenerator<HostileRequest & { route: string }> {
-  const made = new Map<string, number>();
+  const made = new Map<string | Sample, number>();
   for (const sample of samples) {
     for (const make of makers) {
-      const soFar = made.get(sample.route.name) ?? 0;
-      if (sample.route.isOfStudio && soFar >= fewestOfRoute && random.next() >= share) continue;
+      const { isOfStudio, name } = sample.route;
+      const soFar = made.get(isOfStudio ? name : sample) ?? 0;
+      const fewest = isOfStudio ? fewestOfRoute : fewestOutsideStudios;
+      if (soFar >= fewest && random.next() >= share) continue;
       const fresh = { ...sample, ...(await sample.fresh?.(random)) };
       const request = make(fresh, random, document);
       if (!request) continue;
-      made.set(sample.route.name, soFar + 1);
-      yield { ...request, headers: { ...fresh.headers, ...request.headers }, route: sample.route.name };
+      made.set(isOfStudio ? name : sample, soFar + 1);
+      yield { ...request, headers: { ...fresh.headers, ...request.headers }, route: name };
     }
   }
 }
