@@ -50,22 +50,28 @@ export async function owedTouchUps(
   // No window reaches further; a day more, since the studio's day is not that of UTC.
   const earliest = Temporal.PlainDate.from(from).subtract({ days: (longest?.days ?? 0) + 1 });
   const kinds = [...visitsWithTouchUp];
-  const following = `FROM session AS following
-         WHERE following.studio_id = session.studio_id AND following.client_id = session.client_id
-           AND following.follows_session_id = session.id`;
   const rows = await read<OwedRow>(
+    // What is planned to follow is gathered once for all: there is little of it.
     `SELECT session.id AS "sessionId", procedure.name AS "procedureName", session.completed_at AS "completedAt",
        procedure.touch_up_from_days AS "fromDays", procedure.touch_up_to_days AS "toDays", session.version,
-       (SELECT count(*) ${following} AND following.state = 'planned') AS "plannedVisits",
-       (SELECT min(following.planned_start) ${following} AND following.state = 'planned'
-          AND following.visit_kind = 'touch-up') AS "plannedStart",
-       (SELECT max(following.planned_start) ${following} AND following.state = 'planned') AS "lastPlannedStart"
+       coalesce(planned.visits, 0) AS "plannedVisits", planned.touch_up_start AS "plannedStart",
+       planned.last_start AS "lastPlannedStart"
      FROM session
        JOIN procedure ON procedure.studio_id = session.studio_id AND procedure.id = session.procedure_id
        JOIN client ON client.studio_id = session.studio_id AND client.id = session.client_id
+       LEFT JOIN (
+         SELECT client_id, follows_session_id, count(*) AS visits, max(planned_start) AS last_start,
+           min(CASE WHEN visit_kind = 'touch-up' THEN planned_start END) AS touch_up_start
+         FROM session WHERE studio_id = $1 AND state = 'planned' AND follows_session_id IS NOT NULL
+         GROUP BY client_id, follows_session_id
+       ) AS planned ON planned.client_id = session.client_id AND planned.follows_session_id = session.id
      WHERE session.studio_id = $1 AND session.state = 'completed' AND session.completed_at >= $2
        AND session.visit_kind IN (${placeholders(kinds, 3)}) AND client.erased_at IS NULL
-       AND NOT EXISTS (SELECT 1 ${following} AND following.state IN ('in setup', 'completed'))
+       AND NOT EXISTS (
+         SELECT 1 FROM session AS following
+         WHERE following.studio_id = session.studio_id AND following.client_id = session.client_id
+           AND following.follows_session_id = session.id AND following.state IN ('in setup', 'completed')
+       )
      ORDER BY session.completed_at DESC, session.id LIMIT ${mostOwed}`,
     [studioId, `${earliest.toString()}T00:00:00.000Z`, ...kinds],
   );
