@@ -7,7 +7,7 @@ import {
 } from '../../../tests/support/planning-samples.js';
 import type { ExpectedUse } from '../demand/demand-model.js';
 import { NEVER } from '../projection/item-facts.js';
-import { orderForBooked, shareOrderedFor } from './appointment-order.js';
+import { isMissingBeforeDelivery, orderForBooked, shareOrderedFor } from './appointment-order.js';
 
 const bottle = replenishmentOf({
   packContainers: 1,
@@ -111,6 +111,22 @@ it('counts what is left of a bottle as gone when it has been open too long', () 
   const stock = (openedLifeDays: number) => ({ batches: [sealed(1, 1_000)], onTheWay: [], openedLifeDays });
   expect(orderForBooked(demand, stock(28), bottle, stakes)).toBeNull();
   expect(orderForBooked(demand, stock(5), bottle, stakes)).toMatchObject({ neededDay: 30, units: 300 });
+});
+
+it('does not order again what is missing until the delivery on the way is here, but what is missing after it', () => {
+  const onTheWay = [
+    {
+      ...{ containers: 1, unitsEach: 600, lifeDays: 300, costEachMinor: null },
+      arrival: { days: [4], weights: [1] },
+    },
+  ];
+  const stock = { batches: [], onTheWay, openedLifeDays: NEVER };
+  const soon = demandOf({ usesPerWeek: 0, expected: [booking(2, 500, 1), booking(9, 500, 1)] });
+  expect(orderForBooked(soon, stock, bottle, stakes)).toBeNull();
+  expect(isMissingBeforeDelivery(soon, stock, bottle)).toBe(true);
+  const later = demandOf({ usesPerWeek: 0, expected: [booking(9, 500, 1), booking(12, 500, 1)] });
+  expect(orderForBooked(later, stock, bottle, stakes)).toMatchObject({ neededDay: 12, units: 400 });
+  expect(isMissingBeforeDelivery(later, stock, bottle)).toBe(false);
 });
 
 it('orders at once, and says so, when it is too late to be sure', () => {

@@ -30,6 +30,8 @@ export interface AppointmentStakes {
 const likely = 0.5;
 /** Something missing in fewer cases is left to chance, as a late delivery is. */
 const hardly = 0.05;
+/** Hardly any delivery is faster than one of so many. */
+const fastest = 0.05;
 /** Days of sessions of which one may need the order; those after it can wait for another. */
 const servedDays = 28;
 /** Ways it may go that are walked through. */
@@ -43,7 +45,8 @@ const walks = 256;
  * to be bought in any case. A shade that one session of many may take is therefore not bought on suspicion.
  *
  * It is placed on the last order day from which nineteen of twenty deliveries are there in time, for all that the same
- * delivery can serve.
+ * delivery can serve. While another delivery is on the way, what is needed before hardly any new one could be there is not
+ * ordered for: it would only be ordered again each day until then.
  *
  * @returns null when nothing has to be ordered
  */
@@ -56,7 +59,10 @@ export function orderForBooked(
   const packUnits = replenishment.packContainers * replenishment.unitsEach;
   const lead = daysWithin(replenishment.leadTime, 0.95);
   const paths = missingOnPaths(demand, stock);
-  const start = daysOf(paths).find((day) => isWorthAnOrder(paths, day, replenishment, stakes));
+  const soonest = stock.onTheWay.length > 0 ? soonestDelivery(replenishment) : 0;
+  const start = daysOf(paths).find(
+    (day) => day >= soonest && isWorthAnOrder(paths, day, replenishment, stakes),
+  );
   if (start === undefined) return null;
   const neededDay =
     daysOf(paths).find((day) => day >= start && shareMissing(paths, start, day) > hardly) ?? start;
@@ -73,6 +79,20 @@ export function orderForBooked(
     units,
     late: orderDay === null || orderDay + lead > neededDay,
   };
+}
+
+/** Whether something is likely to be missing of what hardly any order would be there in time for. */
+export function isMissingBeforeDelivery(
+  demand: DemandModel,
+  stock: ItemStock,
+  replenishment: Replenishment,
+): boolean {
+  return shareMissing(missingOnPaths(demand, stock), 0, soonestDelivery(replenishment) - 1) >= likely;
+}
+
+/** The first day by which a delivery ordered as soon as possible may be there. */
+function soonestDelivery({ nextOrderDay, leadTime }: Replenishment): number {
+  return (firstOrderDay(nextOrderDay) ?? 0) + daysWithin(leadTime, fastest);
 }
 
 /**

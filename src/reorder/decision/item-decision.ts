@@ -3,7 +3,7 @@ import { chanceShortBefore, type Outcome } from '../projection/outcome.js';
 import { Simulation } from '../projection/simulate.js';
 import { daysWithin } from '../supply/lead-time.js';
 import { packPriceMinor } from '../supply/pack-cost.js';
-import { type AppointmentOrder, orderForBooked } from './appointment-order.js';
+import { type AppointmentOrder, isMissingBeforeDelivery, orderForBooked } from './appointment-order.js';
 import type { BasePolicy } from './base-policy.js';
 import { basketFigures, figuresOfAppointment } from './basket-figures.js';
 import { orderNothing } from './batch-cost.js';
@@ -283,7 +283,7 @@ function forAppointment(facts: ItemDecisionFacts, chosen: WeighedOffer): Line {
       isKept: false,
       booked,
       isLate: false,
-      isPastHelp: false,
+      isPastHelp: isMissingBeforeDelivery(facts.demand, facts.stock, replenishment),
     };
   }
   return {
