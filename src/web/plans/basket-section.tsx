@@ -6,22 +6,17 @@ import type {
   PlanLineSummaryView,
 } from '../../reorder/plan/plans.views.js';
 import type { LineDecision } from '../../reorder/plan/vocabulary.js';
-import { Entries, Entry } from '../frame/entries.js';
-import { PageLink } from '../frame/navigation.js';
-import { pathOf } from '../frame/places.js';
+import { Entries } from '../frame/entries.js';
 import { Section } from '../frame/section.js';
 import { type Figure, Figures } from '../stock/figures.js';
 import { Sign } from '../stock/sign.js';
 import { useTexts } from '../texts/texts.js';
 import { writtenDay } from '../texts/written-dates.js';
 import { DraftOrder } from './draft-order.js';
-import { writtenChance } from './figures/written-chance.js';
 import { writtenMoney } from './figures/written-money.js';
 import { writtenUnits } from './figures/written-units.js';
-import { lineSentence } from './line-sentence.js';
+import { LineEntry, pathOfLine, remarksOf, stockFigures } from './line-entry.js';
 import { MinimumChoices } from './minimum-choices.js';
-import { standingOf } from './plan-line-entry.js';
-import styles from './plans.module.css';
 
 /** One order to one supplier, as a plan puts it together. */
 export function BasketSection({
@@ -41,6 +36,7 @@ export function BasketSection({
   const { currency, deliveryMinor, freeDeliveryMissingMinor: missing } = basket;
   const money = (minor: number) => writtenMoney(minor, currency, texts.language);
   const title = words.orderTo(basket.supplierName);
+  const isDue = basket.on <= plan.plannedOn;
   const figures: (Figure | false)[] = [
     { name: words.goods, value: money(basket.goodsMinor) },
     { name: words.delivery, value: deliveryMinor === 0 ? words.freeDelivery : money(deliveryMinor) },
@@ -48,7 +44,10 @@ export function BasketSection({
     basket.minimumMinor !== null && { name: words.minimumOrder, value: money(basket.minimumMinor) },
   ];
   return (
-    <Section title={title} hint={words.orderBy(writtenDay(basket.on, texts.language))}>
+    <Section
+      title={title}
+      hint={isDue ? words.orderToday : words.orderBy(writtenDay(basket.on, texts.language))}
+    >
       <Figures figures={figures.filter((figure) => figure !== false)} />
       {basket.minimumState !== 'none' && (
         <p>
@@ -73,17 +72,12 @@ export function BasketSection({
             line={line}
             known={lines.get(line.lineNumber)}
             currency={currency}
-            otherwise={basket.on <= plan.plannedOn ? 'order now' : 'order later'}
+            otherwise={isDue ? 'order now' : 'order later'}
           />
         ))}
       </Entries>
       {plan.purpose === 'plan' && permissions.includes('place orders') && (
-        <DraftOrder
-          studioId={studioId}
-          planId={plan.id}
-          basket={basket}
-          isDue={basket.on <= plan.plannedOn}
-        />
+        <DraftOrder studioId={studioId} planId={plan.id} basket={basket} isDue={isDue} />
       )}
     </Section>
   );
@@ -107,54 +101,31 @@ function BasketLine({
 }) {
   const texts = useTexts();
   const words = texts.plans;
-  const decision = known?.decision ?? otherwise;
   const { packs, ownPacks, priceMinor } = line;
-  const why = line.reasons.map((reason) => words.basketReasons[reason]).filter((text) => text !== '');
   const ordered =
     known && known.packs > 0
       ? `, ${writtenUnits((known.orderedUnits / known.packs) * packs, known.item.unit, texts)}`
       : '';
   return (
-    <Entry
-      name={
-        <PageLink
-          to={pathOf({ studioId, area: 'ordering' }, 'plan', planId, 'lines', String(line.lineNumber))}
-          alone
-        >
-          {line.label}
-        </PageLink>
-      }
-    >
-      <p>
-        <Sign standing={standingOf[decision]}>{words.decisions[decision]}</Sign>
-        {why.join(', ')}
-        {ownPacks > 0 && packs > ownPacks && ` (${words.added(packs - ownPacks)})`}
-      </p>
-      {known && <p className={styles.sentence}>{lineSentence(known, texts)}</p>}
-      <Figures
-        figures={[
-          { name: words.figures.order, value: `${words.packs(packs)}${ordered}`, isMain: true },
-          {
-            name: words.figures.cost,
-            value: writtenMoney(priceMinor, currency, texts.language),
-            isMain: true,
-          },
-          ...(known
-            ? [
-                { name: words.figures.here, value: writtenUnits(known.usableUnits, known.item.unit, texts) },
-                ...(known.onTheWayUnits > 0
-                  ? [
-                      {
-                        name: words.figures.onTheWay,
-                        value: writtenUnits(known.onTheWayUnits, known.item.unit, texts),
-                      },
-                    ]
-                  : []),
-                { name: words.figures.short, value: writtenChance(known.shortChance, texts) },
-              ]
-            : []),
-        ]}
-      />
-    </Entry>
+    <LineEntry
+      path={pathOfLine(studioId, planId, line.lineNumber)}
+      label={line.label}
+      decision={known?.decision ?? otherwise}
+      remarks={[
+        ...line.reasons.map((reason) => words.basketReasons[reason]).filter((text) => text !== ''),
+        ...(ownPacks > 0 && packs > ownPacks ? [words.added(packs - ownPacks)] : []),
+        ...(known ? remarksOf(known, texts) : []),
+      ]}
+      line={known}
+      figures={[
+        { name: words.figures.order, value: `${words.packs(packs)}${ordered}`, isMain: true },
+        {
+          name: words.figures.cost,
+          value: writtenMoney(priceMinor, currency, texts.language),
+          isMain: true,
+        },
+        ...(known ? stockFigures(known, texts) : []),
+      ]}
+    />
   );
 }

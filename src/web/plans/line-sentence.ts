@@ -26,6 +26,8 @@ export function lineSentence(line: PlanLineSummaryView, texts: Texts): string {
     days: new Intl.NumberFormat(texts.language, { maximumFractionDigits: 0 }).format(
       Math.round(line.coverDays),
     ),
+    isLate: line.notes.includes('too late'),
+    isUnneeded: line.notes.includes('no need'),
     isOneDay: Math.round(line.coverDays) === 1,
   });
 }

@@ -9,8 +9,8 @@ import { PlanProgress } from './plan-progress.js';
 import { isUnderWay, makePlan, useLatestRun } from './plans.requests.js';
 import { RunNote } from './run-note.js';
 
-/** Has a plan made, and tells how the latest run of one stands. */
-export function MakePlanPart({
+/** How the latest run of a plan stands. */
+export function LatestRun({
   standing: { studioId, permissions },
   shownId,
   onDone,
@@ -20,37 +20,57 @@ export function MakePlanPart({
   shownId: string | undefined;
   onDone: () => Promise<void>;
 }) {
-  const texts = useTexts();
-  const words = texts.plans;
-  const ids = useRef(new RequestIds()).current;
   const { answer: run, problem, reload } = useLatestRun(studioId);
+  const isNew = run?.state === 'done' && run.id !== shownId;
+  useEffect(() => {
+    if (isNew) void onDone();
+  }, [isNew, onDone]);
+  return (
+    <>
+      <ProblemNote problem={problem} />
+      {run && <RunNote run={run} isOlderShown={shownId !== undefined && shownId !== run.id} />}
+      {run && isUnderWay(run) && (
+        <PlanProgress
+          studioId={studioId}
+          plan={run}
+          mayStop={permissions.includes('plan orders')}
+          onStopped={reload}
+        />
+      )}
+    </>
+  );
+}
+
+/** Has a plan made, unless one is under way or that is not for the reader. */
+export function MakePlanButton({
+  standing: { studioId, permissions },
+  isFirst,
+}: {
+  standing: StandingView;
+  /** Whether there is no plan yet. */
+  isFirst: boolean;
+}) {
+  const words = useTexts().plans;
+  const ids = useRef(new RequestIds()).current;
+  const { answer: run, reload } = useLatestRun(studioId);
   const making = useAction(async () => {
     await makePlan(studioId, { id: ids.for({}), purpose: 'plan' });
     ids.renew();
     await reload();
   });
-  const isNew = run?.state === 'done' && run.id !== shownId;
-  useEffect(() => {
-    if (isNew) void onDone();
-  }, [isNew, onDone]);
-  const isRunning = run != null && isUnderWay(run);
-  const mayPlan = permissions.includes('plan orders');
+  if (!permissions.includes('plan orders') || (run != null && isUnderWay(run))) return null;
   return (
     <>
-      <ProblemNote problem={problem ?? making.problem} />
-      {run && <RunNote run={run} isOlderShown={shownId !== undefined && shownId !== run.id} />}
-      {isRunning && <PlanProgress studioId={studioId} plan={run} mayStop={mayPlan} onStopped={reload} />}
-      {mayPlan && !isRunning && (
-        <Group>
-          <Button
-            {...(shownId !== undefined && { variant: 'default' })}
-            loading={making.busy}
-            onClick={() => void making.run()}
-          >
-            {shownId === undefined ? words.make : words.makeAnew}
-          </Button>
-        </Group>
-      )}
+      <ProblemNote problem={making.problem} />
+      <Group>
+        <Button
+          {...(!isFirst && { variant: 'default' })}
+          loading={making.busy}
+          onClick={() => void making.run()}
+        >
+          {isFirst ? words.make : words.makeAnew}
+        </Button>
+      </Group>
     </>
   );
 }

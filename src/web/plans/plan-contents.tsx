@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import type { PlanDetailView, PlanLineSummaryView, PlanSumsView } from '../../reorder/plan/plans.views.js';
 import { type LineDecision, lineDecisions } from '../../reorder/plan/vocabulary.js';
@@ -17,7 +18,16 @@ import styles from './plans.module.css';
 import { allPlanLines } from './plans.requests.js';
 
 /** A plan that is done: what is ordered today of whom, and what becomes of the rest. */
-export function PlanContents({ standing, plan }: { standing: StandingView; plan: PlanDetailView }) {
+export function PlanContents({
+  standing,
+  plan,
+  actions,
+}: {
+  standing: StandingView;
+  plan: PlanDetailView;
+  /** What can be done with the whole of it; below what is to be ordered today. */
+  actions?: ReactNode;
+}) {
   const texts = useTexts();
   const words = texts.plans;
   const { studioId } = standing;
@@ -29,7 +39,7 @@ export function PlanContents({ standing, plan }: { standing: StandingView; plan:
   if (sums.lines === 0) {
     return (
       <Section title={words.nothingPlanned} hint={words.nothingPlannedHint}>
-        {null}
+        {actions}
       </Section>
     );
   }
@@ -44,24 +54,6 @@ export function PlanContents({ standing, plan }: { standing: StandingView; plan:
   const money = (minor: number) => writtenMoney(minor, sums.currency, texts.language);
   return (
     <>
-      <Section title={words.sums}>
-        <Figures
-          figures={[
-            { name: words.sumsNames.today, value: money(sums.orderTodayMinor), isMain: true },
-            { name: words.sumsNames.withDelivery, value: money(sums.orderTodayWithDeliveryMinor) },
-            { name: words.sumsNames.waste, value: money(sums.expectedWasteMinor) },
-            ...(sums.heldContainers > 0
-              ? [{ name: words.sumsNames.held, value: words.containers(sums.heldContainers) }]
-              : []),
-          ]}
-        />
-        <p className={styles.caution}>{words.caution}</p>
-        {plan.purpose === 'plan' && standing.permissions.includes('set levels') && (
-          <PageLink to={pathOf({ studioId, area: 'ordering' }, 'plan', plan.id, 'levels')} alone>
-            {words.toLevels}
-          </PageLink>
-        )}
-      </Section>
       {today.length === 0 && countOf('order now') === 0 && (
         <Section title={words.today}>
           <p>{words.nothingToday}</p>
@@ -77,6 +69,25 @@ export function PlanContents({ standing, plan }: { standing: StandingView; plan:
         />
       ))}
       <ProblemNote problem={ordered.problem} />
+      <Section title={words.sums}>
+        <Figures
+          figures={[
+            { name: words.sumsNames.today, value: money(sums.orderTodayMinor), isMain: true },
+            { name: words.sumsNames.withDelivery, value: money(sums.orderTodayWithDeliveryMinor) },
+            { name: words.sumsNames.waste, value: money(sums.expectedWasteMinor) },
+            ...(sums.heldContainers > 0
+              ? [{ name: words.sumsNames.held, value: words.containers(sums.heldContainers) }]
+              : []),
+          ]}
+        />
+        {actions}
+        <p className={styles.caution}>{words.caution}</p>
+        {plan.purpose === 'plan' && standing.permissions.includes('set levels') && (
+          <PageLink to={pathOf({ studioId, area: 'ordering' }, 'plan', plan.id, 'levels')} alone>
+            {words.toLevels}
+          </PageLink>
+        )}
+      </Section>
       {laterOn.map((basket) => (
         <BasketSection
           key={`${basket.supplierId} ${basket.on}`}

@@ -9,7 +9,7 @@ import { Section } from '../frame/section.js';
 import { useStudio } from '../service/studio-answers.js';
 import { useTexts } from '../texts/texts.js';
 import { writtenDay } from '../texts/written-dates.js';
-import { MakePlanPart } from './make-plan-part.js';
+import { LatestRun, MakePlanButton } from './make-plan-part.js';
 import { PlanContents } from './plan-contents.js';
 import styles from './plans.module.css';
 import { useLatestPlan } from './plans.requests.js';
@@ -22,6 +22,14 @@ export function PlanPage({ standing }: { standing: StandingView }) {
   const { answer: plan, problem, reload } = useLatestPlan(studioId);
   const timeZone = useStudio(studioId).answer?.timeZone;
   const today = timeZone === undefined ? undefined : localDay(new Date().toISOString(), timeZone);
+  const actions = plan !== undefined && (
+    <div className={styles.actions}>
+      <MakePlanButton standing={standing} isFirst={plan === null} />
+      <PageLink to={pathOf({ studioId, area: 'ordering' }, 'plan', 'earlier')} alone>
+        {words.toEarlier}
+      </PageLink>
+    </div>
+  );
   const day = plan ? writtenDay(plan.plannedOn, texts.language) : '';
   return (
     <Page
@@ -37,15 +45,8 @@ export function PlanPage({ standing }: { standing: StandingView }) {
         </Note>
       )}
       {plan === null && <NoPlanYet studioId={studioId} />}
-      {plan !== undefined && (
-        <div className={styles.actions}>
-          <MakePlanPart standing={standing} shownId={plan?.id} onDone={reload} />
-          <PageLink to={pathOf({ studioId, area: 'ordering' }, 'plan', 'earlier')} alone>
-            {words.toEarlier}
-          </PageLink>
-        </div>
-      )}
-      {plan && <PlanContents standing={standing} plan={plan} />}
+      {plan !== undefined && <LatestRun standing={standing} shownId={plan?.id} onDone={reload} />}
+      {plan ? <PlanContents standing={standing} plan={plan} actions={actions} /> : actions}
     </Page>
   );
 }

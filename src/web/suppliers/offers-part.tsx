@@ -1,3 +1,4 @@
+import type { OfferView } from '../../reorder/supply/offers.views.js';
 import { PagedEntries } from '../frame/paged-entries.js';
 import { Section } from '../frame/section.js';
 import { usePages } from '../service/use-pages.js';
@@ -30,6 +31,16 @@ export function OffersPart({
   const reload = async () => {
     await Promise.all([offered.reload(), ended.reload(), onChanged()]);
   };
+  const entry = (offer: OfferView) => (
+    <OfferEntry
+      key={offer.id}
+      studioId={studioId}
+      offer={offer}
+      currency={currency}
+      mayPlan={mayPlan}
+      onChanged={reload}
+    />
+  );
   return (
     <>
       <Section title={words.offered} hint={words.offeredHint}>
@@ -37,16 +48,7 @@ export function OffersPart({
           label={words.offered}
           list={offered}
           none={mayPlan ? words.noneOffered : words.noneOfferedRead}
-          entry={(offer) => (
-            <OfferEntry
-              key={offer.id}
-              studioId={studioId}
-              offer={offer}
-              currency={currency}
-              mayPlan={mayPlan}
-              onChanged={reload}
-            />
-          )}
+          entry={entry}
         />
       </Section>
       {mayPlan && (
@@ -56,21 +58,7 @@ export function OffersPart({
       )}
       {(ended.items?.length ?? 0) > 0 && (
         <Section title={words.endedOffers}>
-          <PagedEntries
-            label={words.endedOffers}
-            list={ended}
-            none=""
-            entry={(offer) => (
-              <OfferEntry
-                key={offer.id}
-                studioId={studioId}
-                offer={offer}
-                currency={currency}
-                mayPlan={false}
-                onChanged={reload}
-              />
-            )}
-          />
+          <PagedEntries label={words.endedOffers} list={ended} none="" entry={entry} />
         </Section>
       )}
     </>

@@ -7,8 +7,8 @@ import { useTexts } from '../../texts/texts.js';
 import { writtenDay } from '../../texts/written-dates.js';
 import { writtenMoney } from '../figures/written-money.js';
 import { writtenUnits } from '../figures/written-units.js';
+import { standingOf } from '../line-entry.js';
 import { lineSentence } from '../line-sentence.js';
-import { standingOf } from '../plan-line-entry.js';
 import styles from '../plans.module.css';
 import { reasonWords } from '../reason-words.js';
 

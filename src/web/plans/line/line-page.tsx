@@ -96,11 +96,11 @@ function Sections({
       </div>
       <DecisionPart line={line} />
       <OutlookSection line={line} plannedOn={plan?.plannedOn} />
+      <RangeSection line={line} />
       <NeedSection line={line} />
       <StockSection studioId={studioId} line={line} />
       <SupplySection standing={standing} line={line} />
       <CostSection line={line} />
-      <RangeSection line={line} />
       {mayPlan && <PlanningSection standing={standing} item={line.item} />}
       <AssumptionsSection
         standing={standing}

@@ -1,22 +1,18 @@
 import type { StandingView } from '../../../identity/sign-in/sign-in.views.js';
 import type { PlanDetailView } from '../../../reorder/plan/plans.views.js';
 import { PageLink } from '../../frame/navigation.js';
-import { NoSuchPage } from '../../frame/no-such-page.js';
 import { Note } from '../../frame/note.js';
-import { Page } from '../../frame/page.js';
 import { pathOf } from '../../frame/places.js';
 import { ProblemNote } from '../../frame/problem-note.js';
 import { Section } from '../../frame/section.js';
-import { isProblem } from '../../service/problem.js';
 import { request } from '../../service/request.js';
 import { useAnswer } from '../../service/use-answer.js';
 import { useTexts } from '../../texts/texts.js';
 import { writtenInstantHere } from '../../texts/written-dates.js';
-import { MakePlanPart } from '../make-plan-part.js';
-import { PlanProgress } from '../plan-progress.js';
+import { LatestRun, MakePlanButton } from '../make-plan-part.js';
 import styles from '../plans.module.css';
-import { allPlanLines, isUnderWay, latestOrders, latestPlans, usePlan } from '../plans.requests.js';
-import { RunNote } from '../run-note.js';
+import { allPlanLines, latestOrders, latestPlans } from '../plans.requests.js';
+import { RunPage } from '../run-page.js';
 import { comparedPlan, isOutdated } from './compared-plan.js';
 import { DifferenceEntries } from './difference-entries.js';
 import { SumsTable } from './sums-table.js';
@@ -26,37 +22,25 @@ import { SupposedPart } from './supposed-part.js';
 export function WhatIfResultPage({ standing, id }: { standing: StandingView; id: string }) {
   const texts = useTexts();
   const words = texts.whatIf;
-  const { studioId, studioName, permissions } = standing;
-  const { answer: plan, problem, reload } = usePlan(studioId, id);
-  if (isProblem(problem, 'not-found')) return <NoSuchPage />;
-  const area = { studioId, area: 'ordering' } as const;
+  const area = { studioId: standing.studioId, area: 'ordering' } as const;
   return (
-    <Page above={studioName} title={words.title}>
-      <ProblemNote problem={problem} />
-      {!plan && !problem && <p role="status">{texts.app.loading}</p>}
-      {plan && (
-        <>
-          <RunNote run={plan} />
-          {isUnderWay(plan) && (
-            <PlanProgress
-              studioId={studioId}
-              plan={plan}
-              mayStop={permissions.includes('plan orders')}
-              onStopped={reload}
-            />
-          )}
-          {plan.state === 'done' && <ComparedPart standing={standing} plan={plan} />}
-        </>
-      )}
-      <div className={styles.actions}>
-        <PageLink to={pathOf(area, 'what-if')} alone>
-          {words.another}
-        </PageLink>
-        <PageLink to={pathOf(area, 'plan')} alone>
-          {texts.plans.toLatest}
-        </PageLink>
-      </div>
-    </Page>
+    <RunPage
+      standing={standing}
+      id={id}
+      title={() => words.title}
+      below={
+        <div className={styles.actions}>
+          <PageLink to={pathOf(area, 'what-if')} alone>
+            {words.another}
+          </PageLink>
+          <PageLink to={pathOf(area, 'plan')} alone>
+            {texts.plans.toLatest}
+          </PageLink>
+        </div>
+      }
+    >
+      {(plan) => <ComparedPart standing={standing} plan={plan} />}
+    </RunPage>
   );
 }
 
@@ -98,7 +82,8 @@ function ComparedPart({ standing, plan }: { standing: StandingView; plan: PlanDe
           <Note kind="plain">
             <p>{words.changedSince}</p>
           </Note>
-          <MakePlanPart standing={standing} shownId={latestId} onDone={found.reload} />
+          <LatestRun standing={standing} shownId={latestId} onDone={found.reload} />
+          <MakePlanButton standing={standing} isFirst={false} />
         </>
       )}
       <Comparison studioId={studioId} base={base} plan={plan} />

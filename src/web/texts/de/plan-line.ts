@@ -27,6 +27,9 @@ export const planLineTexts: typeof english = {
         ? `Vorrat, wenn Sie dem Plan folgen, in ${units}`
         : `Vorrat, wenn nichts mehr bestellt wird, in ${units}`,
     fanDescription: (chance) => `Wahrscheinlichkeit, dass es ausgeht: ${chance}.`,
+    drawnAlone: (packs, day) =>
+      `Gezeichnet und gerechnet für ${packs} am ${day}, wie es für sich allein bestellt würde; bestellt wird es mit anderen Produkten des Lieferanten.`,
+    notDrawnAlone: 'Gezeichnet und gerechnet, wie es für sich allein wäre, ohne Bestellung.',
     withoutOrder: 'Dasselbe, wenn nichts bestellt wird',
     marks: {
       order: (day) => `zu bestellen am ${day}`,
@@ -41,12 +44,12 @@ export const planLineTexts: typeof english = {
     expected: 'Zu erwarten',
     without: 'Ohne Bestellung',
     following: 'Mit dem Plan',
-    shortChance: 'Wahrscheinlichkeit, dass es ausgeht',
+    shortChance: 'Risiko, dass es ausgeht',
     shortEarly: 'Mit 5 % aus bis',
     shortMiddle: 'Mit 50 % aus bis',
     unmet: 'Ungedeckter Bedarf',
-    waste: 'Läuft ungenutzt ab',
-    wasteMoney: 'Läuft ungenutzt ab, in Geld',
+    waste: 'Verfall',
+    wasteMoney: 'Verfall in Geld',
     cover: 'Reicht etwa',
 
     need: 'Was gebraucht wird',
@@ -141,7 +144,7 @@ export const planLineTexts: typeof english = {
     costPart: 'Teil',
     costParts: 'Woraus die Kosten der Wahl bestehen',
     costNames: {
-      wasteMinor: 'ungenutzt abgelaufen',
+      wasteMinor: 'Verfall',
       shortageMinor: 'Mangel',
       orderMinor: 'Bestellen und Lieferung',
       holdingMinor: 'Vorrat halten',
@@ -183,7 +186,7 @@ export const planLineTexts: typeof english = {
     perYear: 'Im Jahr',
     perUsed: { pieces: 'Je verwendetes Stück', microlitres: 'Je verwendeten Milliliter' },
     perSession: 'Je Sitzung',
-    wastePerYear: 'Läuft ungenutzt ab, im Jahr',
+    wastePerYear: 'Verfall im Jahr',
     unmetPerYear: 'Sitzungen im Jahr ohne',
   },
 };

@@ -6,6 +6,9 @@ import type {
 
 const one = (count: string | undefined, single: string, several: string) =>
   `${count} ${count === '1' ? single : several}`;
+/** What another choice costs more, which may be less than can be paid. */
+const dearer = (moreMinor: string | undefined, amount = 0) =>
+  Math.round(amount) === 0 ? 'voraussichtlich etwa gleich teuer' : `voraussichtlich ${moreMinor} teurer`;
 const days = (count: string | undefined) => one(count, 'Tag', 'Tage');
 /** After `mit` and `von`. */
 const daysDative = (count: string | undefined) => one(count, 'Tag', 'Tagen');
@@ -42,14 +45,14 @@ export const planReasons: typeof english = {
   order: ({ packs, units, on, priceMinor }) => `${packs} (${units}) am ${on} bestellen, für ${priceMinor}.`,
   covers: (written) =>
     `Ist die Lieferung da, reicht der Vorrat etwa ${days(written.days)}, bis ${written.until}. Wahrscheinlichkeit, dass er trotzdem ausgeht: ${written.chanceAfter}.`,
-  'why not less': ({ packs, moreMinor, unmetUnits }) =>
-    `Nur ${packs}: voraussichtlich ${moreMinor} teurer, und ${unmetUnits} vom Bedarf blieben ungedeckt.`,
-  'why not more': ({ packs, moreMinor, wasteUnits }) =>
-    `Stattdessen ${packs}: voraussichtlich ${moreMinor} teurer, und ${wasteUnits} würden verfallen.`,
-  'why not earlier': ({ on, moreMinor }) =>
-    `Schon am ${on} zu bestellen wäre voraussichtlich ${moreMinor} teurer.`,
-  'why not later': ({ on, moreMinor }) =>
-    `Erst am ${on} zu bestellen wäre voraussichtlich ${moreMinor} teurer.`,
+  'why not less': (written, { moreMinor }) =>
+    `Nur ${written.packs}: ${dearer(written.moreMinor, moreMinor)}, und ${written.unmetUnits} vom Bedarf blieben ungedeckt.`,
+  'why not more': (written, { moreMinor }) =>
+    `Stattdessen ${written.packs}: ${dearer(written.moreMinor, moreMinor)}, und ${written.wasteUnits} würden verfallen.`,
+  'why not earlier': (written, { moreMinor }) =>
+    `Schon am ${written.on} zu bestellen wäre ${dearer(written.moreMinor, moreMinor)}.`,
+  'why not later': (written, { moreMinor }) =>
+    `Erst am ${written.on} zu bestellen wäre ${dearer(written.moreMinor, moreMinor)}.`,
   'pack exceeds need': ({ packUnits, wasteMinor }) =>
     `Die kleinste Bestellung umfasst ${packUnits}. So viel lässt sich nicht verbrauchen, solange es haltbar ist: Ein Teil verfällt voraussichtlich (${wasteMinor}).`,
   range: ({ choice, costPerYearMinor, otherwise }) =>

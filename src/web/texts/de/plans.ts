@@ -61,8 +61,8 @@ export const plansTexts: typeof english = {
     waiting: 'Der Plan wartet, bis er an der Reihe ist',
     progress: (done, all) => `${done} von ${plural(all, 'Artikel', 'Artikeln')}`,
     stop: 'Anhalten',
-    stopped: 'Der letzte Lauf wurde angehalten, bevor er fertig war.',
-    failed: 'Der letzte Lauf ist fehlgeschlagen.',
+    stopped: 'Der Lauf wurde angehalten, bevor er fertig war.',
+    failed: 'Der Lauf ist fehlgeschlagen.',
     olderShown: 'Gezeigt wird, was davor gerechnet wurde; lassen Sie jederzeit neu rechnen.',
     tryAgain: 'Lassen Sie neu rechnen; schlägt es wieder fehl, sagen Sie es denen, die den Dienst betreiben.',
     same: 'Seit dem Plan davor hat sich nichts geändert, was zählt; gezeigt werden seine Zeilen, und nichts wurde noch einmal gerechnet.',
@@ -81,6 +81,7 @@ export const plansTexts: typeof english = {
     today: 'Heute bestellen',
     nothingToday: 'Heute muss nichts bestellt werden.',
     orderTo: (supplier) => `Bestellung bei ${supplier}`,
+    orderToday: 'heute zu bestellen',
     orderBy: (day) => `zu bestellen am ${day}`,
     lineNumber: (line) => `Zeile ${line}`,
     lines: (lines) => plural(lines, 'Zeile', 'Zeilen'),
@@ -190,9 +191,9 @@ export const plansTexts: typeof english = {
 
     fan: {
       none: 'Zu wenig ist bekannt, um es zu zeichnen.',
-      median: 'ebenso oft mehr wie weniger',
-      narrow: 'in der Hälfte aller Fälle',
-      wide: 'in neun von zehn Fällen',
+      median: 'die Mitte: ebenso oft mehr wie weniger',
+      narrow: 'in der Hälfte aller Fälle (25 bis 75 %)',
+      wide: 'in neun von zehn Fällen (5 bis 95 %)',
       asTable: 'Dasselbe in Zahlen',
       day: 'Tag',
       levels: { p5: '5 %', p25: '25 %', p50: '50 %', p75: '75 %', p95: '95 %' },
@@ -200,8 +201,8 @@ export const plansTexts: typeof english = {
   },
 
   planSentences: {
-    'order now': ({ ordered, shortOn, short, shortAfter, ...facts }) =>
-      `Heute ${ordered ?? 'nichts'} bestellen. ${here(facts)}; ohne Bestellung geht es${shortOn === null ? ' vielleicht' : ` voraussichtlich um den ${shortOn}`} aus (Wahrscheinlichkeit: ${short}; mit ihr: ${shortAfter}).${waste(facts)}`,
+    'order now': ({ ordered, shortOn, short, shortAfter, isLate, ...facts }) =>
+      `Heute ${ordered ?? 'nichts'} bestellen. ${here(facts)}; ohne Bestellung geht es${shortOn === null ? ' vielleicht' : ` voraussichtlich um den ${shortOn}`} aus (Wahrscheinlichkeit: ${short}). ${isLate ? `Schon bevor sie kommt, kann etwas fehlen (Wahrscheinlichkeit: ${shortAfter}).` : `Mit Bestellung: ${shortAfter}.`}${waste(facts)}`,
     'order later': ({ ordered, on, ...facts }) =>
       `${on === null ? 'Später' : `Am ${on}`} ${ordered ?? 'mehr'} bestellen. ${lasts(facts)}${waste(facts)}`,
     'order for the appointment': ({ weekly, ordered, on, ...facts }) =>
@@ -210,8 +211,10 @@ export const plansTexts: typeof english = {
         : `${on === null ? '' : `Am ${on} `}${ordered} für die gebuchten Termine bestellen. ${here(facts)}.${waste(facts)}`,
     'let run out': ({ weekly, ...facts }) =>
       `Aufbrauchen und nicht mehr bestellen. ${here(facts)}; gebraucht werden ${weekly} je Woche.${waste(facts)}`,
-    enough: ({ short, ...facts }) =>
-      `${lasts(facts)} Wahrscheinlichkeit, dass es ausgeht: ${short}.${waste(facts)}`,
+    enough: ({ short, isUnneeded, ...facts }) =>
+      isUnneeded
+        ? `${here(facts)}. Voraussichtlich braucht es niemand.${waste(facts)}`
+        : `${lasts(facts)} Wahrscheinlichkeit, dass es ausgeht: ${short}.${waste(facts)}`,
     'cannot be ordered': ({ short, ...facts }) =>
       `Kein Lieferant bietet es an. ${here(facts)}. Wahrscheinlichkeit, dass es ausgeht: ${short}.${waste(facts)}`,
   },

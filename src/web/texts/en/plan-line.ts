@@ -20,7 +20,7 @@ export const planLineTexts = {
     remarks: 'To know besides',
     orderOn: 'to order on',
     arrivesOn: 'likely here by',
-    arrivesLate: '19 of 20 here by',
+    arrivesLate: 'at the latest, in 19 of 20 cases',
 
     outlook: 'What is to be expected',
     outlookHint: (until: string) => `Until ${until}, over all the ways it may go.`,
@@ -30,6 +30,9 @@ export const planLineTexts = {
         ? `What is here if the plan is followed, in ${units}`
         : `What is here if nothing more is ordered, in ${units}`,
     fanDescription: (chance: string) => `Chance of running short: ${chance}.`,
+    drawnAlone: (packs: string, day: string) =>
+      `Drawn and reckoned for ${packs} on ${day}, as it would be ordered by itself; it is ordered with other products of the supplier.`,
+    notDrawnAlone: 'Drawn and reckoned as it would be by itself, without an order.',
     withoutOrder: 'The same if nothing is ordered',
     marks: {
       order: (day: string) => `to order on ${day}`,

@@ -11,6 +11,11 @@ export type KnownReason = (Reason | DecisionNote | DecisionAssumption | DemandAs
 
 const one = (count: string | undefined, single: string, several: string) =>
   `${count} ${count === '1' ? single : several}`;
+/** What another choice costs more, which may be less than can be paid. */
+const costs = (written: Written, { moreMinor = 0 }: Amounts) =>
+  Math.round(moreMinor) === 0
+    ? 'expected to cost about the same'
+    : `expected to cost ${written.moreMinor} more`;
 const days = (count: string | undefined) => one(count, 'day', 'days');
 
 /**
@@ -45,13 +50,12 @@ export const planReasons: Record<KnownReason, SayReason> & Record<string, SayRea
   order: ({ packs, units, on, priceMinor }) => `Order ${packs} (${units}) on ${on}, for ${priceMinor}.`,
   covers: (written) =>
     `Once it is here, the stock lasts about ${days(written.days)}, until ${written.until}. Chance that it runs short all the same: ${written.chanceAfter}.`,
-  'why not less': ({ packs, moreMinor, unmetUnits }) =>
-    `Only ${packs}: expected to cost ${moreMinor} more, with ${unmetUnits} of the need not met.`,
-  'why not more': ({ packs, moreMinor, wasteUnits }) =>
-    `${packs} instead: expected to cost ${moreMinor} more, with ${wasteUnits} wasted.`,
-  'why not earlier': ({ on, moreMinor }) =>
-    `To order on ${on} already is expected to cost ${moreMinor} more.`,
-  'why not later': ({ on, moreMinor }) => `To order only on ${on} is expected to cost ${moreMinor} more.`,
+  'why not less': (written, amounts) =>
+    `Only ${written.packs}: ${costs(written, amounts)}, with ${written.unmetUnits} of the need not met.`,
+  'why not more': (written, amounts) =>
+    `${written.packs} instead: ${costs(written, amounts)}, with ${written.wasteUnits} wasted.`,
+  'why not earlier': (written, amounts) => `To order on ${written.on} already is ${costs(written, amounts)}.`,
+  'why not later': (written, amounts) => `To order only on ${written.on} is ${costs(written, amounts)}.`,
   'pack exceeds need': ({ packUnits, wasteMinor }) =>
     `The smallest order holds ${packUnits}, more than can be used in date: some of it will probably be wasted (${wasteMinor}).`,
   range: ({ choice, costPerYearMinor, otherwise }) =>

@@ -28,6 +28,10 @@ export interface LineFacts {
   /** How many. */
   days: string;
   isOneDay: boolean;
+  /** Whether it may be missing before an order comes. */
+  isLate: boolean;
+  /** Whether nobody is expected to need it. */
+  isUnneeded: boolean;
 }
 
 type Said<Name extends keyof LineFacts> = Pick<LineFacts, Name>;
@@ -81,8 +85,8 @@ export const plansTexts = {
     waiting: 'The plan waits its turn',
     progress: (done: number, all: number) => `${done} of ${plural(all, 'item', 'items')}`,
     stop: 'Stop it',
-    stopped: 'The last run was stopped before it was done.',
-    failed: 'The last run failed.',
+    stopped: 'The run was stopped before it was done.',
+    failed: 'The run failed.',
     olderShown: 'What is shown was worked out before it; have it made anew when you like.',
     tryAgain: 'Have it made anew; if it fails again, tell whoever runs the service.',
     same: 'Nothing that counts has changed since the plan before, so its lines are shown and nothing was computed again.',
@@ -101,6 +105,7 @@ export const plansTexts = {
     today: 'Order today',
     nothingToday: 'Nothing has to be ordered today.',
     orderTo: (supplier: string) => `Order to ${supplier}`,
+    orderToday: 'to order today',
     orderBy: (day: string) => `to order on ${day}`,
     lineNumber: (line: number) => `line ${line}`,
     lines: (lines: number) => plural(lines, 'line', 'lines'),
@@ -209,9 +214,9 @@ export const plansTexts = {
 
     fan: {
       none: 'Too little is known to draw it.',
-      median: 'as likely more as less',
-      narrow: 'in half of all cases',
-      wide: 'in nine of ten cases',
+      median: 'the middle, as likely more as less',
+      narrow: 'in half of all cases (25 to 75%)',
+      wide: 'in nine of ten cases (5 to 95%)',
       asTable: 'The same in numbers',
       day: 'Day',
       levels: { p5: '5%', p25: '25%', p50: '50%', p75: '75%', p95: '95%' },
@@ -220,8 +225,8 @@ export const plansTexts = {
 
   /** The sentence of a line by its decision. */
   planSentences: {
-    'order now': ({ ordered, short, shortOn, shortAfter, ...facts }) =>
-      `Order ${ordered ?? 'nothing'} today. ${here(facts)}; without an order it runs short${shortOn === null ? '' : ` around ${shortOn}`} (chance: ${short}), with it: ${shortAfter}.${waste(facts)}`,
+    'order now': ({ ordered, short, shortOn, shortAfter, isLate, ...facts }) =>
+      `Order ${ordered ?? 'nothing'} today. ${here(facts)}; without an order it runs short${shortOn === null ? '' : ` around ${shortOn}`} (chance: ${short}). ${isLate ? `Some may be missing before it comes (chance: ${shortAfter}).` : `Chance with it: ${shortAfter}.`}${waste(facts)}`,
     'order later': ({ ordered, on, ...facts }) =>
       `Order ${ordered ?? 'more'} ${on === null ? 'later' : `on ${on}`}. ${here(facts)}, which lasts about ${days(facts)}.${waste(facts)}`,
     'order for the appointment': ({ weekly, ordered, on, ...facts }) =>
@@ -230,8 +235,10 @@ export const plansTexts = {
         : `Order ${ordered}${on === null ? '' : ` on ${on}`} for those who are booked. ${here(facts)}.${waste(facts)}`,
     'let run out': ({ weekly, ...facts }) =>
       `Use it up and order no more. ${here(facts)}; ${weekly} a week are needed.${waste(facts)}`,
-    enough: ({ short, ...facts }) =>
-      `${here(facts)}, which lasts about ${days(facts)}. Chance of running short: ${short}.${waste(facts)}`,
+    enough: ({ short, isUnneeded, ...facts }) =>
+      isUnneeded
+        ? `${here(facts)}. Nobody is expected to need it.${waste(facts)}`
+        : `${here(facts)}, which lasts about ${days(facts)}. Chance of running short: ${short}.${waste(facts)}`,
     'cannot be ordered': ({ short, ...facts }) =>
       `No supplier offers it. ${here(facts)}. Chance of running short: ${short}.${waste(facts)}`,
   } as Record<LineDecision, (facts: LineFacts) => string>,
