@@ -74,7 +74,7 @@ describe('with even need and no expiry', () => {
       expect(best.dayIndex).toBe(0);
       expect(best.packs).toBeGreaterThanOrEqual(22 * 13);
       expect(best.packs).toBeLessThanOrEqual(25 * 13);
-      const atHarris = simulation.evaluate(search.policy({ dayIndex: 0, packs: 304 }));
+      const atHarris = simulation.evaluate(search.trials.policy({ dayIndex: 0, packs: 304 }));
       expect(best.costMinor).toBeLessThanOrEqual(totalCostMinor(atHarris, rates, base.left));
     }
   });

@@ -1,8 +1,8 @@
 import { orderNothing } from './batch-cost.js';
 import { totalCostMinor } from './expected-cost.js';
 import { figure } from './figure.js';
-import type { Candidate } from './first-order.js';
 import type { BasketFigures, PlannedOrder } from './item-decision-result.js';
+import type { Candidate } from './order-trials.js';
 import { dateOfDay } from './plan-days.js';
 import type { WeighedOffer } from './weigh-offers.js';
 
@@ -24,25 +24,25 @@ export function basketFigures(
   plannedOn: string,
   paths: number,
 ): BasketFigures {
-  const here = search.priced(own, paths).costMinor;
+  const here = search.trials.of(own, paths).costMinor;
   const nothing = search.simulation.evaluate(orderNothing, { from: 0, to: paths });
   const alone = isOrdered ? here : Math.min(here, totalCostMinor(nothing, rates, base.left));
   const indices = new Set<number>();
   for (let part = 0; part <= daysShown; part++) indices.add(Math.round((own.dayIndex * part) / daysShown));
   const days = [...indices].map((dayIndex) => ({
     on: dateOfDay(plannedOn, orderDays[dayIndex] ?? 0),
-    extraMinor: figure(search.priced({ dayIndex, packs: own.packs }, paths).costMinor - alone),
+    extraMinor: figure(search.trials.of({ dayIndex, packs: own.packs }, paths).costMinor - alone),
   }));
   const laterDays: BasketFigures['laterDays'] = [];
   for (const step of laterSteps) {
     const day = orderDays[own.dayIndex + step];
     if (day === undefined) continue;
-    const later = search.priced({ dayIndex: own.dayIndex + step, packs: own.packs }, paths);
+    const later = search.trials.of({ dayIndex: own.dayIndex + step, packs: own.packs }, paths);
     laterDays.push({ on: dateOfDay(plannedOn, day), extraMinor: figure(later.costMinor - alone) });
   }
   const morePacks = Array.from({ length: packsShown }, (_, index) => {
     const packs = own.packs + index + 1;
-    return { packs, extraMinor: figure(search.priced({ ...own, packs }, paths).costMinor - here) };
+    return { packs, extraMinor: figure(search.trials.of({ ...own, packs }, paths).costMinor - here) };
   });
   return {
     offerId: offer.offerId,

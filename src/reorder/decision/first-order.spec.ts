@@ -1,17 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import {
-  itemFacts,
-  offerOf,
-  orderDaysEvery,
-  type SampleItem,
-  sealed,
-} from '../../../tests/support/planning-samples.js';
-import { drawDemand } from '../projection/demand-draws.js';
-import { Simulation } from '../projection/simulate.js';
-import { orderNothing } from './batch-cost.js';
-import { totalCostMinor } from './expected-cost.js';
-import type { Candidate } from './first-order.js';
-import { bestOrderOf, type WeighedOffer, weighOffers } from './weigh-offers.js';
+import { firstOrderOf, OrderJudge } from '../../../tests/support/order-judge.js';
+import { offerOf, orderDaysEvery, type SampleItem, sealed } from '../../../tests/support/planning-samples.js';
+import type { Candidate } from './order-trials.js';
+import type { WeighedOffer } from './weigh-offers.js';
 
 const isSoak = process.env.SOAK !== undefined;
 /** Paths on which every order is tried, drawn apart from those the decision saw. */
@@ -19,8 +10,6 @@ const firstPaths = isSoak ? 20_000 : 2_000;
 /** In the soak those that came within 3 % of the least are tried on so many: others cannot be the best. */
 const lastPaths = isSoak ? 1_000_000 : 0;
 const stillPossible = 1.03;
-/** Drawn at once: a million would fill the memory. */
-const pathsAtOnce = 50_000;
 
 /** Small enough that every quantity on every day can be tried. */
 const problems: Record<string, SampleItem & { most: number; latest: number }> = {
@@ -125,11 +114,11 @@ describe('the first order', () => {
     it(
       `costs no more than 1 % above the best of all quantities and days: ${name}`,
       () => {
-        const { chosen, at } = decided(problem);
-        const { least, ofChosen, tried, best } = exhausted(problem, chosen, at);
+        const chosen = firstOrderOf(problem, 2_000, 11);
+        const { least, ofChosen, tried, best } = exhausted(problem, chosen);
         expect(tried).toBeGreaterThan(40);
         expect(least).toBeGreaterThan(0);
-        if (isSoak) console.log(name, at, { best, least, ofChosen, above: ofChosen / least - 1 });
+        if (isSoak) console.log(name, chosen.best, { best, least, ofChosen, above: ofChosen / least - 1 });
         expect(ofChosen).toBeLessThanOrEqual(least * 1.01);
       },
       isSoak ? 3_600_000 : 60_000,
@@ -137,67 +126,23 @@ describe('the first order', () => {
   }
 });
 
-function decided(problem: SampleItem): { chosen: WeighedOffer; at: Candidate } {
-  const facts = itemFacts({ ...problem, paths: 2_000, seed: 11 });
-  const { draws, stock, horizonDays, offers, settings } = facts;
-  const horizon = { days: horizonDays, tailDays: draws.days - horizonDays };
-  const [offer] = offers;
-  if (offer === undefined) throw new Error('A problem has an offer.');
-  const { prices, packContainers, unitsEach } = offer.replenishment;
-  const lowest = Math.min(...prices.map(({ packPriceMinor }) => packPriceMinor));
-  const unitMinor = lowest / packContainers / unitsEach;
-  const rates = { unitMinor, orderMinor: 0, shortageMinor: 0, holdingMinorPerDay: 0 };
-  const nothing = new Simulation(stock, null, draws, rates, horizon).evaluate(orderNothing);
-  const { weighed } = weighOffers(facts, settings, offers, unitMinor, 1, nothing);
-  const [chosen] = weighed;
-  if (chosen === undefined) throw new Error('No offer was weighed.');
-  const found = bestOrderOf(facts, chosen);
-  return { chosen: found, at: found.best };
-}
-
 /** Tries all of them on new paths. */
-function exhausted(
-  problem: SampleItem & { most: number; latest: number },
-  chosen: WeighedOffer,
-  at: Candidate,
-): { least: number; ofChosen: number; tried: number; best: Candidate | undefined } {
-  const { offer, orderDays } = chosen;
-  const candidates: Candidate[] = [at];
+function exhausted(problem: SampleItem & { most: number; latest: number }, chosen: WeighedOffer) {
+  const { offer, orderDays, best } = chosen;
+  const candidates: Candidate[] = [best];
   for (const [dayIndex, day] of orderDays.entries()) {
     if (day > problem.latest) break;
     for (let packs = Math.max(1, offer.replenishment.minimumPacks); packs <= problem.most; packs++) {
       candidates.push({ dayIndex, packs });
     }
   }
-  const first = costsOf(problem, chosen, candidates, firstPaths, 90_000);
+  const judge = new OrderJudge(problem, chosen);
+  const first = judge.costs(candidates, firstPaths, 90_000);
   if (lastPaths === 0) return { ...leastOf(candidates, first), tried: candidates.length };
   const limit = Math.min(...first) * stillPossible;
   const possible = candidates.filter((_, index) => index === 0 || (first[index] ?? 0) <= limit);
-  const last = costsOf(problem, chosen, possible, lastPaths, 190_000);
+  const last = judge.costs(possible, lastPaths, 190_000);
   return { ...leastOf(possible, last), tried: candidates.length };
-}
-
-/** Expected costs by the same later orders and the same rates. */
-function costsOf(
-  problem: SampleItem,
-  { base, rates, offer, search }: WeighedOffer,
-  candidates: readonly Candidate[],
-  allPaths: number,
-  seed: number,
-): Float64Array {
-  const facts = itemFacts({ ...problem, paths: 1 });
-  const costs = new Float64Array(candidates.length);
-  const horizon = { days: facts.horizonDays, tailDays: facts.demand.days - facts.horizonDays };
-  for (let done = 0, part = 0; done < allPaths; done += pathsAtOnce, part++) {
-    const paths = Math.min(pathsAtOnce, allPaths - done);
-    const draws = drawDemand(facts.demand, { paths, seed: seed + part });
-    const simulation = new Simulation(facts.stock, offer.replenishment, draws, rates, horizon);
-    for (const [index, candidate] of candidates.entries()) {
-      const outcome = simulation.evaluate(search.policy(candidate));
-      costs[index] = (costs[index] ?? 0) + (totalCostMinor(outcome, rates, base.left) * paths) / allPaths;
-    }
-  }
-  return costs;
 }
 
 function leastOf(candidates: readonly Candidate[], costs: Float64Array) {

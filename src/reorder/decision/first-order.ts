@@ -1,27 +1,17 @@
-import type { CostRates, OrderPolicy, Replenishment } from '../projection/item-facts.js';
-import type { Outcome } from '../projection/outcome.js';
+import type { Replenishment } from '../projection/item-facts.js';
 import type { Simulation } from '../projection/simulate.js';
-import type { BasePolicy } from './base-policy.js';
-import { totalCostMinor } from './expected-cost.js';
+import {
+  byCost,
+  type Candidate,
+  mayBeCheaper,
+  OrderTrials,
+  type Trial,
+  type TrialFacts,
+} from './order-trials.js';
 
-/** A first order: on the order day with this index, so many packs. */
-export interface Candidate {
-  dayIndex: number;
-  packs: number;
-}
-
-export interface PricedCandidate extends Candidate {
-  costMinor: number;
-}
-
-/** What is searched, and what for. */
-export interface SearchSettings {
-  simulation: Simulation;
+/** What is searched. */
+export interface SearchSettings extends TrialFacts {
   replenishment: Replenishment;
-  base: BasePolicy;
-  rates: CostRates;
-  /** Days on which the first order may be placed, rising. */
-  orderDays: readonly number[];
   /** Index of the day by which one should be placed. */
   dueIndex: number;
   leastPacks: number;
@@ -29,143 +19,103 @@ export interface SearchSettings {
   coarsePaths: number;
 }
 
+interface Step {
+  days: number;
+  packs: number;
+}
+
 const daysInGrid = 6;
 const startsFromGrid = 4;
-const startsInFine = 2;
-/** Share of the cost by which a neighbour counts as clearly cheaper on half of the paths. */
-const clearlyCheaper = 0.005;
+const followedInFine = 2;
+/** Of those that may be the best more are not kept. */
+const mostContenders = 8;
+/** Share of the cost by which an order must be cheaper to be worth finding. */
+const worthFinding = 0.005;
 
 /**
  * Finds the first order with the least expected cost: a coarse grid on few paths, from its best places down in halved
- * steps, and the last steps of one pack and one order day on all paths. Cost need not be convex (price breaks, expiry),
- * so several places are followed, and the neighbours in both directions are always looked at.
+ * steps, then on all paths those that may still be the best, and from the cheapest of them the last steps of one pack and
+ * one order day. Cost need not be convex (price breaks, expiry), so several places are followed, and the neighbours in
+ * both directions are always looked at.
  */
 export class FirstOrderSearch {
-  /** What came of each order, by how many paths were looked at. */
-  private readonly outcomes = new Map<number, Map<string, Outcome>>();
   /** Half as late again as it is due: up to here the grid is dense. */
   private readonly nearIndex: number;
-  /** Different orders that were tried. */
-  private readonly tried = new Set<string>();
 
-  constructor(private readonly settings: SearchSettings) {
+  constructor(
+    private readonly settings: SearchSettings,
+    readonly trials: OrderTrials = new OrderTrials(settings),
+  ) {
     const { orderDays, dueIndex } = settings;
     this.nearIndex = Math.min(orderDays.length - 1, Math.max(4, Math.ceil(dueIndex * 1.5)));
-  }
-
-  get candidates(): number {
-    return this.tried.size;
   }
 
   get simulation(): Simulation {
     return this.settings.simulation;
   }
 
-  /** The best on the coarse paths: good enough to compare offers. */
-  coarse(): PricedCandidate[] {
+  /** Those that may be the best by the coarse paths, the cheapest first: good enough to compare offers. */
+  coarse(): Trial[] {
     const { coarsePaths } = this.settings;
-    const grid = this.grid().map((candidate) => this.priced(candidate, coarsePaths));
+    const grid = this.grid().map((candidate) => this.trials.of(candidate, coarsePaths));
     const starts = bestOfEachAmount(grid.sort(byCost)).slice(0, startsFromGrid);
     const step = {
       days: Math.max(1, this.nearIndex >> 3),
       packs: Math.max(1, (this.settings.mostPacks - this.settings.leastPacks) >> 3),
     };
-    const ends = starts.map((start) => this.descend(start, step, coarsePaths));
-    return distinct(ends.sort(byCost), startsInFine);
+    for (const start of starts) this.descend(start, step, coarsePaths);
+    return this.contenders(coarsePaths);
   }
 
-  /** From the places found, the best on all paths. */
-  fine(starts: readonly PricedCandidate[]): PricedCandidate {
-    const paths = this.settings.simulation.draws.paths;
-    let best: PricedCandidate | null = null;
-    for (const start of starts) {
-      const from = this.priced(start, paths);
-      // A place that is far worse on all paths is not followed down.
-      if (best !== null && from.costMinor > best.costMinor + Math.abs(best.costMinor) * 0.1) continue;
-      const packs = Math.max(1, Math.round(start.packs / 12));
-      const end = this.descend(from, { days: 2, packs }, paths);
-      if (best === null || byCost(end, best) < 0) best = end;
-    }
-    if (best === null) throw new RangeError('There is no order day to begin with.');
-    return best;
+  /** From the places found on few paths, the best on all. */
+  fine(starts: readonly Candidate[]): Trial {
+    return this.follow(starts, ({ packs }) => ({ days: 2, packs: Math.max(1, Math.round(packs / 12)) }));
+  }
+
+  /** From the places found on nearly as many paths, the best on all: chance has moved it by little. */
+  finest(starts: readonly Candidate[]): Trial {
+    return this.follow(starts, () => ({ days: 1, packs: 1 }));
+  }
+
+  /** Whether chance may hide that another one is clearly cheaper, by all paths. */
+  isUncertain(best: Trial): boolean {
+    const tried = this.trials.sorted(this.allPaths);
+    return tried.some((trial) => trial !== best && mayBeCheaper(trial, best, worthFinding));
   }
 
   /**
-   * Whether half of the paths would have chosen a neighbour in packs that is clearly cheaper there: then so many paths
-   * are too few to tell.
+   * The cheapest of all that were tried on so many paths, and those of which chance may hide that they are cheaper. Of
+   * neighbours the cheaper one: the other is found from there.
    */
-  isUncertain(best: PricedCandidate): boolean {
-    const { simulation, leastPacks, mostPacks, rates, base } = this.settings;
-    const { paths } = simulation.draws;
-    const halves = [
-      { from: 0, to: paths >> 1 },
-      { from: paths >> 1, to: paths },
-    ].filter(({ from, to }) => to > from);
-    for (const range of halves) {
-      const costOf = (packs: number) => {
-        const outcome = simulation.evaluate(this.policy({ ...best, packs }), range);
-        return totalCostMinor(outcome, rates, base.left);
-      };
-      const here = costOf(best.packs);
-      for (const packs of [best.packs - 1, best.packs + 1]) {
-        if (packs < leastPacks || packs > mostPacks) continue;
-        if (costOf(packs) < here - Math.abs(here) * clearlyCheaper) return true;
-      }
+  contenders(paths: number = this.allPaths): Trial[] {
+    const kept: Trial[] = [];
+    for (const trial of this.trials.sorted(paths)) {
+      const [best] = kept;
+      if (kept.some((other) => areNeighbours(other, trial))) continue;
+      if (best !== undefined && !mayBeCheaper(trial, best, worthFinding)) continue;
+      kept.push(trial);
+      if (kept.length === mostContenders) break;
     }
-    return false;
+    return kept;
   }
 
   /** The same search on other paths. */
   on(simulation: Simulation): FirstOrderSearch {
-    const search = new FirstOrderSearch({ ...this.settings, simulation });
-    for (const key of this.tried) search.tried.add(key);
-    return search;
+    return new FirstOrderSearch({ ...this.settings, simulation }, this.trials.on(simulation));
   }
 
   /** The best on all paths among those on this order day or later; null: there is no such day. */
-  bestFrom(dayIndex: number): PricedCandidate | null {
-    const { orderDays, simulation, base, leastPacks } = this.settings;
+  bestFrom(dayIndex: number): Trial | null {
+    const { orderDays, base, leastPacks } = this.settings;
     if (dayIndex >= orderDays.length) return null;
-    const { paths } = simulation.draws;
-    let best: PricedCandidate | null = null;
-    for (const key of this.outcomes.get(paths)?.keys() ?? []) {
-      const [index = 0, packs = 0] = key.split('|').map(Number);
-      if (index < dayIndex || packs < leastPacks) continue;
-      const priced = this.priced({ dayIndex: index, packs }, paths);
-      if (best === null || byCost(priced, best) < 0) best = priced;
-    }
-    return best ?? this.priced({ dayIndex, packs: Math.max(leastPacks, base.packs) }, paths);
+    const later = this.trials
+      .sorted(this.allPaths)
+      .find((trial) => trial.dayIndex >= dayIndex && trial.packs >= leastPacks);
+    return later ?? this.trials.of({ dayIndex, packs: Math.max(leastPacks, base.packs) }, this.allPaths);
   }
 
-  priced(candidate: Candidate, paths: number): PricedCandidate {
-    const { rates, base } = this.settings;
-    return { ...candidate, costMinor: totalCostMinor(this.outcome(candidate, paths), rates, base.left) };
-  }
-
-  /** What comes of a first order, tried once for so many paths. */
-  outcome(candidate: Candidate, paths: number): Outcome {
-    const key = `${candidate.dayIndex}|${candidate.packs}`;
-    this.tried.add(key);
-    let known = this.outcomes.get(paths);
-    if (known === undefined) {
-      known = new Map();
-      this.outcomes.set(paths, known);
-    }
-    let outcome = known.get(key);
-    if (outcome === undefined) {
-      outcome = this.settings.simulation.evaluate(this.policy(candidate), { from: 0, to: paths });
-      known.set(key, outcome);
-    }
-    return outcome;
-  }
-
-  policy({ dayIndex, packs }: Candidate): OrderPolicy {
-    const { base, orderDays } = this.settings;
-    return {
-      first: { day: orderDays[dayIndex] ?? 0, packs },
-      reorderPointUnits: base.reorderPointUnits,
-      packs: base.packs,
-    };
+  private get allPaths(): number {
+    return this.settings.simulation.draws.paths;
   }
 
   /** What is here and coming. */
@@ -206,19 +156,29 @@ export class FirstOrderSearch {
     return grid;
   }
 
+  private follow(starts: readonly Candidate[], stepFrom: (start: Candidate) => Step): Trial {
+    const paths = this.allPaths;
+    const places = starts.map((start) => this.trials.of(start, paths)).sort(byCost);
+    let best: Trial | null = null;
+    for (const from of bestOfEachAmount(places).slice(0, followedInFine)) {
+      // A place that is far worse on all paths is not followed down.
+      if (best !== null && from.costMinor > best.costMinor + Math.abs(best.costMinor) * 0.1) continue;
+      const end = this.descend(from, stepFrom(from), paths);
+      if (best === null || byCost(end, best) < 0) best = end;
+    }
+    if (best === null) throw new RangeError('There is no order day to begin with.');
+    return best;
+  }
+
   /** Steps to the best neighbour until none is better, then halves the steps. */
-  private descend(
-    start: PricedCandidate,
-    first: { days: number; packs: number },
-    paths: number,
-  ): PricedCandidate {
+  private descend(start: Trial, first: Step, paths: number): Trial {
     let best = start;
     for (let { days, packs } = first; ; days = Math.max(1, days >> 1), packs = Math.max(1, packs >> 1)) {
       for (let moved = true; moved; ) {
         const from = best;
         for (const candidate of this.neighbours(from, days, packs)) {
-          const priced = this.priced(candidate, paths);
-          if (byCost(priced, best) < 0) best = priced;
+          const trial = this.trials.of(candidate, paths);
+          if (byCost(trial, best) < 0) best = trial;
         }
         moved = best !== from;
       }
@@ -246,15 +206,8 @@ export class FirstOrderSearch {
   }
 }
 
-/** By cost; of equal ones the later day, then the fewer packs. */
-function byCost(left: PricedCandidate, right: PricedCandidate): number {
-  const difference = left.costMinor - right.costMinor;
-  if (Math.abs(difference) > 1e-9) return difference;
-  return right.dayIndex - left.dayIndex || left.packs - right.packs;
-}
-
 /** The first of each number of packs: places far apart are followed, not the same one on several days. */
-function bestOfEachAmount(sorted: readonly PricedCandidate[]): PricedCandidate[] {
+function bestOfEachAmount(sorted: readonly Trial[]): Trial[] {
   const amounts = new Set<number>();
   return sorted.filter(({ packs }) => {
     if (amounts.has(packs)) return false;
@@ -263,13 +216,8 @@ function bestOfEachAmount(sorted: readonly PricedCandidate[]): PricedCandidate[]
   });
 }
 
-/** The first ones that are not the same. */
-function distinct(sorted: readonly PricedCandidate[], most: number): PricedCandidate[] {
-  const kept: PricedCandidate[] = [];
-  for (const each of sorted) {
-    if (kept.length === most) break;
-    if (!kept.some(({ dayIndex, packs }) => dayIndex === each.dayIndex && packs === each.packs))
-      kept.push(each);
-  }
-  return kept;
+/** So near that the steps down from one come by the other. */
+function areNeighbours(one: Candidate, other: Candidate): boolean {
+  const packs = Math.max(1, Math.max(one.packs, other.packs) >> 2);
+  return Math.abs(one.dayIndex - other.dayIndex) <= 2 && Math.abs(one.packs - other.packs) <= packs;
 }

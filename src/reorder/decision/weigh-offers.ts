@@ -5,7 +5,8 @@ import { Simulation } from '../projection/simulate.js';
 import { daysWithin } from '../supply/lead-time.js';
 import { type BasePolicy, basePolicy, mostPacks } from './base-policy.js';
 import type { DecisionSettings, ItemDecisionFacts, ItemOffer } from './decision-facts.js';
-import { FirstOrderSearch, type PricedCandidate } from './first-order.js';
+import { FirstOrderSearch } from './first-order.js';
+import type { Trial } from './order-trials.js';
 import { type OneTooMany, oneTooMany, shortageFromTarget } from './shortage-cost.js';
 
 /** An offer with all that is needed to weigh orders of it. */
@@ -18,31 +19,39 @@ export interface WeighedOffer {
   dueDay: number;
   dueIndex: number;
   search: FirstOrderSearch;
-  starts: PricedCandidate[];
-  best: PricedCandidate;
+  /** What may be the best by the coarse paths, the cheapest first. */
+  starts: Trial[];
+  best: Trial;
 }
 
-/** Uses of all paths together that are drawn at most to tell neighbours apart, and paths. */
+/** Paths are drawn so many times over until they suffice, and uses of all paths together at most. */
+const timesMorePaths = 4;
 const mostUses = 400_000;
-const mostPathsDrawn = 10_000;
+const mostPathsDrawn = 32_000;
 
 /**
- * The best first order of an offer on all paths; where they are too few to tell it from its neighbours, on more of them.
+ * The best first order of an offer on all paths. While they are too few to tell it from others that may be clearly
+ * cheaper, it is sought among these on more of them.
  */
 export function bestOrderOf(facts: ItemDecisionFacts, weighed: WeighedOffer): WeighedOffer {
-  const best = weighed.search.fine(weighed.starts);
-  const found = { ...weighed, best };
   const { draws, demand, stock, horizonDays } = facts;
-  if (demand.days !== draws.days || !weighed.search.isUncertain(best)) return found;
-  const usesOfPath = Math.max(1, (draws.offsets[draws.paths] ?? 0) / draws.paths);
-  const paths = Math.min(mostPathsDrawn, Math.floor(mostUses / usesOfPath));
-  if (paths < draws.paths * 2) return found;
-  // The paths so far are the first ones of the longer draw.
-  const longer = drawDemand(demand, { paths, seed: draws.seed });
+  const { offer, rates } = weighed;
   const horizon = { days: horizonDays, tailDays: draws.days - horizonDays };
-  const { replenishment } = weighed.offer;
-  const search = weighed.search.on(new Simulation(stock, replenishment, longer, weighed.rates, horizon));
-  return { ...found, search, best: search.fine([best]) };
+  const usesOfPath = Math.max(1, (draws.offsets[draws.paths] ?? 0) / draws.paths);
+  const mostPaths = demand.days === draws.days ? Math.min(mostPathsDrawn, mostUses / usesOfPath) : 0;
+  let { search } = weighed;
+  let best = search.fine(weighed.starts);
+  for (;;) {
+    const paths = Math.min(mostPaths, search.simulation.draws.paths * timesMorePaths);
+    if (paths < search.simulation.draws.paths * 2) break;
+    if (!search.isUncertain(best)) break;
+    const contenders = search.contenders();
+    // The paths so far are the first ones of the longer draw.
+    const longer = drawDemand(demand, { paths: Math.floor(paths), seed: draws.seed });
+    search = search.on(new Simulation(stock, offer.replenishment, longer, rates, horizon));
+    best = search.finest(contenders);
+  }
+  return { ...weighed, search, best };
 }
 
 export interface WeighedShortage {
@@ -106,7 +115,7 @@ export function weighOffers(
     const capped = { ...base, left: { ...base.left, unitMinor } };
     return searchOffer(facts, offer, capped, withShortage, target, nothing);
   });
-  for (const each of weighed) each.best = each.search.priced(each.best, draws.paths);
+  for (const each of weighed) each.best = each.search.trials.of(each.best, draws.paths);
   weighed.sort((left, right) => left.best.costMinor - right.best.costMinor);
   return { weighed, shortage };
 }

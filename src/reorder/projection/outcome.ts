@@ -62,3 +62,39 @@ export function firstShortDay(outcome: Outcome, chance: number): number | null {
   }
   return null;
 }
+
+/** What parts of the paths came to, as if all had been tried at once. */
+export function joinedOutcome(parts: readonly Outcome[]): Outcome {
+  const [first] = parts;
+  if (first === undefined) throw new RangeError('No outcomes were given: at least one is needed.');
+  const joined = { ...first, paths: 0, firstShortCounts: first.firstShortCounts.slice().fill(0) };
+  for (const { paths, firstShortCounts } of parts) {
+    joined.paths += paths;
+    for (let day = 0; day < firstShortCounts.length; day++) {
+      joined.firstShortCounts[day] = (joined.firstShortCounts[day] ?? 0) + (firstShortCounts[day] ?? 0);
+    }
+  }
+  for (const figure of figuresOf(first)) joined[figure] = joinedEstimate(parts, figure, joined.paths);
+  return joined;
+}
+
+/** The mean of all paths; its error from how paths differ within parts and how parts differ. */
+function joinedEstimate(parts: readonly Outcome[], figure: Figure, paths: number): Estimate {
+  let sum = 0;
+  for (const part of parts) sum += part.paths * part[figure].mean;
+  const mean = sum / paths;
+  let squares = 0;
+  for (const part of parts) {
+    const { mean: ofPart, standardError } = part[figure];
+    squares += part.paths * (part.paths - 1) * standardError ** 2 + part.paths * (ofPart - mean) ** 2;
+  }
+  return { mean, standardError: paths === 1 ? 0 : Math.sqrt(squares / (paths - 1) / paths) };
+}
+
+type Figure = Exclude<keyof Outcome, 'paths' | 'firstShortCounts'>;
+
+function figuresOf(outcome: Outcome): Figure[] {
+  return (Object.keys(outcome) as (keyof Outcome)[]).filter(
+    (key) => key !== 'paths' && key !== 'firstShortCounts',
+  );
+}
