@@ -4,7 +4,8 @@ import type { BlendPageView, BlendView } from '../../src/stock/blends.views.js';
 import type { ContainerView } from '../../src/stock/container-list.views.js';
 import type { LotView } from '../../src/stock/lot-list.views.js';
 import { releaseAlone } from '../support/photos.js';
-import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, strictestEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { dayAhead, daysAgo, StockedStudio } from '../support/stocked-studio.js';
 
 describe.each(strictestEngine)('house blends on %s', (engine) => {
@@ -15,7 +16,7 @@ describe.each(strictestEngine)('house blends on %s', (engine) => {
   let house: string;
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     studio = new StockedStudio(service);
     umber = await studio.product({ name: 'Umber', dropMicrolitres: 40 });
     sand = await studio.product({ name: 'Sand' });

@@ -4,7 +4,8 @@ import type { CompanyView } from '../../src/catalogue/companies.views.js';
 import type { ConfigurationView, EquivalenceView } from '../../src/catalogue/configurations.views.js';
 import type { ProductPageView, ProductView } from '../../src/catalogue/products.views.js';
 import type { SymbolView } from '../../src/catalogue/symbols.views.js';
-import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, usualEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 
 const pigmentGtin = '09506000134352';
 
@@ -13,7 +14,7 @@ describe.each(usualEngine)('the catalogue on %s', (engine) => {
   let maker: CompanyView;
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     maker = await service.made('/makers', { name: 'Morning Colour Works' });
   });
   afterAll(() => service?.dispose());

@@ -11,7 +11,8 @@ import type { PurchaseOrderView } from '../../src/reorder/purchase-orders/purcha
 import type { DeliveryView } from '../../src/stock/deliveries.views.js';
 import type { ReceiptView } from '../../src/stock/receiving.views.js';
 import { PlainSql } from '../support/plain-sql.js';
-import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, strictestEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { personOfRole, type SignedInPerson } from '../support/signing-in.js';
 import { dayAhead, StockedStudio } from '../support/stocked-studio.js';
 
@@ -33,7 +34,7 @@ describe.each(strictestEngine)('claims against suppliers (%s)', (engine) => {
   let auditor: SignedInPerson;
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     studio = new StockedStudio(service);
     placeId = await studio.shelf();
     umberId = await studio.product({ name: 'Brow', shade: 'Umber' });

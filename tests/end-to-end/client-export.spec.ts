@@ -3,7 +3,8 @@ import type { StudioView } from '../../src/identity/studios.views.js';
 import type { ClientExportView } from '../../src/sessions/client-export.views.js';
 import type { BlendView } from '../../src/stock/blends.views.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
-import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, usualEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { personOfRole } from '../support/signing-in.js';
 import { makeTreatedClient, type TreatedClient, texts } from '../support/treated-client.js';
 
@@ -54,7 +55,7 @@ describe.each(usualEngine)('the export for a client on %s', (engine) => {
   let treated: TreatedClient;
   let blend: BlendView;
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     studio = await makeSampleStudio(service);
     const { version } = await service.seen<StudioView>('');
     await service.patch('', { version, retentionPreset: 'Albuquerque', houseBlends: 'allowed' });

@@ -7,14 +7,15 @@ import type { ScanView, TrayView } from '../../src/sessions/tray.views.js';
 import { trayOnDevice } from '../../src/web/offline/tray-on-device.js';
 import { SeededRandom } from '../support/random.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
-import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, usualEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 
 describe.each(usualEngine)('what a device is told of a day on %s', (engine) => {
   let service: RunningService;
   let studio: SampleStudio;
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     studio = await makeSampleStudio(service);
   });
   afterAll(() => service.dispose());

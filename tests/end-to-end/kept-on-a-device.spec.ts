@@ -2,14 +2,15 @@ import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { ScanView } from '../../src/sessions/tray.views.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
-import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, usualEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 
 describe.each(usualEngine)('what a device kept before it was sent, on %s', (engine) => {
   let service: RunningService;
   let studio: SampleStudio;
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     studio = await makeSampleStudio(service);
   });
   afterAll(() => service.dispose());

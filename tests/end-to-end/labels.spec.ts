@@ -8,7 +8,8 @@ import type { ReceiptView } from '../../src/stock/receiving.views.js';
 import { decodeSymbol } from '../demo/symbols.js';
 import { symbolsOn } from '../support/drawn-symbols.js';
 import { type Page, pagesOf, textOn } from '../support/pdf-pages.js';
-import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, usualEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 
 const bottleGtin = '09506000134352';
 
@@ -18,7 +19,7 @@ describe.each(usualEngine)('labels on %s', (engine) => {
   let makerId: string;
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     [place] = (await service.seen<PlaceView[]>('/places')) as [PlaceView];
     makerId = (await service.made<{ id: string }>('/makers', { name: 'Morning Colour Works' })).id;
   });

@@ -13,7 +13,8 @@ import {
   type SampleStudio,
   walkIn,
 } from '../support/sample-studio.js';
-import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, usualEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { Store } from '../support/store.js';
 
 const daysAgo = (days: number) => new Date(Date.now() - days * 86_400_000).toISOString();
@@ -24,7 +25,7 @@ describe.each(usualEngine)('late records and amendments on %s', (engine) => {
   let studio: SampleStudio;
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     store = await Store.open(service.dataFolder, service.databaseUrl);
     studio = await makeSampleStudio(service);
   });

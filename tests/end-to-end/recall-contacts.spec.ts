@@ -12,7 +12,8 @@ import type { OpenedRecallView } from '../../src/recalls/recalls.views.js';
 import type { RecordedUsesView } from '../../src/sessions/late-records.views.js';
 import type { ReceiptView } from '../../src/stock/receiving.views.js';
 import { makeSampleStudio, type SampleStudio } from '../support/sample-studio.js';
-import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, usualEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { personOfRole } from '../support/signing-in.js';
 import { StockedStudio } from '../support/stocked-studio.js';
 
@@ -36,7 +37,7 @@ describe.each(usualEngine)('telling people of a recall, on %s', (engine) => {
   let supplierId: string;
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     studio = await makeSampleStudio(service);
     stocked = new StockedStudio(service);
     const { version } = await service.seen<{ version: number }>('');

@@ -13,7 +13,8 @@ import type { OpenedRecallView } from '../../src/recalls/recalls.views.js';
 import type { CompletionView } from '../../src/sessions/completion.views.js';
 import type { RecordedUsesView } from '../../src/sessions/late-records.views.js';
 import { makeSampleStudio, type SampleStudio, walkIn } from '../support/sample-studio.js';
-import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { type ProblemBody, type RunningService, strictestEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { type GivenProduct, StockedStudio } from '../support/stocked-studio.js';
 
 interface Bottle {
@@ -26,13 +27,13 @@ function middayAgo(days: number): string {
   return `${new Date(Date.now() - days * 86_400_000).toISOString().slice(0, 10)}T10:00:00.000Z`;
 }
 
-describe.each(engines)('exposures of a recall, on %s', (engine) => {
+describe.each(strictestEngine)('exposures of a recall, on %s', (engine) => {
   let service: RunningService;
   let studio: SampleStudio;
   let stocked: StockedStudio;
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     studio = await makeSampleStudio(service);
     stocked = new StockedStudio(service);
     const settings = await service.seen<{ version: number }>('');

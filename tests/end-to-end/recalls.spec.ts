@@ -11,16 +11,17 @@ import type {
 import type { ScanView, TrayView } from '../../src/sessions/tray.views.js';
 import type { OpenHoldPageView } from '../../src/stock/holds.views.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
-import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { type ProblemBody, type RunningService, strictestEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 
 const item = { gtins: [], productIds: [], lots: [], openEnded: false };
 
-describe.each(engines)('a recall, on %s', (engine) => {
+describe.each(strictestEngine)('a recall, on %s', (engine) => {
   let service: RunningService;
   let studio: SampleStudio;
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     studio = await makeSampleStudio(service);
   });
   afterAll(() => service.dispose());

@@ -1,7 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { AlertPageView, AlertView } from '../../src/alerts/alerts.views.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
-import { type RunningService, startService, strictestEngine } from '../support/service.js';
+import { type RunningService, strictestEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { dayAhead } from '../support/stocked-studio.js';
 import { until } from '../support/waiting.js';
 
@@ -10,7 +11,7 @@ describe.each(strictestEngine)('alerts of sessions to come on %s', (engine) => {
   let studio: SampleStudio;
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     studio = await makeSampleStudio(service);
     finished.signedBy = studio.ownerId;
     await service.put(`/procedures/${studio.procedureId}/kit-list`, {

@@ -1,6 +1,7 @@
 import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, usualEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { Store } from '../support/store.js';
 
 interface Written {
@@ -36,7 +37,7 @@ describe.each(usualEngine)('sessions on %s', (engine) => {
   let clientId: string;
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     store = await Store.open(service.dataFolder, service.databaseUrl);
     const studio = await service.seen<{ version: number }>('');
     await service.patch('', { version: studio.version, timeZone: 'Europe/Vienna' });

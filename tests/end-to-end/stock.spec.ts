@@ -14,18 +14,19 @@ import type { LevelView, StockLevelsView } from '../../src/stock/levels.views.js
 import type { LotPageView, LotView } from '../../src/stock/lot-list.views.js';
 import { inTransaction } from '../support/bare-stock.js';
 import { releaseAlone } from '../support/photos.js';
-import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { type ProblemBody, type RunningService, strictestEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { dayAhead, daysAgo, StockedStudio } from '../support/stocked-studio.js';
 import { Store } from '../support/store.js';
 
-describe.each(engines)('stock on %s', (engine) => {
+describe.each(strictestEngine)('stock on %s', (engine) => {
   let service: RunningService;
   let studio: StockedStudio;
   let brown: string;
   let liner: string;
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     studio = new StockedStudio(service);
     brown = await studio.product({ name: 'Umber' });
     liner = await studio.product({

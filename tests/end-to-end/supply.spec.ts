@@ -18,7 +18,8 @@ import type {
 } from '../../src/reorder/supply/supplier-terms.views.js';
 import { loadSupplyFacts } from '../../src/reorder/supply/supply-facts.query.js';
 import { PlainSql } from '../support/plain-sql.js';
-import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, usualEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { personOfRole, tokenOfPerson } from '../support/signing-in.js';
 import { dayAhead, StockedStudio } from '../support/stocked-studio.js';
 import { Store } from '../support/store.js';
@@ -35,7 +36,7 @@ describe.each(usualEngine)('what can be ordered, on %s', (engine) => {
   let linerId: string;
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     studio = new StockedStudio(service);
     umberId = await studio.product({ name: 'Umber', shade: 'Umber 3' });
     linerId = await studio.product({ name: 'Liner', kind: 'cartridge' });

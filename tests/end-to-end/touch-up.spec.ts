@@ -5,7 +5,8 @@ import type { CompletionView } from '../../src/sessions/completion.views.js';
 import type { SessionView } from '../../src/sessions/session-record.views.js';
 import type { TouchUpView } from '../../src/sessions/touch-up.views.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
-import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, usualEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { Store } from '../support/store.js';
 
 interface Written {
@@ -25,7 +26,7 @@ describe.each(usualEngine)('the memory of a touch-up on %s', (engine) => {
   let studio: SampleStudio;
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     store = await Store.open(service.dataFolder, service.databaseUrl);
     studio = await makeSampleStudio(service);
     const settings = await service.seen<{ version: number }>('');

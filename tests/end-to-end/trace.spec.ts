@@ -4,7 +4,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { CompletionView } from '../../src/sessions/completion.views.js';
 import type { TraceView } from '../../src/sessions/trace.views.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
-import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { engines, type ProblemBody, type RunningService } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { Store } from '../support/store.js';
 
 interface BlendAnswer {
@@ -20,7 +21,7 @@ describe.each(engines)('the trace on %s', (engine) => {
   let studio: SampleStudio;
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     store = await Store.open(service.dataFolder, service.databaseUrl);
     studio = await makeSampleStudio(service);
     const settings = await service.seen<{ version: number }>('');

@@ -6,19 +6,20 @@ import type { AddedToMixView, MixView } from '../../src/sessions/mixes.views.js'
 import type { ScanView, TrayView } from '../../src/sessions/tray.views.js';
 import type { LotView } from '../../src/stock/lot-list.views.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
-import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { type ProblemBody, type RunningService, strictestEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { Store } from '../support/store.js';
 
 const today = new Date().toISOString().slice(0, 10);
 const daysAgo = (days: number) => new Date(Date.now() - days * 86_400_000).toISOString();
 
-describe.each(engines)('the setup tray on %s', (engine) => {
+describe.each(strictestEngine)('the setup tray on %s', (engine) => {
   let service: RunningService;
   let studio: SampleStudio;
   let store: Store;
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     studio = await makeSampleStudio(service);
     store = await Store.open(service.dataFolder, service.databaseUrl);
   });

@@ -1,12 +1,13 @@
 import { existsSync } from 'node:fs';
 import { startPostgres } from './postgres.js';
 import { leaveFirstStart } from './service.js';
+import { awaitSharedProcesses } from './shared-processes.js';
 
 /** Starts one PostgreSQL server for all end-to-end tests, and the service once on each engine, for copies. */
 export default async function setUp(): Promise<() => Promise<void>> {
   if (!existsSync('dist/service/main.js')) throw new Error('The service is not built; run `npm test`.');
   const stopPostgres = await startServer();
-  const removals = [await leaveFirstStart('sqlite')];
+  const removals = [awaitSharedProcesses(), await leaveFirstStart('sqlite')];
   if (stopPostgres) removals.push(await leaveFirstStart('postgres'));
   return async () => {
     for (const remove of removals) remove();

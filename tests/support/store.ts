@@ -7,7 +7,7 @@ import { permissionsOf } from '../../src/identity/permissions.js';
 import { ApiTokens } from '../../src/identity/sign-in/api-tokens.service.js';
 import { CredentialUses } from '../../src/identity/sign-in/credential-uses.service.js';
 import { Secrets } from '../../src/identity/sign-in/secrets.service.js';
-import { StudioFounding } from '../../src/identity/studio-founding.service.js';
+import { StudioFounding, type StudioToFound } from '../../src/identity/studio-founding.service.js';
 import type { Actor } from '../../src/platform/actor.js';
 import { Clock } from '../../src/platform/clock.js';
 import { readConfig } from '../../src/platform/config.js';
@@ -47,8 +47,15 @@ export class Store {
     );
   }
 
-  /** Makes a studio with its owner, in a chain of its own or in the one given, and returns the actor who is that owner. */
-  async makeStudio(timeZone = 'Europe/Vienna', inChain?: string): Promise<Actor> {
+  /**
+   * Makes a studio with its owner, in a chain of its own or in the one given, and returns the actor who is that owner.
+   * @param differing in what it is unlike the usual one
+   */
+  async makeStudio(
+    timeZone = 'Europe/Vienna',
+    inChain?: string,
+    differing: Partial<StudioToFound> = {},
+  ): Promise<Actor> {
     const serviceKey = new ServiceKey(this.database, this.masterKeys);
     const founding = new StudioFounding(
       this.transactions,
@@ -63,6 +70,7 @@ export class Store {
       timeZone,
       houseBlends: 'allowed',
       owner: { name: 'Other owner', accountId: null },
+      ...differing,
     });
     return { studioId, chainId, timeZone, personId: ownerId, via: 'api', seesClients: true };
   }
