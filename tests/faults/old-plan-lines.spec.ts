@@ -110,6 +110,9 @@ describe.each(strictestEngine)('lines of old plans, on %s', (engine) => {
   const linesOf = (planId: string) =>
     store.database.reader.manager.countBy(PlanLine, { studioId: actor.studioId, planId });
 
+  const summaryOf = async (id: string) =>
+    (await store.database.reader.manager.findOneByOrFail(Plan, { id })).summary;
+
   it('go when nothing was ordered from the plan, and it says so; what was drafted from and the latest stay', async () => {
     const [old, unfinished, kept, drafted, shown] = [
       await plan(linesKeptDays + 1),
@@ -143,12 +146,16 @@ describe.each(strictestEngine)('lines of old plans, on %s', (engine) => {
     expect(Math.max(...written)).toBeLessThanOrEqual(50);
   });
 
-  it('stay of the latest plan however old, and the record is whole afterwards', async () => {
+  it('stay of the latest plan and the latest replay however old, and the record is whole afterwards', async () => {
     const [before, latest] = [await plan(linesKeptDays - 1), await plan(linesKeptDays - 2)];
+    const replay = { purpose: 'replay' as const, sameAsId: null, summary: { lines: ['of a replay'] } };
+    const [earlier, last] = [await plan(linesKeptDays - 1, replay), await plan(linesKeptDays - 2, replay)];
     await lines.look();
     expect(await linesOf(before)).toBe(lineCount);
+    expect(await summaryOf(earlier)).not.toBeNull();
     clock.forward(24 * 60);
-    await lines.look();
+    await Promise.all([lines.look(), lines.look()]);
+    expect([await summaryOf(earlier), await summaryOf(last)]).toEqual([null, replay.summary]);
     expect([await linesOf(before), await linesOf(latest)]).toEqual([0, lineCount]);
     const { code, err } = await runCommand(['verify'], { environment: settingsOf(service) });
     expect([code, err]).toEqual([0, '']);

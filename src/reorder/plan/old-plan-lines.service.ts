@@ -11,9 +11,9 @@ import type { Transaction } from '../../platform/database/transaction.js';
 import { Transactions } from '../../platform/database/transactions.js';
 import { ProcessRole } from '../../platform/process-role.js';
 import { dayOfNumber } from './local-day-numbers.js';
-import { PlanLine } from './plan.entity.js';
+import { Plan, PlanLine } from './plan.entity.js';
 
-/** Lines of a plan from which nothing was ordered are kept so long. */
+/** Lines of a plan from which nothing was ordered, and what an earlier replay came to, are kept so long. */
 export const linesKeptDays = 30;
 
 const purpose = 'old plan lines';
@@ -31,7 +31,8 @@ const isDraftedFrom = `EXISTS (SELECT 1 FROM purchase_order
 /**
  * Removes lines of old plans each night. A line takes some kilobytes, and every night brings one for each item; a plan is
  * worked out from the record and is no part of what happened. What was drafted from stays, since it says why something was
- * ordered, and so does the latest plan. Of all plans stays what they came to: sums, baskets and assumptions.
+ * ordered, and so does the latest plan. Of all plans stays what they came to: sums, baskets and assumptions. What a replay
+ * came to is all of its lines: it goes as well, but for the latest, which alone is shown.
  */
 @Injectable()
 export class OldPlanLines implements OnModuleInit {
@@ -58,7 +59,7 @@ export class OldPlanLines implements OnModuleInit {
       const doneAt = done.get(actor.studioId) ?? null;
       if (!isMorningDue(doneAt, this.clock.now(), removedAt, actor.timeZone)) continue;
       try {
-        if (await this.removeOf(actor)) await this.noteDone(actor);
+        if ((await this.removeOf(actor)) && (await this.clearReplays(actor))) await this.noteDone(actor);
       } catch (error) {
         this.logger.error(`Old lines of plans of studio ${actor.studioId} were left: ${String(error)}`);
       }
@@ -105,6 +106,53 @@ export class OldPlanLines implements OnModuleInit {
       }
       transaction.note({ planId, linesRemoved: ids.length, keptDays: linesKeptDays });
       return ids.length;
+    });
+  }
+
+  /** @returns false when the service ends before all are cleared */
+  private async clearReplays(actor: Actor): Promise<boolean> {
+    for (
+      let replays = await this.oldReplays(actor);
+      replays.length > 0;
+      replays = await this.oldReplays(actor)
+    ) {
+      for (const id of replays) {
+        if (this.role.ending) return false;
+        await this.clearReplay(actor, id);
+      }
+    }
+    return true;
+  }
+
+  /** Earlier replays with what they came to, the oldest first. */
+  private async oldReplays({ studioId, timeZone }: Actor): Promise<string[]> {
+    const today = localDay(this.clock.now(), timeZone);
+    const rows = await this.database.read<{ id: string }>(
+      `SELECT id FROM plan
+       WHERE studio_id = $1 AND purpose = 'replay' AND planned_on < $2 AND summary IS NOT NULL
+         AND EXISTS (SELECT 1 FROM plan AS later
+           WHERE later.studio_id = $1 AND later.purpose = 'replay' AND later.state = 'done'
+             AND (later.asked_at, later.id) > (plan.asked_at, plan.id))
+       ORDER BY planned_on, id LIMIT ${plansAtOnce}`,
+      [studioId, dayOfNumber(-linesKeptDays, today)],
+    );
+    return rows.map(({ id }) => id);
+  }
+
+  private clearReplay(actor: Actor, id: string): Promise<void> {
+    const { studioId } = actor;
+    const request = {
+      id: null,
+      action: 'reorder.clear-replay',
+      subject: { kind: 'plan', id },
+      content: null,
+    };
+    return this.transactions.write(actor, request, async (transaction) => {
+      await transaction.lockStudio();
+      const replay = await transaction.manager.findOneBy(Plan, { studioId, id });
+      // Another process may have been here.
+      if (!replay || replay.summary === null) return;
+      await transaction.change(Plan, 'plan', { studioId, id }, replay.version, { summary: null });
     });
   }
 

@@ -2,13 +2,16 @@ import { setPriority } from 'node:os';
 import { parentPort, workerData } from 'node:worker_threads';
 import { openSnapshot } from '../../platform/database/snapshot.js';
 import { dateOfDay } from '../decision/plan-days.js';
+import type { ItemDemandFacts } from '../demand/demand-facts.js';
 import { studioDemand } from '../demand/studio-demand.js';
 import { calibrate } from '../replay/calibration.js';
-import { factsAsOf } from '../replay/facts-as-of.js';
+import { factsAsOf, itemFactsAsOf } from '../replay/facts-as-of.js';
 import { type FixedLevels, orderBetween, usualLevels } from '../replay/fixed-levels.js';
 import { pastForecasts } from '../replay/past-forecasts.js';
-import { pastNeeds } from '../replay/past-needs.js';
+import { type PastNeeds, pastNeeds } from '../replay/past-needs.js';
+import { type LinkedItem, linkedNames, successionAsOf } from '../replay/past-succession.js';
 import { planThen } from '../replay/plan-then.js';
+import { realShelves } from '../replay/real-shelves.js';
 import { replayAssumptions } from '../replay/replay-assumptions.js';
 import { type ItemRecord, loadItemRecords } from '../replay/replay-facts.query.js';
 import {
@@ -27,7 +30,7 @@ import type {
   ReplaySumsView,
 } from '../replay/replays.views.js';
 import { cheapestOffer, usualTerms } from '../replay/usual-terms.js';
-import { LONGEST_DAYS } from './item-horizon.js';
+import { HORIZON_DAYS, LONGEST_DAYS } from './item-horizon.js';
 import type { PlanItemFacts, PlanOffer } from './item-line.js';
 import { loadPlanFacts, type PlanFacts } from './plan-facts.query.js';
 import type { PlanMessage, PlanTask } from './plan-task.interface.js';
@@ -132,14 +135,20 @@ function replayed(
   // The forecasts are one step for each week as well.
   const steps = 2 * weeks;
   say({ kind: 'progress', done: 0, items: steps });
+  const linked = linkedItems(facts, records, needs, firstDay);
+  const successions = new Map<number, ReadonlyMap<string, ItemDemandFacts>>();
+  const asOf = (demand: ItemDemandFacts, day: number) =>
+    successions.get(day)?.get(demand.item) ?? itemFactsAsOf(demand, day);
   for (let week = 0; week < weeks; week++) {
     const day = firstDay + 7 * week;
     const studio = studioDemand({ ...factsAsOf(facts.demand, day), days: LONGEST_DAYS });
+    if (linked.length > 0) successions.set(day, successionAsOf(studio, linked, day, HORIZON_DAYS));
     for (const each of walked) {
       if (each.past.firstDay > day) continue;
       each.step ??= each.steps.next();
       if (each.step.done) continue;
-      const decided = planThen(studio, each.item, each.offer, each.step.value, { plannedOn, seed, paths });
+      const item = itemThen(each.item, asOf(each.item.demand, day));
+      const decided = planThen(studio, item, each.offer, each.step.value, { plannedOn, seed, paths });
       each.shortages.push(decided.shortageMinor);
       each.step = each.steps.next(decided.packs);
     }
@@ -150,6 +159,7 @@ function replayed(
     facts.demand,
     walked.map(({ item }) => item.demand),
     { horizonDays: 7, mostOrigins: weeks, levels, paths, seed },
+    asOf,
   );
   const ofDifference = (line: ReplayItemView) => Math.abs(line.plan.costMinor - line.asOrdered.costMinor);
   return {
@@ -182,6 +192,32 @@ function replayed(
     }),
     runningSeconds: 0,
   };
+}
+
+function linkedItems(
+  { items }: PlanFacts,
+  records: ReadonlyMap<string, ItemRecord>,
+  needs: ReadonlyMap<string, PastNeeds>,
+  firstDay: number,
+): LinkedItem[] {
+  const names = linkedNames(items.map(({ demand }) => demand));
+  return items
+    .filter(({ demand }) => names.has(demand.item))
+    .map(({ demand, stock: { openedLifeDays } }) => {
+      const own = needs.get(demand.item)?.needs ?? [];
+      const { stock = [], received = [] } = records.get(demand.item) ?? {};
+      const past = { stock, received, needs: own, openedLifeDays };
+      return { demand, needs: own, shelves: realShelves(past, firstDay, reviewEveryDays) };
+    });
+}
+
+/** An item as it was planned then: what runs out since another takes its place did not before that one had come. */
+function itemThen(item: PlanItemFacts, demand: ItemDemandFacts): PlanItemFacts {
+  const isReplacedNow = item.demand.replacedFrom !== undefined;
+  const wasReplaced = demand.replacedFrom !== undefined;
+  if (!isReplacedNow || wasReplaced || item.settings.rangeChoice !== 'let run out')
+    return { ...item, demand };
+  return { ...item, demand, settings: { ...item.settings, rangeChoice: null } };
 }
 
 /** A newer item begins in the week in which it first came or was needed; its first goods come to all alike. */

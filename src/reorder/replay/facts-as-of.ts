@@ -52,7 +52,7 @@ export function factsAsOf(facts: DemandFacts, day: number): DemandFacts {
   };
 }
 
-/** What was known of an item on the morning of an earlier day. When one passes its need on is a fact of now. */
+/** What was known of an item on the morning of an earlier day, but for when one passes its need on to another. */
 export function itemFactsAsOf(item: ItemDemandFacts, day: number): ItemDemandFacts {
   const { availableFrom, inheritsFrom, replacedFrom, ...lasting } = item;
   return {

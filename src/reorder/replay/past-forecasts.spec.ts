@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { madeStudio } from '../../../tests/support/made-studio.js';
+import type { ItemDemandFacts } from '../demand/demand-facts.js';
 import { calibrate } from './calibration.js';
 import { pastForecasts } from './past-forecasts.js';
 
@@ -34,6 +35,18 @@ describe('what would have been foretold', () => {
     const other = pastForecasts({ ...facts, sessions, bookings: [] }, items, { ...settings, mostOrigins: 1 });
     expect(other.map(({ foretold }) => foretold)).toEqual(one.map(({ foretold }) => foretold));
     expect(other[0]?.came).not.toBe(one[0]?.came);
+  });
+
+  it('is of what was known of an item on each morning', () => {
+    const asked: number[] = [];
+    const asOf = (item: ItemDemandFacts, day: number) => {
+      asked.push(day);
+      return { ...item, replacedFrom: 0 };
+    };
+    const few = { ...settings, mostOrigins: 2 };
+    const foretold = pastForecasts(madeStudio(21), items.slice(0, 1), few, asOf);
+    expect(asked).toEqual([-28, -56]);
+    expect(foretold.map((one) => one.foretold)).toEqual([0, 0, 0, 0, 0, 0]);
   });
 
   it('is nothing where the record is too young', () => {

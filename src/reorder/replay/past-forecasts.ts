@@ -20,11 +20,14 @@ const FEWEST_DAYS_OF_RECORD = 90;
 /**
  * Foretells what items needed, again and again in the past, each time from what was known that morning, and sets beside it
  * what came: sessions, refused or not, and other uses.
+ *
+ * @param asOf what was known of an item on a morning
  */
 export function pastForecasts(
   facts: DemandFacts,
   items: readonly ItemDemandFacts[],
   { horizonDays, mostOrigins, levels, paths, seed }: PastForecastSettings,
+  asOf: (item: ItemDemandFacts, day: number) => ItemDemandFacts = itemFactsAsOf,
 ): Foretold[] {
   const foretold: Foretold[] = [];
   for (let back = 1; back <= mostOrigins; back++) {
@@ -34,7 +37,7 @@ export function pastForecasts(
     const came = unitsBetween(facts, day, day + horizonDays);
     for (const item of items) {
       if (item.availableFrom !== null && item.availableFrom >= day) continue;
-      const { model, description } = demandOfItem(studio, itemFactsAsOf(item, day), horizonDays);
+      const { model, description } = demandOfItem(studio, asOf(item, day), horizonDays);
       const draws = drawDemand(model, { paths, seed: seedOfItem(seed + back, item.item) });
       const sums = sumsOfPaths(draws.offsets, draws.eventUnits);
       const { units, unknown } = came.get(item.item) ?? { units: 0, unknown: 0 };

@@ -1,7 +1,6 @@
 import { dateOfDay } from '../decision/plan-days.js';
 import type { StudioDemand } from '../demand/studio-demand.js';
 import { decidePrepared, type PlanItemFacts, type PlanOffer, prepareItem } from '../plan/item-line.js';
-import { itemFactsAsOf } from './facts-as-of.js';
 import type { ReplayMorning } from './replay-item.js';
 
 /** How a decision of the past is made. */
@@ -16,6 +15,7 @@ export interface ThenSetting {
  * the replay. Orders are placed on that weekday only, since it is looked at once a week.
  *
  * @param studio as of that morning
+ * @param item as of that morning, but for its stock and offers
  * @returns packs, and what a missing unit was reckoned to cost
  */
 export function planThen(
@@ -28,7 +28,6 @@ export function planThen(
   const then = dateOfDay(plannedOn, day);
   const facts: PlanItemFacts = {
     ...item,
-    demand: itemFactsAsOf(item.demand, day),
     onHoldUnits: 0,
     offers: [{ ...offer, orderWeekdays: [studio.facts.weekday] }],
     stock: {
