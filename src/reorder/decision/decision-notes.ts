@@ -33,6 +33,6 @@ export type DecisionAssumption =
   | { code: 'life on arrival unlimited' }
   | { code: 'setting out of range'; setting: string; given: number; taken: number }
   | { code: 'usual amount from expected uses'; units: number }
-  | { code: 'usual amount unknown' }
+  | { code: 'usual amount unknown'; units: number }
   | { code: 'delivery shared'; lines: number; shareMinor: number }
   | { code: 'looked ahead'; horizonDays: number; tailDays: number };

@@ -232,7 +232,7 @@ it('has a sentence for each note and assumption, in which every figure is said',
     { code: 'life on arrival unlimited' },
     { code: 'setting out of range', setting: 'serviceTargetPerMille', given: 4_000, taken: 1_000 },
     { code: 'usual amount from expected uses', units: 530 },
-    { code: 'usual amount unknown' },
+    { code: 'usual amount unknown', units: 250 },
     { code: 'delivery shared', lines: 3, shareMinor: 300 },
     { code: 'looked ahead', horizonDays: 120, tailDays: 240 },
   ];

@@ -230,7 +230,7 @@ export function assumptionText(assumption: DecisionAssumption, wording: Wording)
     case 'usual amount from expected uses':
       return `One use is taken to need ${amount(assumption.units, wording)}, the mean of what is expected.`;
     case 'usual amount unknown':
-      return 'How much one use needs is not known: a usual amount is taken.';
+      return `How much one use needs is not known: ${amount(assumption.units, wording)} is taken.`;
     case 'delivery shared':
       return `A delivery is taken to be shared by ${counted(assumption.lines, 'line', 'lines')}: ${money(assumption.shareMinor, wording)} each.`;
     case 'looked ahead':

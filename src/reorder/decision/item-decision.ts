@@ -1,3 +1,4 @@
+import { ASSUMED_UNITS } from '../item.js';
 import { type CostRates, type ItemStock, NEVER, type OrderPolicy } from '../projection/item-facts.js';
 import { chanceShortBefore, type Outcome } from '../projection/outcome.js';
 import { Simulation } from '../projection/simulate.js';
@@ -15,6 +16,7 @@ import { expectedCost } from './expected-cost.js';
 import { expectedNeed, sumOfNeed } from './expected-need.js';
 import { explain } from './explanation.js';
 import { figure } from './figure.js';
+import type { Candidate } from './first-order.js';
 import type {
   BasketFigures,
   ItemDecision,
@@ -25,7 +27,6 @@ import type {
   ReorderPoint,
   ShortageCost,
 } from './item-decision-result.js';
-import type { Candidate } from './order-trials.js';
 import { outlookOf } from './outlook.js';
 import { dateOfDay } from './plan-days.js';
 import { compareRange, isSlow, stakesOf } from './range-decision.js';
@@ -207,7 +208,7 @@ function decide(
     candidate = { dayIndex: isDue(facts.stock, base) ? 0 : dueIndex, packs: base.packs };
     followed = candidate;
     // But where hardly more of the need is met by ordering, as when all is on the way and nothing is faster, it is none.
-    const ordered = search.trials.of(candidate, search.simulation.draws.paths).outcome;
+    const ordered = search.outcome(candidate, search.simulation.draws.paths);
     const need = nothing.usedUnits.mean + nothing.unmetUnits.mean;
     const spared = nothing.unmetUnits.mean - ordered.unmetUnits.mean;
     if (spared <= Math.min(1 - target, hardlyAny) * need)
@@ -220,10 +221,7 @@ function decide(
     // Waiting for the next order day and looking at the shelf again may be better than any day fixed today.
     const waiting = { dayIndex: 0, packs: 0 };
     const later = search.bestFrom(1);
-    if (
-      later !== null &&
-      search.trials.of(waiting, search.simulation.draws.paths).costMinor < best.costMinor
-    ) {
+    if (later !== null && search.priced(waiting, search.simulation.draws.paths).costMinor < best.costMinor) {
       candidate = later;
       followed = waiting;
     }
@@ -235,8 +233,8 @@ function decide(
     order: plannedOrder(facts.plannedOn, chosen.offer, candidate.packs, day),
     orderDay: day,
     candidate,
-    policy: search.trials.policy(followed),
-    outcome: search.trials.of(followed, search.simulation.draws.paths).outcome,
+    policy: search.policy(followed),
+    outcome: search.outcome(followed, search.simulation.draws.paths),
     isKept: true,
     booked: null,
     isLate: false,
@@ -341,7 +339,7 @@ function neighbours(facts: ItemDecisionFacts, chosen: WeighedOffer, at: Candidat
   for (const { change, dayIndex, packs } of changes) {
     const day = orderDays[dayIndex];
     if (day === undefined || packs < least) continue;
-    const { outcome } = search.trials.of({ dayIndex, packs }, search.simulation.draws.paths);
+    const outcome = search.outcome({ dayIndex, packs }, search.simulation.draws.paths);
     priced.push({
       change,
       packs,
@@ -457,8 +455,9 @@ function usualUnitsPerNeed({ demand, item }: ItemDecisionFacts, assumptions: Dec
     assumptions.push({ code: 'usual amount from expected uses', units: figure(units / uses) });
     return units / uses;
   }
-  assumptions.push({ code: 'usual amount unknown' });
-  return item.unit === 'pieces' ? 1 : 500;
+  const assumed = ASSUMED_UNITS[item.unit];
+  assumptions.push({ code: 'usual amount unknown', units: assumed });
+  return assumed;
 }
 
 function pushNotes(
@@ -526,7 +525,7 @@ function pushNotes(
 
 function sumOfCandidates(weighed: readonly WeighedOffer[]): number {
   let sum = 1;
-  for (const { search } of weighed) sum += search.trials.candidates;
+  for (const { search } of weighed) sum += search.candidates;
   return sum;
 }
 

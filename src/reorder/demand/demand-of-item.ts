@@ -1,3 +1,4 @@
+import { ASSUMED_UNITS } from '../item.js';
 import { FEWEST_PERIODS } from './backtest.js';
 import { type CountForecast, forecastCounts } from './count-forecast.js';
 import { demandBetween } from './demand-between.js';
@@ -76,8 +77,6 @@ export interface ItemDemand {
   description: DemandDescription;
 }
 
-/** A use of a liquid of which nothing is known, in microlitres: five drops. [C] */
-const ASSUMED_AMOUNT = 250;
 /** What all items' touch-ups tell counts as much as so many of this item's. */
 const TOUCH_UPS_SUPPOSED = 8;
 /** Fewer sessions than that, and what is supposed weighs more than what was seen. */
@@ -196,7 +195,7 @@ function learn(studio: StudioDemand, item: ItemDemandFacts): Learning {
   ).length;
   const carriedOn = carried.filter(({ session }) => amountBySession.has(session.id)).length;
   const amounts = amountsOf(taken, item);
-  const assumed = item.unitsOfKitQuantity ?? ASSUMED_AMOUNT;
+  const assumed = item.unitsOfKitQuantity ?? ASSUMED_UNITS.microlitres;
   const first = own.reduce((day, { session }) => Math.min(day, session.day), item.availableFrom ?? 0);
   const fromWhen = before.length > 0 || item.availableFrom === null ? studio.facts.recordedFrom : first;
   const availableFrom = Math.max(fromWhen, studio.facts.recordedFrom);
@@ -251,7 +250,9 @@ function kitAmounts({ facts }: StudioDemand, { item, unitsOfKitQuantity }: ItemD
     const whose = level === 'artist' ? artistId : null;
     const list = facts.kitLists.find((each) => each.procedureId === procedureId && each.artistId === whose);
     const line = list?.items.find((each) => each.item === item);
-    return line ? Math.max(1, Math.round(line.quantity * (unitsOfKitQuantity ?? ASSUMED_AMOUNT))) : null;
+    return line
+      ? Math.max(1, Math.round(line.quantity * (unitsOfKitQuantity ?? ASSUMED_UNITS.microlitres)))
+      : null;
   };
 }
 
@@ -293,7 +294,8 @@ function courseUses(learning: Learning): ExpectedUse[] {
     const line = list.items.find((each) => each.item === item.item);
     if (!line) return [];
     const each =
-      item.unitsOfKitQuantity ?? (amountFrom === 'sessions' ? meanAmount(amountOfUse) : ASSUMED_AMOUNT);
+      item.unitsOfKitQuantity ??
+      (amountFrom === 'sessions' ? meanAmount(amountOfUse) : ASSUMED_UNITS.microlitres);
     const amount = certain(Math.round(trainees * line.quantity * each));
     return amount ? [onDay('course', day, 1, amount)] : [];
   });

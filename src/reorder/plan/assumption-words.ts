@@ -76,7 +76,8 @@ const words: Record<string, Words> = {
   'setting out of range': ({ setting, given, taken }) =>
     `The setting ${setting} is ${number(given)}, which is out of range: ${number(taken)} is taken.`,
   'usual amount from expected uses': () => 'What one use takes is the mean of the expected ones.',
-  'usual amount unknown': () => 'What one use takes is not known: one unit is taken.',
+  'usual amount unknown': () =>
+    'What one use takes is not known: a piece is taken, or a quarter of a millilitre.',
   'delivery shared': ({ lines }) =>
     `A delivery is shared by ${number(lines)} lines, as is usual with this supplier.`,
   'looked ahead': ({ horizonDays, tailDays }) =>

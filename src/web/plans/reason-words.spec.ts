@@ -51,7 +51,7 @@ const everyReason: Record<KnownReason, Record<string, unknown>> = {
   'life on arrival unlimited': {},
   'setting out of range': { setting: 'serviceTargetPerMille', given: -50, taken: 0 },
   'usual amount from expected uses': { units: 300 },
-  'usual amount unknown': {},
+  'usual amount unknown': { units: 250 },
   'delivery shared': { lines: 3, shareMinor: 230 },
   'looked ahead': { horizonDays: 120, tailDays: 365 },
   'no history': {},

@@ -95,8 +95,8 @@ export const planReasons: typeof english = {
     `Außerhalb des Erlaubten: ${setting} ist ${given}; gerechnet wird mit ${taken}.`,
   'usual amount from expected uses': ({ units }) =>
     `Als üblich für eine Verwendung gilt das Mittel der erwarteten: ${units}.`,
-  'usual amount unknown': () =>
-    'Wie viel eine Verwendung braucht, ist nicht bekannt: Angenommen ist die kleinste Menge.',
+  'usual amount unknown': ({ units }) =>
+    `Wie viel eine Verwendung braucht, ist nicht bekannt: Angenommen ist ${units}.`,
   'delivery shared': ({ lines, shareMinor }) =>
     `Angenommen ist, dass sich ${one(lines, 'Produkt', 'Produkte')} eine Lieferung teilen: je ${shareMinor}.`,
   'looked ahead': ({ horizonDays, tailDays }) =>
@@ -204,6 +204,8 @@ export const planReasonsInGeneral: typeof englishInGeneral = {
     'Was ein Teil des Vorrats gekostet hat, ist nicht aufgezeichnet: Gerechnet wird mit dem Preis des billigsten Angebots.',
   'setting out of range':
     'Eine Einstellung liegt außerhalb des Erlaubten: Gerechnet wird mit dem nächsten erlaubten Wert.',
+  'usual amount unknown':
+    'Wie viel eine Verwendung braucht, ist nicht bekannt: Angenommen ist ein Stück oder ein viertel Milliliter.',
   'usual amount from expected uses': 'Als üblich für eine Verwendung gilt das Mittel der erwarteten.',
   'lead time assumed':
     'Lieferanten nennen keine Lieferzeit, und noch keine Bestellung ist angekommen: Gerechnet wird mit einer üblichen.',

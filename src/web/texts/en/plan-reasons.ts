@@ -95,7 +95,7 @@ export const planReasons: Record<KnownReason, SayReason> & Record<string, SayRea
     `Out of range: ${setting} is ${given}, and ${taken} is taken.`,
   'usual amount from expected uses': ({ units }) =>
     `One use is taken to need ${units}, the mean of what is expected.`,
-  'usual amount unknown': () => 'How much one use needs is not known: the smallest amount is taken.',
+  'usual amount unknown': ({ units }) => `How much one use needs is not known: ${units} is taken.`,
   'delivery shared': ({ lines, shareMinor }) =>
     `A delivery is taken to be shared by ${one(lines, 'product', 'products')}: ${shareMinor} each.`,
   'looked ahead': ({ horizonDays, tailDays }) =>
@@ -195,6 +195,8 @@ export const planReasonsInGeneral: Record<string, string> = {
   'unit cost from offer':
     'What some of the stock cost is not on record: the price of the cheapest offer is taken.',
   'setting out of range': 'A setting is out of range: the nearest that is allowed is taken.',
+  'usual amount unknown':
+    'How much one use needs is not known: a piece is taken, or a quarter of a millilitre.',
   'usual amount from expected uses': 'One use is taken to need the mean of what is expected.',
   'lead time assumed': 'Suppliers say no lead time, and no order has come yet: a usual one is taken.',
   'life on arrival assumed': 'How long it keeps when it arrives is not known: a usual time is taken.',
