@@ -16,7 +16,6 @@ import { expectedCost } from './expected-cost.js';
 import { expectedNeed, sumOfNeed } from './expected-need.js';
 import { explain } from './explanation.js';
 import { figure } from './figure.js';
-import type { Candidate } from './first-order.js';
 import type {
   BasketFigures,
   ItemDecision,
@@ -27,6 +26,7 @@ import type {
   ReorderPoint,
   ShortageCost,
 } from './item-decision-result.js';
+import type { Candidate } from './order-trials.js';
 import { outlookOf } from './outlook.js';
 import { dateOfDay } from './plan-days.js';
 import { compareRange, isSlow, stakesOf } from './range-decision.js';
@@ -208,7 +208,7 @@ function decide(
     candidate = { dayIndex: isDue(facts.stock, base) ? 0 : dueIndex, packs: base.packs };
     followed = candidate;
     // But where hardly more of the need is met by ordering, as when all is on the way and nothing is faster, it is none.
-    const ordered = search.outcome(candidate, search.simulation.draws.paths);
+    const ordered = search.trials.of(candidate, search.simulation.draws.paths).outcome;
     const need = nothing.usedUnits.mean + nothing.unmetUnits.mean;
     const spared = nothing.unmetUnits.mean - ordered.unmetUnits.mean;
     if (spared <= Math.min(1 - target, hardlyAny) * need)
@@ -221,7 +221,10 @@ function decide(
     // Waiting for the next order day and looking at the shelf again may be better than any day fixed today.
     const waiting = { dayIndex: 0, packs: 0 };
     const later = search.bestFrom(1);
-    if (later !== null && search.priced(waiting, search.simulation.draws.paths).costMinor < best.costMinor) {
+    if (
+      later !== null &&
+      search.trials.of(waiting, search.simulation.draws.paths).costMinor < best.costMinor
+    ) {
       candidate = later;
       followed = waiting;
     }
@@ -233,8 +236,8 @@ function decide(
     order: plannedOrder(facts.plannedOn, chosen.offer, candidate.packs, day),
     orderDay: day,
     candidate,
-    policy: search.policy(followed),
-    outcome: search.outcome(followed, search.simulation.draws.paths),
+    policy: search.trials.policy(followed),
+    outcome: search.trials.of(followed, search.simulation.draws.paths).outcome,
     isKept: true,
     booked: null,
     isLate: false,
@@ -339,7 +342,7 @@ function neighbours(facts: ItemDecisionFacts, chosen: WeighedOffer, at: Candidat
   for (const { change, dayIndex, packs } of changes) {
     const day = orderDays[dayIndex];
     if (day === undefined || packs < least) continue;
-    const outcome = search.outcome({ dayIndex, packs }, search.simulation.draws.paths);
+    const { outcome } = search.trials.of({ dayIndex, packs }, search.simulation.draws.paths);
     priced.push({
       change,
       packs,
@@ -525,7 +528,7 @@ function pushNotes(
 
 function sumOfCandidates(weighed: readonly WeighedOffer[]): number {
   let sum = 1;
-  for (const { search } of weighed) sum += search.candidates;
+  for (const { search } of weighed) sum += search.trials.candidates;
   return sum;
 }
 
