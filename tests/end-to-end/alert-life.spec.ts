@@ -12,7 +12,8 @@ import type {
   ToldPersonView,
 } from '../../src/alerts/preferences/alert-preferences.views.js';
 import type { Role } from '../../src/identity/permissions.js';
-import { type ProblemBody, RunningService, startService, strictestEngine } from '../support/service.js';
+import { type ProblemBody, RunningService, strictestEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { personOfRole, tokenOfPerson } from '../support/signing-in.js';
 import { dayAhead, StockedStudio } from '../support/stocked-studio.js';
 
@@ -34,7 +35,7 @@ describe.each(strictestEngine)('what people do with alerts, on %s', (engine) => 
   let chainManager: { id: string; sees: RunningService };
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     studio = new StockedStudio(service);
     const [owner] = await service.seen<{ id: string }[]>('/people');
     ownerId = owner?.id ?? '';

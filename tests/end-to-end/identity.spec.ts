@@ -1,11 +1,12 @@
 import { request } from 'node:http';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, usualEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 
 describe.each(usualEngine)('studios and people on %s', (engine) => {
   let service: RunningService;
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
   });
   afterAll(() => service.dispose());
 

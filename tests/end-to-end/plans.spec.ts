@@ -13,7 +13,8 @@ import type { PurchaseOrderView } from '../../src/reorder/purchase-orders/purcha
 import type { OfferView } from '../../src/reorder/supply/offers.views.js';
 import type { StockLevelsView } from '../../src/stock/levels.views.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
-import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, usualEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { until } from '../support/waiting.js';
 
 const dayIn = (days: number) => new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
@@ -28,7 +29,7 @@ describe.each(usualEngine)('plans, on %s', (engine) => {
   let offer: OfferView;
 
   beforeAll(async () => {
-    service = await startService(engine, { environment: { PLAN_PATHS: '200' } });
+    service = await startStudio(engine);
     studio = await makeSampleStudio(service);
     const supplier = await service.made<{ id: string }>('/suppliers', { name: 'Quill and Daughters' });
     supplierId = supplier.id;

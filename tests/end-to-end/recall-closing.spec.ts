@@ -8,7 +8,8 @@ import type { RecordedUsesView } from '../../src/sessions/late-records.views.js'
 import { pagesOf, textOn } from '../support/pdf-pages.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { makeSampleStudio, receive, type SampleStudio } from '../support/sample-studio.js';
-import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, usualEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { studioOfOtherChain } from '../support/signing-in.js';
 
 const clientName = 'Wilhelmina Zwetschkenbaum';
@@ -29,7 +30,7 @@ describe.each(usualEngine)('the end of a recall, on %s', (engine) => {
   let second: string;
 
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     studio = await makeSampleStudio(service);
     sql = await PlainSql.connect(service, 'read');
     stranger = await studioOfOtherChain(service);

@@ -2,7 +2,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { PlanDetailView, PlanPageView, PlanView } from '../../src/reorder/plan/plans.views.js';
 import type { ReplaysView, ReplayView } from '../../src/reorder/replay/replays.views.js';
 import { makeSampleStudio, type SampleStudio } from '../support/sample-studio.js';
-import { type ProblemBody, type RunningService, startService, usualEngine } from '../support/service.js';
+import { type ProblemBody, type RunningService, usualEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { until } from '../support/waiting.js';
 
 const dayIn = (days: number) => new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
@@ -15,7 +16,7 @@ describe.each(usualEngine)('had the plan been followed, on %s', (engine) => {
   let liner: string;
 
   beforeAll(async () => {
-    service = await startService(engine, { environment: { PLAN_PATHS: '200' } });
+    service = await startStudio(engine);
     studio = await makeSampleStudio(service);
     supplierId = (await service.made<{ id: string }>('/suppliers', { name: 'Quill and Daughters' })).id;
     await service.put(`/supplier-terms/${supplierId}`, {

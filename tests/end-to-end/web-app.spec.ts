@@ -1,11 +1,12 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { rawRequest } from '../support/raw-http.js';
-import { type RunningService, startService } from '../support/service.js';
+import { type RunningService } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 
 describe('the web app, as it is served', () => {
   let service: RunningService;
   beforeAll(async () => {
-    service = await startService();
+    service = await startStudio('sqlite');
   });
   afterAll(() => service.dispose());
 

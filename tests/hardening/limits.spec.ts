@@ -1,11 +1,12 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { rawExchange, rawRequest } from '../support/raw-http.js';
 import { type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 
 describe('the limits of a request', () => {
   let service: RunningService;
   beforeAll(async () => {
-    service = await startService();
+    service = await startStudio('sqlite');
   });
   afterAll(() => service.dispose());
 
@@ -130,7 +131,7 @@ describe('whom a request comes from', () => {
 describe('what an error tells', () => {
   let service: RunningService;
   beforeAll(async () => {
-    service = await startService();
+    service = await startStudio('sqlite');
   });
   afterAll(() => service.dispose());
 

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { hasChromium, withBrowser } from '../support/chromium.js';
 import { rawRequest } from '../support/raw-http.js';
 import { type RunningService, startService } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 
 /** The directives of a Content-Security-Policy. */
 function directives(policy: string | string[] | undefined): Map<string, string> {
@@ -21,7 +22,7 @@ describe('the security headers', () => {
   let service: RunningService;
   let secure: RunningService;
   beforeAll(async () => {
-    service = await startService();
+    service = await startStudio('sqlite');
     secure = await startService('sqlite', {
       environment: { PUBLIC_URL: 'https://lotward.studio.example', TRUST_PROXY: '127.0.0.1' },
     });

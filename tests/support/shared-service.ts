@@ -41,7 +41,8 @@ export async function startStudio(engine: TestedEngine): Promise<RunningService>
 }
 
 async function startShared(engine: TestedEngine): Promise<SharedService> {
-  const service = await startService(engine);
+  // A plan of few paths is one as well.
+  const service = await startService(engine, { environment: { PLAN_PATHS: '200' } });
   const { child, dataFolder, databaseUrl } = service;
   endWithAllTests(child, dataFolder);
   return { service, store: await Store.open(dataFolder, databaseUrl) };
