@@ -1,6 +1,6 @@
 /** Rows by what they belong to, each group in the order given, the groups in the order of their first rows. */
-export function grouped<Row>(rows: readonly Row[], keyOf: (row: Row) => string): Map<string, Row[]> {
-  const groups = new Map<string, Row[]>();
+export function grouped<Row, Key>(rows: readonly Row[], keyOf: (row: Row) => Key): Map<Key, Row[]> {
+  const groups = new Map<Key, Row[]>();
   for (const row of rows) {
     const key = keyOf(row);
     const group = groups.get(key);

@@ -1,39 +1,13 @@
 import type { Read, SqlValue } from '../../platform/database/database.js';
 import { claimStepsOf } from './claim-steps.js';
-import type { ClaimView } from './claims.views.js';
-import type { ClaimReason, ClaimState } from './vocabulary.js';
+import type { ClaimedGoodsView, ClaimView } from './claims.views.js';
 
 /** A claim with all it names. */
-export interface ClaimRow {
-  id: string;
-  supplierId: string;
-  supplierName: string;
-  orderLineId: string | null;
-  deliveryLineId: string | null;
-  lotId: string | null;
-  reason: ClaimReason;
-  pieces: number;
-  amountMinor: number | null;
-  currency: string | null;
-  state: ClaimState;
-  settledMinor: number | null;
+export interface ClaimRow extends Omit<ClaimView, 'goods' | 'steps' | 'hasNote'>, ClaimedGoodsView {
   dataKeyId: string | null;
   noteSealed: string | null;
-  version: number;
-  createdAt: string;
-  sentAt: string | null;
-  endedAt: string | null;
-  productId: string | null;
-  makerName: string | null;
-  productName: string | null;
-  shade: string | null;
-  lotCode: string | null;
   useBy: string | null;
-  orderNumber: number | null;
-  orderId: string | null;
   orderCode: string | null;
-  deliveryId: string | null;
-  deliveredAt: string | null;
   deliveryReference: string | null;
 }
 

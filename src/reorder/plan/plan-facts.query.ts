@@ -2,6 +2,7 @@ import { Temporal } from 'temporal-polyfill';
 import { ConfigurationPools } from '../../catalogue/configuration-pools.service.js';
 import { roleMay, roles } from '../../identity/permissions.js';
 import type { Read } from '../../platform/database/database.js';
+import { grouped } from '../../platform/grouped.js';
 import { owedTouchUps } from '../../sessions/owed-touch-ups.query.js';
 import { ContainerFacts } from '../../stock/container-facts.service.js';
 import { HoldsInForce } from '../../stock/holds-in-force.service.js';
@@ -260,12 +261,12 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
   const about = new Map<string, ItemAbout>();
   const items: PlanItemFacts[] = [];
   let heldContainers = 0;
-  const containersOf = groupBy(containers, ({ productId }) => productId);
-  const offersOf = groupBy(supply.offers, ({ productId }) => productId);
-  const unusableOf = groupBy(supply.unusableOffers, ({ productId }) => productId);
-  const orderedOf = groupBy(ordered, ({ productId }) => productId);
-  const draftedOf = groupBy(drafted, ({ productId }) => productId);
-  const blendedOf = groupBy(blended, ({ productId }) => productId);
+  const containersOf = grouped(containers, ({ productId }) => productId);
+  const offersOf = grouped(supply.offers, ({ productId }) => productId);
+  const unusableOf = grouped(supply.unusableOffers, ({ productId }) => productId);
+  const orderedOf = grouped(ordered, ({ productId }) => productId);
+  const draftedOf = grouped(drafted, ({ productId }) => productId);
+  const blendedOf = grouped(blended, ({ productId }) => productId);
 
   for (const item of planned) {
     const { kind, key, unit } = item;
@@ -543,14 +544,4 @@ function assumptionsOfOffer(
 
 function distinct(assumptions: readonly StatedAssumption[]): StatedAssumption[] {
   return [...new Map(assumptions.map((each) => [JSON.stringify(each), each])).values()];
-}
-
-function groupBy<Row>(rows: readonly Row[], keyOf: (row: Row) => string): Map<string, Row[]> {
-  const groups = new Map<string, Row[]>();
-  for (const row of rows) {
-    const group = groups.get(keyOf(row));
-    if (group) group.push(row);
-    else groups.set(keyOf(row), [row]);
-  }
-  return groups;
 }

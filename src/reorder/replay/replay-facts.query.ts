@@ -1,5 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Read } from '../../platform/database/database.js';
+import { grouped } from '../../platform/grouped.js';
 import { lastUsableDay } from '../../stock/opened-life.js';
 import { containerLife } from '../../stock/stock-on-hand.js';
 import { dayNumber, localDayNumbers } from '../plan/local-day-numbers.js';
@@ -48,8 +49,8 @@ export async function loadItemRecords(
   // As instants are written in the record.
   const instant = new Date(morning.epochMilliseconds).toISOString();
   const { assumedOpenedLife } = await studioRow(read, studioId);
-  const stock = groupBy(await stockThenRows(read, studioId, instant), ({ productId }) => productId);
-  const received = groupBy(
+  const stock = grouped(await stockThenRows(read, studioId, instant), ({ productId }) => productId);
+  const received = grouped(
     await receivedRows(read, studioId, instant, facts.currency),
     ({ productId }) => productId,
   );
@@ -146,14 +147,4 @@ function arrivalOf(
 
 function unitsOfPiece({ item: { unit } }: ItemAbout, volumeMicrolitres: number | null): number {
   return unit === 'pieces' ? 1 : (volumeMicrolitres ?? 1);
-}
-
-function groupBy<Row>(rows: readonly Row[], keyOf: (row: Row) => string): Map<string, Row[]> {
-  const groups = new Map<string, Row[]>();
-  for (const row of rows) {
-    const group = groups.get(keyOf(row));
-    if (group) group.push(row);
-    else groups.set(keyOf(row), [row]);
-  }
-  return groups;
 }

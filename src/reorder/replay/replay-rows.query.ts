@@ -1,5 +1,6 @@
 import type { Read } from '../../platform/database/database.js';
 import type { ContainerForm } from '../../stock/vocabulary.js';
+import { deliveredLines } from '../supply/delivered-lines.sql.js';
 
 /*
  * What a replay asks of the record beside what a plan asks: a fixed number of look-ups, each with a limit.
@@ -65,14 +66,7 @@ export function receivedRows(
        delivery.ordered_on AS "orderedOn", lot.product_id AS "productId", lot.use_by AS "useBy",
        delivery_line.quantity_pieces AS pieces,
        CASE WHEN delivery_line.currency = $3 THEN delivery_line.unit_cost_minor END AS "unitCostMinor"
-     FROM delivery
-       JOIN delivery_line ON delivery_line.studio_id = delivery.studio_id
-         AND delivery_line.delivery_id = delivery.id
-       JOIN lot ON lot.studio_id = delivery_line.studio_id AND lot.id = delivery_line.lot_id
-       LEFT JOIN purchase_order_line ON purchase_order_line.studio_id = delivery_line.studio_id
-         AND purchase_order_line.id = delivery_line.order_line_id
-       LEFT JOIN purchase_order ON purchase_order.studio_id = purchase_order_line.studio_id
-         AND purchase_order.id = purchase_order_line.order_id
+     FROM ${deliveredLines}
      WHERE delivery.studio_id = $1 AND delivery.occurred_at >= $2
      ORDER BY delivery.occurred_at, delivery.id, delivery_line.line_number LIMIT ${mostRows}`,
     [studioId, since, currency],

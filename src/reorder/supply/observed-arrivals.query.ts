@@ -1,6 +1,8 @@
 import { Temporal } from 'temporal-polyfill';
 import { localDay } from '../../identity/local-day.js';
 import type { Read, SqlValue } from '../../platform/database/database.js';
+import { deliveredLines } from './delivered-lines.sql.js';
+import type { ArrivedLine } from './order-arrivals.js';
 
 /** Goods that came longer ago say little of a supplier. */
 const yearsSeen = 3;
@@ -10,36 +12,15 @@ const mostLines = 20_000;
 const supplierOfDelivery = 'coalesce(delivery.supplier_id, purchase_order.supplier_id)';
 
 /** A line of a delivery that was bought, and what is known of its order. */
-export interface ObservedArrival {
-  deliveryId: string;
-  /** The purchase order it answers, else the delivery itself. */
-  orderId: string;
-  /** The one the delivery names, else the one its order went to. */
-  supplierId: string | null;
-  productId: string;
-  pieces: number;
-  /** The product its order asked for; null: no order names it. */
-  orderedProductId: string | null;
-  /** The studio's local days, ISO `YYYY-MM-DD`; null: nobody wrote down when it was ordered. */
-  orderedOn: string | null;
-  arrivedOn: string;
+export interface ObservedArrival extends ArrivedLine {
   /** The last day of its lot; null: none is printed. */
   useBy: string | null;
   unitCostMinor: number | null;
   currency: string | null;
 }
 
-interface Row {
-  deliveryId: string;
-  supplierId: string | null;
+interface Row extends Omit<ObservedArrival, 'orderId' | 'arrivedOn'> {
   occurredAt: string;
-  orderedOn: string | null;
-  productId: string;
-  pieces: number;
-  orderedProductId: string | null;
-  useBy: string | null;
-  unitCostMinor: number | null;
-  currency: string | null;
   purchaseOrderId: string | null;
   sentAt: string | null;
 }
@@ -69,13 +50,7 @@ export async function observedArrivals(
        delivery_line.quantity_pieces AS pieces, purchase_order_line.product_id AS "orderedProductId",
        delivery_line.unit_cost_minor AS "unitCostMinor", delivery_line.currency,
        purchase_order.id AS "purchaseOrderId", purchase_order.sent_at AS "sentAt"
-     FROM delivery
-     JOIN delivery_line ON delivery_line.studio_id = delivery.studio_id AND delivery_line.delivery_id = delivery.id
-     JOIN lot ON lot.studio_id = delivery_line.studio_id AND lot.id = delivery_line.lot_id
-     LEFT JOIN purchase_order_line ON purchase_order_line.studio_id = delivery_line.studio_id
-       AND purchase_order_line.id = delivery_line.order_line_id
-     LEFT JOIN purchase_order ON purchase_order.studio_id = purchase_order_line.studio_id
-       AND purchase_order.id = purchase_order_line.order_id
+     FROM ${deliveredLines}
      WHERE delivery.studio_id = $1 AND delivery.origin = 'purchase' AND delivery.occurred_at >= $2 ${ofSuppliers}
      ORDER BY delivery.occurred_at DESC, delivery.id, delivery_line.line_number LIMIT ${mostLines}`,
     parameters,

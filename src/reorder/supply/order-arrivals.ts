@@ -3,12 +3,15 @@ import type { OrderArrival } from './lead-time.js';
 /** A line of a delivery, as far as it tells how long an order took. */
 export interface ArrivedLine {
   deliveryId: string;
+  /** The purchase order it answers, else the delivery itself. */
   orderId: string;
+  /** The one the delivery names, else the one its order went to. */
   supplierId: string | null;
   productId: string;
   pieces: number;
   /** The product its order asked for; null: no order names it. */
   orderedProductId: string | null;
+  /** The studio's local days, ISO `YYYY-MM-DD`; null: nobody wrote down when it was ordered. */
   orderedOn: string | null;
   arrivedOn: string;
 }

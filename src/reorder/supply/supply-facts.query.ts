@@ -1,4 +1,5 @@
 import type { Read } from '../../platform/database/database.js';
+import { grouped } from '../../platform/grouped.js';
 import { awaitedLines } from './awaited-lines.query.js';
 import type { AwaitedLine } from './awaited-orders.js';
 import type { LeadTime } from './lead-time.js';
@@ -12,14 +13,7 @@ import type { LastPrice, OfferFacts, ProductLife, SupplierFacts, SupplyFacts } f
 const mostOffers = 5_000;
 const mostSuppliers = 2_000;
 
-interface OfferRow {
-  offerId: string;
-  supplierId: string;
-  productId: string;
-  orderCode: string | null;
-  packContainers: number;
-  containerPieces: number;
-  minimumPacks: number;
+interface OfferRow extends Omit<OfferFacts, 'prices' | 'leadTime' | 'lifeOnArrival'> {
   prices: string;
   currency: string;
   lifeOnArrivalDays: number | null;
@@ -85,10 +79,10 @@ function supplyFacts(
   arrivals: readonly ObservedArrival[],
   awaited: readonly AwaitedLine[],
 ): SupplyFacts {
-  const ofSupplier = groupedBy(arrivals, ({ supplierId }) => supplierId);
-  const ofProduct = groupedBy(arrivals, ({ productId }) => productId);
-  const awaitedOfSupplier = groupedBy(awaited, ({ supplierId }) => supplierId);
-  const awaitedOfProduct = groupedBy(awaited, ({ productId }) => productId);
+  const ofSupplier = grouped(arrivals, ({ supplierId }) => supplierId);
+  const ofProduct = grouped(arrivals, ({ productId }) => productId);
+  const awaitedOfSupplier = grouped(awaited, ({ supplierId }) => supplierId);
+  const awaitedOfProduct = grouped(awaited, ({ productId }) => productId);
   const leadTimes = new Map(
     suppliers.map(({ supplierId, quotedLeadTimeDays }) => {
       const record = {
@@ -180,15 +174,4 @@ function lives(ofProduct: ReadonlyMap<string | null, readonly ObservedArrival[]>
       productId === null ? [] : [{ productId, lifeOnArrival: lifeOnArrivalOf(lots, null, null) }],
     )
     .sort((one, other) => (one.productId < other.productId ? -1 : 1));
-}
-
-function groupedBy<Row>(rows: readonly Row[], keyOf: (row: Row) => string | null): Map<string | null, Row[]> {
-  const groups = new Map<string | null, Row[]>();
-  for (const row of rows) {
-    const key = keyOf(row);
-    const group = groups.get(key);
-    if (group) group.push(row);
-    else groups.set(key, [row]);
-  }
-  return groups;
 }
