@@ -17,6 +17,7 @@ import { writtenMoney } from './figures/written-money.js';
 import { writtenUnits } from './figures/written-units.js';
 import { LineEntry, pathOfLine, remarksOf, stockFigures } from './line-entry.js';
 import { MinimumChoices } from './minimum-choices.js';
+import styles from './plans.module.css';
 
 /** One order to one supplier, as a plan puts it together. */
 export function BasketSection({
@@ -48,7 +49,9 @@ export function BasketSection({
       title={title}
       hint={isDue ? words.orderToday : words.orderBy(writtenDay(basket.on, texts.language))}
     >
-      <Figures figures={figures.filter((figure) => figure !== false)} />
+      <div className={styles.above}>
+        <Figures figures={figures.filter((figure) => figure !== false)} />
+      </div>
       {basket.minimumState !== 'none' && (
         <p>
           {words.minimumOrder}:{' '}

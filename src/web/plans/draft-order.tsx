@@ -46,11 +46,21 @@ export function DraftOrder({
     const [order] = orders;
     void open(pathOf({ studioId, area: 'ordering' }, 'orders', ...(order ? [order.id] : [])));
   });
+  const ordered = useOrdersOfBasket(studioId, planId, basket);
   const isDrafted = isProblem(drafting.problem, 'already-exists');
   const draftedId = isDrafted ? drafting.problem?.document.orderId : undefined;
   return (
     <>
-      <OrdersOfBasket studioId={studioId} planId={planId} basket={basket} />
+      {ordered.length > 0 && (
+        <p>
+          {words.drafted}{' '}
+          {ordered.map(({ id, number, state }) => (
+            <PageLink key={id} to={pathOf({ studioId, area: 'ordering' }, 'orders', id)} alone>
+              {words.orderOfPlan(number, texts.orders.states[state])}
+            </PageLink>
+          ))}
+        </p>
+      )}
       <ProblemNote problem={drafting.problem} />
       {draftedId !== undefined && (
         <PageLink to={pathOf({ studioId, area: 'ordering' }, 'orders', draftedId)} alone>
@@ -59,7 +69,7 @@ export function DraftOrder({
       )}
       <Group>
         <Button
-          {...(!isDue && { variant: 'default' })}
+          {...((!isDue || ordered.length > 0) && { variant: 'default' })}
           loading={drafting.busy}
           aria-label={words.draftOf(basket.supplierName)}
           onClick={() => void drafting.run(false)}
@@ -76,40 +86,17 @@ export function DraftOrder({
   );
 }
 
-/** The orders of this plan in which something of the basket stands already. */
-function OrdersOfBasket({
-  studioId,
-  planId,
-  basket,
-}: {
-  studioId: string;
-  planId: string;
-  basket: BasketView;
-}) {
-  const texts = useTexts();
-  const words = texts.plans;
+/** The orders of this plan in which something of the basket stands already; those that were called off hold nothing. */
+function useOrdersOfBasket(studioId: string, planId: string, { supplierId, lines }: BasketView) {
   const { answer } = useAnswer(['latest orders', studioId], () => latestOrders(studioId));
-  const planned = new Set(basket.lines.map(({ productId }) => productId));
-  const drafted =
+  const planned = new Set(lines.map(({ productId }) => productId));
+  return (
     answer?.filter(
       (order) =>
         order.planId === planId &&
-        order.supplierId === basket.supplierId &&
+        order.supplierId === supplierId &&
+        order.state !== 'called off' &&
         order.productIds.some((productId) => planned.has(productId)),
-    ) ?? [];
-  if (drafted.length === 0) return null;
-  return (
-    <div>
-      <p>{words.drafted}</p>
-      <ul>
-        {drafted.map(({ id, number, state }) => (
-          <li key={id}>
-            <PageLink to={pathOf({ studioId, area: 'ordering' }, 'orders', id)} alone>
-              {words.orderOfPlan(number, texts.orders.states[state])}
-            </PageLink>
-          </li>
-        ))}
-      </ul>
-    </div>
+    ) ?? []
   );
 }

@@ -94,11 +94,11 @@ describe('a reason of a plan', () => {
     );
     const needed = { units: 900, sessions: 2.7, booked: 8, until: '2026-12-24' };
     expect(plain(reasonWords(german, { code: 'booked need', figures: needed, message: '' }, of))).toBe(
-      'Gebucht bis 24.12.2026: 8 Sitzungen; etwa 3 davon brauchen voraussichtlich zusammen 0,9 ml.',
+      'Gebucht bis 24.12.2026: 8 Sitzungen, davon voraussichtlich 3 damit, zusammen mit etwa 0,9 ml.',
     );
     const seldom = { ...needed, units: 70, sessions: 0.28 };
     expect(plain(reasonWords(german, { code: 'booked need', figures: seldom, message: '' }, of))).toBe(
-      'Gebucht bis 24.12.2026: 8 Sitzungen; etwa 0,3 davon brauchen voraussichtlich zusammen 0,07 ml.',
+      'Gebucht bis 24.12.2026: 8 Sitzungen, davon voraussichtlich 0,3 damit, zusammen mit etwa 0,07 ml.',
     );
   });
 

@@ -15,8 +15,8 @@ const daysDative = (count: string | undefined) => one(count, 'Tag', 'Tagen');
 
 /** The sentences of reasons, remarks and assumptions of a plan and of a look back, by their codes. */
 export const planReasons: typeof english = {
-  'booked need': ({ units, sessions, booked, until }) =>
-    `Gebucht bis ${until}: ${one(booked, 'Sitzung', 'Sitzungen')}; etwa ${sessions} davon ${sessions === '1' ? 'braucht' : 'brauchen'} voraussichtlich zusammen ${units}.`,
+  'booked need': (written, { sessions = 0, booked = 0 }) =>
+    `Gebucht bis ${written.until}: ${one(written.booked, 'Sitzung', 'Sitzungen')}${sessions < 0.8 * booked ? `, davon voraussichtlich ${written.sessions} damit` : ''}, ${booked === 1 ? '' : 'zusammen '}mit etwa ${written.units}.`,
   'course need': ({ units, courses, until }) =>
     `Bis ${until}: ${one(courses, 'Schulung', 'Schulungen')} mit etwa ${units}.`,
   'touch-ups owed': ({ units, sessions, until }) =>

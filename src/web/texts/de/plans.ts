@@ -109,7 +109,7 @@ export const plansTexts: typeof english = {
     },
     draft: 'Diese Bestellung entwerfen',
     draftAgain: (supplier) => `Noch einmal entwerfen: ${supplier}`,
-    drafted: 'Steht in',
+    drafted: 'Steht schon in:',
     orderOfPlan: (number, state) => `Bestellung ${number}, ${state}`,
     toDrafted: 'Zur Bestellung, in der es steht',
     draftOf: (supplier) => `Diese Bestellung entwerfen: ${supplier}`,

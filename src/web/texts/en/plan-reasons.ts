@@ -23,8 +23,8 @@ const days = (count: string | undefined) => one(count, 'day', 'days');
  * figure that there is not, is not said.
  */
 export const planReasons: Record<KnownReason, SayReason> & Record<string, SayReason> = {
-  'booked need': ({ units, sessions, booked, until }) =>
-    `Booked until ${until}: ${one(booked, 'session', 'sessions')}, of which about ${sessions} will take it: ${units} together.`,
+  'booked need': (written, { sessions = 0, booked = 0 }) =>
+    `Booked until ${written.until}: ${one(written.booked, 'session', 'sessions')}${sessions < 0.8 * booked ? `, of which about ${written.sessions} will take it` : ''}, ${booked === 1 ? '' : 'together '}with about ${written.units}.`,
   'course need': ({ units, courses, until }) =>
     `Until ${until}: ${one(courses, 'training course', 'training courses')} with about ${units}.`,
   'touch-ups owed': ({ units, sessions, until }) =>

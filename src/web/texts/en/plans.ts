@@ -133,7 +133,7 @@ export const plansTexts = {
     } satisfies Record<BasketReasonWord, string>,
     draft: 'Draft this order',
     draftAgain: (supplier: string) => `Draft it once more: ${supplier}`,
-    drafted: 'Stands in',
+    drafted: 'In an order already:',
     orderOfPlan: (number: number, state: string) => `Order ${number}, ${state}`,
     toDrafted: 'To the order it stands in',
     draftOf: (supplier: string) => `Draft this order to ${supplier}`,
