@@ -79,7 +79,7 @@ describe.each(strictestEngine)('claims against suppliers (%s)', (engine) => {
   };
   const short = ({ reason, pieces, amountMinor }: ClaimSuggestionView) => [reason, pieces, amountMinor];
   const open = (
-    { goods: _, supplierName: __, why: ___, currency: ____, ...body }: ClaimSuggestionView,
+    { goods: _, supplierName: __, why: ___, currency: ____, shortDate: _____, ...body }: ClaimSuggestionView,
     more = {},
   ) => service.made<ClaimView>('/claims', { ...body, ...more });
 

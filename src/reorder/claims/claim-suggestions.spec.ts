@@ -33,6 +33,8 @@ describe('what a delivery gives reason to claim', () => {
     expect(short(line({ useBy: '2026-02-28', promisedLifeDays: null }))).toEqual([['short date', 10]]);
     const [past] = claimsOfDelivery(line({ useBy: '2026-02-28' }));
     expect(past?.why).toContain('past their last day, 2026-02-28');
+    expect(past?.shortDate).toMatchObject({ useBy: '2026-02-28', promisedDays: null });
+    expect(past?.shortDate?.daysLeft).toBeLessThan(0);
   });
 
   it('claims no piece twice', () => {

@@ -32,6 +32,15 @@ export interface ShortLine {
   missingPieces: number;
 }
 
+/** How short a date is; days are negative where it is past. */
+export interface ShortDate {
+  useBy: string;
+  /** On arrival. */
+  daysLeft: number;
+  /** By the offer; null: it is past, whatever the offer says. */
+  promisedDays: number | null;
+}
+
 /** Something that gives reason to claim. */
 export interface Suggestion {
   reason: ClaimReason;
@@ -39,13 +48,15 @@ export interface Suggestion {
   deliveryLineId: string | null;
   lotId: string | null;
   pieces: number;
+  /** Of a date that is too short; else null. */
+  shortDate: ShortDate | null;
   why: string;
 }
 
 /** What single lines of deliveries give reason to claim. A piece with a fault is not claimed for its date too. */
 export function claimsOfDelivery(line: DeliveredLine): Suggestion[] {
   const { deliveryLineId, lotId, arrivedOn, pieces, useBy, promisedLifeDays } = line;
-  const about = { orderLineId: null, deliveryLineId, lotId };
+  const about = { orderLineId: null, deliveryLineId, lotId, shortDate: null };
   const claims: Suggestion[] = [];
   const { brokenSeals, damagedPackages } = line;
   if (brokenSeals > 0) {
@@ -61,11 +72,17 @@ export function claimsOfDelivery(line: DeliveredLine): Suggestion[] {
   const life = Temporal.PlainDate.from(arrivedOn).until(useBy, { largestUnit: 'days' }).days;
   const short = { ...about, reason: 'short date', pieces: sound } as const;
   if (life < 0) {
-    claims.push({ ...short, why: `${counted(sound)} came on ${arrivedOn}, past their last day, ${useBy}.` });
+    const shortDate = { useBy, daysLeft: life, promisedDays: null };
+    claims.push({
+      ...short,
+      shortDate,
+      why: `${counted(sound)} came on ${arrivedOn}, past their last day, ${useBy}.`,
+    });
   } else if (promisedLifeDays !== null && life < promisedLifeDays) {
     const promised = `the offer says at least ${promisedLifeDays}`;
     claims.push({
       ...short,
+      shortDate: { useBy, daysLeft: life, promisedDays: promisedLifeDays },
       why: `${counted(sound)} had ${life} days left when they came (${useBy}); ${promised}.`,
     });
   }
@@ -81,7 +98,7 @@ export function claimsOfDifference(difference: OrderDifference): Suggestion {
     'not ordered': 'that were not ordered',
   };
   return {
-    ...{ reason: 'not ordered', orderLineId, deliveryLineId, lotId, pieces },
+    ...{ reason: 'not ordered', orderLineId, deliveryLineId, lotId, pieces, shortDate: null },
     why: `${counted(pieces)} came ${words[kind]}.`,
   };
 }
@@ -90,6 +107,7 @@ export function claimsOfDifference(difference: OrderDifference): Suggestion {
 export function claimsOfShortLine({ orderLineId, missingPieces }: ShortLine): Suggestion {
   return {
     ...{ reason: 'too few', orderLineId, deliveryLineId: null, lotId: null, pieces: missingPieces },
+    shortDate: null,
     why: `${counted(missingPieces)} of the order never came.`,
   };
 }

@@ -52,6 +52,15 @@ export class ClaimPageView {
   next: string | null;
 }
 
+/** How short a date is. */
+export class ShortDateView {
+  useBy: string;
+  /** On arrival; negative: it was past. */
+  daysLeft: number;
+  /** By the offer; null: it was past, whatever the offer says. */
+  promisedDays: number | null;
+}
+
 /** What the record gives reason to claim; nothing is claimed before somebody opens it. */
 export class ClaimSuggestionView {
   supplierId: string;
@@ -65,6 +74,8 @@ export class ClaimSuggestionView {
   /** What the pieces cost; null: not known. */
   amountMinor: number | null;
   currency: string | null;
+  /** Of a date that is too short; else null. */
+  shortDate: ShortDateView | null;
   /** Why, in a sentence. */
   why: string;
 }

@@ -1,12 +1,13 @@
 import { Button } from '@mantine/core';
 import { useState } from 'react';
-import type { ClaimSuggestionView } from '../../reorder/claims/claims.views.js';
+import type { ClaimSuggestionView, ShortDateView } from '../../reorder/claims/claims.views.js';
 import { Entries, Entry } from '../frame/entries.js';
 import { ProblemNote } from '../frame/problem-note.js';
-import { ServiceWords } from '../frame/service-words.js';
 import { writtenMoney } from '../plans/figures/written-money.js';
 import { useAnswer } from '../service/use-answer.js';
+import type { Texts } from '../texts/en/english.js';
 import { useTexts } from '../texts/texts.js';
+import { writtenDay } from '../texts/written-dates.js';
 import { amountToAsk } from './amount-to-ask.js';
 import { ClaimedGoods, nameOfGoods } from './claimed-goods.js';
 import { suggestedClaims } from './claims.requests.js';
@@ -58,6 +59,14 @@ export function SuggestedPart({
   );
 }
 
+function wordsOfDate({ useBy, daysLeft, promisedDays }: ShortDateView, texts: Texts): string {
+  const words = texts.supplierClaims;
+  const day = writtenDay(useBy, texts.language);
+  return daysLeft < 0 || promisedDays === null
+    ? words.pastDate(day)
+    : words.shortDate(day, daysLeft, promisedDays);
+}
+
 const keyOf = ({ reason, orderLineId, deliveryLineId, lotId }: ClaimSuggestionView) =>
   [reason, orderLineId, deliveryLineId, lotId].join(' ');
 
@@ -78,7 +87,7 @@ function SuggestionEntry({
   const words = texts.supplierClaims;
   const [isOpening, setIsOpening] = useState(false);
   const { supplierId, supplierName, orderLineId, deliveryLineId, lotId } = suggestion;
-  const { reason, goods, pieces, amountMinor, why } = suggestion;
+  const { reason, goods, pieces, amountMinor, shortDate } = suggestion;
   const name = words.claimOf(words.reasons[reason], nameOfGoods(goods) ?? supplierName);
   return (
     <Entry
@@ -111,11 +120,7 @@ function SuggestionEntry({
     >
       <ClaimedGoods studioId={studioId} goods={goods} pieces={pieces} />
       {/* Of the others the heading and the pieces say it all. */}
-      {reason === 'short date' && (
-        <p>
-          <ServiceWords>{why}</ServiceWords>
-        </p>
-      )}
+      {shortDate !== null && <p>{wordsOfDate(shortDate, texts)}</p>}
       <p>
         {amountMinor === null
           ? words.costNotKnown

@@ -9113,6 +9113,13 @@ export interface components {
             /** @description Give it as `after` for the next page; null on the last. */
             next: string | null;
         };
+        ShortDateView: {
+            useBy: string;
+            /** @description On arrival; negative: it was past. */
+            daysLeft: number;
+            /** @description By the offer; null: it was past, whatever the offer says. */
+            promisedDays: number | null;
+        };
         ClaimSuggestionView: {
             supplierId: string;
             supplierName: string;
@@ -9126,6 +9133,8 @@ export interface components {
             /** @description What the pieces cost; null: not known. */
             amountMinor: number | null;
             currency: string | null;
+            /** @description Of a date that is too short; else null. */
+            shortDate: components["schemas"]["ShortDateView"] | null;
             /** @description Why, in a sentence. */
             why: string;
         };

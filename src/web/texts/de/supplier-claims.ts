@@ -32,6 +32,9 @@ export const supplierClaimsTexts: typeof english = {
     pieces: (count) => `${count} Stück`,
     deliveryOf: (when) => `Lieferung vom ${when}`,
     order: (number) => `Bestellung ${number}`,
+    pastDate: (day) => `Bei der Ankunft schon abgelaufen, am ${day}.`,
+    shortDate: (day, left, promised) =>
+      `Haltbar bis ${day}: bei der Ankunft noch ${left === 1 ? '1 Tag' : `${left} Tage`}, laut Angebot mindestens ${promised}.`,
     cost: (money) => `Gekostet hat es ${money}.`,
     costNotKnown: 'Was es gekostet hat, ist nicht bekannt.',
     open: 'Reklamation eröffnen',

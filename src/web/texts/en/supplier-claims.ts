@@ -39,6 +39,9 @@ export const supplierClaimsTexts = {
     pieces: (count: number) => plural(count, 'piece', 'pieces'),
     deliveryOf: (when: string) => `Delivery of ${when}`,
     order: (number: number) => `Order ${number}`,
+    pastDate: (day: string) => `Past its last day, ${day}, when it came.`,
+    shortDate: (day: string, left: number, promised: number) =>
+      `Use by ${day}: ${plural(left, 'day', 'days')} left when it came; the offer says at least ${promised}.`,
     cost: (money: string) => `It cost ${money}.`,
     costNotKnown: 'What it cost is not known.',
     open: 'Open a claim',
