@@ -1,8 +1,9 @@
 import type { DemandModel, ExpectedUse } from '../demand/demand-model.js';
 import type { ItemStock, Replenishment } from '../projection/item-facts.js';
+import { numberOf } from '../projection/random-numbers.js';
 import { daysWithin } from '../supply/lead-time.js';
 import { meanAmount } from './expected-need.js';
-import { type KeptContainers, luck, takeUnits } from './kept-containers.js';
+import { type KeptContainers, takeUnits } from './kept-containers.js';
 
 /** An order for those who are booked, or owed a touch-up, and whom the shelf cannot serve. */
 export interface AppointmentOrder {
@@ -36,6 +37,7 @@ const fastest = 0.05;
 const servedDays = 28;
 /** Ways it may go that are walked through. */
 const walks = 256;
+const walkSeed = 1;
 
 /**
  * What must be ordered for sessions and courses that are booked and touch-ups that are owed. Of some the shade is known, of
@@ -143,8 +145,8 @@ function missingOnPaths({ expected }: DemandModel, stock: ItemStock): Missing[][
   const wanting = uses.filter(({ units }) => units > 0);
   return Array.from({ length: walks }, (_, path) => {
     const come = wanting.flatMap((use, index) =>
-      luck(path, 2 * index) < use.chance
-        ? [{ day: dayOf(use, luck(path, 2 * index + 1)), units: use.units }]
+      numberOf(walkSeed, path, 2 * index) < use.chance
+        ? [{ day: dayOf(use, numberOf(walkSeed, path, 2 * index + 1)), units: use.units }]
         : [],
     );
     return missingOf(

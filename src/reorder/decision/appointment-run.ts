@@ -1,6 +1,7 @@
 import type { DemandDraws } from '../projection/demand-draws.js';
 import { NEVER } from '../projection/item-facts.js';
-import { type KeptContainers, luck, takeUnits } from './kept-containers.js';
+import { numberOf } from '../projection/random-numbers.js';
+import { type KeptContainers, takeUnits } from './kept-containers.js';
 
 /** How an item is ordered for those who are booked. */
 export interface AppointmentTerms {
@@ -63,7 +64,7 @@ function runPath(draws: DemandDraws, terms: AppointmentTerms, path: number, sum:
     let here = 0;
     for (const { containers, units } of shelf) here += containers * units;
     // The k-th need of a path is booked in time or not under every candidate alike.
-    if (here < need && luck(path, index - (draws.offsets[path] ?? 0)) < bookedInTime) {
+    if (here < need && numberOf(draws.seed, path, index - (draws.offsets[path] ?? 0)) < bookedInTime) {
       const packs = Math.max(minimumPacks, Math.ceil((need - here) / packUnits));
       const lastDay = lifeDays >= NEVER ? NEVER : day + lifeDays;
       shelf.push({ containers: packs * packContainers, units: unitsEach, lastDay, opened: false });

@@ -10,6 +10,9 @@ export interface BasePolicy {
   /** Ordered when the position is at or below it. */
   reorderPointUnits: number;
   packs: number;
+  /** The fewest that can be ordered, and the most of which the last may still be used in date. */
+  leastPacks: number;
+  mostPacks: number;
   packUnits: number;
   /** The smallest order that can be placed, used up alone. */
   smallest: BatchCost;
@@ -51,11 +54,17 @@ export function basePolicy(
   const reorderPointUnits = needed - 1;
   const { lifeDays } = replenishment;
   const perDay = meanNeedPerDay(draws);
-  const { best, smallest } = bestBatch(replenishment, openedLifeDays, draws, rates, perDay, coarsePaths);
+  const leastPacks = Math.max(1, replenishment.minimumPacks);
+  const most = mostPacks(replenishment, openedLifeDays, draws, perDay, coarsePaths);
+  const costOf = (packs: number) =>
+    batchCost(packs, replenishment, openedLifeDays, draws, rates, perDay, coarsePaths);
+  const { best, smallest } = bestBatch(replenishment, rates, perDay, leastPacks, most, costOf);
   const lastingDays = perDay > 0 ? (best.packs * packUnits) / perDay : longestStockDays;
   return {
     reorderPointUnits,
     packs: best.packs,
+    leastPacks,
+    mostPacks: most,
     packUnits,
     smallest,
     left: {
@@ -80,15 +89,16 @@ const longestStockDays = 1_095;
  * The most packs of which the last may still be used in date, after the drawn days at the mean need; the minimum at least.
  * Of a container that does not keep long once opened most may be discarded, and the next need opens another one.
  */
-export function mostPacks(
+function mostPacks(
   { packContainers, unitsEach, lifeDays, leadTime, minimumPacks }: Replenishment,
   openedLifeDays: number,
   draws: DemandDraws,
-  paths: number = draws.paths,
+  needPerDay: number,
+  paths: number,
 ): number {
   const days = Math.min(longestStockDays, lifeDays + 1) + daysWithin(leadTime, 0.95);
   const drawn = quantileOf(needsOverDays(draws, days, paths), 0.99);
-  const beyond = Math.max(0, days - draws.days) * meanNeedPerDay(draws);
+  const beyond = Math.max(0, days - draws.days) * needPerDay;
   const usesPerDay = (draws.offsets[draws.paths] ?? 0) / Math.max(1, draws.paths * draws.days);
   const discarded = Math.min(days / (openedLifeDays + 1), 2 * usesPerDay * days) * unitsEach;
   return Math.max(minimumPacks, 1, Math.ceil((drawn + beyond + discarded) / (packContainers * unitsEach)));
@@ -105,20 +115,18 @@ export function daysBetweenOrders(nextOrderDay: Int32Array, horizonDays: number)
 /** From coarse steps to single packs around the best; of equal ones the smaller. */
 function bestBatch(
   replenishment: Replenishment,
-  openedLifeDays: number,
-  draws: DemandDraws,
   rates: CostRates,
   perDay: number,
-  paths: number,
+  least: number,
+  most: number,
+  costOf: (packs: number) => BatchCost,
 ): { best: BatchCost; smallest: BatchCost } {
   const packUnits = replenishment.packContainers * replenishment.unitsEach;
-  const least = Math.max(1, replenishment.minimumPacks);
-  const most = mostPacks(replenishment, openedLifeDays, draws, paths);
   const tried = new Map<number, BatchCost>();
   const cost = (packs: number): BatchCost => {
     let known = tried.get(packs);
     if (known === undefined) {
-      known = batchCost(packs, replenishment, openedLifeDays, draws, rates, perDay, paths);
+      known = costOf(packs);
       tried.set(packs, known);
     }
     return known;

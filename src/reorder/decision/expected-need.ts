@@ -77,7 +77,8 @@ function shareBefore({ firstDay, dayWeights }: ExpectedUse, days: number): numbe
   return share;
 }
 
-function meanOfComponents(components: readonly CountComponent[]): number {
+/** Mean uses of a period. */
+export function meanOfComponents(components: readonly CountComponent[]): number {
   let mean = 0;
   for (const component of components) mean += component.weight * meanOfComponent(component);
   return mean;

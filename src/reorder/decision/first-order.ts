@@ -14,8 +14,6 @@ export interface SearchSettings extends TrialFacts {
   replenishment: Replenishment;
   /** Index of the day by which one should be placed. */
   dueIndex: number;
-  leastPacks: number;
-  mostPacks: number;
   coarsePaths: number;
 }
 
@@ -56,12 +54,12 @@ export class FirstOrderSearch {
 
   /** Those that may be the best by the coarse paths, the cheapest first: good enough to compare offers. */
   coarse(): Trial[] {
-    const { coarsePaths } = this.settings;
+    const { coarsePaths, base } = this.settings;
     const grid = this.grid().map((candidate) => this.trials.of(candidate, coarsePaths));
     const starts = bestOfEachAmount(grid.sort(byCost)).slice(0, startsFromGrid);
     const step = {
       days: Math.max(1, this.nearIndex >> 3),
-      packs: Math.max(1, (this.settings.mostPacks - this.settings.leastPacks) >> 3),
+      packs: Math.max(1, (base.mostPacks - base.leastPacks) >> 3),
     };
     for (const start of starts) this.descend(start, step, coarsePaths);
     return this.contenders(coarsePaths);
@@ -106,12 +104,12 @@ export class FirstOrderSearch {
 
   /** The best on all paths among those on this order day or later; null: there is no such day. */
   bestFrom(dayIndex: number): Trial | null {
-    const { orderDays, base, leastPacks } = this.settings;
+    const { orderDays, base } = this.settings;
     if (dayIndex >= orderDays.length) return null;
     const later = this.trials
       .sorted(this.allPaths)
-      .find((trial) => trial.dayIndex >= dayIndex && trial.packs >= leastPacks);
-    return later ?? this.trials.of({ dayIndex, packs: Math.max(leastPacks, base.packs) }, this.allPaths);
+      .find((trial) => trial.dayIndex >= dayIndex && trial.packs >= base.leastPacks);
+    return later ?? this.trials.of({ dayIndex, packs: base.packs }, this.allPaths);
   }
 
   private get allPaths(): number {
@@ -127,7 +125,8 @@ export class FirstOrderSearch {
   }
 
   private grid(): Candidate[] {
-    const { leastPacks, mostPacks, base, replenishment, dueIndex, orderDays } = this.settings;
+    const { base, replenishment, dueIndex, orderDays } = this.settings;
+    const { leastPacks, mostPacks } = base;
     const amounts = new Set([
       leastPacks,
       ...[0.15, 0.3, 0.5, 1, 1.5, 2.5, 4].map((share) => Math.round(base.packs * share)),
@@ -151,7 +150,7 @@ export class FirstOrderSearch {
     const last = orderDays.length - 1;
     for (const dayIndex of [last >> 1, last]) {
       grid.push({ dayIndex, packs: leastPacks });
-      if (base.packs > leastPacks && base.packs <= mostPacks) grid.push({ dayIndex, packs: base.packs });
+      if (base.packs > leastPacks) grid.push({ dayIndex, packs: base.packs });
     }
     return grid;
   }
@@ -187,7 +186,8 @@ export class FirstOrderSearch {
   }
 
   private neighbours({ dayIndex, packs }: Candidate, days: number, amount: number): Candidate[] {
-    const { leastPacks, mostPacks, orderDays } = this.settings;
+    const { base, orderDays } = this.settings;
+    const { leastPacks, mostPacks } = base;
     const moves = [
       [days, 0],
       [-days, 0],

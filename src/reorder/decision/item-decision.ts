@@ -337,11 +337,10 @@ function neighbours(facts: ItemDecisionFacts, chosen: WeighedOffer, at: Candidat
     { change: 'one order day earlier', dayIndex: at.dayIndex - 1, packs: at.packs },
     { change: 'one order day later', dayIndex: at.dayIndex + 1, packs: at.packs },
   ] as const;
-  const least = Math.max(1, chosen.offer.replenishment.minimumPacks);
   const priced: NeighbourCost[] = [];
   for (const { change, dayIndex, packs } of changes) {
     const day = orderDays[dayIndex];
-    if (day === undefined || packs < least) continue;
+    if (day === undefined || packs < base.leastPacks) continue;
     const { outcome } = search.trials.of({ dayIndex, packs }, search.simulation.draws.paths);
     priced.push({
       change,
@@ -358,7 +357,7 @@ function neighbours(facts: ItemDecisionFacts, chosen: WeighedOffer, at: Candidat
 function rangeOf(facts: ItemDecisionFacts, chosen: WeighedOffer, usualUnits: number): RangeComparison | null {
   const { demand, draws, settings, horizonDays, stock } = facts;
   const { replenishment } = chosen.offer;
-  if (settings.rangeChoice === null && !isSlow(demand, chosen.base, replenishment.minimumPacks)) return null;
+  if (settings.rangeChoice === null && !isSlow(demand, chosen.base)) return null;
   return compareRange({
     replenishment,
     openedLifeDays: stock.openedLifeDays,

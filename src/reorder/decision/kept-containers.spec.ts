@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { NEVER } from '../projection/item-facts.js';
-import { type KeptContainers, luck, takeUnits } from './kept-containers.js';
+import { type KeptContainers, takeUnits } from './kept-containers.js';
 
 const sealed = (containers: number, lastDay: number): KeptContainers => ({
   containers,
@@ -50,15 +50,5 @@ describe('taking units off a shelf', () => {
         },
       ),
     );
-  });
-});
-
-describe('the luck of a path', () => {
-  it('is even between 0 and 1, and the same each time', () => {
-    const drawn = Array.from({ length: 10_000 }, (_, path) => luck(path, path % 7));
-    expect(drawn.every((each) => each >= 0 && each < 1)).toBe(true);
-    expect(drawn.reduce((sum, each) => sum + each, 0) / drawn.length).toBeCloseTo(0.5, 1);
-    expect(luck(12, 3)).toBe(luck(12, 3));
-    expect(luck(12, 3)).not.toBe(luck(13, 3));
   });
 });

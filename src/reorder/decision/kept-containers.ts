@@ -30,11 +30,3 @@ export function takeUnits(shelf: KeptContainers[], units: number, day: number, o
     missing = 0;
   }
 }
-
-/** Even between 0 and 1, the same for the same path and number. */
-export function luck(path: number, number: number): number {
-  let bits = Math.imul(path + 1, 0x9e37_79b1) ^ Math.imul(number + 1, 0x85eb_ca6b);
-  bits = Math.imul(bits ^ (bits >>> 16), 0x7feb_352d);
-  bits = Math.imul(bits ^ (bits >>> 15), 0x846c_a68b);
-  return ((bits ^ (bits >>> 16)) >>> 0) / 2 ** 32;
-}

@@ -8,7 +8,7 @@ import { runForAppointments } from './appointment-run.js';
 import type { BasePolicy } from './base-policy.js';
 import { shelfOf } from './batch-cost.js';
 import { type LeftWorth, totalCostMinor, unitsLeft } from './expected-cost.js';
-import { meanAmount, usesPerYear } from './expected-need.js';
+import { meanAmount, meanOfComponents, usesPerYear } from './expected-need.js';
 import { figure } from './figure.js';
 import type { RangeComparison, RangeOption } from './item-decision-result.js';
 import type { RangeChoice } from './range-choice.js';
@@ -37,8 +37,8 @@ const slowOrderDays = 180;
 const longestKeptDays = 3 * yearDays;
 
 /** Whether an item is used so seldom, or comes in so much at once, that the question arises how to keep it. */
-export function isSlow(demand: DemandModel, base: BasePolicy, minimumPacks: number): boolean {
-  const smallest = Math.max(1, minimumPacks) * base.packUnits;
+export function isSlow(demand: DemandModel, base: BasePolicy): boolean {
+  const smallest = base.leastPacks * base.packUnits;
   return usesPerYear(demand) < slowUsesPerYear || base.meanNeedPerDay * slowOrderDays < smallest;
 }
 
@@ -129,15 +129,7 @@ export function shareBookedInTime(demand: DemandModel, { leadTime }: Replenishme
   let all = 0;
   for (const { unknownShares, components, periodDays, amount } of demand.unforeseen) {
     if (unknownShares.length === 0) continue;
-    let perDay = 0;
-    for (const component of components) {
-      const mean =
-        component.kind === 'negative binomial'
-          ? component.mean
-          : component.counts.reduce((sum, count) => sum + count, 0) / Math.max(1, component.counts.length);
-      perDay += (component.weight * mean) / Math.max(1, periodDays);
-    }
-    const weight = perDay * meanAmount(amount);
+    const weight = (meanOfComponents(components) * meanAmount(amount)) / Math.max(1, periodDays);
     for (const [index, days] of leadTime.days.entries()) {
       const ahead = Math.min(Math.max(0, Math.ceil(days)), unknownShares.length - 1);
       known += weight * (leadTime.weights[index] ?? 0) * (1 - (unknownShares[ahead] ?? 1));
@@ -189,7 +181,7 @@ function rangeHorizon({ horizonDays, draws, replenishment }: RangeFacts): number
 function orderForAppointment(facts: RangeFacts, bookedInTime: number): RangeOption {
   const { replenishment, openedLifeDays, draws, base, rates, paths } = facts;
   const { packContainers, unitsEach, lifeDays } = replenishment;
-  const minimumPacks = Math.max(1, replenishment.minimumPacks);
+  const minimumPacks = base.leastPacks;
   // Of what is booked in time, that is ordered for which is known well enough.
   const orderedFor =
     bookedInTime * shareOrderedFor(facts.demand, replenishment, stakesOf(base, rates, replenishment));

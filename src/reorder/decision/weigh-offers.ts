@@ -3,7 +3,7 @@ import type { CostRates } from '../projection/item-facts.js';
 import { firstShortDay, type Outcome } from '../projection/outcome.js';
 import { Simulation } from '../projection/simulate.js';
 import { daysWithin } from '../supply/lead-time.js';
-import { type BasePolicy, basePolicy, mostPacks } from './base-policy.js';
+import { type BasePolicy, basePolicy } from './base-policy.js';
 import type { DecisionSettings, ItemDecisionFacts, ItemOffer } from './decision-facts.js';
 import { FirstOrderSearch } from './first-order.js';
 import type { Trial } from './order-trials.js';
@@ -152,7 +152,6 @@ function searchOffer(
   const shortDay = firstShortDay(nothing, Math.max(1 - target, 1 / draws.paths)) ?? horizonDays;
   const dueDay = shortDay - daysWithin(replenishment.leadTime, 0.95);
   const dueIndex = indexBy(orderDays, dueDay);
-  const leastPacks = Math.max(1, replenishment.minimumPacks);
   const horizon = { days: horizonDays, tailDays: draws.days - horizonDays };
   const search = new FirstOrderSearch({
     simulation: new Simulation(stock, replenishment, draws, rates, horizon),
@@ -161,11 +160,6 @@ function searchOffer(
     rates,
     orderDays,
     dueIndex,
-    leastPacks,
-    mostPacks: Math.max(
-      leastPacks,
-      mostPacks(replenishment, stock.openedLifeDays, draws, coarsePathsOf(draws)),
-    ),
     coarsePaths: coarsePathsOf(draws),
   });
   const starts = search.coarse();

@@ -1,3 +1,4 @@
+import { orderNothing } from '../decision/batch-cost.js';
 import type { ItemOffer } from '../decision/decision-facts.js';
 import { decideItem } from '../decision/item-decision.js';
 import type { ItemDecision } from '../decision/item-decision-result.js';
@@ -114,15 +115,13 @@ interface Decided {
   decision: ItemDecision;
   offers: readonly ItemOffer[];
   draws: DemandDraws;
-  tail: number;
 }
 
 /** Decides on an item. */
 export function decidePrepared({ facts, setting, model, demand }: PreparedItem): Decided {
   const { kind, key, unit, stock } = facts;
   const { plannedOn, seed, paths } = setting;
-  const tail = tailOf(facts, unitsPerDay(demand));
-  const days = HORIZON_DAYS + tail;
+  const days = HORIZON_DAYS + tailOf(facts, unitsPerDay(demand));
   const cut = firstDaysOf(model, days);
   const draws = drawDemand(cut, { paths, seed: seedOfItem(seed, `${kind} ${key}`) });
   const offers = facts.offers.map((offer) => offerOf(offer, plannedOn, days));
@@ -137,7 +136,7 @@ export function decidePrepared({ facts, setting, model, demand }: PreparedItem):
     draws,
     horizonDays: HORIZON_DAYS,
   });
-  return { decision, offers, draws, tail };
+  return { decision, offers, draws };
 }
 
 /** Decides on an item and draws its fans: the part that takes its time. */
@@ -145,19 +144,19 @@ export function computeItem(prepared: PreparedItem): ComputedItem {
   const { demand, demandAssumptions } = prepared;
   const { stock } = prepared.facts;
   const { paths } = prepared.setting;
-  const { decision, offers, draws, tail } = decidePrepared(prepared);
+  const { decision, offers, draws } = decidePrepared(prepared);
   const free = { unitMinor: 0, orderMinor: 0, shortageMinor: 0, holdingMinorPerDay: 0 };
-  const horizon = { days: HORIZON_DAYS, tailDays: tail };
+  // What is shown ends with the horizon.
+  const horizon = { days: HORIZON_DAYS, tailDays: 0 };
   const policy = decision.policy;
   const chosen = offers.find(({ offerId }) => offerId === policy?.offerId);
   const alone = new Simulation(stock, null, draws, free, horizon);
-  const nothing = { first: null, reorderPointUnits: null, packs: 1 };
   const shownPaths = Math.min(fanPaths, paths);
   return {
     decision,
     demand,
     demandAssumptions,
-    fanWithout: shown(drawFan(alone, nothing, shownPaths)),
+    fanWithout: shown(drawFan(alone, orderNothing, shownPaths)),
     fanAfter:
       policy === null || chosen === undefined
         ? null
