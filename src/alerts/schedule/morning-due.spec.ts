@@ -65,7 +65,7 @@ describe('what is done once a morning', () => {
           expect(days.length).toBeLessThanOrEqual(6);
         },
       ),
-      { numRuns: 40 },
+      { numRuns: process.env.SOAK ? 200 : 12 },
     );
   });
 

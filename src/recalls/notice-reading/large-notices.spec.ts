@@ -1,5 +1,6 @@
 /** Texts of a megabyte, made to be hard to read: the time grows with the length and not faster. */
 import { describe, expect, it } from 'vitest';
+import { SeededRandom } from '../../../tests/support/random.js';
 import { maximumNoticeCharacters, readNotice } from './notice-reading.js';
 
 const today = '2026-11-26';
@@ -41,20 +42,24 @@ function secondsOf(text: string): number {
 describe('a text of a megabyte', () => {
   it('is read in a time that grows with its length only', () => {
     const figures: string[] = [];
+    const random = SeededRandom.ofThisRun();
+    // In the soak all are read whole; else some, chosen anew each time, and an eighth of the others.
+    const names = Object.keys(hard);
+    const readWhole = new Set(process.env.SOAK ? names : random.pickSome(names, 5));
     readNotice('Lot A1', { today, knownProducts });
     for (const [name, piece] of Object.entries(hard)) {
-      const whole = piece
+      const text = piece
         .repeat(Math.ceil(maximumNoticeCharacters / piece.length))
-        .slice(0, maximumNoticeCharacters);
-      const seconds = secondsOf(whole);
-      figures.push(`${name} ${seconds.toFixed(2)}`);
+        .slice(0, readWhole.has(name) ? maximumNoticeCharacters : maximumNoticeCharacters / 8);
+      const seconds = secondsOf(text);
+      figures.push(`${readWhole.has(name) ? 'a megabyte' : 'an eighth'} of ${name} ${seconds.toFixed(2)}`);
       // Eight times the text takes eight times as long; what grew as its square would take sixty-four times.
       if (seconds > 2) {
-        const eighth = secondsOf(whole.slice(0, maximumNoticeCharacters / 8));
+        const eighth = secondsOf(text.slice(0, text.length / 8));
         expect(seconds, name).toBeLessThan(eighth * 24);
       }
-      expect(seconds, name).toBeLessThan(10);
+      expect(seconds, name).toBeLessThan(readWhole.has(name) ? 10 : 2);
     }
-    process.stdout.write(`a megabyte of … in seconds of the processor: ${figures.join(', ')}\n`);
+    process.stdout.write(`SEED=${random.seed}, in seconds of the processor: ${figures.join(', ')}\n`);
   }, 120_000);
 });
