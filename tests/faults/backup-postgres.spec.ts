@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { Acknowledgements, backupsIn } from '../support/backups.js';
-import { commandOutput, runCommand } from '../support/commands.js';
+import { CommandsInTurn } from '../support/commands.js';
 import { inconsistencies } from '../support/consistency.js';
 import { InstalledPostgres, installedPostgres } from '../support/installed-postgres.js';
 import {
@@ -41,6 +41,13 @@ describe.skipIf(programs === undefined)('a record in PostgreSQL', { timeout: 240
   let settings: Record<string, string>;
   let service: RunningService;
   let acknowledged: Acknowledgements;
+  const commands = new CommandsInTurn();
+  /** What a command says, which succeeds. */
+  const output = async (parameters: readonly string[], environment: Record<string, string>) => {
+    const result = await commands.run(parameters, environment);
+    expect(result).toMatchObject({ code: 0 });
+    return result.out;
+  };
 
   beforeAll(async () => {
     process.stdout.write(`backup drill on PostgreSQL: SEED=${random.seed}\n`);
@@ -56,9 +63,7 @@ describe.skipIf(programs === undefined)('a record in PostgreSQL', { timeout: 240
     acknowledged = new Acknowledgements(load);
     const working = load.run(4);
     await until('some work', () => load.acknowledged.length > 60 || undefined);
-    await commandOutput(['backup'], {
-      environment: { ...settings, DATA_DIR: dataFolder, DATABASE_URL: databaseUrl },
-    });
+    await output(['backup'], { ...settings, DATA_DIR: dataFolder, DATABASE_URL: databaseUrl });
     const byCommand = backupsIn(backupFolder).at(-1)?.name ?? '';
     await until('a scheduled backup after the one by command', () =>
       backupsIn(backupFolder).find(({ name }) => name.endsWith('scheduled') && name > byCommand),
@@ -72,6 +77,7 @@ describe.skipIf(programs === undefined)('a record in PostgreSQL', { timeout: 240
   }, 240_000);
 
   afterAll(async () => {
+    commands.end();
     await postgres?.stop();
     rmSync(away, { recursive: true });
   });
@@ -91,8 +97,9 @@ describe.skipIf(programs === undefined)('a record in PostgreSQL', { timeout: 240
       expect(before.length).toBeGreaterThan(20);
       const databaseUrl = await postgres.makeDatabase(`restored_${reason.replace('-', '_')}`);
       const dataFolder = join(away, `restored ${reason}`);
-      const told = await commandOutput(['restore', backup.folder, '--into', dataFolder, '--keys', keyFile], {
-        environment: { ...settings, DATABASE_URL: databaseUrl },
+      const told = await output(['restore', backup.folder, '--into', dataFolder, '--keys', keyFile], {
+        ...settings,
+        DATABASE_URL: databaseUrl,
       });
       expect(told).toContain('Everything fits together.');
       copyFileSync(join(away, 'token-of-tests'), join(dataFolder, 'token-of-tests'));
@@ -121,8 +128,9 @@ describe.skipIf(programs === undefined)('a record in PostgreSQL', { timeout: 240
     await sql.close();
     const into = join(away, 'fresh');
     const { folder } = backupMade('by-command');
-    const failed = await runCommand(['restore', folder, '--into', into, '--keys', keyFile], {
-      environment: { ...settings, DATABASE_URL: databaseUrl },
+    const failed = await commands.run(['restore', folder, '--into', into, '--keys', keyFile], {
+      ...settings,
+      DATABASE_URL: databaseUrl,
     });
     expect(failed.code).toBe(1);
     expect(failed.err).toContain('is not empty: there is a table public.notes');
@@ -138,8 +146,9 @@ describe.skipIf(programs === undefined)('a record in PostgreSQL', { timeout: 240
     changed.writeUInt8(whole.readUInt8(middle) ^ 1, middle);
     writeFileSync(file, changed);
     const databaseUrl = await postgres.makeDatabase('untouched');
-    const failed = await runCommand(['restore', folder, '--into', join(away, 'fresh'), '--keys', keyFile], {
-      environment: { ...settings, DATABASE_URL: databaseUrl },
+    const failed = await commands.run(['restore', folder, '--into', join(away, 'fresh'), '--keys', keyFile], {
+      ...settings,
+      DATABASE_URL: databaseUrl,
     });
     writeFileSync(file, whole);
     expect([failed.code, failed.err]).toEqual([1, expect.stringContaining('database.dump was changed')]);
@@ -149,13 +158,11 @@ describe.skipIf(programs === undefined)('a record in PostgreSQL', { timeout: 240
   });
 
   it('is not backed up without its client, which is said with what to install', async () => {
-    const failed = await runCommand(['backup'], {
-      environment: {
-        ...settings,
-        DATA_DIR: away,
-        DATABASE_URL: await postgres.makeDatabase('alone'),
-        POSTGRES_CLIENT_DIR: away,
-      },
+    const failed = await commands.run(['backup'], {
+      ...settings,
+      DATA_DIR: away,
+      DATABASE_URL: await postgres.makeDatabase('alone'),
+      POSTGRES_CLIENT_DIR: away,
     });
     expect(failed.code).toBe(1);
     expect(failed.err).toContain(`pg_dump was not found in ${away}, which POSTGRES_CLIENT_DIR names.`);
@@ -168,14 +175,12 @@ describe.skipIf(programs === undefined)('a record in PostgreSQL', { timeout: 240
     const databaseUrl = await postgres.makeDatabase('older');
     await makeOlderRecord({ dataFolder, databaseUrl });
     const environment = { ...settings, DATA_DIR: dataFolder, DATABASE_URL: databaseUrl };
-    const refused = await runCommand(['people'], {
-      environment: { ...environment, POSTGRES_CLIENT_DIR: away },
-    });
+    const refused = await commands.run(['people'], { ...environment, POSTGRES_CLIENT_DIR: away });
     expect([refused.code, refused.err]).toEqual([1, expect.stringContaining('not without a backup')]);
     expect(refused.err).toContain('pg_dump was not found');
     expect(await migrationsApplied({ dataFolder, databaseUrl })).toEqual(olderMigrations);
 
-    await commandOutput(['people'], { environment });
+    await output(['people'], environment);
     expect(backupMade('before-migration').manifest.migrations).toEqual(olderMigrations);
     expect(await migrationsApplied({ dataFolder, databaseUrl })).toEqual(allMigrations);
   });
@@ -184,8 +189,10 @@ describe.skipIf(programs === undefined)('a record in PostgreSQL', { timeout: 240
   it.skipIf(!engines.includes('postgres') || !isOlderThan(18))(
     'is not backed up by a client older than its server',
     async () => {
-      const failed = await runCommand(['backup'], {
-        environment: { ...settings, DATA_DIR: away, DATABASE_URL: await makePostgresDatabase() },
+      const failed = await commands.run(['backup'], {
+        ...settings,
+        DATA_DIR: away,
+        DATABASE_URL: await makePostgresDatabase(),
       });
       expect(failed.code).toBe(1);
       expect(failed.err).toMatch(

@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readConfig } from '../../src/platform/config.js';
 import { MasterKeys } from '../../src/platform/encryption/master-keys.js';
 import { backupsIn } from '../support/backups.js';
-import { commandOutput, runCommand, settingsOf } from '../support/commands.js';
+import { CommandsInTurn, runCommand, settingsOf } from '../support/commands.js';
 import { inconsistencies } from '../support/consistency.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { SeededRandom } from '../support/random.js';
@@ -15,6 +15,16 @@ import { StudioLoad } from '../support/studio-load.js';
 import { until, wait } from '../support/waiting.js';
 
 const tablesOfKeys = ['data_key', 'service_key', 'studio_key'];
+
+const commands = new CommandsInTurn();
+afterAll(() => commands.end());
+
+/** What a command of them says, which succeeds. */
+async function output(parameters: readonly string[], environment: Record<string, string>): Promise<string> {
+  const result = await commands.run(parameters, environment);
+  expect(result).toMatchObject({ code: 0 });
+  return result.out;
+}
 
 /** As if the last rotation were long over: before that, dropping waits for writes that might still use an older key. */
 function setLongAgo(keyFile: string): void {
@@ -37,7 +47,7 @@ describe.each(usualEngine)('the rotation of the master key on %s', { timeout: 24
 
   afterAll(() => service.dispose());
 
-  const rotate = (...options: string[]) => commandOutput(['rotate-master-key', ...options], { environment });
+  const rotate = (...options: string[]) => output(['rotate-master-key', ...options], environment);
   const currentKey = () => MasterKeys.load(keyFile, false).currentId;
 
   async function bySql<Result>(look: (sql: PlainSql) => Promise<Result>): Promise<Result> {
@@ -172,25 +182,23 @@ describe('a backup from before a rotation', () => {
     try {
       copyFileSync(keyFile, oldCopy);
       const { current: old } = JSON.parse(readFileSync(keyFile, 'utf8')) as { current: string };
-      await commandOutput(['backup'], { environment });
+      await output(['backup'], environment);
       const [backup] = backupsIn(join(service.dataFolder, 'backups'));
       const restore = (into: string, keys: string) =>
-        runCommand(['restore', backup?.folder ?? '', '--into', join(away, into), '--keys', keys]);
+        commands.run(['restore', backup?.folder ?? '', '--into', join(away, into), '--keys', keys]);
 
-      await commandOutput(['rotate-master-key'], { environment });
+      await output(['rotate-master-key'], environment);
       expect(await restore('with both keys', keyFile)).toMatchObject({ code: 0 });
 
       setLongAgo(keyFile);
-      const told = await commandOutput(['rotate-master-key', '--drop-old'], { environment });
+      const told = await output(['rotate-master-key', '--drop-old'], environment);
       expect(told).toContain(`can be restored only with an older copy of the key file:\n  ${backup?.name}`);
       const refused = await restore('with the new key', keyFile);
       expect(refused).toMatchObject({ code: 1, err: expect.stringContaining(`lacks ${old}`) });
       expect(refused.err).toContain('A key that was dropped on purpose does not come back');
 
       expect(await restore('with the old key', oldCopy)).toMatchObject({ code: 0 });
-      const people = await commandOutput(['people'], {
-        environment: { DATA_DIR: join(away, 'with the old key') },
-      });
+      const people = await output(['people'], { DATA_DIR: join(away, 'with the old key') });
       expect(people).toContain('Owner');
     } finally {
       await service.dispose();

@@ -1,14 +1,11 @@
-import { mkdtempSync, rmSync } from 'node:fs';
 import { connect, type Socket } from 'node:net';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { stopLimitMilliseconds } from '../../src/platform/stopping.js';
 import { inconsistencies } from '../support/consistency.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { SeededRandom } from '../support/random.js';
 import { makeSampleStudio } from '../support/sample-studio.js';
-import { engines, type RunningService, startInFolder, startService } from '../support/service.js';
+import { engines, type RunningService, startService } from '../support/service.js';
 import { type SentWrite, StudioLoad } from '../support/studio-load.js';
 import { wait } from '../support/waiting.js';
 
@@ -81,14 +78,14 @@ describe.each(engines)('a service that is told to end while people write, on %s'
 });
 
 describe('a service that was told to end', () => {
-  const folders: string[] = [];
-  const start = (): ReturnType<typeof startInFolder> => {
-    const folder = mkdtempSync(join(tmpdir(), 'lotward-test-'));
-    folders.push(folder);
-    return startInFolder(folder);
+  const services: RunningService[] = [];
+  const start = async (): Promise<RunningService> => {
+    const service = await startService();
+    services.push(service);
+    return service;
   };
-  afterAll(() => {
-    for (const folder of folders) rmSync(folder, { recursive: true, force: true });
+  afterAll(async () => {
+    for (const service of services) await service.dispose();
   });
 
   /** Sends the beginning of a request, which was accepted then and waits for the rest of its body. */
