@@ -316,6 +316,39 @@ describe.each(usualEngine)('plans, on %s', (engine) => {
     expect(recalled).toMatchObject({ stock: { onTheWayUnits: 0, usableUnits: 0 }, packs: 0, offers: [] });
   });
 
+  it('lets a product inherit the need of one that is used up and archived, of which it says nothing more', async () => {
+    const pigment = {
+      kind: 'pigment',
+      makerId: studio.makerId,
+      pigmentRole: 'colour',
+      volumeMicrolitres: 10_000,
+    };
+    const [{ id: old }, { id: fresh }] = [
+      await service.made<{ id: string }>('/products', { ...pigment, name: 'Sienna', shade: 'Old 1' }),
+      await service.made<{ id: string }>('/products', { ...pigment, name: 'Sienna', shade: 'New 1' }),
+    ];
+    const { containers } = await receive(service, studio, { productId: old, code: 'SI-1' });
+    const containerId = containers[0]?.id ?? '';
+    for (const weeks of [1, 2, 3, 4]) {
+      await service.made('/sessions/late', {
+        ...{ source: 'paper', occurredAt: noon(-7 * weeks), clientId: studio.clientId },
+        ...{ artistId: studio.ownerId, procedureId: studio.procedureId, visitKind: 'first session' },
+        ...{ signedBy: studio.ownerId, uses: [{ microlitres: 400, containerId, knownBy: 'own label' }] },
+      });
+    }
+    await service.made(`/containers/${containerId}/discard`, { reason: 'It was spilled.' });
+    const product = await service.seen<{ version: number }>(`/products/${old}`);
+    await service.made(`/products/${old}/archive`, { version: product.version });
+    await offered(fresh, { prices: [{ fromPacks: 1, packPriceMinor: 2_400 }] });
+    const linked = { itemKind: 'product', itemKey: fresh, replacesProductId: old };
+    expect((await service.put('/planning-settings/items', linked)).status).toBe(200);
+    const { id } = await made();
+    const line = await lineOf(id, fresh);
+    expect(line.assumptions.map(({ code }) => code)).toContain('history of predecessor');
+    expect(line.unitsPerWeek).toBeGreaterThan(0);
+    expect((await linesOf(id)).items.filter(({ item }) => item.productIds.includes(old))).toEqual([]);
+  });
+
   it('gives no levels from what is only supposed', async () => {
     const { id } = await made({ purpose: 'what if', whatIf: { serviceTargetPerMille: 700 } });
     expect(await refusal(`/plans/${id}/levels`, { id: uuidv7() })).toEqual([409, 'wrong-state']);

@@ -81,6 +81,8 @@ export interface PlanFacts {
   currency: string;
   demand: DemandFacts;
   items: PlanItemFacts[];
+  /** Replaced by others and gone: nothing of them is planned, but what they were needed for is. */
+  goneItems: PlanItemFacts[];
   /** By `itemName`. */
   about: ReadonlyMap<string, ItemAbout>;
   suppliers: ReadonlyMap<string, SupplierFacts>;
@@ -173,6 +175,8 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
       ...itemSettings.map(({ itemKey }) => itemKey),
     ].filter(isAlive),
   );
+  // What takes the place of another inherits its history, also when nothing of it is left.
+  for (const { replacesProductId } of itemSettings) concerned.add(replacesProductId ?? '');
   for (const { items } of kitLists) for (const { configuration } of items) concerned.add(configuration ?? '');
   const { items: planned, leftOut } = plannedItems(products, pools, concerned);
   const ofProduct = new Map(
@@ -355,11 +359,13 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
       offers: new Map(offers.map((offer) => [offer.offerId, offer])),
     });
   }
+  const isGone = ({ kind, key }: PlanItemFacts) => kind === 'product' && replacedBy.has(key) && !isAlive(key);
   const succeeding = linked.size === 0 ? items : inSuccession(studioDemand(supposed), items, HORIZON_DAYS);
   return {
     currency: studio.currency,
     demand: supposed,
-    items: succeeding.filter((item) => isAsked(itemName(item))),
+    items: succeeding.filter((item) => isAsked(itemName(item)) && !isGone(item)),
+    goneItems: succeeding.filter(isGone),
     about,
     suppliers,
     settings,
@@ -368,7 +374,7 @@ export async function loadPlanFacts(read: Read, task: PlanTask): Promise<PlanFac
       ...sessionsLeftOut(recorded).map(({ code, sessions }) => ({ code, figures: { sessions } })),
     ],
     heldContainers,
-    itemsLeftOut: leftOut,
+    itemsLeftOut: leftOut + items.filter(isGone).length,
     bookingsPerMille: whatIf.bookingsPerMille ?? 1_000,
   };
 }

@@ -97,7 +97,7 @@ function replayed(
   const paths = Math.min(mostPaths, task.paths);
   const needs = pastNeeds(
     facts.demand,
-    facts.items.map(({ demand }) => demand),
+    [...facts.items, ...facts.goneItems].map(({ demand }) => demand),
   );
   const needed = facts.items.filter(({ demand }) =>
     (needs.get(demand.item)?.needs ?? []).some(({ day }) => day >= firstDay),
@@ -195,13 +195,14 @@ function replayed(
 }
 
 function linkedItems(
-  { items }: PlanFacts,
+  { items, goneItems }: PlanFacts,
   records: ReadonlyMap<string, ItemRecord>,
   needs: ReadonlyMap<string, PastNeeds>,
   firstDay: number,
 ): LinkedItem[] {
-  const names = linkedNames(items.map(({ demand }) => demand));
-  return items
+  const all = [...items, ...goneItems];
+  const names = linkedNames(all.map(({ demand }) => demand));
+  return all
     .filter(({ demand }) => names.has(demand.item))
     .map(({ demand, stock: { openedLifeDays } }) => {
       const own = needs.get(demand.item)?.needs ?? [];
