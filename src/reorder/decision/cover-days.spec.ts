@@ -41,6 +41,14 @@ describe('the days a stock lasts', () => {
     expect(coverDaysWith(facts, tenPieces, { day: 0, packs: 3 })).toBe(19);
   });
 
+  it('do not end either with what is missing before another delivery, which goes on serving', () => {
+    // Missing on day 1 only: forty pieces come on day 2, the ten ordered on day 4.
+    const arrival = { days: [2], weights: [1] };
+    const onTheWay = [{ containers: 40, unitsEach: 1, arrival, lifeDays: 300, costEachMinor: null }];
+    const facts = itemFacts({ ...even, batches: [sealed(2, 1)], onTheWay });
+    expect(coverDaysWith(facts, tenPieces, { day: 0, packs: 1 })).toBe(27);
+  });
+
   it('end with what is missing after all where a delivery comes at once', () => {
     const atOnce = replenishmentOf({ packContainers: 10, leadTime: { days: [0], weights: [1] } });
     expect(coverDaysWith(itemFacts(even), atOnce, { day: 0, packs: 1 })).toBe(5);

@@ -20,7 +20,8 @@ export function coverDays({ stock, draws }: Needed): number {
 
 /**
  * The same with one order, which takes its usual time: until it runs short once the delivery is here. Where it runs short
- * before, nothing is left when the delivery comes, and it lasts as long as the delivery alone.
+ * before, nothing is left when the delivery comes, and it lasts as long as the delivery alone, or with what else comes on
+ * its usual day.
  */
 export function coverDaysWith(
   { stock, draws }: Needed,
@@ -44,9 +45,19 @@ export function coverDaysWith(
     daysBefore += paths * day;
   }
   if (before === 0) return outcome.daysOfCover.mean;
-  const alone = outcomeOf({ ...stock, onTheWay: [], batches: [enoughUntil(arrival - 1)] });
+  const lasting = (onTheWay: ItemStock['onTheWay'], from: number) =>
+    outcomeOf({ ...stock, onTheWay, batches: [enoughUntil(from - 1)] }).daysOfCover.mean;
+  let after = lasting([], arrival);
+  if (stock.onTheWay.length > 0) {
+    const comings = stock.onTheWay.map((each) => daysWithin(each.arrival, 0.5));
+    const onTheWay = stock.onTheWay.map((each, index) => ({
+      ...each,
+      arrival: { days: [comings[index] ?? 0], weights: [1] },
+    }));
+    after = Math.max(after, lasting(onTheWay, Math.min(arrival, ...comings)));
+  }
   const sumOfOthers = outcome.daysOfCover.mean * outcome.paths - daysBefore;
-  return (sumOfOthers + before * alone.daysOfCover.mean) / outcome.paths;
+  return (sumOfOthers + before * after) / outcome.paths;
 }
 
 /** More than anybody needs, and nothing of it is left the day after. */
