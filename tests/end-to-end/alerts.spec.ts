@@ -7,14 +7,14 @@ import type {
   SweepView,
 } from '../../src/alerts/alerts.views.js';
 import { releaseAlone } from '../support/photos.js';
-import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { type ProblemBody, type RunningService, startService, strictestEngine } from '../support/service.js';
 import { ServiceClock } from '../support/service-clock.js';
 import { dayAhead, daysAgo, StockedStudio } from '../support/stocked-studio.js';
 import { Store } from '../support/store.js';
 
 const patience = { timeout: 15_000, interval: 100 };
 
-describe.each(engines)('alerts on %s', (engine) => {
+describe.each(strictestEngine)('alerts on %s', (engine) => {
   let service: RunningService;
   let studio: StockedStudio;
 

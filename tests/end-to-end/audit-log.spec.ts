@@ -11,6 +11,7 @@ import { Attacker } from '../support/attacker.js';
 import { exportLog } from '../support/exported-log.js';
 import { makeSampleStudio, receive, type SampleStudio } from '../support/sample-studio.js';
 import { engines, type ProblemBody, type RunningService, startService } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { Store } from '../support/store.js';
 
 /** Runs the script that is handed to auditors. */
@@ -26,7 +27,7 @@ describe.each(engines)('the audit log on %s', (engine) => {
   let service: RunningService;
   let studio: SampleStudio;
   beforeAll(async () => {
-    service = await startService(engine);
+    service = await startStudio(engine);
     studio = await makeSampleStudio(service);
     for (const code of ['L1', 'L2', 'L3']) {
       await receive(service, studio, { productId: studio.umberId, code });
@@ -240,7 +241,7 @@ describe('an exported log, verified without the service', () => {
   let later: string;
 
   beforeAll(async () => {
-    service = await startService();
+    service = await startStudio('sqlite');
     folder = mkdtempSync(join(tmpdir(), 'lotward-exports-'));
     const studio = await makeSampleStudio(service);
     const { lot } = await receive(service, studio, { productId: studio.umberId, code: 'TWO LINES' });

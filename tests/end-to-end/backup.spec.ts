@@ -27,7 +27,7 @@ import {
   olderMigrations,
 } from '../support/older-record.js';
 import { PlainSql } from '../support/plain-sql.js';
-import { type RunningService, startInFolder, startService } from '../support/service.js';
+import { type RunningService, startInFolder, startProcess, startService } from '../support/service.js';
 import { until } from '../support/waiting.js';
 
 interface Status {
@@ -557,8 +557,9 @@ describe('an update of the schema', () => {
   });
 
   it('of an empty database makes none', async () => {
-    const service = await startService('sqlite', { firstStart: true });
-    expect(existsSync(join(service.dataFolder, 'backups'))).toBe(false);
-    await service.dispose();
+    const { child, dataFolder } = await startProcess();
+    expect(existsSync(join(dataFolder, 'backups'))).toBe(false);
+    child.kill('SIGKILL');
+    rmSync(dataFolder, { recursive: true });
   });
 });

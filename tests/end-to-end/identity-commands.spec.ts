@@ -69,7 +69,7 @@ describe.each(usualEngine)('commands beside a running service on %s', (engine) =
   });
 
   it('sign-in-link: lets the owner back in who forgot the password', async () => {
-    const made = await runAlone('sign-in-link');
+    const made = await run('sign-in-link');
     expect([made.code, made.err]).toEqual([0, '']);
     const newPassword = 'eleven new lamps shine';
     const browser = await accept(lastLine(made), { password: newPassword });
@@ -158,7 +158,7 @@ describe.each(usualEngine)('commands beside a running service on %s', (engine) =
 
   it('ask for the studio when there are several', async () => {
     await service.made('/chain/studios', { name: 'Sister', timeZone: 'UTC' });
-    const unclear = await runAlone('add-person', '--name', 'x', '--role', 'artist');
+    const unclear = await run('add-person', '--name', 'x', '--role', 'artist');
     expect([unclear.code, unclear.out]).toEqual([1, '']);
     expect(unclear.err).toContain('There are several studios: name one with --studio');
     const clear = await run('add-person', '--name', 'x', '--role', 'artist', '--studio', service.studioId);

@@ -3,7 +3,7 @@ import { v7 as uuidv7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { RequesterView } from '../../src/identity/sign-in/sign-in.views.js';
 import { PlainSql } from '../support/plain-sql.js';
-import { engines, type StartedProcess, startProcess, testOwner } from '../support/service.js';
+import { type StartedProcess, startProcess, strictestEngine, testOwner } from '../support/service.js';
 import { ServiceClock } from '../support/service-clock.js';
 import { TestBrowser } from '../support/test-browser.js';
 
@@ -24,7 +24,7 @@ async function end({ child }: StartedProcess): Promise<void> {
   await ended;
 }
 
-describe.each(engines)('the link on the console, on %s', (engine) => {
+describe.each(strictestEngine)('the link on the console, on %s', (engine) => {
   const clock = new ServiceClock();
   let service: StartedProcess;
   let secret: string;

@@ -6,6 +6,7 @@ import type { OpenHoldPageView, OpenHoldView } from '../../src/stock/holds.views
 import type { CorrectedLotView } from '../../src/stock/lot-corrections.views.js';
 import type { TakenInStockView } from '../../src/stock/opening-stock/opening-stock.views.js';
 import { type RunningService, strictestEngine } from '../support/service.js';
+import { startStudio } from '../support/shared-service.js';
 import { type StudioEnd, TwoStudios } from '../support/two-studios.js';
 
 describe.each(strictestEngine)('a standing hold, on %s', (engine) => {
@@ -16,7 +17,7 @@ describe.each(strictestEngine)('a standing hold, on %s', (engine) => {
   let used = 0;
 
   beforeAll(async () => {
-    studios = await TwoStudios.start(engine);
+    studios = await TwoStudios.start(engine, undefined, startStudio);
     ({ here, there } = studios);
     umberId = await here.product({ name: 'Umber' });
   });

@@ -54,8 +54,13 @@ export class TwoStudios {
     readonly chainId: string,
   ) {}
 
-  static async start(engine: TestedEngine, timeZoneThere?: string): Promise<TwoStudios> {
-    const service = await startService(engine);
+  /** @param starting `startStudio` for what asks studios alone; left out: a service of their own */
+  static async start(
+    engine: TestedEngine,
+    timeZoneThere?: string,
+    starting: (engine: TestedEngine) => Promise<RunningService> = startService,
+  ): Promise<TwoStudios> {
+    const service = await starting(engine);
     const store = await Store.open(service.dataFolder, service.databaseUrl);
     const [studio] = await store.database.read<{ chain_id: string }>(
       'SELECT chain_id FROM studio WHERE id = $1',
