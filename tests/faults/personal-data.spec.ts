@@ -30,6 +30,9 @@ const refused = { name: 'Quirin Falkenhayn', contact: 'quirin@example.org' };
 const listed = { name: 'Benedikta Sonnleitner', contact: 'benedikta@example.org' };
 const signInName = testOwner.signInName;
 
+/** How many things of each kind are gone into: what is read, and logged, of one is that of all. */
+const mostOfKind = process.env.SOAK ? 40 : 8;
+
 /** The demo as a process of its own, on a folder that stays. */
 function demo(folder: string, databaseUrl: string | undefined): Promise<number | null> {
   const child = spawn(process.execPath, ['dist/tests/demo/walk.js', '--once', '--keep', folder], {
@@ -160,7 +163,7 @@ describe.each(engines)('after the demo and all else, on %s,', { timeout: 240_000
   }
 
   async function visitEverything(): Promise<{ visited: number }> {
-    const { answers } = await walkStudio(service, await ApiDocument.of(service));
+    const { answers } = await walkStudio(service, await ApiDocument.of(service), { mostOfKind });
     expect(answers.some(({ text }) => text.includes(texts.name))).toBe(true);
     return { visited: answers.length };
   }

@@ -30,7 +30,8 @@ export async function startPostgres(): Promise<{ url: string; stop: () => Promis
     // PostgreSQL refuses to run as root.
     createPostgresUser: process.getuid?.() === 0,
     initdbFlags: ['--locale=C', '--encoding=UTF8'],
-    postgresFlags: ['-c', 'fsync=off', '-c', 'max_connections=200'],
+    // The databases of all tests stay until the end: nobody tidies them up meanwhile.
+    postgresFlags: ['-c', 'fsync=off', '-c', 'max_connections=200', '-c', 'autovacuum=off'],
     onLog: () => undefined,
     onError: () => undefined,
   });
