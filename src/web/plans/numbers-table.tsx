@@ -13,7 +13,7 @@ export interface NumbersRow {
   isMain?: boolean;
 }
 
-/** Figures beside each other; on a phone, where there are more than two columns of them, below each other. */
+/** Figures beside each other; on a phone, where there is more than one column of them, below each other. */
 export function NumbersTable({
   label,
   first,
@@ -33,7 +33,7 @@ export function NumbersTable({
         {...as('table')}
         className={styles.table}
         aria-label={label}
-        data-stacks={columns.length > 2 || undefined}
+        data-stacks={columns.length > 1 || undefined}
       >
         <thead {...as('rowgroup')}>
           <tr {...as('row')}>

@@ -66,7 +66,7 @@ export function ReplayResult({ result }: { result: ReplayResultView }) {
               key: String(level),
               name: writtenShare(level, language),
               cells: [
-                writtenPerMille(enough * 1000, language),
+                writtenPerMille(forecasts === 0 ? 0 : (enough * 1000) / forecasts, language),
                 writtenPerMille(claimed * 1000, language),
                 whole(forecasts),
                 words.verdicts[verdict],

@@ -82,8 +82,10 @@ function ComparedPart({ standing, plan }: { standing: StandingView; plan: PlanDe
           <Note kind="plain">
             <p>{words.changedSince}</p>
           </Note>
-          <LatestRun standing={standing} shownId={latestId} onDone={found.reload} />
-          <MakePlanButton standing={standing} isFirst={false} />
+          <div className={styles.actions}>
+            <LatestRun standing={standing} shownId={latestId} onDone={found.reload} />
+            <MakePlanButton standing={standing} isFirst={false} />
+          </div>
         </>
       )}
       <Comparison studioId={studioId} base={base} plan={plan} />

@@ -68,8 +68,8 @@ export const planWhatIfTexts: typeof english = {
     differences: 'Was anders entschieden würde',
     differencesHint: 'Der größte Unterschied an Kosten zuerst.',
     noDifference: 'Nichts würde anders entschieden.',
-    shortWithout: 'Wahrscheinlichkeit, dass es ohne Bestellung ausgeht',
-    shortAfter: 'Wahrscheinlichkeit mit dem Plan',
+    shortWithout: 'Risiko, dass es ohne Bestellung ausgeht',
+    shortAfter: 'Risiko mit dem Plan',
   },
 
   planLevels: {
