@@ -1,5 +1,6 @@
 import type { Replenishment } from '../projection/item-facts.js';
 import type { Simulation } from '../projection/simulate.js';
+import { stockPosition } from '../projection/stock-position.js';
 import {
   byCost,
   type Candidate,
@@ -116,23 +117,15 @@ export class FirstOrderSearch {
     return this.settings.simulation.draws.paths;
   }
 
-  /** What is here and coming. */
-  private unitsHere(): number {
-    const { batches, onTheWay } = this.settings.simulation.stock;
-    let units = 0;
-    for (const { containers, unitsEach } of [...batches, ...onTheWay]) units += containers * unitsEach;
-    return units;
-  }
-
   private grid(): Candidate[] {
-    const { base, replenishment, dueIndex, orderDays } = this.settings;
+    const { simulation, base, replenishment, dueIndex, orderDays } = this.settings;
     const { leastPacks, mostPacks } = base;
     const amounts = new Set([
       leastPacks,
       ...[0.15, 0.3, 0.5, 1, 1.5, 2.5, 4].map((share) => Math.round(base.packs * share)),
     ]);
     // So little that the next order follows at once (two deliveries are seldom late together), and just more.
-    for (const units of [base.reorderPointUnits, base.reorderPointUnits - this.unitsHere()]) {
+    for (const units of [base.reorderPointUnits, base.reorderPointUnits - stockPosition(simulation.stock)]) {
       const packs = Math.floor(units / base.packUnits);
       amounts.add(packs).add(packs + 1);
     }

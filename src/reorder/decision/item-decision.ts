@@ -2,10 +2,10 @@ import { ASSUMED_UNITS } from '../item.js';
 import { type CostRates, type ItemStock, NEVER, type OrderPolicy } from '../projection/item-facts.js';
 import { chanceShortBefore, type Outcome } from '../projection/outcome.js';
 import { Simulation } from '../projection/simulate.js';
+import { stockPosition } from '../projection/stock-position.js';
 import { daysWithin } from '../supply/lead-time.js';
 import { packPriceMinor } from '../supply/pack-cost.js';
 import { type AppointmentOrder, isMissingBeforeDelivery, orderForBooked } from './appointment-order.js';
-import type { BasePolicy } from './base-policy.js';
 import { basketFigures, figuresOfAppointment } from './basket-figures.js';
 import { orderNothing } from './batch-cost.js';
 import { coverDays, coverDaysWith } from './cover-days.js';
@@ -193,6 +193,8 @@ function decide(
   }
   const isKeptByHand = range?.chosenBy === 'manager';
   if (!isNeeded) return { ...none, decision: 'enough', isKept: isKeptByHand };
+  // Whether what is here and coming has fallen to the reorder point.
+  const isDue = stockPosition(facts.stock) <= base.reorderPointUnits;
   let candidate: Candidate = best;
   let followed: Candidate = best;
   if (nothingMinor <= best.costMinor) {
@@ -205,7 +207,7 @@ function decide(
     if (isVain && !isKeptByHand) return { ...none, decision: 'let run out' };
     // By the target a missing unit costs what one too many does, not what a session is worth that cannot be done: that no
     // order pays by it is no reason not to meet the target.
-    candidate = { dayIndex: isDue(facts.stock, base) ? 0 : dueIndex, packs: base.packs };
+    candidate = { dayIndex: isDue ? 0 : dueIndex, packs: base.packs };
     followed = candidate;
     // But where hardly more of the need is met by ordering, as when all is on the way and nothing is faster, it is none.
     const ordered = search.trials.of(candidate, search.simulation.draws.paths).outcome;
@@ -213,7 +215,7 @@ function decide(
     const spared = nothing.unmetUnits.mean - ordered.unmetUnits.mean;
     if (spared <= Math.min(1 - target, hardlyAny) * need)
       return { ...none, decision: 'enough', isKept: true, isPastHelp: true };
-  } else if (range !== null && range.chosenBy !== 'cost' && isDue(facts.stock, base)) {
+  } else if (range !== null && range.chosenBy !== 'cost' && isDue) {
     // Nor to put it off.
     candidate = { ...best, dayIndex: 0 };
     followed = candidate;
@@ -243,16 +245,6 @@ function decide(
     isLate: false,
     isPastHelp: false,
   };
-}
-
-/** Whether what is here and coming has fallen to the reorder point. */
-function isDue({ batches, onTheWay }: ItemStock, { reorderPointUnits }: BasePolicy): boolean {
-  let units = 0;
-  for (const { containers, unitsEach, lastDay } of batches) {
-    if (lastDay >= 0) units += containers * unitsEach;
-  }
-  for (const { containers, unitsEach } of onTheWay) units += containers * unitsEach;
-  return units <= reorderPointUnits;
 }
 
 /** Nothing that is not kept, or not needed, is put into a basket. */

@@ -68,7 +68,7 @@ describe('in the limit of the newsvendor', () => {
 
   it('orders the quantity of the newsvendor, within what chance allows', () => {
     const [chosen] = weighed;
-    const best = chosen?.search.fine(chosen.starts);
+    const best = chosen?.best;
     expect(best?.dayIndex).toBe(0);
     // Error of a quantile: root of p (1 − p) / n over the density there, in tenths.
     const p = 0.7 / 0.88;

@@ -19,8 +19,6 @@ export interface WeighedOffer {
   dueDay: number;
   dueIndex: number;
   search: FirstOrderSearch;
-  /** What may be the best by the coarse paths, the cheapest first. */
-  starts: Trial[];
   best: Trial;
 }
 
@@ -30,8 +28,8 @@ const mostUses = 400_000;
 const mostPathsDrawn = 32_000;
 
 /**
- * The best first order of an offer on all paths. While they are too few to tell it from others that may be clearly
- * cheaper, it is sought among these on more of them.
+ * While the paths are too few to tell the best first order from others that may be clearly cheaper, it is sought among
+ * these on more of them.
  */
 export function bestOrderOf(facts: ItemDecisionFacts, weighed: WeighedOffer): WeighedOffer {
   const { draws, demand, stock, horizonDays } = facts;
@@ -39,8 +37,7 @@ export function bestOrderOf(facts: ItemDecisionFacts, weighed: WeighedOffer): We
   const horizon = { days: horizonDays, tailDays: draws.days - horizonDays };
   const usesOfPath = Math.max(1, (draws.offsets[draws.paths] ?? 0) / draws.paths);
   const mostPaths = demand.days === draws.days ? Math.min(mostPathsDrawn, mostUses / usesOfPath) : 0;
-  let { search } = weighed;
-  let best = search.fine(weighed.starts);
+  let { search, best } = weighed;
   for (;;) {
     const paths = Math.min(mostPaths, search.simulation.draws.paths * timesMorePaths);
     if (paths < search.simulation.draws.paths * 2) break;
@@ -115,7 +112,6 @@ export function weighOffers(
     const capped = { ...base, left: { ...base.left, unitMinor } };
     return searchOffer(facts, offer, capped, withShortage, target, nothing);
   });
-  for (const each of weighed) each.best = each.search.trials.of(each.best, draws.paths);
   weighed.sort((left, right) => left.best.costMinor - right.best.costMinor);
   return { weighed, shortage };
 }
@@ -162,10 +158,8 @@ function searchOffer(
     dueIndex,
     coarsePaths: coarsePathsOf(draws),
   });
-  const starts = search.coarse();
-  const best = starts[0];
-  if (best === undefined) throw new RangeError('An offer without an order day cannot be weighed.');
-  return { offer, rates, base, orderDays, dueDay, dueIndex, search, starts, best };
+  const best = search.fine(search.coarse());
+  return { offer, rates, base, orderDays, dueDay, dueIndex, search, best };
 }
 
 /** Days on which an order can be placed. */

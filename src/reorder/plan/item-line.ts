@@ -18,6 +18,7 @@ import { drawFan, type Fan } from '../projection/fan.js';
 import { type DaysDistribution, type ItemStock, NEVER } from '../projection/item-facts.js';
 import { orderDays } from '../projection/order-days.js';
 import { Simulation } from '../projection/simulate.js';
+import { stockPosition } from '../projection/stock-position.js';
 import type { PackPrice } from '../supply/pack-price.js';
 import { firstDaysOf, HORIZON_DAYS, tailDays } from './item-horizon.js';
 import { supposedDemand } from './supposed.js';
@@ -175,8 +176,6 @@ function unitsPerDay({ weeks }: DemandDescription): number {
 }
 
 function tailOf({ stock, offers }: PlanItemFacts, perDay: number): number {
-  const here = stock.batches.reduce((sum, { containers, unitsEach }) => sum + containers * unitsEach, 0);
-  const coming = stock.onTheWay.reduce((sum, { containers, unitsEach }) => sum + containers * unitsEach, 0);
   const packs = offers.map(
     ({ packContainers, unitsEach, minimumPacks }) => packContainers * unitsEach * minimumPacks,
   );
@@ -185,7 +184,7 @@ function tailOf({ stock, offers }: PlanItemFacts, perDay: number): number {
     ...stock.onTheWay.map(({ lifeDays, arrival }) => Math.min(NEVER, lifeDays + Math.max(...arrival.days))),
     ...offers.map(({ lifeDays, leadTime }) => Math.min(NEVER, lifeDays + Math.max(...leadTime.days))),
   ];
-  return tailDays(here + coming + Math.max(0, ...packs), perDay, Math.max(0, ...lives));
+  return tailDays(stockPosition(stock) + Math.max(0, ...packs), perDay, Math.max(0, ...lives));
 }
 
 function offerOf(offer: PlanOffer, firstDay: string, days: number): ItemOffer {
