@@ -56,12 +56,10 @@ const withoutSpec: Record<string, string> = {
   'src/reorder/decision/item-decision-result.ts': 'types',
   'src/reorder/decision/outlook.ts': 'a part of the decision, checked in item-decision.spec.ts',
   'src/reorder/decision/range-choice.ts': 'words',
-  'src/reorder/decision/settings-within-bounds.ts':
-    'a part of the decision, checked in item-decision.spec.ts',
   'src/reorder/decision/weigh-offers.ts': 'a part of the decision, checked in item-decision.spec.ts',
   'src/reorder/demand/demand-facts.ts': 'types',
   'src/reorder/demand/demand-model.ts': 'types',
-  'src/reorder/item.ts': 'types',
+  'src/reorder/item.ts': 'types, and what is supposed of a use',
   'src/reorder/plan/vocabulary.ts': 'words',
   'src/reorder/projection/item-facts.ts': 'types',
   'src/reorder/projection/path-stock.ts': 'the stock of a simulation, checked in simulate.spec.ts',
