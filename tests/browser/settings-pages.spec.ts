@@ -114,10 +114,13 @@ describe.skipIf(!hasChromium)('the settings of a studio', () => {
       await page.getByRole('button', { name: 'Kit list of Shaded lips' }).click();
       await page.getByText('any cartridge 1205RLLT').waitFor();
 
-      // Somebody else empties the list while it is written on here.
+      // Somebody else empties the list while it is written on here; that it is read anew by itself makes it no other's.
       const path = `/procedures/${lips?.id}/kit-list`;
-      expect((await service.put(path, { items: [], version: list.version })).status).toBe(200);
       await form.getByLabel(/^Pieces of any cartridge/).fill('3');
+      expect((await service.put(path, { items: [], version: list.version })).status).toBe(200);
+      const readAnew = page.waitForResponse((response) => new URL(response.url()).pathname.endsWith(path));
+      await page.evaluate(`window.dispatchEvent(new Event('visibilitychange'))`);
+      await (await readAnew).finished();
       await form.getByRole('button', { name: 'Save' }).click();
       await form.getByText('Somebody else changed this list in the meantime').waitFor();
       await form.getByText('Nothing is needed.').waitFor();

@@ -21,6 +21,12 @@ import styles from './procedures.module.css';
 /** One line as it is written: the pieces as they were typed. */
 type Line = Omit<KitItemView, 'quantity'> & { pieces: string };
 
+interface Written {
+  lines: Line[];
+  /** Of the list from which writing began, which may be read anew meanwhile unseen; undefined: the one that is shown. */
+  version: number | null | undefined;
+}
+
 /**
  * Changes a kit list, which is saved whole. What somebody else made of it meanwhile is shown beside what was written here;
  * saving again puts the latter in its place.
@@ -47,13 +53,14 @@ export function KitListForm({
 }) {
   const texts = useTexts();
   const words = texts.procedures;
-  const [written, setWritten] = useState<Line[]>();
+  const [written, setWritten] = useState<Written>();
   const [isSaved, setSaved] = useState(false);
-  const lines = written ?? linesOf(saved);
+  const lines = written?.lines ?? linesOf(saved);
+  const begunFrom = written?.version === undefined ? version : written.version;
   const ids = useRef(new RequestIds()).current;
   const change = (changed: Line[]) => {
     setSaved(false);
-    setWritten(changed);
+    setWritten({ lines: changed, version: written === undefined ? version : written.version });
   };
   const { run, busy, problem } = useAction(async () => {
     const content = {
@@ -63,11 +70,14 @@ export function KitListForm({
         ...(configuration !== null && { configuration }),
         quantity: Number(pieces),
       })),
-      ...(version !== null && { version }),
+      ...(begunFrom !== null && { version: begunFrom }),
     };
     await readAnewIfStale(
       () => putKitList(studioId, procedureId, { id: ids.for(content), ...content }),
-      reload,
+      async () => {
+        await reload();
+        setWritten({ lines, version: undefined });
+      },
     );
     ids.renew();
     await reload();
