@@ -8,7 +8,7 @@ import { PlainSql } from '../support/plain-sql.js';
 import { makeSampleStudio, receive, type SampleStudio } from '../support/sample-studio.js';
 import { type RunningService, startService } from '../support/service.js';
 import { personOfRole } from '../support/signing-in.js';
-import { openAs, openAsOwner } from '../support/web-steps.js';
+import { openAs, openAsOwner, pageOf, pageOfOwner } from '../support/web-steps.js';
 
 describe.skipIf(!hasChromium)('alerts on the pages', () => {
   const withDevices = useDevices();
@@ -86,7 +86,7 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
       const manager = await personOfRole(service, 'manager');
       await setMinimum(studio.gelId, 1);
       const { id } = await alertOf(studio.gelId);
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await show(page, id);
       const history = page.getByRole('list', { name: 'What happened' });
@@ -134,7 +134,7 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
       await page.getByText('It is over. What was done stays below.').waitFor();
       await history.getByText('No longer offered here.').waitFor();
 
-      const { page: others } = await openAs(browser, service.url, manager.cookie);
+      const { page: others } = await pageOf(browser, service.url, manager.cookie);
       await others.goto(`${address('all')}?state=closed&order=latest`);
       await others.getByRole('list', { name: 'Alerts' }).getByText('Numbing gel').waitFor();
       watched.expectNoComplaint();
@@ -156,7 +156,7 @@ describe.skipIf(!hasChromium)('alerts on the pages', () => {
         await sql.close();
       };
       await giveUp();
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       const whatIsAsked = '**/alerts/deliveries?*';
       await page.route(whatIsAsked, (route) =>

@@ -12,7 +12,7 @@ import { faultsEverywhere } from '../support/page-audit.js';
 import { makeSampleStudio } from '../support/sample-studio.js';
 import { type RunningService, startService } from '../support/service.js';
 import { personOfRole } from '../support/signing-in.js';
-import { openAs, openAsOwner } from '../support/web-steps.js';
+import { openAsOwner, pageOf, pageOfOwner } from '../support/web-steps.js';
 import { type ReceivedWebhook, WebhookReceiver } from '../support/webhook-receiver.js';
 
 describe.skipIf(!hasChromium)('the settings of alerts on the pages', () => {
@@ -45,7 +45,7 @@ describe.skipIf(!hasChromium)('the settings of alerts on the pages', () => {
 
   it('let each choose how they are told, by mail and in their calendar', () =>
     withDevices(async (browser) => {
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await show(page, '/account', 'My account');
       await page.getByRole('link', { name: /^How .* tells you$/ }).click();
@@ -111,7 +111,7 @@ describe.skipIf(!hasChromium)('the settings of alerts on the pages', () => {
   it('let those who run a studio say where alerts go, and show secrets once', () =>
     withDevices(async (browser) => {
       const artist = await personOfRole(service, 'artist');
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await show(page, `/studios/${service.studioId}/settings/channels`, 'Where alerts go');
       await page.getByText('No webhook is told.').waitFor();
@@ -190,7 +190,7 @@ describe.skipIf(!hasChromium)('the settings of alerts on the pages', () => {
       expect(await faultsEverywhere(page)).toEqual([]);
 
       // Who only treats sees to their own.
-      const { page: own } = await openAs(browser, service.url, artist.cookie);
+      const { page: own } = await pageOf(browser, service.url, artist.cookie);
       await own.goto(`${service.url}/studios/${service.studioId}/settings/channels`);
       await own.getByRole('heading', { level: 1, name: 'Not for your role' }).waitFor();
       await own.goto(`${service.url}/account/told/${service.studioId}`);
@@ -202,7 +202,7 @@ describe.skipIf(!hasChromium)('the settings of alerts on the pages', () => {
     withDevices(async (browser) => {
       const { linerGtin, umberId } = await makeSampleStudio(service);
       const { id: supplierId } = await service.made<{ id: string }>('/suppliers', { name: 'Corvin Supply' });
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await show(page, `/studios/${service.studioId}/settings/thresholds`, 'Thresholds');
       await page.getByText('No product has days of its own.').waitFor();

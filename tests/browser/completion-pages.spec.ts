@@ -13,7 +13,7 @@ import {
 } from '../support/sample-studio.js';
 import { type RunningService, startService, testOwner } from '../support/service.js';
 import { openWatched } from '../support/watched-page.js';
-import { fillSignIn, goTo, signInAt } from '../support/web-steps.js';
+import { fillSignIn, goTo, openAsOwner, pageOfOwner } from '../support/web-steps.js';
 
 interface Scan {
   trayLineId: string | null;
@@ -78,7 +78,7 @@ describe.skipIf(!hasChromium)('a session from walk-in to sign-off, and several a
 
   it('walks in, lays, mixes, repeats the last mix and finishes; what is booked is what was said', () =>
     withDevices(async (browser) => {
-      const watched = await signInAt(browser, service.url);
+      const watched = await openAsOwner(browser, service);
       const { page } = watched;
       await goTo(page, 'Today');
       await page.getByRole('button', { name: 'Somebody walks in' }).click();
@@ -198,7 +198,7 @@ describe.skipIf(!hasChromium)('a session from walk-in to sign-off, and several a
       for (const symbol of ['CL-9', 'CL-HELD']) {
         await service.made(`/sessions/${sessionId}/scans`, { symbol });
       }
-      const { page } = await signInAt(browser, service.url);
+      const { page } = await pageOfOwner(browser, service);
       await page.goto(`${trayAddress(sessionId)}/completion`);
       await page.getByText('2 used · 0 opened, not used · 0 back').waitFor();
       // It arrives while the page is open: the service does not take the completion, and the line says why.
@@ -226,8 +226,8 @@ describe.skipIf(!hasChromium)('a session from walk-in to sign-off, and several a
       await receive(service, studio, { productId: studio.gelId, code: 'GEL-8' });
       await receive(service, studio, { productId: studio.linerId, code: 'LAST-1' });
       const [first, second] = [
-        (await signInAt(one, service.url)).page,
-        (await signInAt(other, service.url)).page,
+        (await pageOfOwner(one, service)).page,
+        (await pageOfOwner(other, service)).page,
       ];
       for (const page of [first, second]) await openTray(page, sessionId);
       await show(first, 'GEL-8');
@@ -259,7 +259,7 @@ describe.skipIf(!hasChromium)('a session from walk-in to sign-off, and several a
   it('has tray and finish again after signing in in their place, with what was scanned and chosen', () =>
     withDevices(async (browser) => {
       const sessionId = await walkIn(service, studio);
-      const { page } = await signInAt(browser, service.url);
+      const { page } = await pageOfOwner(browser, service);
       await openTray(page, sessionId);
       await browser.clearCookies();
       await show(page, 'CL-9');
@@ -308,7 +308,7 @@ describe.skipIf(!hasChromium)('a session from walk-in to sign-off, and several a
       expect(await ask(own, 'POST', '/invitation/accept', { secret, ...account })).toBeLessThan(300);
       expect(await ask(own, 'PUT', pinPath, { pin: '840362' })).toBe(200);
 
-      const { page } = await signInAt(tablet, service.url);
+      const { page } = await openAsOwner(tablet, service);
       expect(await ask(page, 'PUT', pinPath, { pin: '517293' })).toBe(200);
       const enrolled = { id: uuidv7(), name: 'Room 4' };
       expect(await ask(page, 'POST', `/studios/${service.studioId}/tablets`, enrolled)).toBe(201);

@@ -1,8 +1,8 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { german } from '../../src/web/texts/de/german.js';
 import { english } from '../../src/web/texts/en/english.js';
-import { hasChromium, startBrowser } from '../support/chromium.js';
+import { hasChromium, sharedBrowser } from '../support/chromium.js';
 import { faultsEverywhere } from '../support/page-audit.js';
 import { makeSampleStudio, receive } from '../support/sample-studio.js';
 import { type RunningService, startService, testOwner } from '../support/service.js';
@@ -34,19 +34,15 @@ const places = [
 ];
 
 describe.skipIf(!hasChromium)('the app for a German reader', () => {
-  let browser: Browser;
   let service: RunningService;
   beforeAll(async () => {
-    browser = await startBrowser();
+    await sharedBrowser();
     service = await startService();
   });
-  afterAll(async () => {
-    await service.dispose();
-    await browser.close();
-  });
+  afterAll(() => service.dispose());
 
   const withReader = async (locale: string, use: (device: BrowserContext) => Promise<void>) => {
-    const device = await browser.newContext({ locale });
+    const device = await (await sharedBrowser()).newContext({ locale });
     try {
       await use(device);
     } finally {

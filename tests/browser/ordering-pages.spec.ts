@@ -13,7 +13,7 @@ import { faultsEverywhere } from '../support/page-audit.js';
 import { type RunningService, startService } from '../support/service.js';
 import { personOfRole } from '../support/signing-in.js';
 import { StockedStudio } from '../support/stocked-studio.js';
-import { openAs, openAsOwner } from '../support/web-steps.js';
+import { pageOf, pageOfOwner } from '../support/web-steps.js';
 
 interface Made {
   id: string;
@@ -72,7 +72,7 @@ describe.skipIf(!hasChromium)('what is ordered and claimed, on the pages', () =>
 
   it('is drafted, approved against a warning, sent, received in part, and its rest called off', () =>
     withDevices(async (browser) => {
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await show(page, 'ordering/orders', 'Purchase orders');
       await page.getByText('No order is under way.').waitFor();
@@ -184,7 +184,7 @@ describe.skipIf(!hasChromium)('what is ordered and claimed, on the pages', () =>
 
   it('is claimed from what is suggested, told to the supplier and settled', () =>
     withDevices(async (browser) => {
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await show(page, 'ordering/claims', 'Claims against suppliers');
       await page.getByText('No claim is under way.').waitFor();
@@ -236,7 +236,7 @@ describe.skipIf(!hasChromium)('what is ordered and claimed, on the pages', () =>
 
   it('is claimed again when it ended, beside what is claimed already on purpose only, and without a suggestion', () =>
     withDevices(async (browser) => {
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       const claims = async () =>
         (await service.seen<ClaimPageView>('/claims')).items.map(({ reason, pieces }) => [reason, pieces]);
@@ -281,7 +281,7 @@ describe.skipIf(!hasChromium)('what is ordered and claimed, on the pages', () =>
   it('is read by artists, who order and claim nothing', () =>
     withDevices(async (browser) => {
       const artist = await personOfRole(service, 'artist');
-      const watched = await openAs(browser, service.url, artist.cookie);
+      const watched = await pageOf(browser, service.url, artist.cookie);
       const { page } = watched;
       await show(page, 'ordering/claims', 'Claims against suppliers');
       await page.getByRole('list', { name: 'Settled' }).getByText('Made good: €20.00.').waitFor();
@@ -301,7 +301,7 @@ describe.skipIf(!hasChromium)('what is ordered and claimed, on the pages', () =>
   it('leads auditors nowhere that is not for them', () =>
     withDevices(async (browser) => {
       const auditor = await personOfRole(service, 'auditor');
-      const { page } = await openAs(browser, service.url, auditor.cookie);
+      const { page } = await pageOf(browser, service.url, auditor.cookie);
       const [order] = (await service.seen<PurchaseOrderPageView>('/purchase-orders?state=ended')).items;
       const shown: [path: string, heading: string | RegExp][] = [
         ['ordering/orders', 'Purchase orders'],

@@ -6,7 +6,7 @@ import { faultsEverywhere } from '../support/page-audit.js';
 import { makeSampleStudio, receive } from '../support/sample-studio.js';
 import { type RunningService, startProcess, startService } from '../support/service.js';
 import { openWatched } from '../support/watched-page.js';
-import { goTo, invite, signInAt } from '../support/web-steps.js';
+import { goTo, invite, openAsOwner, pageOfOwner, signInAt } from '../support/web-steps.js';
 
 describe.skipIf(!hasChromium)('the pages', () => {
   const withDevices = useDevices();
@@ -54,25 +54,25 @@ describe.skipIf(!hasChromium)('the pages', () => {
       return page;
     },
     'the start': async (browser) => {
-      const { page } = await signInAt(browser, service.url);
+      const { page } = await pageOfOwner(browser, service);
       await page.goto(`${service.url}/start`);
       await page.getByText('What you may do there').click();
       return page;
     },
     'my account': async (browser) => {
-      const { page } = await signInAt(browser, service.url);
+      const { page } = await openAsOwner(browser, service);
       await goTo(page, 'My account');
       await page.getByText('this browser').waitFor();
       return page;
     },
     'the day': async (browser) => {
-      const { page } = await signInAt(browser, service.url);
+      const { page } = await openAsOwner(browser, service);
       await goTo(page, 'Today');
       await page.getByRole('button', { name: /^Lay the tray for / }).waitFor();
       return page;
     },
     'a tray': async (browser) => {
-      const { page } = await signInAt(browser, service.url);
+      const { page } = await pageOfOwner(browser, service);
       await page.goto(`${service.url}/studios/${service.studioId}/today/trays/${sessionInSetup}`);
       await page.getByRole('textbox', { name: 'Scan' }).fill('HU-118');
       await page.keyboard.press('Enter');
@@ -80,26 +80,26 @@ describe.skipIf(!hasChromium)('the pages', () => {
       return page;
     },
     people: async (browser) => {
-      const { page } = await signInAt(browser, service.url);
+      const { page } = await openAsOwner(browser, service);
       await invite(page, `Anna-Theodora ${'Longname'.repeat(9)}`);
       await page.getByRole('button', { name: 'Change Owner' }).click();
       return page;
     },
     programs: async (browser) => {
-      const { page } = await signInAt(browser, service.url);
+      const { page } = await openAsOwner(browser, service);
       await goTo(page, 'Programs');
       await page.getByText('acts as you').first().waitFor();
       return page;
     },
     'a question before something is ended': async (browser) => {
-      const { page } = await signInAt(browser, service.url);
+      const { page } = await openAsOwner(browser, service);
       await goTo(page, 'Programs');
       await page.getByRole('button', { name: 'Revoke tests' }).click();
       await page.getByRole('dialog').getByText('is let in no more').waitFor();
       return page;
     },
     'no page': async (browser) => {
-      const { page } = await signInAt(browser, service.url);
+      const { page } = await pageOfOwner(browser, service);
       await page.goto(`${service.url}/nowhere`);
       await heading(page, 'There is no such page');
       return page;
@@ -151,7 +151,7 @@ describe.skipIf(!hasChromium)('the pages', () => {
 
   it('say what to do when a part of them is gone, as after an upgrade while they were open', () =>
     withDevices(async (browser) => {
-      const { page } = await signInAt(browser, service.url);
+      const { page } = await openAsOwner(browser, service);
       await goTo(page, 'Today');
       await page.route('**/assets/stock-pages-*.js', (route) => route.fulfill({ status: 404, body: '' }));
       await page.getByRole('link', { name: 'Stock', exact: true }).click();
@@ -182,7 +182,7 @@ describe.skipIf(!hasChromium)('the pages', () => {
 
   it('are held still behind a question, by a style that shows its nonce', () =>
     withDevices(async (browser) => {
-      const watched = await signInAt(browser, service.url);
+      const watched = await openAsOwner(browser, service);
       await goTo(watched.page, 'Programs');
       await watched.page.getByRole('button', { name: 'Revoke tests' }).click();
       await watched.page.getByRole('dialog').waitFor();

@@ -1,11 +1,11 @@
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import type { Browser, BrowserContext } from 'playwright-core';
+import type { BrowserContext } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { PasskeyView } from '../../src/identity/passkeys/passkeys.views.js';
 import type { OwnSignInView, RequesterView } from '../../src/identity/sign-in/sign-in.views.js';
 import { type PageAnswer, PasskeyPage } from '../support/authenticator.js';
-import { hasChromium, startBrowser } from '../support/chromium.js';
+import { hasChromium, sharedBrowser } from '../support/chromium.js';
 import { PlainSql } from '../support/plain-sql.js';
 import { type RunningService, startService, testOwner, usualEngine } from '../support/service.js';
 import { testPassword } from '../support/signing-in.js';
@@ -25,21 +25,18 @@ const who = async (page: PasskeyPage) => (await page.ask('GET', '/me')).body as 
 // WebAuthn Level 3 by Chromium's own authenticator [C]: nothing of what is signed here is made by the service's library.
 describe.skipIf(!hasChromium).each(usualEngine)('passkeys in Chromium, on %s', (engine) => {
   let service: RunningService;
-  let browserOfAll: Browser;
   let address: string;
   beforeAll(async () => {
-    [service, browserOfAll] = await Promise.all([startService(engine), startBrowser()]);
+    service = await startService(engine);
+    await sharedBrowser();
     // A page of the service as `localhost`, for an IP address is no relying party.
     address = `http://localhost:${new URL(service.url).port}/health/live`;
   });
-  afterAll(async () => {
-    await browserOfAll.close();
-    await service.dispose();
-  });
+  afterAll(() => service.dispose());
 
   /** Lets somebody do something on a device of their own. */
   async function onDevice(use: (device: BrowserContext) => Promise<void>): Promise<void> {
-    const device = await browserOfAll.newContext();
+    const device = await (await sharedBrowser()).newContext();
     await use(device).finally(() => device.close());
   }
 

@@ -12,7 +12,7 @@ import { makeSampleStudio, receive, type SampleStudio } from '../support/sample-
 import { type RunningService, startService } from '../support/service.js';
 import { personOfRole } from '../support/signing-in.js';
 import { until } from '../support/waiting.js';
-import { openAs, openAsOwner } from '../support/web-steps.js';
+import { openAsOwner, pageOf, pageOfOwner } from '../support/web-steps.js';
 
 const dayIn = (days: number) => new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
 const noon = (days: number) => `${dayIn(days)}T11:00:00.000Z`;
@@ -126,7 +126,7 @@ describe.skipIf(!hasChromium)('what to order, on the pages', () => {
     withDevices(async (browser) => {
       const plan = await madeByService();
       const { lineNumber, item } = await lineOf(plan.id, studio.linerId);
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await show(page, 'plan', plan.id, 'lines', String(lineNumber));
       await page.getByRole('img', { name: /^What is here if / }).waitFor();
@@ -167,7 +167,7 @@ describe.skipIf(!hasChromium)('what to order, on the pages', () => {
     withDevices(async (browser) => {
       const plan = await madeByService();
       const { lineNumber, item } = await lineOf(plan.id, studio.linerId);
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await show(page, 'plan', plan.id, 'lines', String(lineNumber));
       await page.getByRole('link', { name: 'What if, for this item' }).click();
@@ -201,7 +201,7 @@ describe.skipIf(!hasChromium)('what to order, on the pages', () => {
         const level = [...products, ...configurations].find((one) => one.level?.subjectId === liner.item.key);
         return level?.level?.minimumPieces;
       };
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await show(page, 'plan', plan.id, 'levels');
       const byHand = page.getByRole('checkbox', { name: liner.item.label });
@@ -219,7 +219,7 @@ describe.skipIf(!hasChromium)('what to order, on the pages', () => {
       const plan = await madeByService();
       const [basket] = plan.baskets;
       if (!basket) throw new Error('The plan has nothing to order.');
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       await show(watched.page, 'plan', plan.id);
       await press(watched.page, `Draft this order to ${basket.supplierName}`);
       await watched.page.waitForURL(/\/ordering\/orders\/[0-9a-f-]{36}$/);
@@ -228,7 +228,7 @@ describe.skipIf(!hasChromium)('what to order, on the pages', () => {
       await watched.page.getByRole('link', { name: 'Order 1, draft' }).waitFor();
       const { items } = await service.seen<PurchaseOrderPageView>('/purchase-orders');
       expect(items).toMatchObject([{ supplierName: basket.supplierName, planId: plan.id, state: 'draft' }]);
-      const auditor = await openAs(browser, service.url, (await personOfRole(service, 'auditor')).cookie);
+      const auditor = await pageOf(browser, service.url, (await personOfRole(service, 'auditor')).cookie);
       await show(auditor.page, 'plan');
       await auditor.page.getByRole('heading', { level: 2, name: 'What it comes to' }).waitFor();
       expect(await auditor.page.getByRole('button', { name: /^(Plan anew|Draft)/ }).count()).toBe(0);
@@ -252,7 +252,7 @@ describe.skipIf(!hasChromium)('what to order, on the pages', () => {
 
   it('look back on what plans would have come to, and say when the record is too short for it', () =>
     withDevices(async (browser) => {
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await show(page, 'replay');
       await page.getByRole('heading', { level: 2, name: 'Nobody looked back yet' }).waitFor();
@@ -298,7 +298,7 @@ describe.skipIf(!hasChromium)('what to order, on the pages', () => {
   it('say that a run was stopped or failed, what is shown instead, and let it be made anew', () =>
     withDevices(async (browser) => {
       const plan = await madeByService();
-      const { page } = await openAsOwner(browser, service);
+      const { page } = await pageOfOwner(browser, service);
       const ending = { state: 'running', failure: null as string | null };
       const run = { ...plan, id: crypto.randomUUID(), sameAsId: null };
       await page.route(/plans\?.*limit=1(&|$)/, (route) =>

@@ -13,7 +13,7 @@ import { pagesOf, textOn } from '../support/pdf-pages.js';
 import { makeSampleStudio, type SampleStudio } from '../support/sample-studio.js';
 import { type RunningService, startService } from '../support/service.js';
 import { personOfRole } from '../support/signing-in.js';
-import { openAs, openAsOwner } from '../support/web-steps.js';
+import { pageOf, pageOfOwner } from '../support/web-steps.js';
 
 const notice = `PRODUCT SAFETY RECALL
 
@@ -135,7 +135,7 @@ describe.skipIf(!hasChromium)('the answer to a recall on its pages', () => {
 
   it('shows whom it touched and why that is only possible, whom it would touch next, and gives it all as a file', () =>
     withDevices(async (browser) => {
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await show(page, slateRecall, 'exposures');
       await page.getByText('first session: 2 sessions').waitFor();
@@ -172,7 +172,7 @@ describe.skipIf(!hasChromium)('the answer to a recall on its pages', () => {
 
   it('tells each with a message of their own until all are told, and closes what stands only with a reason', () =>
     withDevices(async (browser) => {
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await show(page, slateRecall, 'telling');
       const recipients = page.getByRole('list', { name: 'Clients', exact: true });
@@ -256,7 +256,7 @@ describe.skipIf(!hasChromium)('the answer to a recall on its pages', () => {
   it('is read by an auditor without a name, and rehearsed in a drill without anybody being told', () =>
     withDevices(async (browser, other) => {
       const { cookie } = await personOfRole(service, 'auditor');
-      const { page } = await openAs(browser, service.url, cookie);
+      const { page } = await pageOf(browser, service.url, cookie);
       await show(page, slateRecall, 'telling');
       await page.getByRole('list', { name: 'Clients', exact: true }).getByText(ada.reference).waitFor();
       expect(await page.getByText(/Ada Certain|ada@example/).count()).toBe(0);
@@ -266,7 +266,7 @@ describe.skipIf(!hasChromium)('the answer to a recall on its pages', () => {
       const document = await saved(page, 'The report (PDF)');
       expect(pagesOf(document.content).map(textOn).join('\n')).toContain('drill');
 
-      const watched = await openAsOwner(other, service);
+      const watched = await pageOfOwner(other, service);
       const own = watched.page;
       await show(own, drill, 'telling');
       await own.getByText('Drill: nothing is held and nobody is told.').waitFor();
@@ -285,7 +285,7 @@ describe.skipIf(!hasChromium)('the answer to a recall on its pages', () => {
 
   it('goes by hand from the pasted text to the closed report, with everybody told and every bottle found', () =>
     withDevices(async (browser) => {
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       const part = (name: string) =>
         page

@@ -9,7 +9,7 @@ import { PlainSql } from '../support/plain-sql.js';
 import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support/sample-studio.js';
 import { type RunningService, startService } from '../support/service.js';
 import { personOfRole, studioOfSameChain } from '../support/signing-in.js';
-import { openAs, openAsOwner } from '../support/web-steps.js';
+import { openAsOwner, pageOf, pageOfOwner } from '../support/web-steps.js';
 
 const notice = `PRODUCT SAFETY RECALL
 
@@ -132,7 +132,7 @@ describe.skipIf(!hasChromium)('recalls on the pages', () => {
 
   it('are answered by hand or from a file too, and rehearsed against the clock', () =>
     withDevices(async (browser) => {
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await show(page, 'answer');
       await press(page, 'Enter it by hand');
@@ -212,7 +212,7 @@ describe.skipIf(!hasChromium)('recalls on the pages', () => {
         [service.studioId, uuidv7(), text, at, at],
       );
       await sql.close();
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await show(page, 'notices');
       expect(await faultsEverywhere(page)).toEqual([]);
@@ -244,7 +244,7 @@ describe.skipIf(!hasChromium)('recalls on the pages', () => {
   it('are read by an auditor, who changes nothing', () =>
     withDevices(async (browser) => {
       const { cookie } = await personOfRole(service, 'auditor');
-      const watched = await openAs(browser, service.url, cookie);
+      const watched = await pageOf(browser, service.url, cookie);
       const { page } = watched;
       await show(page, 'all');
       await page.getByRole('link', { name: 'Umber of Halden' }).waitFor();

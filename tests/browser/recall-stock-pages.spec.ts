@@ -8,7 +8,7 @@ import { useDevices } from '../support/devices.js';
 import { faultsEverywhere } from '../support/page-audit.js';
 import { makeSampleStudio, type ReceivedLine, receive, type SampleStudio } from '../support/sample-studio.js';
 import { type RunningService, startService } from '../support/service.js';
-import { openAsOwner } from '../support/web-steps.js';
+import { pageOfOwner } from '../support/web-steps.js';
 
 describe.skipIf(!hasChromium)('held stock on the pages of a recall', () => {
   const withDevices = useDevices();
@@ -49,7 +49,7 @@ describe.skipIf(!hasChromium)('held stock on the pages of a recall', () => {
 
   it('are found by their labels, put aside or missed, returned in parts, and accounted for', () =>
     withDevices(async (browser) => {
-      const { page } = await openAsOwner(browser, service);
+      const { page } = await pageOfOwner(browser, service);
       await show(page, 'containers');
       const list = page.getByRole('list', { name: 'Bottles and boxes' });
       await list.getByRole('listitem').nth(2).waitFor();

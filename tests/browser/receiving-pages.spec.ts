@@ -7,7 +7,7 @@ import { useDevices } from '../support/devices.js';
 import { faultsEverywhere } from '../support/page-audit.js';
 import { pagesOf } from '../support/pdf-pages.js';
 import { type RunningService, startService, testOwner } from '../support/service.js';
-import { accept, fillSignIn, invite, openAsOwner } from '../support/web-steps.js';
+import { accept, fillSignIn, invite, openAsOwner, pageOfOwner } from '../support/web-steps.js';
 
 /** GTINs of 950, GS1's range for examples. */
 const exampleGtin = (item: string) => `0950600${item}${checkDigit(`0950600${item}`)}`;
@@ -54,7 +54,7 @@ describe.skipIf(!hasChromium)('receiving and the catalogue on the pages', () => 
 
   it('take in what an empty studio scans, once, with what was unknown made in passing and nothing lost', () =>
     withDevices(async (browser) => {
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await toReceiving(page);
 
@@ -176,7 +176,7 @@ describe.skipIf(!hasChromium)('receiving and the catalogue on the pages', () => 
 
   it('ask at the line for what is typed, and which date is right when the lot is known with another', () =>
     withDevices(async (browser) => {
-      const { page } = await openAsOwner(browser, service);
+      const { page } = await pageOfOwner(browser, service);
       await toReceiving(page);
       // A parcel's own number, and one of our own labels, make no line.
       await scan(page, ']C100106141411234567897');
@@ -244,7 +244,7 @@ describe.skipIf(!hasChromium)('receiving and the catalogue on the pages', () => 
 
   it('keep the register: products, numbers, makers, cartridges that stand for each other, and places', () =>
     withDevices(async (browser) => {
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await open(page, 'settings/products', 'Products');
       await page.getByRole('button', { name: 'Add a product' }).click();
@@ -394,7 +394,7 @@ describe.skipIf(!hasChromium)('receiving and the catalogue on the pages', () => 
 
   it('can be read and pressed by day and night, on 360 to 1280 px', { timeout: 180_000 }, () =>
     withDevices(async (browser) => {
-      const { page } = await openAsOwner(browser, service);
+      const { page } = await pageOfOwner(browser, service);
       const faults: string[] = [];
       for (const [name, show] of Object.entries(screens)) {
         await show(page);

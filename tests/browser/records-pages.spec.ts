@@ -12,7 +12,7 @@ import { personOfRole } from '../support/signing-in.js';
 import { makeTreatedClient, type TreatedClient, texts } from '../support/treated-client.js';
 import { makeUsualVisit, type UsualVisit } from '../support/usual-visit.js';
 import type { Watched } from '../support/watched-page.js';
-import { openAs, openAsOwner } from '../support/web-steps.js';
+import { pageOf, pageOfOwner } from '../support/web-steps.js';
 
 const aMonthAgo = new Date(Date.now() - 30 * 86_400_000).toISOString().slice(0, 10);
 /** Where pictures of the screens go, for whoever wants to look at them. */
@@ -45,12 +45,12 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
     role: Parameters<typeof personOfRole>[1],
   ): Promise<Watched> => {
     const { cookie } = await personOfRole(service, role);
-    return openAs(browser, service.url, cookie);
+    return pageOf(browser, service.url, cookie);
   };
 
   it('plan a session by the clocks of the studio, change it and cancel it', () =>
     withDevices(async (browser) => {
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await page.goto(address('sessions', 'plan'));
       await page.getByLabel('Name, contact or reference').fill('+43 1 5550100');
@@ -103,7 +103,7 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
 
   it('print every use that the record has, on one page of A4 and of Letter, with nothing around it', () =>
     withDevices(async (browser) => {
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await page.emulateMedia({ colorScheme: 'dark' });
       await page.goto(address('sessions', usual.sessionId));
@@ -154,7 +154,7 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
 
   it('keep a late use and its reversal in sight, and take what was noticed later', () =>
     withDevices(async (browser) => {
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await page.goto(address('sessions', treated.sessionId));
       await page.getByRole('button', { name: 'Add a use' }).click();
@@ -207,7 +207,7 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
 
   it('take a visit from a paper form, whose uses are added on its page', () =>
     withDevices(async (browser) => {
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await page.goto(address('sessions', `late?client=${studio.clientId}`));
       const form = page.getByRole('form', { name: 'Record a visit afterwards' });
@@ -226,7 +226,7 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
 
   it('find a client by their contact, with nothing personal in any address or title', () =>
     withDevices(async (browser) => {
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       const titles = new Set<string>();
       const note = async () => titles.add(await page.title());
@@ -330,7 +330,7 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
         uses: [],
         signedBy: studio.ownerId,
       });
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await page.goto(address('retention'));
       await page.getByRole('checkbox', { name: `Erase ${late.clientReference}` }).check();
@@ -424,7 +424,7 @@ describe.skipIf(!hasChromium)('the pages of records', () => {
   it('can be read and pressed by day and night, on 360 to 1280 px', { timeout: 180_000 }, () =>
     withDevices(async (browser) => {
       await walkIn(service, studio);
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       const faults: string[] = [];
       for (const [name, open] of Object.entries(screens)) {

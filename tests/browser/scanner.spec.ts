@@ -12,7 +12,7 @@ import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support
 import { type RunningService, startService } from '../support/service.js';
 import { photoOf, type ShownSymbol, writeFilm } from '../support/symbol-film.js';
 import type { Watched } from '../support/watched-page.js';
-import { signInAt } from '../support/web-steps.js';
+import { pageOfOwner } from '../support/web-steps.js';
 
 const umberGtin = '09506000134369';
 const thinnerGtin = '09506000134376';
@@ -125,7 +125,7 @@ describe.skipIf(!hasChromium)('the scanner', () => {
   /** The tray of a new walk-in, on a device that is signed in. */
   const openTray = async (device: BrowserContext): Promise<Watched & { sessionId: string }> => {
     const sessionId = await walkIn(service, studio);
-    const watched = await signInAt(device, service.url);
+    const watched = await pageOfOwner(device, service);
     await watched.page.goto(`${service.url}/studios/${service.studioId}/today/trays/${sessionId}`);
     await watched.page.getByRole('heading', { level: 1, name: 'Tray' }).waitFor();
     await watched.page.getByRole('textbox', { name: 'Scan', exact: true }).waitFor();

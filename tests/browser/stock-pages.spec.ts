@@ -10,7 +10,7 @@ import { makeSampleStudio, receive, type SampleStudio, walkIn } from '../support
 import { type RunningService, startService } from '../support/service.js';
 import { personOfRole, signInOwner } from '../support/signing-in.js';
 import { daysAgo } from '../support/stocked-studio.js';
-import { openAs } from '../support/web-steps.js';
+import { pageOf } from '../support/web-steps.js';
 
 interface Bottle {
   id: string;
@@ -90,14 +90,15 @@ describe.skipIf(!hasChromium)('stock on the pages', () => {
   const press = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click();
   const recorded = (page: Page, text: string) => page.getByRole('status').getByText(text).waitFor();
   const bottle = (index: number) => bottles[index] ?? missing();
-  const asOwner = (browser: BrowserContext) => openAs(browser, service.url, owner);
+  const asOwner = (browser: BrowserContext) => pageOf(browser, service.url, owner);
   const signInAs = async (browser: BrowserContext, role: Parameters<typeof personOfRole>[1]) =>
-    openAs(browser, service.url, (await personOfRole(service, role)).cookie);
+    pageOf(browser, service.url, (await personOfRole(service, role)).cookie);
 
   it('find what a scanner types, wherever it is, by label, lot and product, and say when there is none', () =>
     withDevices(async (browser) => {
       const watched = await asOwner(browser);
       const { page } = watched;
+      await page.goto(service.url);
       await page.getByRole('navigation').getByRole('link', { name: 'Stock' }).click();
       await page.getByRole('heading', { level: 1, name: 'Levels' }).waitFor();
       // Nothing was pressed: as a hand-held scanner does, it is typed and ends with Enter.

@@ -15,7 +15,7 @@ import { faultsEverywhere } from '../support/page-audit.js';
 import { type RunningService, startService } from '../support/service.js';
 import { personOfRole } from '../support/signing-in.js';
 import { dayAhead, StockedStudio } from '../support/stocked-studio.js';
-import { openAs, openAsOwner } from '../support/web-steps.js';
+import { pageOf, pageOfOwner } from '../support/web-steps.js';
 
 interface Made {
   id: string;
@@ -47,7 +47,7 @@ describe.skipIf(!hasChromium)('what can be ordered, on the pages', () => {
 
   it('are the terms of a supplier and its offers, with what is wrong said at its field', () =>
     withDevices(async (browser) => {
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await show(page, 'ordering/suppliers', 'Suppliers');
       await page.getByText('offers nothing yet').waitFor();
@@ -136,14 +136,14 @@ describe.skipIf(!hasChromium)('what can be ordered, on the pages', () => {
 
   it('are not looked for where there is no such supplier', () =>
     withDevices(async (browser) => {
-      const { page } = await openAsOwner(browser, service);
+      const { page } = await pageOfOwner(browser, service);
       await show(page, `ordering/suppliers/${uuidv7()}`, 'There is no such page');
     }));
 
   it('are training courses, and how the studio plans', () =>
     withDevices(async (browser) => {
       const artist = await personOfRole(service, 'artist');
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await show(page, 'ordering/courses', 'Training courses');
       await page.getByText('No course is booked.').waitFor();
@@ -220,7 +220,7 @@ describe.skipIf(!hasChromium)('what can be ordered, on the pages', () => {
   it('are read by artists, who change nothing and are not told where orders go', () =>
     withDevices(async (browser) => {
       const artist = await personOfRole(service, 'artist');
-      const watched = await openAs(browser, service.url, artist.cookie);
+      const watched = await pageOf(browser, service.url, artist.cookie);
       const { page } = watched;
       await show(page, `ordering/suppliers/${supplierId}`, 'Aldergate Supplies');
       await page.getByText('Thursday').waitFor();
@@ -238,7 +238,7 @@ describe.skipIf(!hasChromium)('what can be ordered, on the pages', () => {
 
   it('are planned otherwise, with what was written kept when somebody was faster', () =>
     withDevices(async (browser) => {
-      const { page } = await openAsOwner(browser, service);
+      const { page } = await pageOfOwner(browser, service);
       await show(page, 'settings/planning', 'Planning');
       const choose = async (name: string) => {
         await page.getByRole('textbox', { name: 'Plan a product otherwise' }).fill(name);

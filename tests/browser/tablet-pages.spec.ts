@@ -5,7 +5,7 @@ import { hasChromium } from '../support/chromium.js';
 import { useDevices } from '../support/devices.js';
 import { faultsEverywhere } from '../support/page-audit.js';
 import { type RunningService, startService } from '../support/service.js';
-import { accept, goTo, invite, menuOf, signInAt } from '../support/web-steps.js';
+import { accept, goTo, invite, menuOf, openAsOwner, signInAt } from '../support/web-steps.js';
 
 describe.skipIf(!hasChromium)('a shared tablet', () => {
   const withDevices = useDevices();
@@ -28,7 +28,7 @@ describe.skipIf(!hasChromium)('a shared tablet', () => {
 
   it('is enrolled once, then changed over by PIN, and lets nobody do more than tray work', () =>
     withDevices(async (desk, tablet, phone) => {
-      const owner = await signInAt(desk, service.url);
+      const owner = await openAsOwner(desk, service);
       const artist = await accept(phone, await invite(owner.page, 'Tove Lind'), {
         signInName: 'tove',
         password: 'seven quiet harbours blink',
@@ -74,7 +74,7 @@ describe.skipIf(!hasChromium)('a shared tablet', () => {
 
   it('prints a badge, and takes none that it did not print', () =>
     withDevices(async (desk, tablet, phone) => {
-      const owner = await signInAt(desk, service.url);
+      const owner = await openAsOwner(desk, service);
       await accept(phone, await invite(owner.page, 'Bo Ek'), {
         signInName: 'bo',
         password: 'eleven paper kites hover',
@@ -102,7 +102,7 @@ describe.skipIf(!hasChromium)('a shared tablet', () => {
 
   it('lets somebody be signed out everywhere by the owner', () =>
     withDevices(async (desk, phone) => {
-      const owner = await signInAt(desk, service.url);
+      const owner = await openAsOwner(desk, service);
       const ida = await accept(phone, await invite(owner.page, 'Ida Roe'), {
         signInName: 'ida',
         password: 'four slow comets return',

@@ -12,7 +12,7 @@ import { useDevices } from '../support/devices.js';
 import { faultsEverywhere } from '../support/page-audit.js';
 import { makeSampleStudio } from '../support/sample-studio.js';
 import { type RunningService, startService } from '../support/service.js';
-import { openAsOwner } from '../support/web-steps.js';
+import { openAsOwner, pageOfOwner } from '../support/web-steps.js';
 
 const pictures = process.env.SCREENSHOTS;
 
@@ -51,7 +51,7 @@ describe.skipIf(!hasChromium)('bringing a list', () => {
 
   it('shows every fault of opening stock by its row, and takes it in once it is mended', () =>
     withDevices(async (browser) => {
-      const watched = await openAsOwner(browser, service);
+      const watched = await pageOfOwner(browser, service);
       const { page } = watched;
       await page.goto(`${service.url}/studios/${service.studioId}/stock/opening-stock`);
       await page.getByRole('heading', { level: 1, name: 'Opening stock' }).waitFor();

@@ -3,7 +3,7 @@ import { hasChromium } from '../support/chromium.js';
 import { useDevices } from '../support/devices.js';
 import { makeSampleStudio, receive, type SampleStudio } from '../support/sample-studio.js';
 import { type RunningService, startService } from '../support/service.js';
-import { goTo, signInAt } from '../support/web-steps.js';
+import { goTo, openAsOwner } from '../support/web-steps.js';
 
 describe.skipIf(!hasChromium)('laying a tray on the pages', () => {
   const withDevices = useDevices();
@@ -31,7 +31,7 @@ describe.skipIf(!hasChromium)('laying a tray on the pages', () => {
 
   it('says by word, at once and without a press between scans, what may be used and what to take instead', () =>
     withDevices(async (browser) => {
-      const watched = await signInAt(browser, service.url);
+      const watched = await openAsOwner(browser, service);
       const { page } = watched;
       await goTo(page, 'Today');
       // A name is nothing to be read from the other end of the room.

@@ -42,6 +42,19 @@ export function startBrowser(furtherArguments: string[] = []): Promise<Browser> 
   });
 }
 
+let browserOfAll: Promise<Browser> | undefined;
+
+/**
+ * The browser of all test files that run in this process: it starts with the first that needs it, and ends with the
+ * process. Whoever opens a context in it closes that.
+ */
+export async function sharedBrowser(): Promise<Browser> {
+  const running = await browserOfAll?.catch(() => undefined);
+  if (running?.isConnected()) return running;
+  browserOfAll = startBrowser();
+  return browserOfAll;
+}
+
 /** Opens a browser with a fresh profile, uses it and closes it. */
 export async function withBrowser<Result>(
   use: (browser: BrowserContext) => Promise<Result>,

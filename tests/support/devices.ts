@@ -1,27 +1,24 @@
-import type { Browser, BrowserContext } from 'playwright-core';
-import { afterAll, beforeAll } from 'vitest';
-import { hasChromium, startBrowser } from './chromium.js';
+import type { BrowserContext } from 'playwright-core';
+import { beforeAll } from 'vitest';
+import { hasChromium, sharedBrowser } from './chromium.js';
 
 /**
- * One browser for all tests of a file, in which each test opens as many devices as it needs. They share nothing, and are
+ * In a browser that others use as well, each test opens as many devices as it needs. They share nothing, and are
  * closed after it.
  * @param keepsApp whether they keep the app to open it without network, which takes its time
  */
 export function useDevices({
   keepsApp = false,
 } = {}): (use: (...devices: BrowserContext[]) => Promise<void>) => Promise<void> {
-  let browser: Browser | undefined;
+  // Begun before the first test, whose time is its own.
   beforeAll(async () => {
-    if (hasChromium) browser = await startBrowser();
-  });
-  afterAll(async () => {
-    await browser?.close();
+    if (hasChromium) await sharedBrowser();
   });
   return async (use) => {
+    const browser = await sharedBrowser();
     const devices: BrowserContext[] = [];
     try {
       for (let count = 0; count < Math.max(1, use.length); count += 1) {
-        if (!browser) throw new Error('The browser is not started.');
         devices.push(
           await browser.newContext({ locale: 'en-GB', serviceWorkers: keepsApp ? 'allow' : 'block' }),
         );

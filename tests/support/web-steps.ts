@@ -1,7 +1,7 @@
 import type { BrowserContext, Locator, Page } from 'playwright-core';
 import { type RunningService, testOwner } from './service.js';
 import { signInOwner } from './signing-in.js';
-import { openWatched, type Watched } from './watched-page.js';
+import { openWatched, Watched } from './watched-page.js';
 
 /** Opens the app in a browser and signs in with name and password. */
 export async function signInAt(
@@ -15,19 +15,44 @@ export async function signInAt(
   return watched;
 }
 
-/** Opens the app for whoever these cookies belong to; how they come in is tested by itself. */
-export async function openAs(browser: BrowserContext, url: string, cookie: string): Promise<Watched> {
+/** A page at which whoever these cookies belong to is signed in, and which shows nothing yet. */
+export async function pageOf(browser: BrowserContext, url: string, cookie: string): Promise<Watched> {
   await browser.addCookies(
     cookie.split('; ').map((each) => {
       const [name = '', value = ''] = each.split(/=(.*)/s);
       return { name, value, url };
     }),
   );
-  return openWatched(browser, url);
+  return new Watched(await browser.newPage());
+}
+
+/** Opens the app for whoever these cookies belong to; how they come in is tested by itself. */
+export async function openAs(browser: BrowserContext, url: string, cookie: string): Promise<Watched> {
+  const watched = await pageOf(browser, url, cookie);
+  await watched.page.goto(url);
+  return watched;
+}
+
+const cookiesOfOwners = new WeakMap<RunningService, string>();
+
+/** The owner, signed in; once for many devices, since each check of a password takes its time on purpose. */
+async function cookieOfOwner(service: RunningService): Promise<string> {
+  const kept = cookiesOfOwners.get(service);
+  if (kept !== undefined) {
+    const { status } = await service.get(`${service.url}/api/v1/me`, { cookie: kept });
+    if (status === 200) return kept;
+  }
+  const cookie = await signInOwner(service);
+  cookiesOfOwners.set(service, cookie);
+  return cookie;
+}
+
+export async function pageOfOwner(browser: BrowserContext, service: RunningService): Promise<Watched> {
+  return pageOf(browser, service.url, await cookieOfOwner(service));
 }
 
 export async function openAsOwner(browser: BrowserContext, service: RunningService): Promise<Watched> {
-  return openAs(browser, service.url, await signInOwner(service));
+  return openAs(browser, service.url, await cookieOfOwner(service));
 }
 
 /** Until the pages for whoever is signed in are there. */
