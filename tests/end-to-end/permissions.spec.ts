@@ -522,7 +522,9 @@ describe.each(usualEngine)('who may use which route, on %s', (engine) => {
       });
       expect(switched.status).toBe(204);
       const headers = byCookie({ cookie: `${tablet}; ${cookiesOf(switched)}` });
-      for (const route of document.routes) {
+      // The owner may do all that anybody may, so what the tablet refuses shows with them.
+      const routes = role === 'owner' ? document.routes : someOf(document.routes);
+      for (const route of routes) {
         if (route.name === 'POST /api/v1/sign-out') continue;
         const kind = otherRoutes[route.name];
         const may =
@@ -572,13 +574,16 @@ describe.each(usualEngine)('who may use which route, on %s', (engine) => {
     const before = await tableContents(sql, { written: true });
     const auditor = person('auditor');
     const answered: string[] = [];
+    const triedByCookie = new Set<string>();
     for (const { method, address, body } of life.filter((sent) => sent.method !== 'GET')) {
       const route = document.routeOf(method, address);
       if (route?.isOfStudio !== true || route.name === 'POST /audit-log/exports') continue;
       // How somebody is told, and where, is their own affair.
       if (route.permission === 'be told of alerts') continue;
       const isWrite = body !== null && typeof body === 'object' && 'id' in body;
-      for (const headers of [byToken(auditor), byCookie(auditor)]) {
+      const isFurther = triedByCookie.has(route.name) && !process.env.SOAK;
+      triedByCookie.add(route.name);
+      for (const headers of [byToken(auditor), ...(isFurther ? [] : [byCookie(auditor)])]) {
         const answer = await service.send(
           method,
           address,
@@ -618,10 +623,12 @@ describe.each(usualEngine)('who may use which route, on %s', (engine) => {
   it('shows neither the auditor nor the chain manager anything that is said of a client', {
     timeout: 180_000,
   }, async () => {
-    const owner = await walkStudio(service, document);
+    // What is said of a client stands with the first as with the fortieth of a kind.
+    const options = process.env.SOAK ? {} : { mostOfKind: 12 };
+    const owner = await walkStudio(service, document, options);
     expect(owner.answers.filter(({ text }) => text.includes('Quillona')).length).toBeGreaterThan(10);
     for (const role of ['auditor', 'chain manager'] as const) {
-      const { answers } = await walkStudio(service, document, { headers: byToken(person(role)) });
+      const { answers } = await walkStudio(service, document, { ...options, headers: byToken(person(role)) });
       const texts = answers.map(({ address, text }) => ({ address, text }));
       for (const name of [...reading, 'POST /labels', 'POST /clients/search']) {
         const sent = life.filter(({ method, address }) => document.routeOf(method, address)?.name === name);
