@@ -188,6 +188,8 @@ export class FirstOrderSearch {
       [0, -amount],
       [days, amount],
       [-days, -amount],
+      [days, -amount],
+      [-days, amount],
     ] as const;
     const neighbours: Candidate[] = [];
     for (const [dayMove, packMove] of moves) {
