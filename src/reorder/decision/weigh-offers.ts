@@ -24,7 +24,7 @@ export interface WeighedOffer {
 
 /** Paths are drawn so many times over until they suffice, and uses of all paths together at most. */
 const timesMorePaths = 4;
-const mostUses = 400_000;
+const mostUses = 2_000_000;
 const mostPathsDrawn = 32_000;
 
 /**
