@@ -417,7 +417,11 @@ function usableOffers(
 }
 
 /** The lowest price any offer has, so that no order seems to earn money; without an offer what the stock cost. */
-function unitCost(stock: ItemStock, offers: readonly ItemOffer[], assumptions: DecisionAssumption[]): number {
+export function unitCost(
+  stock: ItemStock,
+  offers: readonly ItemOffer[],
+  assumptions: DecisionAssumption[],
+): number {
   let least = Number.POSITIVE_INFINITY;
   for (const { replenishment } of offers) {
     const { packContainers, unitsEach, prices } = replenishment;

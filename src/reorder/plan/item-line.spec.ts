@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { DemandFacts } from '../demand/demand-facts.js';
 import { studioDemand } from '../demand/demand-of-item.js';
 import { NEVER } from '../projection/item-facts.js';
-import { computeItem, type PlanItemFacts, type PlanSetting, prepareItem } from './item-line.js';
+import { computeItem, followItem, type PlanItemFacts, type PlanSetting, prepareItem } from './item-line.js';
 
 const demand: DemandFacts = {
   weekday: 1,
@@ -122,6 +122,27 @@ describe('an item of a plan', () => {
       expect(text.length).toBeGreaterThan(100);
     }
     expect(compute(item({ stock: nothing, offers: [] })).decision.decision).toBe('cannot be ordered');
+  });
+
+  it('is expected to go with an order that a basket made of it as that one goes', () => {
+    const [offer] = item().offers;
+    if (offer === undefined) throw new Error('The sample has no offer.');
+    const prepared = prepareItem(studio, item({ offers: [{ ...offer, lifeDays: 60 }] }), setting);
+    const { decision } = computeItem(prepared);
+    const withOrder = (packs: number, day: number) =>
+      followItem(prepared, decision, { offerId: 'offer', packs, day });
+    const { after, fan, order } = withOrder(1, 0);
+    const late = withOrder(1, 40);
+    const many = withOrder(20, 0);
+    expect(after.shortChance).toBeLessThan(late.after.shortChance);
+    expect(after.expectedUnmetUnits).toBeLessThan(late.after.expectedUnmetUnits);
+    expect(many.after.coverDays).toBeGreaterThan(after.coverDays);
+    expect(many.after.expectedWasteUnits).toBeGreaterThan(after.expectedWasteUnits);
+    expect(many.fan?.p50[7]).toBe((fan?.p50[7] ?? 0) + 19 * 20);
+    // What would run out for good by itself is not ordered again by a point it does not have.
+    const once = followItem(prepared, { ...decision, reorderPoint: null }, order);
+    expect(once.after.expectedUnmetUnits).toBeGreaterThan(after.expectedUnmetUnits);
+    expect(() => followItem(prepared, decision, { ...order, offerId: 'another' })).toThrow(RangeError);
   });
 
   it('shows the need by as many bookings as are supposed', () => {

@@ -1,7 +1,8 @@
 import { orderNothing } from '../decision/batch-cost.js';
-import type { ItemOffer } from '../decision/decision-facts.js';
+import type { ItemDecisionFacts, ItemOffer } from '../decision/decision-facts.js';
 import { decideItem } from '../decision/item-decision.js';
-import type { ItemDecision } from '../decision/item-decision-result.js';
+import type { ItemDecision, Outlook } from '../decision/item-decision-result.js';
+import { type FollowedOrder, followedPolicy, orderOutlook } from '../decision/order-outlook.js';
 import type { RangeChoice } from '../decision/range-choice.js';
 import type { ItemDemandFacts } from '../demand/demand-facts.js';
 import type { DemandModel } from '../demand/demand-model.js';
@@ -13,9 +14,9 @@ import {
   type StudioDemand,
 } from '../demand/demand-of-item.js';
 import type { ItemKind, ItemUnit } from '../item.js';
-import { type DemandDraws, drawDemand, seedOfItem } from '../projection/demand-draws.js';
+import { drawDemand, seedOfItem } from '../projection/demand-draws.js';
 import { drawFan, type Fan } from '../projection/fan.js';
-import { type DaysDistribution, type ItemStock, NEVER } from '../projection/item-facts.js';
+import { type DaysDistribution, type ItemStock, NEVER, type OrderPolicy } from '../projection/item-facts.js';
 import { orderDays } from '../projection/order-days.js';
 import { Simulation } from '../projection/simulate.js';
 import { stockPosition } from '../projection/stock-position.js';
@@ -111,60 +112,79 @@ export function prepareItem(studio: StudioDemand, facts: PlanItemFacts, setting:
   };
 }
 
-/** What a decision on an item was made from, and the decision. */
-interface Decided {
-  decision: ItemDecision;
-  offers: readonly ItemOffer[];
-  draws: DemandDraws;
+/** What is to be expected of an item with the order that a basket made of it. */
+export interface FollowedItem {
+  order: FollowedOrder;
+  after: Outlook;
+  fan: ShownFan | null;
 }
 
 /** Decides on an item. */
-export function decidePrepared({ facts, setting, model, demand }: PreparedItem): Decided {
+export function decidePrepared(prepared: PreparedItem): { decision: ItemDecision; facts: ItemDecisionFacts } {
+  const facts = decisionFacts(prepared);
+  return { decision: decideItem(facts), facts };
+}
+
+function decisionFacts({ facts, setting, model, demand }: PreparedItem): ItemDecisionFacts {
   const { kind, key, unit, stock } = facts;
   const { plannedOn, seed, paths } = setting;
   const days = HORIZON_DAYS + tailOf(facts, unitsPerDay(demand));
   const cut = firstDaysOf(model, days);
   const draws = drawDemand(cut, { paths, seed: seedOfItem(seed, `${kind} ${key}`) });
-  const offers = facts.offers.map((offer) => offerOf(offer, plannedOn, days));
-  const decision = decideItem({
+  return {
     item: { kind, key, unit },
     plannedOn,
     stock,
     onHoldUnits: facts.onHoldUnits,
-    offers,
+    offers: facts.offers.map((offer) => offerOf(offer, plannedOn, days)),
     settings: facts.settings,
     demand: cut,
     draws,
     horizonDays: HORIZON_DAYS,
-  });
-  return { decision, offers, draws };
+  };
 }
 
 /** Decides on an item and draws its fans: the part that takes its time. */
 export function computeItem(prepared: PreparedItem): ComputedItem {
   const { demand, demandAssumptions } = prepared;
-  const { stock } = prepared.facts;
-  const { paths } = prepared.setting;
-  const { decision, offers, draws } = decidePrepared(prepared);
-  const free = { unitMinor: 0, orderMinor: 0, shortageMinor: 0, holdingMinorPerDay: 0 };
-  // What is shown ends with the horizon.
-  const horizon = { days: HORIZON_DAYS, tailDays: 0 };
-  const policy = decision.policy;
-  const chosen = offers.find(({ offerId }) => offerId === policy?.offerId);
-  const alone = new Simulation(stock, null, draws, free, horizon);
-  const shownPaths = Math.min(fanPaths, paths);
+  const { decision, facts } = decidePrepared(prepared);
+  const { policy } = decision;
   return {
     decision,
     demand,
     demandAssumptions,
-    fanWithout: shown(drawFan(alone, orderNothing, shownPaths)),
-    fanAfter:
-      policy === null || chosen === undefined
-        ? null
-        : shown(
-            drawFan(new Simulation(stock, chosen.replenishment, draws, free, horizon), policy, shownPaths),
-          ),
+    fanWithout: fanOf(facts, null, orderNothing),
+    fanAfter: policy === null ? null : fanOf(facts, policy.offerId, policy),
   };
+}
+
+/** Works out what is to be expected of an item that was decided on, with the order that a basket made of it. */
+export function followItem(
+  prepared: PreparedItem,
+  decided: Pick<ItemDecision, 'reorderPoint' | 'effort'>,
+  order: FollowedOrder,
+): FollowedItem {
+  const facts = decisionFacts(prepared);
+  return {
+    order,
+    after: orderOutlook(facts, decided, order),
+    fan: fanOf(facts, order.offerId, followedPolicy(decided, order)),
+  };
+}
+
+/** @param offerId what is ordered by it; null: nothing is */
+function fanOf(
+  { stock, draws, offers }: ItemDecisionFacts,
+  offerId: string | null,
+  policy: OrderPolicy,
+): ShownFan | null {
+  const offer = offers.find((each) => each.offerId === offerId);
+  if (offerId !== null && offer === undefined) return null;
+  const free = { unitMinor: 0, orderMinor: 0, shortageMinor: 0, holdingMinorPerDay: 0 };
+  // What is shown ends with the horizon.
+  const horizon = { days: HORIZON_DAYS, tailDays: 0 };
+  const simulation = new Simulation(stock, offer?.replenishment ?? null, draws, free, horizon);
+  return shown(drawFan(simulation, policy, Math.min(fanPaths, draws.paths)));
 }
 
 function unitsPerDay({ weeks }: DemandDescription): number {

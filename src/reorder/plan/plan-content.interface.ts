@@ -1,5 +1,5 @@
 import type { ItemUnit } from '../item.js';
-import type { ComputedItem } from './item-line.js';
+import type { ComputedItem, FollowedItem } from './item-line.js';
 import type { StockCounts } from './item-stock.js';
 import type { BasketView, PlanAssumptionView, PlannedItemView, PlanSumsView } from './plans.views.js';
 
@@ -59,6 +59,8 @@ export interface PlanLineContent {
     arrivesOn: string;
     arrivesLate: string;
   } | null;
+  /** With that order, where the item by itself would order otherwise; null: it is ordered as it would be by itself. */
+  followed: FollowedItem | null;
   /** The plan this was computed for; null: this one. */
   takenOverFromId: string | null;
 }

@@ -6,10 +6,11 @@ import {
   reasonText,
   type Wording,
 } from '../decision/explanation-words.js';
-import type { ExpectedCost, ItemDecision, Outlook } from '../decision/item-decision-result.js';
+import type { ExpectedCost, ItemDecision, Outlook, PlannedOrder } from '../decision/item-decision-result.js';
 import { dateOfDay } from '../decision/plan-days.js';
 import { daysWithin } from '../supply/lead-time.js';
 import { assumptionWords } from './assumption-words.js';
+import { followedDecision } from './followed-decision.js';
 import type { ShownFan } from './item-line.js';
 import type { PlanLine } from './plan.entity.js';
 import type { KeptOffer, PlanLineContent } from './plan-content.interface.js';
@@ -19,6 +20,7 @@ import type {
   LineDemandView,
   LineOutlookView,
   LineSupplyView,
+  OwnOrderView,
   PlanLineView,
   PlanReasonView,
 } from './plans.views.js';
@@ -37,6 +39,7 @@ export class PlanLineViews {
     const offer = offers.find(({ offerId }) => offerId === (columns.offerId ?? decision.offers[0]?.offerId));
     const wording: Wording = { unit: item.unit, currency };
     const followed = asFollowed(columns, content);
+    const { after } = followed;
     return {
       ...columns,
       item,
@@ -54,8 +57,8 @@ export class PlanLineViews {
       unitsPerWeek: unitsPerWeek(content),
       shortChance: decision.without.shortChance,
       shortOn: decision.without.shortOn,
-      shortChanceAfter: decision.after.shortChance,
-      expectedWasteMinor: decision.after.expectedWasteMinor,
+      shortChanceAfter: after.shortChance,
+      expectedWasteMinor: after.expectedWasteMinor,
       coverDays: decision.without.coverDays,
       sentence: lineSentence(followed, wording),
       notes: decision.notes.map(({ code }) => code),
@@ -63,9 +66,10 @@ export class PlanLineViews {
       supply: supplyOf(offer, offers, currency),
       stock: { ...counts, onTheWayUnits: content.onTheWayUnits },
       without: outlookOf(decision.without),
-      after: outlookOf(decision.after),
+      after: outlookOf(after),
       fanWithout: fanOf(computed.fanWithout, plannedOn),
-      fanAfter: fanOf(computed.fanAfter, plannedOn),
+      fanAfter: fanOf(content.followed ? content.followed.fan : computed.fanAfter, plannedOn),
+      byItself: content.followed ? ownOrderOf(decision) : null,
       costChosen: costOf(decision.costs.chosen),
       costOfNothing: costOf(decision.costs.nothing),
       neighbours: decision.costs.neighbours.map(({ cost, ...neighbour }) => ({
@@ -101,26 +105,28 @@ export class PlanLineViews {
   }
 }
 
-/** The decision with the order that the supplier's basket made of it, for what is said in short. */
-function asFollowed(columns: LineColumns, { computed, order }: PlanLineContent): ItemDecision {
-  const { decision } = computed;
-  if (order === null || columns.orderOn === null) return { ...decision, decision: columns.decision };
-  return {
-    ...decision,
-    decision: columns.decision,
-    order: {
-      offerId: columns.offerId ?? '',
-      productId: order.productId,
-      supplierId: columns.supplierId ?? '',
-      packs: order.packs,
-      containers: order.containers,
-      units: order.units,
-      packPriceMinor: order.packs === 0 ? 0 : order.costMinor / order.packs,
-      priceMinor: order.costMinor,
-      on: columns.orderOn,
-      arrival: { likely: order.arrivesOn, late: order.arrivesLate },
-    },
+/** The decision with what is ordered in the end. */
+function asFollowed(
+  { decision, orderOn, offerId, supplierId }: LineColumns,
+  { computed, order, followed, plannedOn }: PlanLineContent,
+): ItemDecision {
+  const own = { ...computed.decision, decision };
+  if (order === null || orderOn === null) return own;
+  const { productId, packs, containers, units, costMinor: priceMinor } = order;
+  const ordered: PlannedOrder = {
+    ...{ productId, packs, containers, units, priceMinor },
+    offerId: offerId ?? '',
+    supplierId: supplierId ?? '',
+    packPriceMinor: packs === 0 ? 0 : priceMinor / packs,
+    on: orderOn,
+    arrival: { likely: order.arrivesOn, late: order.arrivesLate },
   };
+  return followedDecision(own, ordered, followed ?? null, plannedOn);
+}
+
+function ownOrderOf({ order, after }: ItemDecision): OwnOrderView {
+  const { expectedUnmetUnits, expectedWasteUnits } = after;
+  return { packs: order?.packs ?? 0, on: order?.on ?? null, expectedUnmetUnits, expectedWasteUnits };
 }
 
 /**
@@ -128,17 +134,13 @@ function asFollowed(columns: LineColumns, { computed, order }: PlanLineContent):
  * is said before that one is compared with its neighbours.
  */
 function reasonsAsFollowed(
-  { reasons, order: own }: ItemDecision,
-  { order }: ItemDecision,
+  { order: own }: ItemDecision,
+  { order, reasons }: ItemDecision,
   wording: Wording,
 ): PlanReasonView[] {
-  const views: PlanReasonView[] = reasons.map((reason) => {
+  const views = reasons.map((reason): PlanReasonView => {
     const { code, ...figures } = reason;
-    if (reason.code !== 'order' || order === null)
-      return { code, figures, message: reasonText(reason, wording) };
-    const { packs, containers, units, on, priceMinor } = order;
-    const followed = { packs, containers, units, on, priceMinor };
-    return { code, figures: followed, message: reasonText({ code: 'order', ...followed }, wording) };
+    return { code, figures, message: reasonText(reason, wording) };
   });
   const [packs, on, ownPacks, ownOn] = [
     order?.packs ?? 0,

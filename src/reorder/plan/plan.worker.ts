@@ -1,16 +1,26 @@
 import { createHash } from 'node:crypto';
 import { setPriority } from 'node:os';
+import { isDeepStrictEqual } from 'node:util';
 import { parentPort, Worker, workerData } from 'node:worker_threads';
 import { openSnapshot, type Snapshot } from '../../platform/database/snapshot.js';
 import type { Basket } from '../decision/basket-result.js';
 import { dateOfDay } from '../decision/plan-days.js';
+import { type StudioDemand, studioDemand } from '../demand/demand-of-item.js';
 import { NEVER } from '../projection/item-facts.js';
 import { planningAssumptions } from '../settings/planning-assumptions.js';
 import { daysWithin } from '../supply/lead-time.js';
 import type { SupplierFacts } from '../supply/supply-facts.js';
 import { type FinishedLine, finishedLines } from './finished-lines.js';
+import { followedOrder } from './followed-order.js';
 import { HORIZON_DAYS } from './item-horizon.js';
-import type { ComputedItem, PlanItemFacts, PlanSetting } from './item-line.js';
+import {
+  type ComputedItem,
+  type FollowedItem,
+  followItem,
+  type PlanItemFacts,
+  type PlanSetting,
+  prepareItem,
+} from './item-line.js';
 import { keptAssumptions } from './kept-assumptions.js';
 import type { KeptOffer, PlanLineContent, PlanSummary } from './plan-content.interface.js';
 import { type ItemAbout, loadPlanFacts, type PlanFacts } from './plan-facts.query.js';
@@ -46,7 +56,12 @@ interface Known {
   lineNumber: number;
 }
 
-type Done = AnsweredItem & { computed: ComputedItem; takenOverFromId: string | null };
+type Done = AnsweredItem & {
+  computed: ComputedItem;
+  takenOverFromId: string | null;
+  /** Of the line that it was taken over from: with the order that a basket made of it then. */
+  followedThen: FollowedItem | null;
+};
 
 /** Makes one plan: reads its facts in one moment, has its items computed in threads, and hands over its lines. */
 async function make(task: PlanTask): Promise<void> {
@@ -77,7 +92,7 @@ async function make(task: PlanTask): Promise<void> {
       if (fault !== null) say({ kind: 'fault', words: `The ${kind} ${key} could not be computed: ${fault}` });
     }
     const done = await withKnown(snapshot, task, known, answers);
-    await finish(task, facts, done, factsDigest, startedAt);
+    await finish(task, facts, setting, done, factsDigest, startedAt);
   } finally {
     await snapshot.close();
   }
@@ -154,12 +169,19 @@ async function withKnown(
     for (const { planId, lineNumber, content } of rows) contents.set(`${planId} ${lineNumber}`, content);
   }
   return answers.map((answer): Done => {
-    if (answer.computed !== null) return { ...answer, computed: answer.computed, takenOverFromId: null };
+    if (answer.computed !== null) {
+      return { ...answer, computed: answer.computed, takenOverFromId: null, followedThen: null };
+    }
     const line = known.get(answer.factsDigest);
     const content = contents.get(`${line?.planId} ${line?.lineNumber}`);
     if (content === undefined) throw new Error('A line that was to be taken over is not there.');
-    const { computed, takenOverFromId } = JSON.parse(content) as PlanLineContent;
-    return { ...answer, computed, takenOverFromId: takenOverFromId ?? line?.planId ?? null };
+    const { computed, takenOverFromId, followed } = JSON.parse(content) as PlanLineContent;
+    return {
+      ...answer,
+      computed,
+      takenOverFromId: takenOverFromId ?? line?.planId ?? null,
+      followedThen: followed ?? null,
+    };
   });
 }
 
@@ -207,6 +229,7 @@ function computed(
 async function finish(
   task: PlanTask,
   facts: PlanFacts,
+  setting: PlanSetting,
   done: readonly Done[],
   factsDigest: string,
   startedAt: number,
@@ -230,13 +253,15 @@ async function finish(
     plannedOn,
     !isOfOneItem(task),
   );
+  const studio = studioDemand(facts.demand);
   const contents = new Map<string, PlanLineContent>();
   for (const line of lines) {
     const each = byName.get(line.name);
     const about = facts.about.get(line.name);
     const item = itemOf.get(line.name);
     if (!each || !about || !item) throw new Error(`The line of ${line.name} was lost.`);
-    contents.set(line.name, contentOf(plannedOn, facts, line, each, about, item));
+    const followed = followedBy(studio, setting, line, each, item);
+    contents.set(line.name, contentOf(plannedOn, facts, line, each, about, item, followed));
   }
   const written = lines.map((line): WrittenLine => {
     const { kind: itemKind, key: itemKey, factsDigest: digest } = byName.get(line.name) as Done;
@@ -261,6 +286,20 @@ async function finish(
   say({ kind: 'done', factsDigest, summary });
 }
 
+/** @returns null: it is ordered as it would be by itself */
+function followedBy(
+  studio: StudioDemand,
+  setting: PlanSetting,
+  line: FinishedLine,
+  { computed: { decision }, followedThen }: Done,
+  item: PlanItemFacts,
+): FollowedItem | null {
+  const order = followedOrder(setting.plannedOn, line, decision.order);
+  if (order === null) return null;
+  if (followedThen !== null && isDeepStrictEqual(followedThen.order, order)) return followedThen;
+  return followItem(prepareItem(studio, item, setting), decision, order);
+}
+
 function theyAreWritten(): Promise<void> {
   return new Promise((resolve) => {
     parentPort?.once('message', (message) => {
@@ -276,6 +315,7 @@ function contentOf(
   { computed: each, takenOverFromId, fault }: Done,
   { item, counts, onTheWayUnits, assumptions }: ItemAbout,
   planItem: PlanItemFacts,
+  followed: FollowedItem | null,
 ): PlanLineContent {
   const [first, ...others] = item.products;
   const only = others.length === 0 ? first : undefined;
@@ -328,6 +368,7 @@ function contentOf(
             arrivesOn: arrival(0.5),
             arrivesLate: arrival(0.95),
           },
+    followed,
     takenOverFromId,
   };
 }
@@ -357,7 +398,11 @@ function summaryOf(
       orderTodayWithDeliveryMinor:
         orderTodayMinor + sum(dueBaskets.map(({ deliveryMinor }) => deliveryMinor)),
       expectedWasteMinor: Math.round(
-        sum(all.map(({ computed: { decision } }) => decision.after.expectedWasteMinor)),
+        sum(
+          all.map(
+            ({ computed, followed }) => (followed?.after ?? computed.decision.after).expectedWasteMinor,
+          ),
+        ),
       ),
       heldContainers: facts.heldContainers,
       itemsLeftOut: facts.itemsLeftOut,

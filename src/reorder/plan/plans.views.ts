@@ -441,6 +441,14 @@ export class PlanLinePageView {
   next: number | null;
 }
 
+/** What an item would order if no basket changed it. */
+export class OwnOrderView {
+  packs: number;
+  on: string | null;
+  expectedUnmetUnits: number;
+  expectedWasteUnits: number;
+}
+
 /** A line whole. */
 export class PlanLineView extends PlanLineSummaryView {
   demand: LineDemandView;
@@ -452,6 +460,8 @@ export class PlanLineView extends PlanLineSummaryView {
   after: LineOutlookView;
   fanWithout: FanView | null;
   fanAfter: FanView | null;
+  /** The order it would be by itself, to which the costs belong; null: it is ordered as it would be by itself. */
+  byItself: OwnOrderView | null;
   costChosen: LineCostView;
   costOfNothing: LineCostView;
   neighbours: NeighbourView[];

@@ -9720,6 +9720,12 @@ export interface components {
             p75: number[];
             p95: number[];
         };
+        OwnOrderView: {
+            packs: number;
+            on: string | null;
+            expectedUnmetUnits: number;
+            expectedWasteUnits: number;
+        };
         LineCostView: {
             totalMinor: number;
             wasteMinor: number;
@@ -9860,6 +9866,8 @@ export interface components {
             after: components["schemas"]["LineOutlookView"];
             fanWithout: components["schemas"]["FanView"] | null;
             fanAfter: components["schemas"]["FanView"] | null;
+            /** @description The order it would be by itself, to which the costs belong; null: it is ordered as it would be by itself. */
+            byItself: components["schemas"]["OwnOrderView"] | null;
             costChosen: components["schemas"]["LineCostView"];
             costOfNothing: components["schemas"]["LineCostView"];
             neighbours: components["schemas"]["NeighbourView"][];

@@ -23,7 +23,9 @@ export function CostSection({ line }: { line: PlanLineView }) {
   const texts = useTexts();
   const { language } = texts;
   const words = texts.planLine;
-  const { item, currency, costChosen, costOfNothing, neighbours, packs, orderOn, shortageCost } = line;
+  const { item, currency, costChosen, costOfNothing, neighbours, shortageCost } = line;
+  const chosen = line.byItself ?? { packs: line.packs, on: line.orderOn, ...line.after };
+  const { packs } = chosen;
   if (currency === null) return null;
   const money = (minor: number) => writtenMoney(minor, currency, language);
   const inUnit = words.inUnit[item.unit];
@@ -73,9 +75,9 @@ export function CostSection({ line }: { line: PlanLineView }) {
           inUnit(words.waste),
         ]}
         rows={[
-          row(packs > 0 ? words.theChoice : words.orderNothing, {
-            ...{ packs, on: orderOn, cost: costChosen },
-            ...unmetAndWaste(line.after),
+          row(words.choiceOf(packs, line.byItself !== null), {
+            ...{ packs, on: chosen.on, cost: costChosen },
+            ...unmetAndWaste(chosen),
           }),
           ...neighbours.map((one) => row(words.changes[one.change], { ...one, ...unmetAndWaste(one) })),
           ...(packs > 0

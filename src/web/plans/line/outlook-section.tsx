@@ -23,7 +23,6 @@ export function OutlookSection({ line, plannedOn }: { line: PlanLineView; planne
   const fan = packs > 0 ? (fanAfter ?? fanWithout) : (fanWithout ?? fanAfter);
   const isAfter = packs > 0 && fanAfter !== null;
   const outlook = isAfter ? line.after : line.without;
-  const alone = drawnAlone(line, texts);
   return (
     <Section title={words.outlook} hint={words.outlookHint(writtenDay(line.without.until, texts.language))}>
       {fan && (
@@ -35,7 +34,6 @@ export function OutlookSection({ line, plannedOn }: { line: PlanLineView; planne
           written={written}
         />
       )}
-      {alone !== undefined && <p>{alone}</p>}
       {isAfter && fanWithout && (
         <details className={numbers.details}>
           <summary>{words.withoutOrder}</summary>
@@ -51,17 +49,6 @@ export function OutlookSection({ line, plannedOn }: { line: PlanLineView; planne
       <OutlookTable line={line} />
     </Section>
   );
-}
-
-/** A basket may make another order of what is decided by itself, for which what is to be expected is reckoned. */
-function drawnAlone({ reasons }: PlanLineView, texts: Texts): string | undefined {
-  const words = texts.planLine;
-  const own = reasons.find(({ code }) => code === 'changed by the basket')?.figures;
-  if (own === undefined) return undefined;
-  const { ownPacks, ownOn } = own;
-  return typeof ownOn === 'string' && typeof ownPacks === 'number'
-    ? words.drawnAlone(texts.plans.packs(ownPacks), writtenDay(ownOn, texts.language))
-    : words.notDrawnAlone;
 }
 
 function daysOf(fan: FanView, unit: PlanLineView['item']['unit']): FanDay[] {
@@ -84,13 +71,12 @@ function marksOf(
 ): FanMark[] {
   const words = texts.planLine.marks;
   const { orderOn, arrivesOn, stock } = line;
-  const isDrawn = isAfter && drawnAlone(line, texts) === undefined;
   const { middle } = (isAfter ? line.after : line.without).shortOn;
   const mark = (kind: FanMark['kind'], day: string | null, name: (day: string) => string): FanMark[] =>
     day === null ? [] : [{ kind, day, words: name(writtenDay(day, texts.language)) }];
   return [
-    ...(isDrawn && orderOn !== plannedOn ? mark('order', orderOn, words.order) : []),
-    ...(isDrawn ? mark('arrival', arrivesOn, words.arrival) : []),
+    ...(isAfter && orderOn !== plannedOn ? mark('order', orderOn, words.order) : []),
+    ...(isAfter ? mark('arrival', arrivesOn, words.arrival) : []),
     ...mark('expiry', stock.nextLastDay, words.expiry),
     ...mark('short', middle, words.short),
   ];

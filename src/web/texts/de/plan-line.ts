@@ -27,9 +27,6 @@ export const planLineTexts: typeof english = {
         ? `Vorrat, wenn Sie dem Plan folgen, in ${units}`
         : `Vorrat, wenn nichts mehr bestellt wird, in ${units}`,
     fanDescription: (chance) => `Wahrscheinlichkeit, dass es ausgeht: ${chance}.`,
-    drawnAlone: (packs, day) =>
-      `Gezeichnet und gerechnet für ${packs} am ${day}, wie es für sich allein bestellt würde; bestellt wird es mit anderen Produkten des Lieferanten.`,
-    notDrawnAlone: 'Gezeichnet und gerechnet, wie es für sich allein wäre, ohne Bestellung.',
     withoutOrder: 'Dasselbe, wenn nichts bestellt wird',
     marks: {
       order: (day) => `zu bestellen am ${day}`,
@@ -130,7 +127,8 @@ export const planLineTexts: typeof english = {
     },
     inAll: 'insgesamt',
     choice: 'Wahl',
-    theChoice: 'wie der Plan sagt',
+    choiceOf: (packs, isByItself) =>
+      packs === 0 ? 'nichts bestellen' : isByItself ? 'wie es für sich allein wäre' : 'wie der Plan sagt',
     orderNothing: 'nichts bestellen',
     changes: {
       'one pack less': 'eine Packung weniger',

@@ -30,9 +30,6 @@ export const planLineTexts = {
         ? `What is here if the plan is followed, in ${units}`
         : `What is here if nothing more is ordered, in ${units}`,
     fanDescription: (chance: string) => `Chance of running short: ${chance}.`,
-    drawnAlone: (packs: string, day: string) =>
-      `Drawn and reckoned for ${packs} on ${day}, as it would be ordered by itself; it is ordered with other products of the supplier.`,
-    notDrawnAlone: 'Drawn and reckoned as it would be by itself, without an order.',
     withoutOrder: 'The same if nothing is ordered',
     marks: {
       order: (day: string) => `to order on ${day}`,
@@ -134,7 +131,8 @@ export const planLineTexts = {
     } satisfies Record<CostStanding, string>,
     inAll: 'in all',
     choice: 'Choice',
-    theChoice: 'as the plan says',
+    choiceOf: (packs: number, isByItself: boolean): string =>
+      packs === 0 ? 'order nothing' : isByItself ? 'as it would be by itself' : 'as the plan says',
     orderNothing: 'order nothing',
     changes: {
       'one pack less': 'one pack less',
