@@ -56,7 +56,6 @@ const withoutSpec: Record<string, string> = {
   'src/reorder/decision/item-decision-result.ts': 'types',
   'src/reorder/decision/outlook.ts': 'a part of the decision, checked in item-decision.spec.ts',
   'src/reorder/decision/range-choice.ts': 'words',
-  'src/reorder/decision/weigh-offers.ts': 'a part of the decision, checked in item-decision.spec.ts',
   'src/reorder/demand/demand-facts.ts': 'types',
   'src/reorder/demand/demand-model.ts': 'types',
   'src/reorder/item.ts': 'types, and what is supposed of a use',

@@ -55,6 +55,8 @@ describe('a mail address', () => {
     'desk@studio.example\r\nBcc: other@studio.example',
     'desk@stu dio.example',
     'größe@studio.example',
+    'x\ud800',
+    'desk@studio\udc00.example',
     'desk@[127.0.0.1]',
     'desk@127.0.0.1',
     'desk@studio..example',

@@ -54,5 +54,7 @@ export function readMailServer(text: string): MailServer | string {
 
 /** A mail address as it is taken: no display name, no characters beyond ASCII before the @, at most 254 characters. */
 export function isMailAddress(text: string): boolean {
-  return isEmail(text, { allow_display_name: false, allow_utf8_local_part: false }) && text.length <= 254;
+  // Half a character makes the validator throw.
+  if (text.length > 254 || /\p{Cs}/u.test(text)) return false;
+  return isEmail(text, { allow_display_name: false, allow_utf8_local_part: false });
 }
