@@ -24,4 +24,8 @@ it('lists what the studio did not set, then counts what was supposed of items', 
     ['lead time assumed', 3, {}],
     ['no history', 1, {}],
   ]);
+  expect(all.slice(-2).map(({ message }) => message)).toEqual([
+    'For example: Quill says no lead time and no order was seen: 14 days are taken.',
+    'It was never used, as far as is known.',
+  ]);
 });

@@ -8,6 +8,16 @@ export interface TotalAssumption extends KeptAssumption {
   items: number | null;
 }
 
+/** One kind of assumption, of the items it was made of. */
+interface Counted {
+  first: KeptAssumption;
+  message: string;
+  /** Whether it has the same figures for all items, and the same words. */
+  isAlike: boolean;
+  isSaidAlike: boolean;
+  items: number;
+}
+
 /** What every line has, and no reader of the whole needs. */
 const ofEveryLine = new Set(['delivery shared', 'looked ahead', 'usual amount from expected uses']);
 
@@ -33,13 +43,17 @@ export function totalAssumptions(
     ofStudio.push({ code: 'holding cost assumed', figures: { perMille: holdingPerYearPerMille.value } });
   }
   ofStudio.push(...expected);
-  const counted = new Map<string, { first: KeptAssumption; alike: boolean; items: number }>();
+  const counted = new Map<string, Counted>();
   for (const assumptions of ofItems) {
     const seen = new Set<string>();
     for (const each of assumptions) {
       if (ofEveryLine.has(each.code)) continue;
-      const known = counted.get(each.code) ?? { first: each, alike: true, items: 0 };
-      if (JSON.stringify(known.first.figures) !== JSON.stringify(each.figures)) known.alike = false;
+      const message = assumptionWords(each, currency);
+      const known = counted.get(each.code) ?? {
+        ...{ first: each, message, isAlike: true, isSaidAlike: true, items: 0 },
+      };
+      if (JSON.stringify(known.first.figures) !== JSON.stringify(each.figures)) known.isAlike = false;
+      if (known.message !== message) known.isSaidAlike = false;
       if (!seen.has(each.code)) known.items += 1;
       seen.add(each.code);
       counted.set(each.code, known);
@@ -49,10 +63,10 @@ export function totalAssumptions(
     ...ofStudio.map((each) => ({ ...each, message: assumptionWords(each, currency), items: null })),
     ...[...counted.values()]
       .sort((one, other) => other.items - one.items || (one.first.code < other.first.code ? -1 : 1))
-      .map(({ first, alike, items }) => ({
+      .map(({ first, message, isAlike, isSaidAlike, items }) => ({
         code: first.code,
-        figures: alike ? first.figures : {},
-        message: assumptionWords(first, currency),
+        figures: isAlike ? first.figures : {},
+        message: isSaidAlike ? message : `For example: ${message}`,
         items,
       })),
   ];
