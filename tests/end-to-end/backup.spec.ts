@@ -1,3 +1,4 @@
+import { once } from 'node:events';
 import {
   copyFileSync,
   cpSync,
@@ -560,6 +561,7 @@ describe('an update of the schema', () => {
     const { child, dataFolder } = await startProcess();
     expect(existsSync(join(dataFolder, 'backups'))).toBe(false);
     child.kill('SIGKILL');
+    await once(child, 'exit');
     rmSync(dataFolder, { recursive: true });
   });
 });

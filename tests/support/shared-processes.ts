@@ -26,7 +26,8 @@ export function awaitSharedProcesses(): () => void {
       } catch {
         // It ended by itself.
       }
-      rmSync(readFileSync(join(folder, pid), 'utf8'), { recursive: true, force: true });
+      const gone = { recursive: true, force: true, maxRetries: 10, retryDelay: 50 };
+      rmSync(readFileSync(join(folder, pid), 'utf8'), gone);
     }
     rmSync(folder, { recursive: true });
   };

@@ -7,7 +7,7 @@ interface SharedService {
   store: Store;
 }
 
-/** One of each engine, as long as the process lasts that runs the files. */
+/** One of each engine for all files that this process runs; it goes on until all tests end. */
 const running = new Map<TestedEngine, Promise<SharedService>>();
 
 /** A studio in a service that other files have studios in as well: nothing ends but with all of them. */

@@ -213,8 +213,8 @@ function decide(
     const ordered = search.trials.of(candidate, search.simulation.draws.paths).outcome;
     const need = nothing.usedUnits.mean + nothing.unmetUnits.mean;
     const spared = nothing.unmetUnits.mean - ordered.unmetUnits.mean;
-    if (spared <= Math.min(1 - target, hardlyAny) * need)
-      return { ...none, decision: 'enough', isKept: true, isPastHelp: true };
+    const isPastHelp = spared <= Math.min(1 - target, hardlyAny) * need && ordered.unmetUnits.mean > spared;
+    if (isPastHelp) return { ...none, decision: 'enough', isKept: true, isPastHelp };
   } else if (range !== null && range.chosenBy !== 'cost' && isDue) {
     // Nor to put it off.
     candidate = { ...best, dayIndex: 0 };
@@ -279,7 +279,7 @@ function forAppointment(facts: ItemDecisionFacts, chosen: WeighedOffer): Line {
       isKept: false,
       booked,
       isLate: false,
-      isPastHelp: isMissingBeforeDelivery(facts.demand, facts.stock, replenishment),
+      isPastHelp: booked === null && isMissingBeforeDelivery(facts.demand, facts.stock, replenishment),
     };
   }
   return {

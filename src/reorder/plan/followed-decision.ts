@@ -27,7 +27,9 @@ export function followedDecision(
       chanceAfter: after.shortChance,
     },
   ];
-  return { ...own, order, after, reasons: withReasons(own.reasons, said) };
+  // That it comes too late was found of the day on which the item by itself would be ordered.
+  const reasons = on === own.order?.on ? own.reasons : own.reasons.filter(({ code }) => code !== 'too late');
+  return { ...own, order, after, reasons: withReasons(reasons, said) };
 }
 
 /** Puts reasons in the place of those with the same codes; those that were not said yet come before what is compared. */

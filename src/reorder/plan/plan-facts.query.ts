@@ -458,9 +458,9 @@ function comingOf(
   const unitsEach = unit === 'pieces' ? 1 : (product?.volumeMicrolitres ?? null);
   if (outstanding <= 0 || unitsEach === null) return [];
   const ofOrder = { order: row.orderNumber, pieces: outstanding };
-  const { since, saidOn, leadTime } = placedOrder(row, supply, suppliers, dayOf, plannedOn);
+  const { since, saidOn, arrived } = placedOrder(row, supply, suppliers, dayOf, plannedOn);
   if (row.sentAt === null) assumptions.push({ code: 'approved order counted on', figures: ofOrder });
-  const { arrival, overdue } = arrivalOfOrder({ since, saidOn }, leadTime);
+  const { arrival, overdue } = arrivalOfOrder({ since, saidOn }, arrived);
   if (arrival === null) {
     assumptions.push({ code: 'overdue order left out', figures: ofOrder });
     return [];
@@ -479,22 +479,23 @@ function placedOrder(
   suppliers: ReadonlyMap<string, SupplierFacts>,
   dayOf: (instant: string) => number,
   plannedOn: string,
-): { since: number; saidOn: number | null; leadTime: DaysDistribution } {
+): { since: number; saidOn: number | null; arrived: DaysDistribution } {
   const ofSupplier = offers.filter(({ supplierId }) => supplierId === row.supplierId);
   const offer =
     ofSupplier.find(({ offerId }) => offerId === row.offerId) ??
     ofSupplier.find(({ productId }) => productId === row.productId);
-  const supplier = suppliers.get(row.supplierId)?.leadTime.distribution;
-  const leadTime = offer?.leadTime.distribution ??
-    supplier ?? { days: [planningAssumptions.leadTimeDays.value], weights: [1] };
+  const ofAll = suppliers.get(row.supplierId)?.leadTime;
+  const known = offer?.leadTime ?? ofAll;
+  const assumed = { days: [planningAssumptions.leadTimeDays.value], weights: [1] };
+  const { distribution: leadTime, arrived } = known ?? { distribution: assumed, arrived: assumed };
   const sentOn = row.sentAt === null ? 0 : Math.min(0, dayOf(row.sentAt));
   const arrivedOn = row.lastArrivedAt === null ? null : Math.min(0, dayOf(row.lastArrivedAt));
   const since = Math.max(sentOn, arrivedOn ?? sentOn);
   const numberOf = (day: string | null) => (day === null ? null : dayNumber(day, plannedOn));
   const possible = [leadTime, ...ofSupplier.map((each) => each.leadTime.distribution)];
-  if (supplier) possible.push(supplier);
+  if (ofAll) possible.push(ofAll.distribution);
   const day = { ...row, expectedOn: numberOf(row.expectedOn), saidInMail: numberOf(row.saidInMail) };
-  return { since, saidOn: saidDay(day, [sentOn, since], possible), leadTime };
+  return { since, saidOn: saidDay(day, [sentOn, since], possible), arrived };
 }
 
 /** By product, where anything of it will be caught. */

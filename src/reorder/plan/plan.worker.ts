@@ -297,7 +297,14 @@ function followedBy(
   const order = followedOrder(setting.plannedOn, line, decision.order);
   if (order === null) return null;
   if (followedThen !== null && isDeepStrictEqual(followedThen.order, order)) return followedThen;
-  return followItem(prepareItem(studio, item, setting), decision, order);
+  try {
+    return followItem(prepareItem(studio, item, setting), decision, order);
+  } catch (error) {
+    // One item is no reason to have no plan: what was found of it by itself is shown.
+    const fault = error instanceof Error ? (error.stack ?? error.message) : String(error);
+    say({ kind: 'fault', words: `What a basket made of ${line.name} could not be reckoned: ${fault}` });
+    return null;
+  }
 }
 
 function theyAreWritten(): Promise<void> {

@@ -122,12 +122,16 @@ export class OrderReceipts implements OrderFollower, OnModuleInit {
     const { actor, recordedAt, read } = transaction;
     const leadTimes = await this.reader.leadTimes(read, actor, facts, recordedAt);
     const id = uuidv7();
+    const orderedOn = order.sentAt === null ? null : localDay(order.sentAt, actor.timeZone);
+    const arrivedOn = localDay(occurredAt, actor.timeZone);
+    // What came before the order was sent, or is recorded so, is recorded all the same.
+    const from = orderedOn !== null && orderedOn > arrivedOn ? orderedOn : arrivedOn;
     await this.expected.expectInside(transaction, {
       id,
       supplierId: order.supplierId,
       reference: orderReference(order.number),
-      orderedOn: order.sentAt === null ? null : localDay(order.sentAt, actor.timeZone),
-      ...expectedRest(localDay(occurredAt, actor.timeZone), expected, leadTimes),
+      orderedOn,
+      ...expectedRest(from, expected, leadTimes),
     });
     return id;
   }

@@ -23,6 +23,7 @@ describe('the lead time of a supplier', () => {
     const { value } = planningAssumptions.leadTimeDays;
     expect(leadTimeOf([], null)).toEqual({
       distribution: { days: [value], weights: [1] },
+      arrived: { days: [value], weights: [1] },
       basis: 'assumed',
       quotedDays: null,
       orders: 0,
@@ -79,6 +80,8 @@ describe('the lead time of a supplier', () => {
     ];
     const usual = leadTimeOf(seen, null);
     expect(leadTimeOf(seen, null, since('2026-03-16'))).toEqual(usual);
+    // By what came alone an order that is awaited is judged: never by its own age.
+    expect(leadTimeOf(seen, null, since('2026-03-05')).arrived).toEqual(usual.distribution);
     // Eight days: it takes as long as the one of ten that was seen.
     const eight = leadTimeOf(seen, null, since('2026-03-12'));
     expect(eight).toMatchObject({ orders: 4, distribution: { days: [5, 10], weights: [0.5, 0.5] } });

@@ -32,6 +32,8 @@ export interface AwaitedOrder {
 export interface LeadTime {
   /** Calendar days from ordering to arrival. */
   distribution: DaysDistribution;
+  /** The same without what is awaited: an awaited order is not to be expected by its own age. */
+  arrived: DaysDistribution;
   basis: 'quoted' | 'learnt' | 'quoted and learnt' | 'assumed';
   quotedDays: number | null;
   /** Orders that were counted, those waited for longer than usual included. */
@@ -77,7 +79,8 @@ export function leadTimeOf(
     else orders.set(orderId, { orderId, orderedOn, parts: [part] });
   }
   const latest = [...orders.values()].sort(latestFirst).slice(0, MOST_ORDERS);
-  const late = lateOrders(normalised(weighed(latest, quotedDays, noneMissing)), awaited);
+  const arrived = normalised(weighed(latest, quotedDays, noneMissing));
+  const late = lateOrders(arrived, awaited);
   const missing = new Map(late.map(({ orderId, missingPieces }) => [orderId, missingPieces]));
   const weights = weighed(latest, quotedDays, missing);
   for (const { orderId, age, missingPieces } of late) {
@@ -88,6 +91,7 @@ export function leadTimeOf(
   const counted = latest.length + late.filter(({ orderId }) => !seen.has(orderId)).length;
   return {
     distribution,
+    arrived,
     basis: basisOf(counted, quotedDays),
     quotedDays,
     orders: counted,

@@ -1,3 +1,4 @@
+import { localDay } from '../../identity/local-day.js';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
 import type {
   BasketLineView,
@@ -8,6 +9,7 @@ import type {
 import type { LineDecision } from '../../reorder/plan/vocabulary.js';
 import { Entries } from '../frame/entries.js';
 import { Section } from '../frame/section.js';
+import { useStudio } from '../service/studio-answers.js';
 import { type Figure, Figures } from '../stock/figures.js';
 import { Sign } from '../stock/sign.js';
 import { useTexts } from '../texts/texts.js';
@@ -38,6 +40,8 @@ export function BasketSection({
   const money = (minor: number) => writtenMoney(minor, currency, texts.language);
   const title = words.orderTo(basket.supplierName);
   const isDue = basket.on <= plan.plannedOn;
+  const timeZone = useStudio(studioId).answer?.timeZone;
+  const isOfToday = timeZone !== undefined && plan.plannedOn === localDay(new Date().toISOString(), timeZone);
   const figures: (Figure | false)[] = [
     { name: words.goods, value: money(basket.goodsMinor) },
     { name: words.delivery, value: deliveryMinor === 0 ? words.freeDelivery : money(deliveryMinor) },
@@ -47,7 +51,7 @@ export function BasketSection({
   return (
     <Section
       title={title}
-      hint={isDue ? words.orderToday : words.orderBy(writtenDay(basket.on, texts.language))}
+      hint={isDue && isOfToday ? words.orderToday : words.orderBy(writtenDay(basket.on, texts.language))}
     >
       <div className={styles.above}>
         <Figures figures={figures.filter((figure) => figure !== false)} />

@@ -94,12 +94,19 @@ describe('a reason of a plan', () => {
     );
     const needed = { units: 900, sessions: 2.7, booked: 8, until: '2026-12-24' };
     expect(plain(reasonWords(german, { code: 'booked need', figures: needed, message: '' }, of))).toBe(
-      'Gebucht bis 24.12.2026: 8 Sitzungen, davon voraussichtlich 3 damit, zusammen mit etwa 0,9 ml.',
+      'Gebucht bis 24.12.2026: 8 Sitzungen; etwa 3 davon brauchen es, zusammen etwa 0,9 ml.',
     );
     const seldom = { ...needed, units: 70, sessions: 0.28 };
     expect(plain(reasonWords(german, { code: 'booked need', figures: seldom, message: '' }, of))).toBe(
-      'Gebucht bis 24.12.2026: 8 Sitzungen, davon voraussichtlich 0,3 damit, zusammen mit etwa 0,07 ml.',
+      'Gebucht bis 24.12.2026: 8 Sitzungen; etwa 0,3 davon brauchen es, zusammen etwa 0,07 ml.',
     );
+  });
+
+  it('says a share as a share, also where a chance would be in words', () => {
+    const all = { share: 1, days95: 6, sessionsPerYear: 6.8, unmetPerYear: 0 };
+    const said = reasonWords(german, { code: 'booked in time', figures: all, message: '' }, of);
+    expect(plain(said)).toContain('100 %');
+    expect(said).not.toContain('sicher');
   });
 
   it('says how a shade is kept in the words of the reader', () => {

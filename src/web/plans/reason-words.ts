@@ -2,7 +2,7 @@ import type { RangeChoice } from '../../reorder/decision/range-choice.js';
 import type { ItemUnit } from '../../reorder/item.js';
 import type { Texts } from '../texts/en/english.js';
 import { writtenDay } from '../texts/written-dates.js';
-import { writtenChance, writtenPerMille } from './figures/written-chance.js';
+import { writtenChance, writtenPerMille, writtenShare } from './figures/written-chance.js';
 import { writtenMoney } from './figures/written-money.js';
 import { writtenUnits } from './figures/written-units.js';
 
@@ -78,7 +78,8 @@ function writtenNumber(name: string, value: number, of: FiguresOf, texts: Texts)
   if (/minor(per\w+)?$/i.test(name)) return writtenPrice(name, value, of, texts);
   if (/units(\w*)$/i.test(name)) return of.unit === null ? undefined : writtenUnits(value, of.unit, texts);
   if (/permille$/i.test(name)) return writtenPerMille(value, language);
-  if (/(chance\w*|share)$/i.test(name)) return writtenChance(value, texts);
+  if (/chance\w*$/i.test(name)) return writtenChance(value, texts);
+  if (/share$/i.test(name)) return writtenShare(value, language);
   // Sessions and courses are expected with their chances; told are whole ones, or tenths of one.
   const told = /^(sessions|courses)$/.test(name) && value >= 0.95 ? Math.round(value) : value;
   if (/packs$/i.test(name)) return texts.plans.packs(told);

@@ -76,7 +76,8 @@ export function KitListForm({
       () => putKitList(studioId, procedureId, { id: ids.for(content), ...content }),
       async () => {
         await reload();
-        setWritten({ lines, version: undefined });
+        // What was typed meanwhile stays.
+        setWritten((now) => ({ lines: now?.lines ?? lines, version: undefined }));
       },
     );
     ids.renew();

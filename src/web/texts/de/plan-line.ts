@@ -32,7 +32,7 @@ export const planLineTexts: typeof english = {
       order: (day) => `zu bestellen am ${day}`,
       arrival: (day) => `Bestellung voraussichtlich da, ${day}`,
       expiry: (day) => `erstes Datum endet, ${day}`,
-      short: (day) => `zu 50 % bis dahin ausgegangen, ${day}`,
+      short: (day) => `mit 50 % Wahrscheinlichkeit bis dahin ausgegangen, ${day}`,
     },
     inUnit: {
       pieces: (name) => `${name}, Stück`,
@@ -42,11 +42,11 @@ export const planLineTexts: typeof english = {
     without: 'Ohne Bestellung',
     following: 'Mit dem Plan',
     shortChance: 'Risiko, dass es ausgeht',
-    shortEarly: 'Zu 5 % ausgegangen bis',
-    shortMiddle: 'Zu 50 % ausgegangen bis',
+    shortEarly: 'Mit 5 % Wahrscheinlichkeit ausgegangen bis',
+    shortMiddle: 'Mit 50 % Wahrscheinlichkeit ausgegangen bis',
     unmet: 'Ungedeckter Bedarf',
-    waste: 'Verfall',
-    wasteMoney: 'Verfall in Geld',
+    waste: 'Verlust durch Ablauf',
+    wasteMoney: 'Verlust in Geld',
     cover: 'Reicht etwa',
 
     need: 'Was gebraucht wird',
@@ -142,7 +142,7 @@ export const planLineTexts: typeof english = {
     costPart: 'Teil',
     costParts: 'Woraus die Kosten der Wahl bestehen',
     costNames: {
-      wasteMinor: 'Verfall',
+      wasteMinor: 'Verlust',
       shortageMinor: 'Mangel',
       orderMinor: 'Bestellen und Lieferung',
       holdingMinor: 'Vorrat halten',
@@ -184,7 +184,7 @@ export const planLineTexts: typeof english = {
     perYear: 'Im Jahr',
     perUsed: { pieces: 'Je verwendetes Stück', microlitres: 'Je verwendeten Milliliter' },
     perSession: 'Je Sitzung',
-    wastePerYear: 'Verfall im Jahr',
+    wastePerYear: 'Verlust im Jahr',
     unmetPerYear: 'Sitzungen im Jahr ohne',
   },
 };

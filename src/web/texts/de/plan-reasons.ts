@@ -16,7 +16,7 @@ const daysDative = (count: string | undefined) => one(count, 'Tag', 'Tagen');
 /** The sentences of reasons, remarks and assumptions of a plan and of a look back, by their codes. */
 export const planReasons: typeof english = {
   'booked need': (written, { sessions = 0, booked = 0 }) =>
-    `Gebucht bis ${written.until}: ${one(written.booked, 'Sitzung', 'Sitzungen')}${sessions < 0.8 * booked ? `, davon voraussichtlich ${written.sessions} damit` : ''}, ${booked === 1 ? '' : 'zusammen '}mit etwa ${written.units}.`,
+    `Gebucht bis ${written.until}: ${one(written.booked, 'Sitzung', 'Sitzungen')}${sessions < 0.8 * booked ? `; etwa ${written.sessions} davon ${sessions === 1 ? 'braucht' : 'brauchen'} es` : ''}, ${booked === 1 ? '' : 'zusammen '}etwa ${written.units}.`,
   'course need': ({ units, courses, until }) =>
     `Bis ${until}: ${one(courses, 'Schulung', 'Schulungen')} mit etwa ${units}.`,
   'touch-ups owed': ({ units, sessions, until }) =>
@@ -44,7 +44,7 @@ export const planReasons: typeof english = {
       : `Eine Lieferung braucht meist ${days(written.typicalDays)}; 19 von 20 brauchen höchstens ${days(written.days95)}.`,
   order: ({ packs, units, on, priceMinor }) => `${packs} (${units}) am ${on} bestellen, für ${priceMinor}.`,
   covers: (written) =>
-    `Ist die Lieferung da, reicht der Vorrat etwa ${days(written.days)}, bis ${written.until}. Wahrscheinlichkeit, dass er trotzdem ausgeht: ${written.chanceAfter}.`,
+    `Ist die Lieferung da, fehlt voraussichtlich erst in etwa ${daysDative(written.days)} wieder etwas, um den ${written.until}. Wahrscheinlichkeit, dass es trotzdem ausgeht: ${written.chanceAfter}.`,
   'why not less': (written, { moreMinor }) =>
     `Nur ${written.packs}: ${dearer(written.moreMinor, moreMinor)}, und ${written.unmetUnits} vom Bedarf blieben ungedeckt.`,
   'why not more': (written, { moreMinor }) =>
@@ -239,7 +239,7 @@ export const planReasonsInGeneral: typeof englishInGeneral = {
 
 export const planSettingNames: Record<string, string | undefined> = {
   serviceTargetPerMille: 'der Anteil des Bedarfs, der gedeckt sein soll,',
-  shortageCostMinor: 'was eine Sitzung kostet, die es nicht haben kann,',
+  shortageCostMinor: 'was eine Sitzung kostet, für die es fehlt,',
   orderCostMinor: 'was eine Bestellung kostet,',
   holdingPerYearPerMille: 'was das Lagern kostet,',
   deliveryCostMinor: 'was eine Lieferung kostet,',

@@ -63,8 +63,9 @@ export const plansTexts: typeof english = {
     stop: 'Anhalten',
     stopped: 'Der Lauf wurde angehalten, bevor er fertig war.',
     failed: 'Der Lauf ist fehlgeschlagen.',
-    olderShown: 'Gezeigt wird, was davor gerechnet wurde; lassen Sie jederzeit neu rechnen.',
-    tryAgain: 'Lassen Sie neu rechnen; schlägt es wieder fehl, sagen Sie es denen, die den Dienst betreiben.',
+    olderShown: 'Gezeigt wird, was davor gerechnet wurde; jederzeit kann neu gerechnet werden.',
+    tryAgain:
+      'Es kann neu gerechnet werden; schlägt es wieder fehl, sagen Sie es denen, die den Dienst betreiben.',
     same: 'Seit dem Plan davor hat sich nichts geändert, was zählt; gezeigt werden seine Zeilen, und nichts wurde noch einmal gerechnet.',
 
     sums: 'Was dabei herauskommt',
@@ -202,7 +203,7 @@ export const plansTexts: typeof english = {
 
   planSentences: {
     'order now': ({ ordered, shortOn, short, shortAfter, isLate, ...facts }) =>
-      `Heute ${ordered ?? 'nichts'} bestellen. ${here(facts)}; ohne Bestellung geht es${shortOn === null ? ' vielleicht' : ` voraussichtlich um den ${shortOn}`} aus (Wahrscheinlichkeit: ${short}). ${isLate ? `Schon bevor sie kommt, kann etwas fehlen (Wahrscheinlichkeit: ${shortAfter}).` : `Mit Bestellung: ${shortAfter}.`}${waste(facts)}`,
+      `Heute ${ordered ?? 'nichts'} bestellen. ${here(facts)}; ohne Bestellung geht es${shortOn === null ? ' vielleicht' : ` voraussichtlich um den ${shortOn}`} aus (Wahrscheinlichkeit: ${short}). ${isLate ? 'Schon bevor sie kommt, kann etwas fehlen. ' : ''}Mit Bestellung: ${shortAfter}.${waste(facts)}`,
     'order later': ({ ordered, on, ...facts }) =>
       `${on === null ? 'Später' : `Am ${on}`} ${ordered ?? 'mehr'} bestellen. ${lasts(facts)}${waste(facts)}`,
     'order for the appointment': ({ weekly, ordered, on, ...facts }) =>

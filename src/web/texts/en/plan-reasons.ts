@@ -49,7 +49,7 @@ export const planReasons: Record<KnownReason, SayReason> & Record<string, SayRea
       : `A delivery usually takes ${days(written.typicalDays)}; 19 of 20 take no more than ${days(written.days95)}.`,
   order: ({ packs, units, on, priceMinor }) => `Order ${packs} (${units}) on ${on}, for ${priceMinor}.`,
   covers: (written) =>
-    `Once it is here, the stock lasts about ${days(written.days)}, until ${written.until}. Chance that it runs short all the same: ${written.chanceAfter}.`,
+    `Once it is here, the next shortage is to be expected in about ${days(written.days)}, around ${written.until}. Chance that it runs short all the same: ${written.chanceAfter}.`,
   'why not less': (written, amounts) =>
     `Only ${written.packs}: ${costs(written, amounts)}, with ${written.unmetUnits} of the need not met.`,
   'why not more': (written, amounts) =>

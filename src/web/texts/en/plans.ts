@@ -226,7 +226,7 @@ export const plansTexts = {
   /** The sentence of a line by its decision. */
   planSentences: {
     'order now': ({ ordered, short, shortOn, shortAfter, isLate, ...facts }) =>
-      `Order ${ordered ?? 'nothing'} today. ${here(facts)}; without an order it runs short${shortOn === null ? '' : ` around ${shortOn}`} (chance: ${short}). ${isLate ? `Some may be missing before it comes (chance: ${shortAfter}).` : `Chance with it: ${shortAfter}.`}${waste(facts)}`,
+      `Order ${ordered ?? 'nothing'} today. ${here(facts)}; without an order it runs short${shortOn === null ? '' : ` around ${shortOn}`} (chance: ${short}). ${isLate ? 'Some may be missing before it comes. ' : ''}Chance with it: ${shortAfter}.${waste(facts)}`,
     'order later': ({ ordered, on, ...facts }) =>
       `Order ${ordered ?? 'more'} ${on === null ? 'later' : `on ${on}`}. ${here(facts)}, which lasts about ${days(facts)}.${waste(facts)}`,
     'order for the appointment': ({ weekly, ordered, on, ...facts }) =>
