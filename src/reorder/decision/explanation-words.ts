@@ -1,7 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
 import type { ItemUnit } from '../item.js';
 import type { LineDecision } from '../plan/vocabulary.js';
-import type { DecisionAssumption, DecisionNote } from './decision-notes.js';
+import type { DecisionNote } from './decision-notes.js';
 import type { Reason } from './explanation.js';
 import type { ItemDecision, RangeComparison } from './item-decision-result.js';
 import type { RangeChoice } from './range-choice.js';
@@ -216,28 +216,6 @@ export function noteText(note: DecisionNote, wording: Wording): string {
   }
 }
 
-/** One assumption as a sentence. */
-export function assumptionText(assumption: DecisionAssumption, wording: Wording): string {
-  switch (assumption.code) {
-    case 'unit cost from offer':
-      return `What some of the stock cost is not known: ${perUnit(assumption.unitMinor, wording)} of the cheapest offer is taken.`;
-    case 'unit cost unknown':
-      return 'Its price is not known: waste and holding count as nothing.';
-    case 'life on arrival unlimited':
-      return 'How long it keeps after it arrives is not known: it is taken to keep.';
-    case 'setting out of range':
-      return `The setting ${assumption.setting} is ${assumption.given}: ${assumption.taken} is taken.`;
-    case 'usual amount from expected uses':
-      return `One use is taken to need ${amount(assumption.units, wording)}, the mean of what is expected.`;
-    case 'usual amount unknown':
-      return `How much one use needs is not known: ${amount(assumption.units, wording)} is taken.`;
-    case 'delivery shared':
-      return `A delivery is taken to be shared by ${counted(assumption.lines, 'line', 'lines')}: ${money(assumption.shareMinor, wording)} each.`;
-    case 'looked ahead':
-      return `Orders of ${counted(assumption.horizonDays, 'day', 'days')} are weighed, and ${counted(assumption.tailDays, 'day', 'days')} after them in which what is left is used or expires.`;
-  }
-}
-
 /** Pieces, or millilitres with as many digits as matter. */
 export function amount(units: number, { unit }: Pick<Wording, 'unit'>): string {
   if (unit === 'pieces') {
@@ -255,12 +233,6 @@ export function money(minor: number, { currency }: Pick<Wording, 'currency'>): s
   const digits = format.resolvedOptions().maximumFractionDigits ?? 2;
   // Some engines put a no-break space after the code.
   return format.format(Math.round(minor) / 10 ** digits + 0).replaceAll('\u00a0', ' ');
-}
-
-function perUnit(unitMinor: number, wording: Wording): string {
-  return wording.unit === 'pieces'
-    ? `${money(unitMinor, wording)} a piece`
-    : `${money(unitMinor * 1_000, wording)} a millilitre`;
 }
 
 function percent(share: number): string {

@@ -1,6 +1,11 @@
 import type { ReactNode } from 'react';
 import type { StandingView } from '../../identity/sign-in/sign-in.views.js';
-import type { PlanDetailView, PlanLineSummaryView, PlanSumsView } from '../../reorder/plan/plans.views.js';
+import type {
+  BasketView,
+  PlanDetailView,
+  PlanLineSummaryView,
+  PlanSumsView,
+} from '../../reorder/plan/plans.views.js';
 import { type LineDecision, lineDecisions } from '../../reorder/plan/vocabulary.js';
 import { PageLink } from '../frame/navigation.js';
 import { pathOf } from '../frame/places.js';
@@ -52,6 +57,15 @@ export function PlanContents({
   const countOf = (decision: PlanLineSummaryView['decision']) =>
     sums.decisions.find((one) => one.decision === decision)?.lines ?? 0;
   const money = (minor: number) => writtenMoney(minor, sums.currency, texts.language);
+  const section = (basket: BasketView) => (
+    <BasketSection
+      key={`${basket.supplierId} ${basket.on}`}
+      standing={standing}
+      plan={plan}
+      basket={basket}
+      lines={lines}
+    />
+  );
   return (
     <>
       {today.length === 0 && countOf('order now') === 0 && (
@@ -59,15 +73,7 @@ export function PlanContents({
           <p>{words.nothingToday}</p>
         </Section>
       )}
-      {today.map((basket) => (
-        <BasketSection
-          key={`${basket.supplierId} ${basket.on}`}
-          standing={standing}
-          plan={plan}
-          basket={basket}
-          lines={lines}
-        />
-      ))}
+      {today.map(section)}
       <ProblemNote problem={ordered.problem} />
       <Section title={words.sums}>
         <Figures
@@ -88,15 +94,7 @@ export function PlanContents({
           </PageLink>
         )}
       </Section>
-      {laterOn.map((basket) => (
-        <BasketSection
-          key={`${basket.supplierId} ${basket.on}`}
-          standing={standing}
-          plan={plan}
-          basket={basket}
-          lines={lines}
-        />
-      ))}
+      {laterOn.map(section)}
       {lineDecisions.map((decision) =>
         isOfOrders(decision) ? (
           <LinesSection
